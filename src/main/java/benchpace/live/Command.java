@@ -1,0 +1,21 @@
+package benchpace.live;
+
+import java.time.Instant;
+
+/**
+ * What somebody wishes to be true of a class.
+ *
+ * @param id   made where the tap was made; the same id counts once, however often it is sent. 1 to 64 characters
+ * @param by   who wishes it: a role, or a helper's initials
+ * @param at   when the tap was made
+ * @param wish the event to record if the rules agree
+ */
+public record Command(String id, String by, Instant at, ClassEvent wish) {
+    public static final int LONGEST_ID = 64;
+
+    public Command {
+        if (id.isBlank() || id.length() > LONGEST_ID || id.chars().anyMatch(Character::isISOControl)) {
+            throw new IllegalArgumentException("a command id is 1 to " + LONGEST_ID + " printable characters");
+        }
+    }
+}

@@ -1,0 +1,273 @@
+package benchpace.live;
+
+import benchpace.plan.ActivityId;
+import benchpace.plan.Plan;
+import benchpace.plan.SeatNumber;
+import benchpace.plan.StepId;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.UnaryOperator;
+
+/**
+ * Adds events up to a {@link LiveClass}. Undoing and correcting work on the list of events before it is added up, so
+ * whatever an undone tap had changed is as if it had never been.
+ */
+final class Fold implements ClassEvent.Cases<Void> {
+    private final Map<StepId, Instant> opened = new LinkedHashMap<>();
+    private final SortedMap<SeatNumber, SeatDraft> seats = new TreeMap<>();
+    private final Map<ActivityId, ActivityRun> activities = new HashMap<>();
+    private final List<Seat.Note> notes = new ArrayList<>();
+    private ClassEvent.ClassCreated created;
+    private Optional<Instant> closedAt = Optional.empty();
+    private Recorded current;
+
+    private Fold() { }
+
+    static LiveClass of(List<Recorded> history) {
+        if (history.isEmpty() || !(history.get(0).event() instanceof ClassEvent.ClassCreated created)) {
+            throw new IllegalArgumentException("a class begins with its creation");
+        }
+        Set<Long> undone = undone(history);
+        Fold fold = new Fold();
+        fold.created = created;
+        for (Recorded recorded : corrected(history, undone)) {
+            if (!undone.contains(recorded.seq())) {
+                fold.current = recorded;
+                recorded.event().match(fold);
+            }
+        }
+        return fold.freeze(history, undone);
+    }
+
+    private static Set<Long> undone(List<Recorded> history) {
+        Set<Long> undone = new HashSet<>();
+        for (Recorded recorded : history) {
+            if (recorded.event() instanceof ClassEvent.Undone undo) {
+                undone.add(undo.seq());
+            }
+        }
+        return undone;
+    }
+
+    private static List<Recorded> corrected(List<Recorded> history, Set<Long> undone) {
+        List<Recorded> corrected = new ArrayList<>(history);
+        for (Recorded recorded : history) {
+            if (undone.contains(recorded.seq())) {
+                continue;
+            }
+            if (recorded.event() instanceof ClassEvent.TapRetimed retimed) {
+                replace(corrected, retimed.seq(), tap -> tap.at(retimed.to()));
+            } else if (recorded.event() instanceof ClassEvent.TapReseated reseated) {
+                replace(corrected, reseated.seq(), tap -> tap.event() instanceof ClassEvent.StepFinished f
+                        ? tap.event(new ClassEvent.StepFinished(reseated.to(), f.step())) : tap);
+            }
+        }
+        return corrected;
+    }
+
+    private static void replace(List<Recorded> history, long seq, UnaryOperator<Recorded> by) {
+        int index = (int) seq - 1;
+        if (index >= 0 && index < history.size()) {
+            history.set(index, by.apply(history.get(index)));
+        }
+    }
+
+    private LiveClass freeze(List<Recorded> history, Set<Long> undone) {
+        SortedMap<SeatNumber, Seat> frozen = new TreeMap<>();
+        seats.forEach((number, draft) -> frozen.put(number, draft.freeze()));
+        Plan plan = created.plan();
+        return new LiveClass(plan, created.name(), created.startsAt(), opened, frozen, activities, notes, closedAt,
+                history, undone);
+    }
+
+    private SeatDraft seat(ClassEvent.AtSeat event) {
+        SeatDraft draft = seats.get(event.seat());
+        if (draft == null) {
+            throw new IllegalStateException("event " + current.seq() + " names seat " + event.seat()
+                    + ", which the class does not have");
+        }
+        return draft;
+    }
+
+    private void activity(ActivityId id, UnaryOperator<ActivityRun> change) {
+        activities.put(id, change.apply(activities.getOrDefault(id, ActivityRun.UNTOUCHED)));
+    }
+
+    private static final Void DONE = null;
+
+    @Override public Void classCreated(ClassEvent.ClassCreated event) {
+        event.seats().forEach(p -> seats.put(p.seat(), new SeatDraft(p.seat(), p.name(), current.at())));
+        return DONE;
+    }
+
+    @Override public Void stepOpened(ClassEvent.StepOpened event) {
+        opened.put(event.step(), current.at());
+        return DONE;
+    }
+
+    @Override public Void stepFinished(ClassEvent.StepFinished event) {
+        seat(event).finish(event.step(), current.at(), current.seq());
+        return DONE;
+    }
+
+    @Override public Void undone(ClassEvent.Undone event) {
+        return DONE;
+    }
+
+    @Override public Void tapRetimed(ClassEvent.TapRetimed event) {
+        return DONE;
+    }
+
+    @Override public Void tapReseated(ClassEvent.TapReseated event) {
+        return DONE;
+    }
+
+    @Override public Void seatPaused(ClassEvent.SeatPaused event) {
+        seat(event).pause(current.at());
+        return DONE;
+    }
+
+    @Override public Void seatResumed(ClassEvent.SeatResumed event) {
+        seat(event).endPause(current.at());
+        return DONE;
+    }
+
+    @Override public Void seatExpected(ClassEvent.SeatExpected event) {
+        seat(event).presence(Seat.Presence.EXPECTED, current.at());
+        return DONE;
+    }
+
+    @Override public Void seatArrived(ClassEvent.SeatArrived event) {
+        SeatDraft draft = seat(event);
+        if (!event.name().isEmpty()) {
+            draft.name = event.name();
+        }
+        if (draft.presence != Seat.Presence.PRESENT || draft.finishes.isEmpty()) {
+            draft.presence(Seat.Presence.PRESENT, current.at());
+        }
+        return DONE;
+    }
+
+    @Override public Void seatLeft(ClassEvent.SeatLeft event) {
+        seat(event).presence(Seat.Presence.LEFT, current.at());
+        seat(event).claim = Optional.empty();
+        seat(event).quit();
+        return DONE;
+    }
+
+    @Override public Void seatPaired(ClassEvent.SeatPaired event) {
+        seat(event);
+        SeatDraft with = seats.get(event.with());
+        with.sharesWith = Optional.of(event.seat());
+        with.claim = Optional.empty();
+        return DONE;
+    }
+
+    @Override public Void seatUnpaired(ClassEvent.SeatUnpaired event) {
+        seat(event).sharesWith = Optional.empty();
+        return DONE;
+    }
+
+    @Override public Void pouredAgain(ClassEvent.PouredAgain event) {
+        seat(event).pourAgain(current.at());
+        return DONE;
+    }
+
+    @Override public Void seatNoted(ClassEvent.SeatNoted event) {
+        seat(event).notes.add(new Seat.Note(current.at(), event.text(), current.seq()));
+        return DONE;
+    }
+
+    @Override public Void classNoted(ClassEvent.ClassNoted event) {
+        notes.add(new Seat.Note(current.at(), event.text(), current.seq()));
+        return DONE;
+    }
+
+    @Override public Void temperatureRead(ClassEvent.TemperatureRead event) {
+        seat(event).readings.add(new Seat.Reading(current.at(), event.celsius(), current.seq()));
+        return DONE;
+    }
+
+    @Override public Void skinSeen(ClassEvent.SkinSeen event) {
+        seat(event).skinSeenAt = Optional.of(current.at());
+        return DONE;
+    }
+
+    @Override public Void judgedSet(ClassEvent.JudgedSet event) {
+        seat(event).judgedSetAt = Optional.of(current.at());
+        return DONE;
+    }
+
+    @Override public Void helpClaimed(ClassEvent.HelpClaimed event) {
+        seat(event).claim = Optional.of(new Seat.Claim(event.helper(), current.at()));
+        return DONE;
+    }
+
+    @Override public Void helpSorted(ClassEvent.HelpSorted event) {
+        seat(event).claim = Optional.empty();
+        return DONE;
+    }
+
+    @Override public Void stillWorking(ClassEvent.StillWorking event) {
+        seat(event).stillAt.add(new Seat.Answer(event.step(), current.at()));
+        seat(event).hint = Optional.empty();
+        return DONE;
+    }
+
+    @Override public Void doneHinted(ClassEvent.DoneHinted event) {
+        seat(event).hint = Optional.of(new Seat.Answer(event.step(), current.at()));
+        return DONE;
+    }
+
+    @Override public Void activityOpened(ClassEvent.ActivityOpened event) {
+        activity(event.activity(), run -> run.opened(current.at()));
+        return DONE;
+    }
+
+    @Override public Void activityClosed(ClassEvent.ActivityClosed event) {
+        activity(event.activity(), run -> run.closed(current.at()));
+        seats.values().stream()
+                .filter(s -> s.activity.filter(a -> a.activity().equals(event.activity())).isPresent())
+                .forEach(SeatDraft::quit);
+        return DONE;
+    }
+
+    @Override public Void activityExtended(ClassEvent.ActivityExtended event) {
+        activity(event.activity(), run -> run.extended(event.minutes()));
+        return DONE;
+    }
+
+    @Override public Void activityMoved(ClassEvent.ActivityMoved event) {
+        activity(event.activity(), run -> run.moved(event.to()));
+        return DONE;
+    }
+
+    @Override public Void activitySkipped(ClassEvent.ActivitySkipped event) {
+        activity(event.activity(), ActivityRun::skippedTonight);
+        return DONE;
+    }
+
+    @Override public Void activityJoined(ClassEvent.ActivityJoined event) {
+        seat(event).join(event.activity(), current.at());
+        return DONE;
+    }
+
+    @Override public Void activityQuit(ClassEvent.ActivityQuit event) {
+        seat(event).quit();
+        return DONE;
+    }
+
+    @Override public Void classClosed(ClassEvent.ClassClosed event) {
+        closedAt = Optional.of(current.at());
+        return DONE;
+    }
+}

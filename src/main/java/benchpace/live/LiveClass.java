@@ -1,0 +1,159 @@
+package benchpace.live;
+
+import benchpace.plan.ActivityId;
+import benchpace.plan.Plan;
+import benchpace.plan.SeatNumber;
+import benchpace.plan.Step;
+import benchpace.plan.StepId;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * A class as its events have made it: immutable, and the same again whenever the same events are added up. Where a seat
+ * stands is in {@link Progress}.
+ */
+public final class LiveClass {
+    private final Plan plan;
+    private final String name;
+    private final Instant startsAt;
+    private final Map<StepId, Instant> opened;
+    private final SortedMap<SeatNumber, Seat> seats;
+    private final Map<ActivityId, ActivityRun> activities;
+    private final List<Seat.Note> notes;
+    private final Optional<Instant> closedAt;
+    private final List<Recorded> history;
+    private final Set<Long> undone;
+    private final Map<String, Long> seqOfCommand;
+
+    LiveClass(Plan plan, String name, Instant startsAt, Map<StepId, Instant> opened,
+              SortedMap<SeatNumber, Seat> seats, Map<ActivityId, ActivityRun> activities, List<Seat.Note> notes,
+              Optional<Instant> closedAt, List<Recorded> history, Set<Long> undone) {
+        this.plan = plan;
+        this.name = name;
+        this.startsAt = startsAt;
+        this.opened = Collections.unmodifiableMap(new LinkedHashMap<>(opened));
+        this.seats = Collections.unmodifiableSortedMap(new TreeMap<>(seats));
+        this.activities = Map.copyOf(activities);
+        this.notes = List.copyOf(notes);
+        this.closedAt = closedAt;
+        this.history = List.copyOf(history);
+        this.undone = Set.copyOf(undone);
+        Map<String, Long> ids = new HashMap<>();
+        history.forEach(r -> ids.put(r.commandId(), r.seq()));
+        this.seqOfCommand = Map.copyOf(ids);
+    }
+
+    /**
+     * Adds a log up from its first event.
+     *
+     * @param history numbered from 1 without gaps; the first is the creation
+     */
+    public static LiveClass of(List<Recorded> history) {
+        return Fold.of(history);
+    }
+
+    /** The class after one more event. */
+    public LiveClass apply(Recorded next) {
+        if (next.seq() != seq() + 1) {
+            throw new IllegalArgumentException("event " + next.seq() + " cannot follow event " + seq());
+        }
+        List<Recorded> longer = new ArrayList<>(history);
+        longer.add(next);
+        return Fold.of(longer);
+    }
+
+    public Plan plan() {
+        return plan;
+    }
+
+    public String name() {
+        return name;
+    }
+
+    public Instant startsAt() {
+        return startsAt;
+    }
+
+    public Instant createdAt() {
+        return history.get(0).at();
+    }
+
+    /** The first instant a tap of this class may bear. */
+    public Instant earliest() {
+        return startsAt.isBefore(createdAt()) ? startsAt : createdAt();
+    }
+
+    /** The number of the last event. */
+    public long seq() {
+        return history.get(history.size() - 1).seq();
+    }
+
+    /** When the last event was written down; the class's time never falls behind it. */
+    public Instant lastRecordedAt() {
+        return history.get(history.size() - 1).recordedAt();
+    }
+
+    public List<Recorded> history() {
+        return history;
+    }
+
+    public boolean isUndone(long seq) {
+        return undone.contains(seq);
+    }
+
+    /** The event that this command became, if it did. */
+    public OptionalLong seqOf(String commandId) {
+        Long seq = seqOfCommand.get(commandId);
+        return seq == null ? OptionalLong.empty() : OptionalLong.of(seq);
+    }
+
+    public Optional<Instant> openedAt(StepId step) {
+        return Optional.ofNullable(opened.get(step));
+    }
+
+    public Collection<Seat> seats() {
+        return seats.values();
+    }
+
+    public Optional<Seat> seat(SeatNumber number) {
+        return Optional.ofNullable(seats.get(number));
+    }
+
+    public ActivityRun activity(ActivityId id) {
+        return activities.getOrDefault(id, ActivityRun.UNTOUCHED);
+    }
+
+    public List<Seat.Note> notes() {
+        return notes;
+    }
+
+    public Optional<Instant> closedAt() {
+        return closedAt;
+    }
+
+    /** Position of the furthest led step that is open; -1 before the first. */
+    public int furthestOpened() {
+        return opened.keySet().stream().mapToInt(plan::indexOf).max().orElse(-1);
+    }
+
+    /** The led step that the instructor opens next. */
+    public Optional<Step> nextLed() {
+        return plan.steps().stream().skip(furthestOpened() + 1L).filter(Step::led).findFirst();
+    }
+
+    /** Where every seat stands. */
+    public Progress progress() {
+        return new Progress(this);
+    }
+}

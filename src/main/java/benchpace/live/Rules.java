@@ -1,0 +1,395 @@
+package benchpace.live;
+
+import benchpace.plan.Activity;
+import benchpace.plan.ActivityId;
+import benchpace.plan.SeatNumber;
+import benchpace.plan.Step;
+import benchpace.plan.StepId;
+import benchpace.plan.StepKind;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/**
+ * Decides what a command means for a class. Pure: same state, command and instant, same answer. A command that was
+ * recorded before is the caller's to recognise ({@link LiveClass#seqOf}); here every command is taken as new.
+ */
+public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
+    /** How far ahead of the board's clock a tap may claim to have been made: what clock estimates differ by. */
+    public static final Duration CLOCK_SLACK = Duration.ofSeconds(5);
+    /** What a thermometer pointed at a candle may show, degrees Celsius. */
+    public static final double COLDEST = 0;
+    public static final double HOTTEST = 130;
+    private static final int LONGEST_EXTENSION = 60;
+
+    private final LiveClass live;
+    private final Progress progress;
+    private final Command command;
+    private final Instant now;
+
+    private Rules(LiveClass live, Command command, Instant now) {
+        this.live = live;
+        this.progress = live.progress();
+        this.command = command;
+        this.now = now;
+    }
+
+    /** @param now the board's time; the command may not claim a later one */
+    public static Decision decide(LiveClass live, Command command, Instant now) {
+        Rules rules = new Rules(live, command, now);
+        Optional<Refusal> refusal = rules.outsideClass(command.at())
+                .or(rules::closed)
+                .or(() -> command.wish().match(rules));
+        return refusal.<Decision>map(Decision.Refused::new).orElseGet(() -> new Decision.Accepted(command.wish()));
+    }
+
+    private Optional<Refusal> outsideClass(Instant at) {
+        boolean inside = !at.isBefore(live.earliest()) && !at.isAfter(now.plus(CLOCK_SLACK));
+        return inside ? Optional.empty() : refuse(new Refusal.OutsideClass(at, live.earliest(), now));
+    }
+
+    private Optional<Refusal> closed() {
+        ClassEvent wish = command.wish();
+        boolean allowedAfterwards = wish instanceof ClassEvent.Undone || wish instanceof ClassEvent.ClassNoted
+                || wish instanceof ClassEvent.SeatNoted || wish instanceof ClassEvent.JudgedSet
+                || wish instanceof ClassEvent.TapRetimed || wish instanceof ClassEvent.ClassClosed;
+        return live.closedAt().isPresent() && !allowedAfterwards
+                ? refuse(new Refusal.ClassIsClosed()) : Optional.empty();
+    }
+
+    private static Optional<Refusal> refuse(Refusal refusal) {
+        return Optional.of(refusal);
+    }
+
+    private static Optional<Refusal> refuseIf(boolean wrong, Supplier<Refusal> refusal) {
+        return wrong ? Optional.of(refusal.get()) : Optional.empty();
+    }
+
+    // ---- the class
+
+    @Override public Optional<Refusal> classCreated(ClassEvent.ClassCreated event) {
+        return refuse(new Refusal.AlreadySo("created"));
+    }
+
+    @Override public Optional<Refusal> stepOpened(ClassEvent.StepOpened event) {
+        Optional<Step> step = live.plan().step(event.step());
+        if (step.isEmpty()) {
+            return refuse(new Refusal.NoSuchStep(event.step()));
+        }
+        if (!step.get().led()) {
+            return refuse(new Refusal.StepIsFree(event.step()));
+        }
+        if (live.openedAt(event.step()).isPresent()) {
+            return refuse(new Refusal.AlreadySo("open"));
+        }
+        return ledStepSkipped(step.get()).map(first -> new Refusal.OutOfOrder(event.step(), first));
+    }
+
+    /** A talk may be left out; any other led step has to be opened first. */
+    private Optional<StepId> ledStepSkipped(Step step) {
+        List<Step> steps = live.plan().steps();
+        int index = live.plan().indexOf(step.id());
+        if (index < live.furthestOpened()) {
+            return Optional.of(steps.get(live.furthestOpened()).id());
+        }
+        return steps.subList(live.furthestOpened() + 1, index).stream()
+                .filter(s -> s.led() && s.kind() != StepKind.TALK)
+                .map(Step::id)
+                .findFirst();
+    }
+
+    @Override public Optional<Refusal> classNoted(ClassEvent.ClassNoted event) {
+        return Optional.empty();
+    }
+
+    @Override public Optional<Refusal> classClosed(ClassEvent.ClassClosed event) {
+        return refuseIf(live.closedAt().isPresent(), () -> new Refusal.AlreadySo("closed"));
+    }
+
+    // ---- steps at a seat
+
+    @Override public Optional<Refusal> stepFinished(ClassEvent.StepFinished event) {
+        return activeSeat(event.seat()).or(() -> finishable(event.seat(), event.step()));
+    }
+
+    private Optional<Refusal> finishable(SeatNumber number, StepId id) {
+        Seat seat = seat(number);
+        Optional<Step> found = live.plan().step(id);
+        if (found.isEmpty()) {
+            return refuse(new Refusal.NoSuchStep(id));
+        }
+        Step step = found.get();
+        if (seat.finished(id)) {
+            return refuse(new Refusal.AlreadyFinished(number, id, seat.finishes().get(id).seq()));
+        }
+        if (step.kind() == StepKind.CURE && progress.pouredAt(seat).isEmpty()) {
+            return refuse(new Refusal.NotPoured(number));
+        }
+        if (progress.isOpen(step) || live.plan().indexOf(id) < live.furthestOpened()) {
+            return Optional.empty();
+        }
+        Optional<StepId> before = progress.firstClosedLedBefore(id);
+        return refuse(before.<Refusal>map(first -> new Refusal.OutOfOrder(id, first))
+                .orElseGet(() -> new Refusal.StepNotOpen(id)));
+    }
+
+    @Override public Optional<Refusal> stillWorking(ClassEvent.StillWorking event) {
+        return activeSeat(event.seat()).or(() -> unfinished(event.seat(), event.step()));
+    }
+
+    @Override public Optional<Refusal> doneHinted(ClassEvent.DoneHinted event) {
+        return activeSeat(event.seat()).or(() -> finishable(event.seat(), event.step()))
+                .or(() -> refuseIf(seat(event.seat()).hint().filter(h -> h.step().equals(event.step())).isPresent(),
+                        () -> new Refusal.AlreadySo("told")));
+    }
+
+    private Optional<Refusal> unfinished(SeatNumber number, StepId step) {
+        if (live.plan().step(step).isEmpty()) {
+            return refuse(new Refusal.NoSuchStep(step));
+        }
+        Seat.Finish finish = seat(number).finishes().get(step);
+        return refuseIf(finish != null, () -> new Refusal.AlreadyFinished(number, step, finish.seq()));
+    }
+
+    // ---- undoing and correcting
+
+    @Override public Optional<Refusal> undone(ClassEvent.Undone event) {
+        Optional<Recorded> target = recorded(event.seq());
+        if (target.isEmpty()) {
+            return refuse(new Refusal.NoSuchEvent(event.seq()));
+        }
+        if (live.isUndone(event.seq())) {
+            return refuse(new Refusal.AlreadySo("undone"));
+        }
+        ClassEvent what = target.get().event();
+        if (what instanceof ClassEvent.ClassCreated || what instanceof ClassEvent.Undone) {
+            return refuse(new Refusal.CannotUndo(event.seq()));
+        }
+        if (live.closedAt().isPresent() && !(what instanceof ClassEvent.ClassClosed)) {
+            return refuse(new Refusal.ClassIsClosed());
+        }
+        return what instanceof ClassEvent.StepOpened opened ? inUse(opened.step()) : Optional.empty();
+    }
+
+    /** A step that seats have finished stays open: taking it back would leave them ahead of the class. */
+    private Optional<Refusal> inUse(StepId step) {
+        int index = live.plan().indexOf(step);
+        List<SeatNumber> seats = live.seats().stream()
+                .filter(s -> progress.furthestFinished(s) >= index)
+                .map(Seat::number)
+                .toList();
+        return refuseIf(!seats.isEmpty(), () -> new Refusal.StepInUse(step, seats));
+    }
+
+    @Override public Optional<Refusal> tapRetimed(ClassEvent.TapRetimed event) {
+        return correctable(event.seq()).or(() -> outsideClass(event.to()));
+    }
+
+    @Override public Optional<Refusal> tapReseated(ClassEvent.TapReseated event) {
+        return correctable(event.seq()).or(() -> {
+            if (!(recorded(event.seq()).orElseThrow().event() instanceof ClassEvent.StepFinished finished)) {
+                return refuse(new Refusal.CannotUndo(event.seq()));
+            }
+            return activeSeat(event.to()).or(() -> finishable(event.to(), finished.step()));
+        });
+    }
+
+    private Optional<Refusal> correctable(long seq) {
+        Optional<Recorded> target = recorded(seq);
+        if (target.isEmpty()) {
+            return refuse(new Refusal.NoSuchEvent(seq));
+        }
+        if (live.isUndone(seq)) {
+            return refuse(new Refusal.AlreadySo("undone"));
+        }
+        ClassEvent what = target.get().event();
+        boolean tap = what instanceof ClassEvent.StepOpened || what instanceof ClassEvent.AtSeat;
+        return refuseIf(!tap, () -> new Refusal.CannotUndo(seq));
+    }
+
+    private Optional<Recorded> recorded(long seq) {
+        return seq < 1 || seq > live.seq() ? Optional.empty() : Optional.of(live.history().get((int) seq - 1));
+    }
+
+    // ---- who is at the table
+
+    @Override public Optional<Refusal> seatPaused(ClassEvent.SeatPaused event) {
+        return activeSeat(event.seat()).or(() -> refuseIf(seat(event.seat()).pausedSince().isPresent(),
+                () -> new Refusal.AlreadySo("paused")));
+    }
+
+    @Override public Optional<Refusal> seatResumed(ClassEvent.SeatResumed event) {
+        return activeSeat(event.seat()).or(() -> refuseIf(seat(event.seat()).pausedSince().isEmpty(),
+                () -> new Refusal.NotSo("paused")));
+    }
+
+    @Override public Optional<Refusal> seatExpected(ClassEvent.SeatExpected event) {
+        return knownSeat(event.seat()).or(() -> {
+            Seat seat = seat(event.seat());
+            if (!seat.finishes().isEmpty()) {
+                Seat.Finish any = seat.finishes().values().iterator().next();
+                StepId step = seat.finishes().keySet().iterator().next();
+                return refuse(new Refusal.AlreadyFinished(event.seat(), step, any.seq()));
+            }
+            return refuseIf(seat.presence() == Seat.Presence.EXPECTED, () -> new Refusal.AlreadySo("expected"));
+        });
+    }
+
+    @Override public Optional<Refusal> seatArrived(ClassEvent.SeatArrived event) {
+        return knownSeat(event.seat());
+    }
+
+    @Override public Optional<Refusal> seatLeft(ClassEvent.SeatLeft event) {
+        return knownSeat(event.seat()).or(() -> refuseIf(seat(event.seat()).presence() == Seat.Presence.LEFT,
+                () -> new Refusal.AlreadySo("gone")));
+    }
+
+    @Override public Optional<Refusal> seatPaired(ClassEvent.SeatPaired event) {
+        return activeSeat(event.seat()).or(() -> knownSeat(event.with())).or(() -> {
+            boolean itself = event.seat().equals(event.with());
+            boolean hostsOthers = live.seats().stream()
+                    .anyMatch(s -> s.sharesWith().filter(event.with()::equals).isPresent());
+            if (itself || hostsOthers) {
+                return refuse(new Refusal.SharesCandle(event.with(), event.seat()));
+            }
+            return seat(event.with()).sharesWith().map(host -> new Refusal.SharesCandle(event.with(), host));
+        });
+    }
+
+    @Override public Optional<Refusal> seatUnpaired(ClassEvent.SeatUnpaired event) {
+        return knownSeat(event.seat()).or(() -> refuseIf(seat(event.seat()).sharesWith().isEmpty(),
+                () -> new Refusal.NotSo("shared")));
+    }
+
+    @Override public Optional<Refusal> seatNoted(ClassEvent.SeatNoted event) {
+        return knownSeat(event.seat());
+    }
+
+    // ---- the candle
+
+    @Override public Optional<Refusal> pouredAgain(ClassEvent.PouredAgain event) {
+        return poured(event.seat());
+    }
+
+    @Override public Optional<Refusal> temperatureRead(ClassEvent.TemperatureRead event) {
+        return poured(event.seat()).or(() -> {
+            boolean possible = event.celsius() >= COLDEST && event.celsius() <= HOTTEST;
+            return refuseIf(!possible, () -> new Refusal.Absurd("celsius", event.celsius(), COLDEST, HOTTEST));
+        });
+    }
+
+    @Override public Optional<Refusal> skinSeen(ClassEvent.SkinSeen event) {
+        return poured(event.seat()).or(() -> refuseIf(seat(event.seat()).skinSeenAt().isPresent(),
+                () -> new Refusal.AlreadySo("seen")));
+    }
+
+    @Override public Optional<Refusal> judgedSet(ClassEvent.JudgedSet event) {
+        return poured(event.seat()).or(() -> refuseIf(seat(event.seat()).judgedSetAt().isPresent(),
+                () -> new Refusal.AlreadySo("judged set")));
+    }
+
+    private Optional<Refusal> poured(SeatNumber number) {
+        return knownSeat(number).or(() -> {
+            Seat seat = seat(number);
+            if (seat.sharesWith().isPresent()) {
+                return refuse(new Refusal.SharesCandle(number, seat.sharesWith().get()));
+            }
+            return refuseIf(progress.pouredAt(seat).isEmpty(), () -> new Refusal.NotPoured(number));
+        });
+    }
+
+    // ---- help
+
+    @Override public Optional<Refusal> helpClaimed(ClassEvent.HelpClaimed event) {
+        return activeSeat(event.seat()).or(() -> seat(event.seat()).claim().map(claim ->
+                claim.helper().equals(event.helper())
+                        ? new Refusal.AlreadySo("claimed")
+                        : new Refusal.ClaimedBy(event.seat(), claim.helper())));
+    }
+
+    @Override public Optional<Refusal> helpSorted(ClassEvent.HelpSorted event) {
+        return knownSeat(event.seat()).or(() -> refuseIf(seat(event.seat()).claim().isEmpty(),
+                () -> new Refusal.NotSo("claimed")));
+    }
+
+    // ---- activities of the wait
+
+    @Override public Optional<Refusal> activityOpened(ClassEvent.ActivityOpened event) {
+        return knownActivity(event.activity()).or(() -> refuseIf(live.activity(event.activity()).open(),
+                () -> new Refusal.AlreadySo("open")));
+    }
+
+    @Override public Optional<Refusal> activityClosed(ClassEvent.ActivityClosed event) {
+        return knownActivity(event.activity()).or(() -> refuseIf(!live.activity(event.activity()).open(),
+                () -> new Refusal.NotSo("open")));
+    }
+
+    @Override public Optional<Refusal> activityExtended(ClassEvent.ActivityExtended event) {
+        return knownActivity(event.activity()).or(() -> refuseIf(
+                event.minutes() < 1 || event.minutes() > LONGEST_EXTENSION,
+                () -> new Refusal.Absurd("minutes", event.minutes(), 1, LONGEST_EXTENSION)));
+    }
+
+    @Override public Optional<Refusal> activityMoved(ClassEvent.ActivityMoved event) {
+        return knownActivity(event.activity())
+                .or(() -> refuseIf(live.activity(event.activity()).open(), () -> new Refusal.AlreadySo("open")))
+                .or(() -> {
+                    Instant last = now.plus(Duration.ofHours(12));
+                    boolean possible = !event.to().isBefore(now.minus(CLOCK_SLACK)) && !event.to().isAfter(last);
+                    return refuseIf(!possible, () -> new Refusal.OutsideClass(event.to(), now, last));
+                });
+    }
+
+    @Override public Optional<Refusal> activitySkipped(ClassEvent.ActivitySkipped event) {
+        return knownActivity(event.activity()).or(() -> refuseIf(live.activity(event.activity()).skipped(),
+                () -> new Refusal.AlreadySo("skipped")));
+    }
+
+    @Override public Optional<Refusal> activityJoined(ClassEvent.ActivityJoined event) {
+        return presentSeat(event.seat()).or(() -> knownActivity(event.activity())).or(() -> {
+            Activity activity = live.plan().activity(event.activity()).orElseThrow();
+            List<SeatNumber> taken = live.seats().stream()
+                    .filter(s -> s.activity().filter(a -> a.activity().equals(event.activity())).isPresent())
+                    .map(Seat::number)
+                    .toList();
+            if (taken.contains(event.seat())) {
+                return refuse(new Refusal.AlreadySo("taking part"));
+            }
+            return refuseIf(taken.size() >= activity.places(),
+                    () -> new Refusal.ActivityFull(event.activity(), activity.places()));
+        });
+    }
+
+    @Override public Optional<Refusal> activityQuit(ClassEvent.ActivityQuit event) {
+        return knownSeat(event.seat()).or(() -> knownActivity(event.activity())).or(() -> refuseIf(
+                seat(event.seat()).activity().filter(a -> a.activity().equals(event.activity())).isEmpty(),
+                () -> new Refusal.NotSo("taking part")));
+    }
+
+    private Optional<Refusal> knownActivity(ActivityId id) {
+        return refuseIf(live.plan().activity(id).isEmpty(), () -> new Refusal.NoSuchActivity(id));
+    }
+
+    // ---- seats
+
+    private Seat seat(SeatNumber number) {
+        return live.seat(number).orElseThrow();
+    }
+
+    private Optional<Refusal> knownSeat(SeatNumber number) {
+        return refuseIf(live.seat(number).isEmpty(), () -> new Refusal.NoSuchSeat(number, live.seats().size()));
+    }
+
+    private Optional<Refusal> presentSeat(SeatNumber number) {
+        return knownSeat(number).or(() -> refuseIf(!seat(number).present(),
+                () -> new Refusal.NotAtTable(number, seat(number).presence() == Seat.Presence.LEFT)));
+    }
+
+    /** At the table, and making a candle of its own. */
+    private Optional<Refusal> activeSeat(SeatNumber number) {
+        return presentSeat(number).or(() -> seat(number).sharesWith()
+                .map(host -> new Refusal.SharesCandle(number, host)));
+    }
+}

@@ -1,0 +1,96 @@
+package benchpace.live;
+
+import benchpace.plan.ActivityId;
+import benchpace.plan.SeatNumber;
+import benchpace.plan.StepId;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * All that has been told about one place at the table.
+ *
+ * @param name          the first name its guest wants shown; empty if none
+ * @param presenceSince when its presence last changed: arrival, or leaving
+ * @param finishes      the taps, by step; a step jumped over has none
+ * @param pauses        spans away from the table, in order; the last may be open
+ * @param sharesWith    the seat whose candle it shares
+ * @param stillAt       answers "still at it", in order
+ * @param hint          the guests' own "we are done"
+ * @param activity      what it joined and has not quit
+ * @param activitiesDone what it joined and quit
+ */
+public record Seat(SeatNumber number, String name, Presence presence, Instant presenceSince,
+                   Map<StepId, Finish> finishes, List<Pause> pauses, Optional<SeatNumber> sharesWith,
+                   Optional<Instant> pouredAgainAt, List<Reading> readings, Optional<Instant> skinSeenAt,
+                   Optional<Instant> judgedSetAt, Optional<Claim> claim, List<Answer> stillAt,
+                   Optional<Answer> hint, Optional<Joined> activity, Set<ActivityId> activitiesDone,
+                   List<Note> notes) {
+
+    /** Whether somebody sits there. */
+    public enum Presence { EXPECTED, PRESENT, LEFT }
+
+    /** A tap that a step is done. @param seq the event that says so */
+    public record Finish(Instant at, long seq) { }
+
+    /** Away from {@code from} on; {@code until} is empty while it lasts. */
+    public record Pause(Instant from, Optional<Instant> until) {
+        Duration within(Instant start, Instant end) {
+            Instant a = from.isAfter(start) ? from : start;
+            Instant b = until.filter(u -> u.isBefore(end)).orElse(end);
+            return b.isAfter(a) ? Duration.between(a, b) : Duration.ZERO;
+        }
+    }
+
+    /** A surface temperature in degrees Celsius. */
+    public record Reading(Instant at, double celsius, long seq) { }
+
+    /** A helper on the way. */
+    public record Claim(String helper, Instant at) { }
+
+    /** Something said about a step. */
+    public record Answer(StepId step, Instant at) { }
+
+    /** Taking part in an activity. */
+    public record Joined(ActivityId activity, Instant since) { }
+
+    /** A remark. */
+    public record Note(Instant at, String text, long seq) { }
+
+    public Seat {
+        finishes = Map.copyOf(finishes);
+        pauses = List.copyOf(pauses);
+        readings = List.copyOf(readings);
+        stillAt = List.copyOf(stillAt);
+        activitiesDone = Set.copyOf(activitiesDone);
+        notes = List.copyOf(notes);
+    }
+
+    public boolean present() {
+        return presence == Presence.PRESENT;
+    }
+
+    /** Whether the class waits for a candle of this seat's own. */
+    public boolean makesCandle() {
+        return present() && sharesWith.isEmpty();
+    }
+
+    /** Since when it has been away from the table, if it is. */
+    public Optional<Instant> pausedSince() {
+        return pauses.isEmpty() || pauses.get(pauses.size() - 1).until().isPresent()
+                ? Optional.empty()
+                : Optional.of(pauses.get(pauses.size() - 1).from());
+    }
+
+    /** How much of the span from {@code start} to {@code end} it was away. */
+    public Duration pausedWithin(Instant start, Instant end) {
+        return pauses.stream().map(p -> p.within(start, end)).reduce(Duration.ZERO, Duration::plus);
+    }
+
+    public boolean finished(StepId step) {
+        return finishes.containsKey(step);
+    }
+}

@@ -1,0 +1,89 @@
+package benchpace.live;
+
+import benchpace.plan.ActivityId;
+import benchpace.plan.SeatNumber;
+import benchpace.plan.StepId;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** A seat while the fold writes on it. */
+final class SeatDraft {
+    final SeatNumber number;
+    String name;
+    Seat.Presence presence = Seat.Presence.PRESENT;
+    Instant presenceSince;
+    final Map<StepId, Seat.Finish> finishes = new LinkedHashMap<>();
+    final List<Seat.Pause> pauses = new ArrayList<>();
+    Optional<SeatNumber> sharesWith = Optional.empty();
+    Optional<Instant> pouredAgainAt = Optional.empty();
+    final List<Seat.Reading> readings = new ArrayList<>();
+    Optional<Instant> skinSeenAt = Optional.empty();
+    Optional<Instant> judgedSetAt = Optional.empty();
+    Optional<Seat.Claim> claim = Optional.empty();
+    final List<Seat.Answer> stillAt = new ArrayList<>();
+    Optional<Seat.Answer> hint = Optional.empty();
+    Optional<Seat.Joined> activity = Optional.empty();
+    final Set<ActivityId> activitiesDone = new HashSet<>();
+    final List<Seat.Note> notes = new ArrayList<>();
+
+    SeatDraft(SeatNumber number, String name, Instant since) {
+        this.number = number;
+        this.name = name;
+        this.presenceSince = since;
+    }
+
+    void finish(StepId step, Instant at, long seq) {
+        finishes.put(step, new Seat.Finish(at, seq));
+        endPause(at);
+        claim = Optional.empty();
+        hint = hint.filter(h -> !h.step().equals(step));
+    }
+
+    void presence(Seat.Presence now, Instant at) {
+        presence = now;
+        presenceSince = at;
+        endPause(at);
+    }
+
+    void pause(Instant at) {
+        endPause(at);
+        pauses.add(new Seat.Pause(at, Optional.empty()));
+    }
+
+    void endPause(Instant at) {
+        int last = pauses.size() - 1;
+        if (last >= 0 && pauses.get(last).until().isEmpty()) {
+            Instant from = pauses.get(last).from();
+            pauses.set(last, new Seat.Pause(from, Optional.of(at.isBefore(from) ? from : at)));
+        }
+    }
+
+    void join(ActivityId wanted, Instant at) {
+        quit();
+        activity = Optional.of(new Seat.Joined(wanted, at));
+    }
+
+    void quit() {
+        activity.ifPresent(a -> activitiesDone.add(a.activity()));
+        activity = Optional.empty();
+    }
+
+    /** A new candle: what was observed of the old one no longer counts. */
+    void pourAgain(Instant at) {
+        pouredAgainAt = Optional.of(at);
+        readings.clear();
+        skinSeenAt = Optional.empty();
+        judgedSetAt = Optional.empty();
+    }
+
+    Seat freeze() {
+        return new Seat(number, name, presence, presenceSince, finishes, pauses, sharesWith, pouredAgainAt, readings,
+                skinSeenAt, judgedSetAt, claim, stillAt, hint, activity, activitiesDone, notes);
+    }
+}

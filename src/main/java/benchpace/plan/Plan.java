@@ -1,0 +1,115 @@
+package benchpace.plan;
+
+import java.time.Duration;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+
+/**
+ * An ordered list of steps and all that goes with them: what a class is meant to be.
+ *
+ * @param about      one sentence for the organiser; may be empty
+ * @param place      where it is held; may be empty
+ * @param usualSeats how many places it is written for, 1 to {@link SeatNumber#MOST}
+ * @param steps      1 to {@value #MOST_STEPS}, ids unique; at most one pour; a cure or finish step only after it
+ * @param activities what fills the wait, ids unique, at most {@value #MOST_ACTIVITIES}
+ */
+public record Plan(PlanId id, String name, String about, String place, int usualSeats, TableShape table,
+                   List<Step> steps, List<Activity> activities) {
+    public static final int MOST_STEPS = 30;
+    public static final int MOST_ACTIVITIES = 20;
+
+    public Plan {
+        Texts.required("the name of the plan", name, 80);
+        Texts.optional("what the plan is about", about, 400);
+        Texts.optional("the place", place, 80);
+        new SeatNumber(usualSeats);
+        steps = List.copyOf(steps);
+        activities = List.copyOf(activities);
+        if (steps.isEmpty() || steps.size() > MOST_STEPS) {
+            throw new IllegalArgumentException("a plan has 1 to " + MOST_STEPS + " steps, not " + steps.size());
+        }
+        if (activities.size() > MOST_ACTIVITIES) {
+            throw new IllegalArgumentException("a plan has at most " + MOST_ACTIVITIES + " activities");
+        }
+        requireUnique("step", steps.stream().map(s -> s.id().value()).toList());
+        requireUnique("activity", activities.stream().map(a -> a.id().value()).toList());
+        requireOrder(steps);
+    }
+
+    private static void requireUnique(String what, List<String> ids) {
+        Set<String> seen = new HashSet<>();
+        for (String id : ids) {
+            if (!seen.add(id)) {
+                throw new IllegalArgumentException("two things are called " + what + " \"" + id + "\"");
+            }
+        }
+    }
+
+    private static void requireOrder(List<Step> steps) {
+        boolean poured = false;
+        boolean cured = false;
+        boolean taps = false;
+        for (Step step : steps) {
+            taps |= step.needsTap();
+            switch (step.kind()) {
+                case POUR -> {
+                    require(!poured, "step \"" + step.id() + "\" is a second pour; a class has one");
+                    poured = true;
+                }
+                case CURE -> {
+                    require(poured, "step \"" + step.id() + "\" cures before anything was poured");
+                    require(!cured, "step \"" + step.id() + "\" is a second cure; a class has one");
+                    cured = true;
+                }
+                case FINISH -> require(poured, "step \"" + step.id() + "\" finishes before anything was poured");
+                case HANDS_ON -> require(!cured, "step \"" + step.id() + "\" comes after the cure: make it a finish step");
+                case TALK -> { }
+            }
+        }
+        require(taps, "no step is done by the seats: a plan needs a hands-on or pour step");
+    }
+
+    private static void require(boolean holds, String otherwise) {
+        if (!holds) {
+            throw new IllegalArgumentException(otherwise);
+        }
+    }
+
+    public Optional<Step> step(StepId step) {
+        return steps.stream().filter(s -> s.id().equals(step)).findFirst();
+    }
+
+    public Optional<Activity> activity(ActivityId activity) {
+        return activities.stream().filter(a -> a.id().equals(activity)).findFirst();
+    }
+
+    /** Position of a step of this plan, from 0. */
+    public int indexOf(StepId step) {
+        for (int i = 0; i < steps.size(); i++) {
+            if (steps.get(i).id().equals(step)) {
+                return i;
+            }
+        }
+        throw new IllegalArgumentException("the plan has no step \"" + step + "\"");
+    }
+
+    public Optional<Step> pour() {
+        return first(s -> s.kind() == StepKind.POUR);
+    }
+
+    public Optional<Step> cure() {
+        return first(s -> s.kind() == StepKind.CURE);
+    }
+
+    private Optional<Step> first(Predicate<Step> which) {
+        return steps.stream().filter(which).findFirst();
+    }
+
+    /** The sum of the planned lengths: when the class should end, if nobody is held up. */
+    public Duration planned() {
+        return steps.stream().map(Step::planned).reduce(Duration.ZERO, Duration::plus);
+    }
+}

@@ -1,0 +1,35 @@
+package benchpace.plan;
+
+import java.time.Duration;
+
+/**
+ * One step of a class.
+ *
+ * @param name      what it is called at the table, at most 60 characters
+ * @param planned   the time it should take one seat (or, for a talk, its time box); above 0, at most 8 h
+ * @param allowance how far over {@code planned} a seat may go before the plan's own rule speaks up; 0 to 2 h
+ * @param say       the cue: one or two sentences to say aloud; may be empty
+ * @param caution   what could hurt in this step; may be empty
+ * @param wall      the sentence guests read on the wall screen; may be empty
+ */
+public record Step(StepId id, String name, StepKind kind, Opening opening, Duration planned, Duration allowance,
+                   String say, String caution, String wall) {
+    public Step {
+        Texts.required("the name of a step", name, 60);
+        Texts.durationWithin("the planned length of \"" + name + "\"", planned, Duration.ofHours(8));
+        if (allowance.isNegative() || allowance.compareTo(Duration.ofHours(2)) > 0) {
+            throw new IllegalArgumentException("the allowance of \"" + name + "\" must be 0 to 120 minutes");
+        }
+        Texts.optional("the cue of \"" + name + "\"", say, 400);
+        Texts.optional("the caution of \"" + name + "\"", caution, 400);
+        Texts.optional("the wall sentence of \"" + name + "\"", wall, 200);
+    }
+
+    public boolean led() {
+        return opening == Opening.LED;
+    }
+
+    public boolean needsTap() {
+        return kind.needsTap();
+    }
+}
