@@ -1,0 +1,22 @@
+package benchpace.board;
+
+import java.time.Instant;
+import java.util.Optional;
+
+/**
+ * How a poured candle stands.
+ *
+ * @param judgedSetAt the instructor's hand test, which overrides every forecast
+ */
+public record CandleClock(Instant pouredAt, ReadyWindow ready, Optional<Instant> judgedSetAt) {
+
+    /** Past the likely end of its window without a hand test: somebody should try it. */
+    public boolean tryIt(Instant now) {
+        return judgedSetAt.isEmpty() && !now.isBefore(ready.until());
+    }
+
+    /** The window has begun, so a hand test may succeed. */
+    public boolean mayBeReady(Instant now) {
+        return judgedSetAt.isPresent() || !now.isBefore(ready.from());
+    }
+}

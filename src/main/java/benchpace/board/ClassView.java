@@ -1,0 +1,85 @@
+package benchpace.board;
+
+import benchpace.plan.Opening;
+import benchpace.plan.SeatingChart;
+import benchpace.plan.StepKind;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * All that any screen may show of a class at one instant. Pages and JSON only render it.
+ *
+ * @param id    the class's id in addresses
+ * @param zone  in which clock times are printed
+ * @param seq   the number of the last event it rests on
+ * @param now   the board's time it holds for
+ * @param help  the seats that need somebody, most costly first
+ * @param calm  one calm line for when nobody needs anybody
+ */
+public record ClassView(String id, String name, String place, ZoneId zone, long seq, Instant now, Instant startsAt,
+                        Stage stage, List<StepView> steps, NowView present, Optional<NextView> next,
+                        SeatingChart chart, List<SeatView> seats, CureView cure, HomeTime home, List<HelpView> help,
+                        String calm, Optional<Duration> silence, Optional<UndoView> undo, List<NoteView> notes,
+                        Optional<Instant> nextChange) {
+
+    /** How far the class is as a whole. */
+    public enum Stage { BEFORE, RUNNING, SETTING, FINISHING, CLOSED }
+
+    /** @param finished how many candle-making seats have finished it */
+    public record StepView(String id, String name, StepKind kind, Opening opening, boolean open,
+                           Optional<Instant> openedAt, Duration planned, int finished) { }
+
+    /**
+     * What the class is doing.
+     *
+     * @param heading  the step's name, or a plain word before the first and after the last
+     * @param since    since when, if it has begun
+     * @param done     how many of {@code of} candle-making seats are done with it
+     * @param notDone  the seats that are not, by number
+     */
+    public record NowView(Optional<StepView> step, String heading, Optional<Instant> since, String say,
+                          String caution, String wall, int done, int of, List<Integer> notDone) { }
+
+    /**
+     * The led step to open next.
+     *
+     * @param leavesBehind the seats that are not done with what is open
+     * @param cost         what opening it now means for them, in words; empty if nobody is left
+     */
+    public record NextView(StepView step, List<Integer> leavesBehind, String cost) { }
+
+    /** The latest event that can be taken back, in words. */
+    public record UndoView(long seq, String words, Instant at) { }
+
+    /** A remark; {@code seat} is empty if it is about the class. */
+    public record NoteView(Optional<Integer> seat, Instant at, String text, long seq) { }
+
+    /**
+     * The class's cure as a whole.
+     *
+     * @param poured how many of {@code of} candle-making seats have poured
+     * @param all    when the last candle should be ready, once every seat has poured
+     * @param first  when the first one should be
+     * @param basis  what the figures rest on, in words
+     */
+    public record CureView(int poured, int of, Optional<ReadyWindow> all, Optional<ReadyWindow> first,
+                           String basis) { }
+
+    /** A seat that needs somebody. @param place where it stands, in words */
+    public record HelpView(int seat, String name, SeatFlag flag, String place, Instant countFrom,
+                           Optional<String> helper) { }
+
+    public ClassView {
+        steps = List.copyOf(steps);
+        seats = List.copyOf(seats);
+        help = List.copyOf(help);
+        notes = List.copyOf(notes);
+    }
+
+    public SeatView seat(int number) {
+        return seats.stream().filter(s -> s.seat() == number).findFirst().orElseThrow();
+    }
+}
