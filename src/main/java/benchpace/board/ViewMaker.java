@@ -1,0 +1,268 @@
+package benchpace.board;
+
+import benchpace.board.ClassView.NowView;
+import benchpace.board.ClassView.Stage;
+import benchpace.board.ClassView.StepView;
+import benchpace.live.ClassEvent;
+import benchpace.live.LiveClass;
+import benchpace.live.Progress;
+import benchpace.live.Recorded;
+import benchpace.live.Seat;
+import benchpace.live.Standing;
+import benchpace.live.Standing.Phase;
+import benchpace.plan.Plan;
+import benchpace.plan.SeatNumber;
+import benchpace.plan.SeatingChart;
+import benchpace.plan.Step;
+import benchpace.plan.StepKind;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/** Derives what screens show from the class, the cure and the pace at one instant. Pure. */
+public final class ViewMaker {
+    private final CureClock cureClock;
+    private final PaceWatch paceWatch;
+    private final ZoneId zone;
+
+    public ViewMaker(CureClock cureClock, PaceWatch paceWatch, ZoneId zone) {
+        this.cureClock = cureClock;
+        this.paceWatch = paceWatch;
+        this.zone = zone;
+    }
+
+    public ClassView view(String classId, LiveClass live, Instant now) {
+        Map<SeatNumber, CandleClock> clocks = cureClock.clocks(live, now);
+        Pace pace = paceWatch.watch(live, clocks, now);
+        return new Making(classId, live, clocks, pace, now).view();
+    }
+
+    /** One view in the making. */
+    private final class Making {
+        private final String classId;
+        private final LiveClass live;
+        private final Plan plan;
+        private final Progress progress;
+        private final Map<SeatNumber, CandleClock> clocks;
+        private final Pace pace;
+        private final Instant now;
+        private final Map<SeatNumber, Standing> standings = new TreeMap<>();
+        private final SeatingChart chart;
+
+        Making(String classId, LiveClass live, Map<SeatNumber, CandleClock> clocks, Pace pace, Instant now) {
+            this.classId = classId;
+            this.live = live;
+            this.plan = live.plan();
+            this.progress = live.progress();
+            this.clocks = clocks;
+            this.pace = pace;
+            this.now = now;
+            this.chart = SeatingChart.of(plan.table(), live.seats().size());
+            live.seats().forEach(s -> standings.put(s.number(), progress.standing(s)));
+        }
+
+        ClassView view() {
+            List<StepView> steps = plan.steps().stream().map(this::step).toList();
+            List<SeatView> seats = new SeatViews(live, clocks, pace, standings, chart, now).all();
+            Stage stage = stage();
+            return new ClassView(classId, live.name(), plan.place(), zone, live.seq(), now, live.startsAt(), stage,
+                    steps, present(stage), next(), chart, seats, cure(), pace.home(), help(), calm(), pace.silence(),
+                    undo(), notes(), nextChange());
+        }
+
+        private Stream<Seat> makers() {
+            return live.seats().stream().filter(Seat::makesCandle);
+        }
+
+        private StepView step(Step step) {
+            int index = plan.indexOf(step.id());
+            int finished = (int) makers().filter(s -> isDoneWith(s, index)).count();
+            return new StepView(step.id().value(), step.name(), step.kind(), step.opening(), progress.isOpen(step),
+                    live.openedAt(step.id()), step.planned(), finished);
+        }
+
+        /** Finished it, or is past it. */
+        private boolean isDoneWith(Seat seat, int index) {
+            Standing standing = standings.get(seat.number());
+            return standing.phase() == Phase.DONE
+                    || standing.step().filter(s -> plan.indexOf(s.id()) > index).isPresent();
+        }
+
+        private Stage stage() {
+            if (live.closedAt().isPresent()) {
+                return Stage.CLOSED;
+            }
+            boolean begun = live.furthestOpened() >= 0
+                    || live.seats().stream().anyMatch(s -> !s.finishes().isEmpty())
+                    || (!plan.steps().get(0).led() && !now.isBefore(live.startsAt()));
+            if (!begun) {
+                return Stage.BEFORE;
+            }
+            List<Standing> active = makers().map(s -> standings.get(s.number())).toList();
+            boolean allPast = !active.isEmpty() && active.stream().allMatch(this::pastPour);
+            if (!allPast) {
+                return Stage.RUNNING;
+            }
+            return active.stream().anyMatch(s -> currentKind(s) == StepKind.CURE || currentKind(s) == StepKind.HANDS_ON)
+                    ? Stage.SETTING : Stage.FINISHING;
+        }
+
+        private boolean pastPour(Standing standing) {
+            Optional<Step> pour = plan.pour();
+            return pour.isPresent() && (standing.phase() == Phase.DONE
+                    || standing.step().filter(s -> plan.indexOf(s.id()) > plan.indexOf(pour.get().id())).isPresent());
+        }
+
+        private StepKind currentKind(Standing standing) {
+            return standing.step().map(Step::kind).orElse(StepKind.FINISH);
+        }
+
+        private NowView present(Stage stage) {
+            Optional<Step> step = stage == Stage.BEFORE || stage == Stage.CLOSED ? Optional.empty() : currentStep();
+            List<Seat> makers = makers().toList();
+            if (step.isEmpty()) {
+                String heading = switch (stage) {
+                    case BEFORE -> "Before the class";
+                    case CLOSED -> "The class is over";
+                    default -> "All steps are done";
+                };
+                return new NowView(Optional.empty(), heading, Optional.empty(), "", "", "", 0, makers.size(),
+                        List.of());
+            }
+            int index = plan.indexOf(step.get().id());
+            List<Integer> notDone = step.get().kind() == StepKind.TALK ? List.of()
+                    : makers.stream().filter(s -> !isDoneWith(s, index)).map(s -> s.number().value()).toList();
+            Step now = step.get();
+            return new NowView(Optional.of(step(now)), now.name(), since(now), now.say(), now.caution(), now.wall(),
+                    makers.size() - notDone.size(), makers.size(), notDone);
+        }
+
+        private Optional<Instant> since(Step step) {
+            return live.openedAt(step.id()).or(() -> standings.values().stream()
+                    .filter(s -> s.step().filter(step::equals).isPresent())
+                    .map(Standing::since)
+                    .min(Comparator.naturalOrder()));
+        }
+
+        /**
+         * The step the class is at: the earliest one that a seat is working on, behind a talk or a led step that was
+         * opened for everyone only if somebody has reached it.
+         */
+        private Optional<Step> currentStep() {
+            List<Step> working = makers().map(s -> standings.get(s.number()))
+                    .filter(s -> s.phase() != Phase.WAITING)
+                    .flatMap(s -> s.step().stream())
+                    .toList();
+            Optional<Step> lastOpened = live.furthestOpened() < 0 ? Optional.empty()
+                    : Optional.of(plan.steps().get(live.furthestOpened()));
+            if (lastOpened.isPresent() && lastOpened.get().kind() != StepKind.TALK
+                    && working.contains(lastOpened.get())) {
+                return lastOpened;
+            }
+            Optional<Step> most = working.stream()
+                    .max(Comparator.comparingLong((Step s) -> working.stream().filter(s::equals).count())
+                            .thenComparing(s -> -plan.indexOf(s.id())));
+            return most.or(() -> lastOpened).or(() -> makers().flatMap(s -> standings.get(s.number()).step().stream())
+                    .min(Comparator.comparing(s -> plan.indexOf(s.id()))));
+        }
+
+        private Optional<ClassView.NextView> next() {
+            if (live.closedAt().isPresent()) {
+                return Optional.empty();
+            }
+            return live.nextLed().map(step -> {
+                int index = plan.indexOf(step.id());
+                List<Integer> behind = makers()
+                        .filter(s -> plan.steps().subList(0, index).stream()
+                                .filter(Step::needsTap)
+                                .anyMatch(earlier -> !isDoneWith(s, plan.indexOf(earlier.id()))))
+                        .map(s -> s.number().value())
+                        .toList();
+                return new ClassView.NextView(step(step), behind, cost(behind));
+            });
+        }
+
+        private String cost(List<Integer> behind) {
+            if (behind.isEmpty()) {
+                return "";
+            }
+            return Listing.seats(behind) + (behind.size() == 1 ? " is" : " are") + " not done yet.";
+        }
+
+        private ClassView.CureView cure() {
+            List<ReadyWindow> windows = makers().map(s -> clocks.get(s.number())).filter(c -> c != null)
+                    .map(CandleClock::ready).toList();
+            int of = (int) makers().count();
+            Optional<ReadyWindow> all = windows.size() == of
+                    ? windows.stream().max(Comparator.comparing(ReadyWindow::likely)) : Optional.empty();
+            Optional<ReadyWindow> first = windows.stream().min(Comparator.comparing(ReadyWindow::likely));
+            return new ClassView.CureView(windows.size(), of, all, first, pace.home().basis());
+        }
+
+        private List<ClassView.HelpView> help() {
+            return pace.mostUrgent().stream().map(number -> {
+                Seat seat = live.seat(number).orElseThrow();
+                Standing standing = standings.get(number);
+                return new ClassView.HelpView(number.value(), seat.name(), pace.flags().get(number),
+                        Listing.place(chart, number), now.minus(progress.timeIn(seat, standing, now)),
+                        seat.claim().map(Seat.Claim::helper));
+            }).toList();
+        }
+
+        /** What a helper reads when nobody needs them. */
+        private String calm() {
+            if (!pace.flags().isEmpty()) {
+                return "";
+            }
+            Optional<Seat> slowest = makers()
+                    .filter(s -> standings.get(s.number()).phase() == Phase.WORKING)
+                    .max(Comparator.comparing(s -> progress.timeIn(s, standings.get(s.number()), now)));
+            return "Nobody needs you." + slowest.map(s -> " Seat " + s.number() + " has been longest at "
+                    + standings.get(s.number()).step().orElseThrow().name() + ".").orElse("");
+        }
+
+        private Optional<ClassView.UndoView> undo() {
+            List<Recorded> history = live.history();
+            for (int i = history.size() - 1; i > 0; i--) {
+                Recorded recorded = history.get(i);
+                boolean tap = !(recorded.event() instanceof ClassEvent.Undone) && !live.isUndone(recorded.seq());
+                if (tap) {
+                    return Optional.of(new ClassView.UndoView(recorded.seq(),
+                            EventWords.of(live, recorded.event()), recorded.at()));
+                }
+            }
+            return Optional.empty();
+        }
+
+        private List<ClassView.NoteView> notes() {
+            List<ClassView.NoteView> notes = new ArrayList<>();
+            live.notes().forEach(n -> notes.add(new ClassView.NoteView(Optional.empty(), n.at(), n.text(), n.seq())));
+            live.seats().forEach(s -> s.notes().forEach(n -> notes.add(
+                    new ClassView.NoteView(Optional.of(s.number().value()), n.at(), n.text(), n.seq()))));
+            notes.sort(Comparator.comparing(ClassView.NoteView::seq));
+            return notes;
+        }
+
+        /** When something on a screen changes although nobody taps. */
+        private Optional<Instant> nextChange() {
+            Stream<Instant> windows = values().flatMap(c -> Stream.of(c.ready().from(), c.ready().until()));
+            return Stream.of(pace.nextChange().stream(), windows, Stream.of(live.startsAt()))
+                    .flatMap(s -> s)
+                    .filter(t -> t.isAfter(now))
+                    .min(Comparator.naturalOrder());
+        }
+
+        private Stream<CandleClock> values() {
+            Collection<CandleClock> all = clocks.values();
+            return all.stream().filter(c -> c.judgedSetAt().isEmpty());
+        }
+    }
+}
