@@ -1,0 +1,122 @@
+package benchpace.board;
+
+import benchpace.live.Command;
+import benchpace.live.Decision;
+import benchpace.live.LiveClass;
+import benchpace.live.Recorded;
+import benchpace.live.Rules;
+import benchpace.store.EventLog;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.concurrent.CopyOnWriteArraySet;
+
+/**
+ * One running class: the only place where its rules, its log and the time meet. Every command passes under one lock,
+ * which is held for deciding and for the durable append and never while rendering or writing to a network.
+ */
+public final class ClassBoard {
+    private final String id;
+    private final EventLog log;
+    private final InstantSource clock;
+    private final ViewMaker maker;
+    private final Runnable changed;
+    private final Set<Mailbox> mailboxes = new CopyOnWriteArraySet<>();
+    private volatile LiveClass live;
+    private volatile ClassView newest;
+
+    ClassBoard(String id, LiveClass live, EventLog log, InstantSource clock, ViewMaker maker, Runnable changed) {
+        this.id = id;
+        this.live = live;
+        this.log = log;
+        this.clock = clock;
+        this.maker = maker;
+        this.changed = changed;
+    }
+
+    public String id() {
+        return id;
+    }
+
+    public LiveClass live() {
+        return live;
+    }
+
+    /** Decides and, if the rules agree, records durably before anyone can see it. */
+    public synchronized Answer submit(Command wished) {
+        OptionalLong known = live.seqOf(wished.id());
+        if (known.isPresent()) {
+            return new Answer.Recorded(known.getAsLong(), true);
+        }
+        Instant now = now();
+        Decision decision = Rules.decide(live, wished, now);
+        if (decision instanceof Decision.Refused refused) {
+            return new Answer.Refused(refused.reason());
+        }
+        Instant tapped = wished.at().truncatedTo(ChronoUnit.MILLIS);
+        Recorded recorded = new Recorded(live.seq() + 1, wished.id(), wished.by(), tapped.isAfter(now) ? now : tapped,
+                now, ((Decision.Accepted) decision).event());
+        log.append(id, recorded);
+        live = live.apply(recorded);
+        changed.run();
+        return new Answer.Recorded(recorded.seq(), false);
+    }
+
+    /** The class's time: to the millisecond, as the log keeps it, and never behind what is written. */
+    private Instant now() {
+        Instant now = clock.instant().truncatedTo(ChronoUnit.MILLIS);
+        Instant last = live.lastRecordedAt();
+        return now.isBefore(last) ? last : now;
+    }
+
+    /** The events after a number, in order. */
+    public List<Recorded> eventsAfter(long seq) {
+        return live.history().stream().skip(Math.max(0, Math.min(seq, live.seq()))).toList();
+    }
+
+    /** The class as it is this instant. */
+    public ClassView view() {
+        return maker.view(id, live, now());
+    }
+
+    /** A screen's own mailbox; it holds the newest view at once. */
+    public Mailbox subscribe() {
+        Mailbox mailbox = new Mailbox(mailboxes::remove);
+        mailboxes.add(mailbox);
+        ClassView latest = newest;
+        mailbox.put(latest != null && latest.seq() == live.seq() && !due(latest) ? latest : view());
+        return mailbox;
+    }
+
+    private boolean due(ClassView view) {
+        return view.nextChange().filter(t -> !t.isAfter(clock.instant())).isPresent();
+    }
+
+    /** Whether what screens show may have changed since the last publication. */
+    boolean stale() {
+        ClassView latest = newest;
+        return latest == null || latest.seq() != live.seq() || due(latest);
+    }
+
+    /** Derives the view anew and hands it to every screen. Called by the one publishing thread only. */
+    ClassView publish() {
+        ClassView view = view();
+        newest = view;
+        mailboxes.forEach(m -> m.put(view));
+        return view;
+    }
+
+    /** When the last published view changes by itself. */
+    Optional<Instant> nextChange() {
+        ClassView latest = newest;
+        return latest == null ? Optional.empty() : latest.nextChange();
+    }
+
+    boolean watched() {
+        return !mailboxes.isEmpty();
+    }
+}

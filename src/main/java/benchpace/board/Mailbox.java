@@ -1,0 +1,53 @@
+package benchpace.board;
+
+import java.time.Duration;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/**
+ * Where one screen's newest view waits for that screen's own writer. A view that was not fetched yet is replaced by a
+ * newer one, so a screen that stalls costs nothing but itself.
+ */
+public final class Mailbox implements AutoCloseable {
+    private final Consumer<Mailbox> onClose;
+    private ClassView newest;
+    private boolean closed;
+
+    Mailbox(Consumer<Mailbox> onClose) {
+        this.onClose = onClose;
+    }
+
+    synchronized void put(ClassView view) {
+        if (newest == null || view.seq() >= newest.seq()) {
+            newest = view;
+            notifyAll();
+        }
+    }
+
+    /** Waits for the newest view; empty when none came within {@code patience} or the mailbox was closed. */
+    public synchronized Optional<ClassView> take(Duration patience) throws InterruptedException {
+        long deadline = System.nanoTime() + patience.toNanos();
+        while (newest == null && !closed) {
+            long left = (deadline - System.nanoTime()) / 1_000_000;
+            if (left <= 0) {
+                return Optional.empty();
+            }
+            wait(left);
+        }
+        ClassView taken = newest;
+        newest = null;
+        return Optional.ofNullable(closed ? null : taken);
+    }
+
+    public synchronized boolean isClosed() {
+        return closed;
+    }
+
+    @Override public void close() {
+        synchronized (this) {
+            closed = true;
+            notifyAll();
+        }
+        onClose.accept(this);
+    }
+}

@@ -1,0 +1,87 @@
+package benchpace.board;
+
+import java.lang.System.Logger;
+import java.lang.System.Logger.Level;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/**
+ * The one thread that derives views and fills mailboxes: after a command, and when the views themselves say that time
+ * alone will change them. It never writes to a network, so no screen can hold it up.
+ */
+final class Publisher implements AutoCloseable {
+    private static final Logger LOG = System.getLogger(Publisher.class.getName());
+    private static final Duration LONGEST_SLEEP = Duration.ofSeconds(30);
+    private static final Duration SHORTEST_SLEEP = Duration.ofMillis(200);
+
+    private final Supplier<Collection<ClassBoard>> boards;
+    private final InstantSource clock;
+    private final Thread thread = new Thread(this::run, "board-publisher");
+    private boolean woken;
+    private boolean closed;
+
+    Publisher(Supplier<Collection<ClassBoard>> boards, InstantSource clock) {
+        this.boards = boards;
+        this.clock = clock;
+        thread.setDaemon(true);
+    }
+
+    void start() {
+        thread.start();
+    }
+
+    synchronized void wake() {
+        woken = true;
+        notifyAll();
+    }
+
+    private void run() {
+        try {
+            while (sleep(publishAll())) {
+                // goes round until closed
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    /** @return how long nothing changes by itself */
+    private Duration publishAll() {
+        Optional<Instant> next = boards.get().stream()
+                .filter(ClassBoard::watched)
+                .flatMap(board -> publish(board).stream())
+                .min(Comparator.naturalOrder());
+        Duration until = next.map(t -> Duration.between(clock.instant(), t)).orElse(LONGEST_SLEEP);
+        return until.compareTo(LONGEST_SLEEP) > 0 ? LONGEST_SLEEP
+                : until.compareTo(SHORTEST_SLEEP) < 0 ? SHORTEST_SLEEP : until;
+    }
+
+    private static Optional<Instant> publish(ClassBoard board) {
+        try {
+            return board.stale() ? board.publish().nextChange() : board.nextChange();
+        } catch (RuntimeException e) {
+            LOG.log(Level.ERROR, "class " + board.id() + " could not be shown", e);
+            return Optional.empty();
+        }
+    }
+
+    private synchronized boolean sleep(Duration most) throws InterruptedException {
+        if (!woken && !closed) {
+            wait(Math.max(1, most.toMillis()));
+        }
+        woken = false;
+        return !closed;
+    }
+
+    @Override public void close() {
+        synchronized (this) {
+            closed = true;
+            notifyAll();
+        }
+    }
+}
