@@ -1,0 +1,32 @@
+package benchpace.files;
+
+import benchpace.live.ClassEvent;
+import benchpace.live.Command;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.time.Instant;
+import java.util.function.Consumer;
+
+/** Commands as clients send them: {@code {"commandId","type","at"?, fields of the event}}. */
+public final class CommandJson {
+    private CommandJson() { }
+
+    /**
+     * @param by  who sent it, as the access check found
+     * @param now when it was made if it does not say so
+     * @throws BadField for anything that is no command; nothing else is thrown
+     */
+    public static Command read(JsonNode body, String by, Instant now) {
+        Consumer<Problem> thrown = problem -> {
+            throw BadField.of(problem);
+        };
+        Fields fields = new Fields(body, "", thrown);
+        String id = fields.line("commandId", 1, Command.LONGEST_ID).orElseThrow();
+        String type = fields.text("type").orElseThrow();
+        if (type.equals("create")) {
+            throw new BadField("type", "\"create\" is not a command: a class is set up on its own address");
+        }
+        Instant at = fields.instant("at", now).orElseThrow();
+        ClassEvent wish = EventJson.read(type, body);
+        return new Command(id, by, at, wish);
+    }
+}

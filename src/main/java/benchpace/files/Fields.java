@@ -1,0 +1,325 @@
+package benchpace.files;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.time.DateTimeException;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.function.Function;
+
+/**
+ * One JSON object while it is read by hand. Each field is asked for by name and type; what is wrong goes to a listener,
+ * with its place, and the answer is then empty. A listener may collect, or throw at once. A field that is {@code null}
+ * counts as left out.
+ */
+final class Fields {
+    /** No class was held before, and none that is planned lies after: keeps instants within what a log can hold. */
+    private static final Instant EARLIEST = Instant.parse("2000-01-01T00:00:00Z");
+    private static final Instant LATEST = Instant.parse("2200-01-01T00:00:00Z");
+    /** Sixty days: more than any field takes, and safe to convert. */
+    private static final double MOST_MINUTES = 86_400;
+
+    private final JsonNode object;
+    private final String pointer;
+    private final Consumer<Problem> problems;
+    private final Set<String> known = new LinkedHashSet<>();
+    private final boolean readable;
+    private boolean sound = true;
+
+    Fields(JsonNode object, String pointer, Consumer<Problem> problems) {
+        this.object = object;
+        this.pointer = pointer;
+        this.problems = problems;
+        this.readable = object.isObject();
+        if (!readable) {
+            tell(new Problem(pointer, "must be an object in braces, not " + sort(object)));
+        }
+    }
+
+    /** Whether nothing was wrong so far, in here or in what was read from here. */
+    boolean sound() {
+        return sound;
+    }
+
+    private void tell(Problem problem) {
+        sound = false;
+        problems.accept(problem);
+    }
+
+    void tell(String field, String sentence) {
+        tell(new Problem(place(field), sentence));
+    }
+
+    private String place(String field) {
+        return pointer + "/" + field.replace("~", "~0").replace("/", "~1");
+    }
+
+    private Optional<JsonNode> optional(String field) {
+        known.add(field);
+        JsonNode node = object.get(field);
+        return node == null || node.isNull() ? Optional.empty() : Optional.of(node);
+    }
+
+    private Optional<JsonNode> required(String field) {
+        Optional<JsonNode> node = optional(field);
+        if (node.isEmpty() && readable) {
+            tell(field, "is missing");
+        }
+        return node;
+    }
+
+    // ---- texts
+
+    Optional<String> text(String field) {
+        return required(field).flatMap(n -> text(field, n));
+    }
+
+    Optional<String> text(String field, String otherwise) {
+        return optional(field).map(n -> text(field, n)).orElse(Optional.of(otherwise));
+    }
+
+    private Optional<String> text(String field, JsonNode node) {
+        if (!node.isTextual()) {
+            tell(field, "must be text in quotes, not " + sort(node));
+            return Optional.empty();
+        }
+        if (halfCharacters(node.textValue())) {
+            tell(field, "holds half a character (an unpaired surrogate)");
+            return Optional.empty();
+        }
+        return Optional.of(node.textValue());
+    }
+
+    /** Such text cannot be stored as UTF-8 and read back equal. */
+    private static boolean halfCharacters(String text) {
+        return text.codePoints().anyMatch(c -> c >= Character.MIN_SURROGATE && c <= Character.MAX_SURROGATE);
+    }
+
+    /** A text of one line. @param least 0 if it may be left out or empty */
+    Optional<String> line(String field, int least, int most) {
+        return (least == 0 ? text(field, "") : text(field)).filter(text -> {
+            if (text.length() > most) {
+                tell(field, "is longer than " + most + " characters");
+            } else if (text.strip().length() < least) {
+                tell(field, "must not be empty");
+            } else if (text.chars().anyMatch(Character::isISOControl)) {
+                tell(field, "holds a control character");
+            } else {
+                return true;
+            }
+            return false;
+        });
+    }
+
+    <E extends Enum<E>> Optional<E> choice(String field, Class<E> type) {
+        return text(field).flatMap(word -> choice(field, type, word));
+    }
+
+    <E extends Enum<E>> Optional<E> choice(String field, Class<E> type, E otherwise) {
+        return text(field, Words.of(otherwise)).flatMap(word -> choice(field, type, word));
+    }
+
+    private <E extends Enum<E>> Optional<E> choice(String field, Class<E> type, String word) {
+        Optional<E> constant = Words.constant(type, word);
+        if (constant.isEmpty()) {
+            List<String> all = Words.all(type);
+            tell(field, "must be one of " + Words.quoted(all) + ", not " + shown(word)
+                    + Words.suggestion(word, all));
+        }
+        return constant;
+    }
+
+    /** A text that a value's own rules accept or refuse in one sentence. */
+    <T> Optional<T> named(String field, Function<String, T> value) {
+        return text(field).flatMap(text -> {
+            try {
+                return Optional.of(value.apply(text));
+            } catch (IllegalArgumentException refused) {
+                tell(field, refused.getMessage());
+                return Optional.empty();
+            }
+        });
+    }
+
+    // ---- numbers, times and yes or no
+
+    Optional<Long> whole(String field, long least, long most) {
+        return required(field).flatMap(node -> {
+            if (!node.isIntegralNumber()) {
+                tell(field, "must be a whole number, not " + sort(node));
+            } else if (!node.canConvertToLong() || node.longValue() < least || node.longValue() > most) {
+                tell(field, "must be " + (most == Long.MAX_VALUE ? least + " or more" : least + " to " + most)
+                        + ", not " + shown(node.asText()));
+            } else {
+                return Optional.of(node.longValue());
+            }
+            return Optional.empty();
+        });
+    }
+
+    Optional<Double> number(String field, double least, double most) {
+        return required(field).flatMap(n -> number(field, n, least, most));
+    }
+
+    private Optional<Double> number(String field, JsonNode node, double least, double most) {
+        if (!node.isNumber()) {
+            tell(field, "must be a number, not " + sort(node));
+        } else if (!(node.doubleValue() >= least && node.doubleValue() <= most)) {
+            tell(field, "must be " + plain(least) + " to " + plain(most) + ", not " + shown(node.asText()));
+        } else {
+            return Optional.of(node.doubleValue());
+        }
+        return Optional.empty();
+    }
+
+    /** A length in minutes, parts of a minute allowed; kept to the millisecond. */
+    Optional<Duration> minutes(String field) {
+        return required(field).flatMap(n -> minutes(field, n));
+    }
+
+    Optional<Duration> minutes(String field, Duration otherwise) {
+        return optional(field).map(n -> minutes(field, n)).orElse(Optional.of(otherwise));
+    }
+
+    private Optional<Duration> minutes(String field, JsonNode node) {
+        return number(field, node, -MOST_MINUTES, MOST_MINUTES)
+                .map(minutes -> Duration.ofMillis(Math.round(minutes * 60_000)));
+    }
+
+    /** A moment, kept to the millisecond. */
+    Optional<Instant> instant(String field) {
+        return text(field).flatMap(text -> {
+            try {
+                Instant instant = Instant.parse(text);
+                if (!instant.isBefore(EARLIEST) && instant.isBefore(LATEST)) {
+                    return Optional.of(Instant.ofEpochMilli(instant.toEpochMilli()));
+                }
+                tell(field, "must lie between the years 2000 and 2199");
+            } catch (DateTimeException notATime) {
+                tell(field, "must be a time such as \"2027-03-04T18:30:00Z\", not " + shown(text));
+            }
+            return Optional.empty();
+        });
+    }
+
+    Optional<Instant> instant(String field, Instant otherwise) {
+        return optional(field).isEmpty() ? Optional.of(otherwise) : instant(field);
+    }
+
+    Optional<Boolean> yesOrNo(String field, boolean otherwise) {
+        Optional<JsonNode> node = optional(field);
+        if (node.isEmpty()) {
+            return Optional.of(otherwise);
+        }
+        if (!node.get().isBoolean()) {
+            tell(field, "must be true or false, not " + sort(node.get()));
+            return Optional.empty();
+        }
+        return Optional.of(node.get().booleanValue());
+    }
+
+    // ---- objects and lists within
+
+    boolean has(String field) {
+        return optional(field).isPresent();
+    }
+
+    Optional<Fields> inner(String field) {
+        return required(field).map(n -> new Fields(n, place(field), this::tell)).filter(f -> f.readable);
+    }
+
+    /** The tree of a field that somebody else reads, who tells problems with their full place. */
+    <T> Optional<T> tree(String field, TreeReader<T> reader) {
+        return required(field).flatMap(n -> reader.read(n, place(field), this::tell));
+    }
+
+    /** Reads a tree that stands somewhere in a larger one. */
+    interface TreeReader<T> {
+        Optional<T> read(JsonNode node, String pointer, Consumer<Problem> problems);
+    }
+
+    /** Each entry that is an object; the others are told of. @param least 0 if the list may be left out */
+    List<Fields> objects(String field, int least, int most) {
+        return entries(field, least, most, (node, place) -> {
+            Fields entry = new Fields(node, place, this::tell);
+            return entry.readable ? Optional.of(entry) : Optional.empty();
+        });
+    }
+
+    <E extends Enum<E>> Set<E> choices(String field, Class<E> type) {
+        return Set.copyOf(entries(field, 0, Words.all(type).size(), (node, place) -> {
+            Optional<E> constant = Words.constant(type, node.textValue());
+            if (constant.isEmpty()) {
+                tell(new Problem(place, "must be one of " + Words.quoted(Words.all(type)) + ", not "
+                        + (node.isTextual() ? shown(node.textValue()) : sort(node))));
+            }
+            return constant;
+        }));
+    }
+
+    private interface Entry<T> {
+        Optional<T> read(JsonNode node, String place);
+    }
+
+    private <T> List<T> entries(String field, int least, int most, Entry<T> reader) {
+        JsonNode list = (least == 0 ? optional(field) : required(field)).orElse(null);
+        List<T> entries = new ArrayList<>();
+        if (list == null) {
+            return entries;
+        }
+        if (!list.isArray()) {
+            tell(field, "must be a list in brackets, not " + sort(list));
+            return entries;
+        }
+        if (list.size() < least || list.size() > most) {
+            tell(field, "must have " + least + " to " + most + " entries, not " + list.size());
+            return entries;
+        }
+        for (int i = 0; i < list.size(); i++) {
+            reader.read(list.get(i), place(field) + "/" + i).ifPresent(entries::add);
+        }
+        return entries;
+    }
+
+    /** Tells of every field that nobody asked for: most are slips of the fingers. */
+    void noOthers() {
+        object.fieldNames().forEachRemaining(name -> {
+            if (!known.contains(name)) {
+                tell(name, "is not a field here" + Words.suggestion(name, known));
+            }
+        });
+    }
+
+    // ---- words for what was found instead
+
+    private static String sort(JsonNode node) {
+        return switch (node.getNodeType()) {
+            case STRING -> "the text " + shown(node.textValue());
+            case NUMBER -> "the number " + shorter(node.asText());
+            case BOOLEAN -> node.asText();
+            case ARRAY -> "a list";
+            case OBJECT -> "an object";
+            case NULL, MISSING -> "nothing";
+            case BINARY, POJO -> "something else";
+        };
+    }
+
+    private static String shown(String text) {
+        return "\"" + shorter(text) + "\"";
+    }
+
+    private static String shorter(String text) {
+        String line = text.codePoints().map(c -> Character.isISOControl(c) ? '?' : c)
+                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append).toString();
+        return line.length() <= 40 ? line : line.substring(0, 40) + "...";
+    }
+
+    private static String plain(double number) {
+        return number == Math.rint(number) ? Long.toString((long) number) : Double.toString(number);
+    }
+}
