@@ -1,0 +1,149 @@
+package benchpace.web;
+
+import benchpace.files.Json;
+import benchpace.store.Sessions;
+import benchpace.web.screen.Role;
+import benchpace.web.screen.Viewer;
+import com.fasterxml.jackson.databind.JsonNode;
+import io.javalin.http.Context;
+import io.javalin.http.Cookie;
+import io.javalin.http.SameSite;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.Set;
+
+/**
+ * Who may do what. A device is paired once, by the one-time key of a link or by a PIN, and then carries a random token
+ * in a cookie that scripts cannot read; the store knows only the token's hash. The wall needs no pairing.
+ */
+public final class Access {
+    private static final String COOKIE = "benchpace";
+    private static final int COOKIE_SECONDS = (int) Duration.ofDays(30).toSeconds();
+    private static final int LONGEST_INITIALS = 3;
+
+    private final Sessions sessions;
+    private final InstantSource clock;
+    private final String instructorPin;
+    private final String helperPin;
+    private final String helperKey;
+    private final Throttle throttle = new Throttle();
+    private final Set<String> oneTimeKeys = ConcurrentHashMap.newKeySet();
+
+    /** @param helperKey lets any number of helpers in, so that one code on the wall of the back room serves all */
+    public Access(Sessions sessions, InstantSource clock, String instructorPin, String helperPin, String helperKey) {
+        this.sessions = sessions;
+        this.clock = clock;
+        this.instructorPin = instructorPin;
+        this.helperPin = helperPin;
+        this.helperKey = helperKey;
+    }
+
+    /** A key that pairs one instructor's device and is then spent. */
+    public String newInstructorKey() {
+        String key = Secrets.token();
+        oneTimeKeys.add(key);
+        return key;
+    }
+
+    public String helperKey() {
+        return helperKey;
+    }
+
+    public String helperPin() {
+        return helperPin;
+    }
+
+    public String instructorPin() {
+        return instructorPin;
+    }
+
+    /** Who is asking; a guest if the request carries no valid token. */
+    Viewer viewer(Context ctx) {
+        return token(ctx)
+                .flatMap(token -> sessions.find(token))
+                .map(s -> new Viewer(Role.valueOf(s.role().toUpperCase(Locale.ROOT)), s.label()))
+                .orElse(Viewer.GUEST);
+    }
+
+    /** @throws Refused if the device is not paired */
+    Viewer paired(Context ctx) {
+        Viewer viewer = viewer(ctx);
+        if (viewer.role() == Role.GUEST) {
+            throw new Refused(Problem.unauthorized());
+        }
+        return viewer;
+    }
+
+    /** @throws Refused if the device is not an instructor's */
+    Viewer instructor(Context ctx) {
+        Viewer viewer = paired(ctx);
+        if (viewer.role() != Role.INSTRUCTOR) {
+            throw new Refused(Problem.forbidden("Only the instructor may do that."));
+        }
+        return viewer;
+    }
+
+    /** POST /api/pair: {@code {"pin"}} or {@code {"key"}}, and {@code "initials"} for a helper. */
+    void pair(Context ctx) {
+        Instant now = clock.instant();
+        String address = ctx.ip();
+        throttle.wait(address, now).ifPresent(wait -> {
+            ctx.header("Retry-After", Long.toString(Math.max(1, wait.toSeconds() + 1)));
+            throw new Refused(new Problem(429, "too-many-tries", "Too many wrong PINs",
+                    "Wait " + Math.max(1, wait.toSeconds() + 1) + " seconds, or open the link from the board's console."));
+        });
+        JsonNode body = Bodies.object(ctx);
+        Role role = role(body).orElseThrow(() -> {
+            throttle.wrong(address, now);
+            return new Refused(new Problem(401, "wrong-pin", "The PIN or link is not right",
+                    "That PIN or link is not right, or the link was used before."));
+        });
+        throttle.right(address);
+        String initials = role == Role.HELPER ? initials(body) : "";
+        String token = Secrets.token();
+        sessions.create(token, role.name().toLowerCase(Locale.ROOT), initials, now);
+        ctx.cookie(new Cookie(COOKIE, token, "/", COOKIE_SECONDS, false, true, null, SameSite.STRICT));
+        Bodies.send(ctx, 200, Json.object().put("role", role.name().toLowerCase(Locale.ROOT)).put("token", token));
+    }
+
+    private Optional<Role> role(JsonNode body) {
+        String pin = Bodies.text(body, "pin", 64);
+        String key = Bodies.text(body, "key", 64);
+        if (pin.isEmpty() && key.isEmpty()) {
+            throw new Refused(Problem.unprocessable("\"pin\" is missing."));
+        }
+        if (Secrets.same(instructorPin, pin) || !key.isEmpty() && oneTimeKeys.remove(key)) {
+            return Optional.of(Role.INSTRUCTOR);
+        }
+        return Secrets.same(helperPin, pin) || Secrets.same(helperKey, key)
+                ? Optional.of(Role.HELPER) : Optional.empty();
+    }
+
+    private static String initials(JsonNode body) {
+        String given = Bodies.text(body, "initials", 40).strip();
+        String letters = given.codePoints().filter(Character::isLetterOrDigit).limit(LONGEST_INITIALS)
+                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append).toString();
+        return letters.isEmpty() ? "H" : letters.toUpperCase(Locale.ROOT);
+    }
+
+    /** POST /api/unpair: forgets this device. */
+    void unpair(Context ctx) {
+        token(ctx).ifPresent(sessions::remove);
+        ctx.removeCookie(COOKIE, "/");
+        ctx.status(204);
+    }
+
+    private static Optional<String> token(Context ctx) {
+        return bearer(ctx).or(() -> Optional.ofNullable(ctx.cookie(COOKIE)));
+    }
+
+    static Optional<String> bearer(Context ctx) {
+        String header = ctx.header("Authorization");
+        return header != null && header.regionMatches(true, 0, "Bearer ", 0, 7)
+                ? Optional.of(header.substring(7).strip()) : Optional.empty();
+    }
+}

@@ -1,0 +1,211 @@
+package benchpace.web;
+
+import benchpace.board.Answer;
+import benchpace.board.Boards;
+import benchpace.board.ClassBoard;
+import benchpace.files.CommandJson;
+import benchpace.files.EventJson;
+import benchpace.files.Json;
+import benchpace.files.PlanFile;
+import benchpace.files.PlanReading;
+import benchpace.live.ClassEvent;
+import benchpace.live.Command;
+import benchpace.plan.Plan;
+import benchpace.plan.SeatNumber;
+import benchpace.web.screen.Role;
+import benchpace.web.screen.Viewer;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** The JSON interface to classes. */
+final class ClassesApi {
+    /** What a helper may wish for; the rest is the instructor's. */
+    private static final Set<String> HELPER_MAY = Set.of("finish-step", "still-at-it", "claim", "sorted", "note",
+            "pause", "resume", "read-temperature", "judge-skin", "join-activity", "quit-activity");
+
+    private final Boards boards;
+    private final Map<String, Plan> plans;
+    private final Access access;
+    private final Streams streams;
+    private final InstantSource clock;
+
+    ClassesApi(Boards boards, Map<String, Plan> plans, Access access, Streams streams, InstantSource clock) {
+        this.boards = boards;
+        this.plans = plans;
+        this.access = access;
+        this.streams = streams;
+        this.clock = clock;
+    }
+
+    void routes(RoutesConfig routes) {
+        routes.get("/api/plans", this::plans);
+        routes.get("/api/classes", this::list);
+        routes.post("/api/classes", this::create);
+        routes.get("/api/classes/{id}", this::state);
+        routes.post("/api/classes/{id}/commands", this::command);
+        routes.get("/api/classes/{id}/events", this::events);
+        routes.get("/api/classes/{id}/stream", ctx -> streams.serve(ctx, board(ctx)));
+    }
+
+    ClassBoard board(Context ctx) {
+        String id = ctx.pathParam("id");
+        return boards.find(id).orElseThrow(() -> new Refused(new Problem(404, "no-such-class",
+                "There is no such class", "There is no class of that address; it may have been a demo class.")));
+    }
+
+    private void plans(Context ctx) {
+        access.paired(ctx);
+        ArrayNode list = Json.mapper().createArrayNode();
+        plans.values().forEach(p -> list.addObject().put("id", p.id().value()).put("name", p.name())
+                .put("seats", p.usualSeats()));
+        Bodies.send(ctx, 200, list);
+    }
+
+    private void list(Context ctx) {
+        access.paired(ctx);
+        ArrayNode list = Json.mapper().createArrayNode();
+        boards.all().stream()
+                .sorted(Comparator.comparing((ClassBoard b) -> b.live().createdAt()).reversed())
+                .forEach(b -> list.addObject().put("id", b.id()).put("name", b.live().name())
+                        .put("startsAt", b.live().startsAt().toString())
+                        .put("status", StateJson.token(b.view().stage())));
+        Bodies.send(ctx, 200, list);
+    }
+
+    private void state(Context ctx) {
+        access.paired(ctx);
+        ctx.header("Cache-Control", "no-store");
+        Bodies.send(ctx, 200, StateJson.of(board(ctx).view()));
+    }
+
+    private void create(Context ctx) {
+        Viewer viewer = access.instructor(ctx);
+        JsonNode body = Bodies.object(ctx);
+        Plan plan = plan(body);
+        int seats = seats(body, plan);
+        String name = Bodies.text(body, "name", 80).strip();
+        Instant startsAt = startsAt(body);
+        List<ClassEvent.Place> places = places(body, seats);
+        ClassBoard board = boards.create(plan, name.isEmpty() ? plan.name() : name, startsAt, places, by(viewer));
+        ctx.header("Location", "/api/classes/" + board.id());
+        Bodies.send(ctx, 201, Json.object().put("id", board.id()).put("name", board.live().name())
+                .put("startsAt", board.live().startsAt().toString())
+                .put("status", StateJson.token(board.view().stage())));
+    }
+
+    private Plan plan(JsonNode body) {
+        JsonNode given = body.get("plan");
+        String planId = Bodies.text(body, "planId", 60);
+        if ((given == null) == planId.isEmpty()) {
+            throw new Refused(Problem.unprocessable("Give either \"plan\" or \"planId\"."));
+        }
+        if (given == null) {
+            Plan known = plans.get(planId);
+            if (known == null) {
+                throw new Refused(Problem.unprocessable("There is no plan \"" + planId + "\"; there are "
+                        + String.join(", ", plans.keySet()) + "."));
+            }
+            return known;
+        }
+        PlanReading reading = PlanFile.read(given);
+        return reading.ifSound().orElseThrow(() -> new Refused(Problem.unprocessable(
+                "The plan is not sound: " + reading.problems().get(0))));
+    }
+
+    private static int seats(JsonNode body, Plan plan) {
+        JsonNode seats = body.get("seats");
+        if (seats == null || seats.isNull()) {
+            return plan.usualSeats();
+        }
+        if (!seats.isIntegralNumber() || !seats.canConvertToInt() || seats.intValue() < 1
+                || seats.intValue() > SeatNumber.MOST) {
+            throw new Refused(Problem.unprocessable("\"seats\" must be a whole number from 1 to " + SeatNumber.MOST + "."));
+        }
+        return seats.intValue();
+    }
+
+    private Instant startsAt(JsonNode body) {
+        String text = Bodies.text(body, "startsAt", 40);
+        if (text.isEmpty()) {
+            return clock.instant();
+        }
+        try {
+            Instant at = java.time.OffsetDateTime.parse(text).toInstant();
+            Instant now = clock.instant();
+            if (at.isBefore(now.minus(java.time.Duration.ofDays(400)))
+                    || at.isAfter(now.plus(java.time.Duration.ofDays(800)))) {
+                throw new Refused(Problem.unprocessable("\"startsAt\" is too far away: " + text + "."));
+            }
+            return at;
+        } catch (DateTimeParseException e) {
+            throw new Refused(Problem.unprocessable("\"startsAt\" must be a time such as 2027-03-04T18:30:00Z."));
+        }
+    }
+
+    /** {@code "names": ["Ada", ""]}: first names in seat order, those that want theirs shown. */
+    private static List<ClassEvent.Place> places(JsonNode body, int seats) {
+        JsonNode names = body.get("names");
+        if (names != null && !names.isNull() && (!names.isArray() || names.size() > seats)) {
+            throw new Refused(Problem.unprocessable("\"names\" must be a list of at most " + seats + " texts."));
+        }
+        List<ClassEvent.Place> places = new ArrayList<>();
+        for (int i = 0; i < seats; i++) {
+            JsonNode name = names == null || names.isNull() ? null : names.get(i);
+            if (name != null && (!name.isTextual() || name.textValue().length() > EventJson.LONGEST_NAME
+                    || name.textValue().chars().anyMatch(Character::isISOControl))) {
+                throw new Refused(Problem.unprocessable("Name " + (i + 1) + " must be text of at most "
+                        + EventJson.LONGEST_NAME + " characters."));
+            }
+            places.add(new ClassEvent.Place(new SeatNumber(i + 1), name == null ? "" : name.textValue().strip()));
+        }
+        return places;
+    }
+
+    private void command(Context ctx) {
+        Viewer viewer = access.paired(ctx);
+        ClassBoard board = board(ctx);
+        Command command = CommandJson.read(Bodies.object(ctx), by(viewer), clock.instant());
+        String type = EventJson.type(command.wish());
+        if (viewer.role() != Role.INSTRUCTOR && !HELPER_MAY.contains(type)) {
+            throw new Refused(Problem.forbidden("Only the instructor may do that (" + type + ")."));
+        }
+        Answer answer = board.submit(command);
+        if (answer instanceof Answer.Refused refused) {
+            throw new Refused(RefusalWords.of(board.live(), refused.reason()));
+        }
+        Answer.Recorded recorded = (Answer.Recorded) answer;
+        Bodies.send(ctx, 200, Json.object().put("seq", recorded.seq()).put("duplicate", recorded.duplicate()));
+    }
+
+    private static String by(Viewer viewer) {
+        return viewer.role() == Role.HELPER ? viewer.initials() : "instructor";
+    }
+
+    private void events(Context ctx) {
+        access.paired(ctx);
+        long after = after(ctx.queryParam("after"));
+        StringBuilder lines = new StringBuilder();
+        board(ctx).eventsAfter(after).forEach(r -> lines.append(Json.text(EventJson.line(r))).append('\n'));
+        ctx.contentType("application/x-ndjson; charset=utf-8").result(lines.toString());
+    }
+
+    private static long after(String text) {
+        if (text == null || text.isEmpty()) {
+            return 0;
+        }
+        if (!text.matches("\\d{1,18}")) {
+            throw new Refused(Problem.badRequest("\"after\" must be the number of an event."));
+        }
+        return Long.parseLong(text);
+    }
+}

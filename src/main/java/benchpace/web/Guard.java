@@ -1,0 +1,73 @@
+package benchpace.web;
+
+import io.javalin.http.Context;
+import java.net.URI;
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/**
+ * What every request must satisfy whoever sends it: the host it names is this machine (against DNS rebinding), and a
+ * page of another site cannot make a browser act here. Plain http on a local network has no {@code Sec-Fetch} headers
+ * and no {@code Secure} cookies, so this rests on {@code Host} and {@code Origin}.
+ */
+final class Guard {
+    static final String POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; "
+            + "connect-src 'self'; font-src 'self'; manifest-src 'self'; form-action 'self'; base-uri 'none'; "
+            + "frame-ancestors 'none'";
+    private static final Pattern ADDRESS = Pattern.compile("\\d{1,3}(\\.\\d{1,3}){3}|\\[[0-9a-fA-F:.%]+]");
+
+    private final Set<String> names;
+
+    /** @param names the names, besides plain addresses, under which this machine is reached; lower case */
+    Guard(Set<String> names) {
+        this.names = Set.copyOf(names);
+    }
+
+    /** Runs before every request. */
+    void check(Context ctx) {
+        ctx.header("Content-Security-Policy", POLICY);
+        ctx.header("X-Content-Type-Options", "nosniff");
+        ctx.header("Referrer-Policy", "same-origin");
+        ctx.header("Cross-Origin-Opener-Policy", "same-origin");
+        String host = ctx.header("Host");
+        if (host == null || !known(host)) {
+            throw new Refused(new Problem(421, "foreign-host", "This is not that host",
+                    "This board is not reached under that name. Use its address, or start it with --host-name NAME."));
+        }
+        if (changes(ctx) && foreignOrigin(ctx, host)) {
+            throw new Refused(new Problem(403, "foreign-origin", "The request comes from another site",
+                    "Only the board's own pages may do that."));
+        }
+    }
+
+    private boolean known(String host) {
+        String name = host.replaceFirst(":\\d{1,5}$", "").toLowerCase(Locale.ROOT);
+        return ADDRESS.matcher(name).matches() || names.contains(name);
+    }
+
+    static boolean changes(Context ctx) {
+        return switch (ctx.method().name()) {
+            case "GET", "HEAD", "OPTIONS" -> false;
+            default -> true;
+        };
+    }
+
+    /** A bearer token is not sent by a browser on its own, so such a request needs no origin. */
+    private static boolean foreignOrigin(Context ctx, String host) {
+        if (Access.bearer(ctx).isPresent()) {
+            return false;
+        }
+        String origin = ctx.header("Origin");
+        if (origin == null) {
+            String site = ctx.header("Sec-Fetch-Site");
+            boolean cookie = ctx.header("Cookie") != null;
+            return site != null ? !site.equals("same-origin") && !site.equals("none") : cookie;
+        }
+        try {
+            return !host.equalsIgnoreCase(URI.create(origin).getAuthority());
+        } catch (IllegalArgumentException e) {
+            return true;
+        }
+    }
+}

@@ -1,0 +1,142 @@
+package benchpace.web;
+
+import benchpace.board.Boards;
+import benchpace.board.ClassBoard;
+import benchpace.board.ClassView;
+import benchpace.plan.Plan;
+import benchpace.web.screen.Role;
+import benchpace.web.screen.ScreenKind;
+import benchpace.web.screen.Screens;
+import benchpace.web.screen.StartView;
+import benchpace.web.screen.Viewer;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.time.ZoneId;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The pages people look at, and their live streams. */
+final class Pages {
+    private final Boards boards;
+    private final Map<String, Plan> plans;
+    private final Access access;
+    private final Streams streams;
+    private final Screens screens;
+    private final ZoneId zone;
+    private final String reachable;
+
+    /** @param reachable the address of the board that phones on the same network can reach */
+    Pages(Boards boards, Map<String, Plan> plans, Access access, Streams streams, Screens screens, ZoneId zone,
+          String reachable) {
+        this.boards = boards;
+        this.plans = plans;
+        this.access = access;
+        this.streams = streams;
+        this.screens = screens;
+        this.zone = zone;
+        this.reachable = reachable;
+    }
+
+    void routes(RoutesConfig routes) {
+        routes.get("/", ctx -> start(ctx, 200, ""));
+        for (ScreenKind kind : ScreenKind.values()) {
+            String address = "/classes/{id}/" + kind.token();
+            routes.get(address, ctx -> page(ctx, kind));
+            routes.get(address + "/stream", ctx -> stream(ctx, kind));
+        }
+        routes.get("/classes/{id}", ctx -> ctx.redirect("/classes/" + board(ctx).id() + "/" + home(ctx).token()));
+        routes.get("/classes/{id}/seats/{seat}/sheet", this::sheet);
+    }
+
+    private ScreenKind home(Context ctx) {
+        return switch (access.viewer(ctx).role()) {
+            case INSTRUCTOR -> ScreenKind.INSTRUCTOR;
+            case HELPER -> ScreenKind.HELPER;
+            case GUEST -> ScreenKind.WALL;
+        };
+    }
+
+    private ClassBoard board(Context ctx) {
+        return boards.find(ctx.pathParam("id")).orElseThrow(() -> new Refused(Problem.notFound(
+                "There is no class of that address. The start page lists those there are.")));
+    }
+
+    private void page(Context ctx, ScreenKind kind) {
+        ClassBoard board = board(ctx);
+        Viewer viewer = access.viewer(ctx);
+        if (viewer.role() == Role.GUEST && kind != ScreenKind.WALL) {
+            start(ctx, 401, "Pair this device first, then the page opens.");
+            return;
+        }
+        mayLook(viewer, kind);
+        html(ctx, screens.page(kind, board.view(), viewer));
+    }
+
+    private static void mayLook(Viewer viewer, ScreenKind kind) {
+        if (kind == ScreenKind.WALL) {
+            return;
+        }
+        if (viewer.role() == Role.GUEST) {
+            throw new Refused(Problem.unauthorized());
+        }
+        if (kind == ScreenKind.INSTRUCTOR && viewer.role() != Role.INSTRUCTOR) {
+            throw new Refused(Problem.forbidden("This device is paired as a helper's. The instructor's page needs the "
+                    + "instructor's PIN or link."));
+        }
+    }
+
+    private void stream(Context ctx, ScreenKind kind) {
+        ClassBoard board = board(ctx);
+        Viewer viewer = access.viewer(ctx);
+        mayLook(viewer, kind);
+        streams.serve(ctx, board, view -> screens.fragments(kind, view, viewer));
+    }
+
+    private void sheet(Context ctx) {
+        Viewer viewer = access.paired(ctx);
+        ClassView view = board(ctx).view();
+        String seat = ctx.pathParam("seat");
+        if (!seat.matches("\\d{1,3}") || view.seats().stream().noneMatch(s -> s.seat() == Integer.parseInt(seat))) {
+            throw new Refused(Problem.notFound("There is no seat " + seat + " in this class."));
+        }
+        html(ctx, screens.sheet(view, Integer.parseInt(seat), viewer));
+    }
+
+    private void start(Context ctx, int status, String notice) {
+        Viewer viewer = access.viewer(ctx);
+        boolean instructor = viewer.role() == Role.INSTRUCTOR;
+        List<StartView.ClassRow> classes = boards.all().stream()
+                .sorted(Comparator.comparing((ClassBoard b) -> b.live().startsAt()).reversed())
+                .map(this::row)
+                .toList();
+        List<StartView.PlanChoice> choices = plans.values().stream()
+                .map(p -> new StartView.PlanChoice(p.id().value(), p.name(), p.usualSeats()))
+                .toList();
+        String helpers = reachable + "#helper=" + access.helperKey();
+        Optional<Role> role = viewer.role() == Role.GUEST ? Optional.empty() : Optional.of(viewer.role());
+        ctx.status(status);
+        html(ctx, screens.start(new StartView(role, viewer.initials(), classes, instructor ? choices : List.of(),
+                Optional.of(new StartView.Link(reachable, QrCode.modules(reachable))),
+                instructor ? Optional.of(new StartView.Link(helpers, QrCode.modules(helpers))) : Optional.empty(),
+                notice)));
+    }
+
+    private StartView.ClassRow row(ClassBoard board) {
+        ClassView view = board.view();
+        String status = switch (view.stage()) {
+            case BEFORE -> "not begun";
+            case RUNNING -> "running";
+            case SETTING -> "setting";
+            case FINISHING -> "finishing";
+            case CLOSED -> "closed";
+        };
+        return new StartView.ClassRow(view.id(), view.name(), view.place(), view.startsAt(), zone, status);
+    }
+
+    private static void html(Context ctx, String page) {
+        ctx.header("Cache-Control", "no-store");
+        ctx.contentType("text/html; charset=utf-8").result(page);
+    }
+}

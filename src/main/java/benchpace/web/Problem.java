@@ -1,0 +1,48 @@
+package benchpace.web;
+
+import benchpace.files.Json;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.javalin.http.Context;
+
+/**
+ * A refusal as RFC 9457 describes it.
+ *
+ * @param status the HTTP status
+ * @param code   names the kind of problem; becomes the type {@code urn:benchpace:CODE}
+ * @param title  the kind in a few words, the same for all of its kind
+ * @param detail this one, in a sentence for whoever tapped
+ */
+public record Problem(int status, String code, String title, String detail) {
+    public static final String MEDIA_TYPE = "application/problem+json";
+
+    static Problem badRequest(String detail) {
+        return new Problem(400, "bad-request", "The request cannot be read", detail);
+    }
+
+    static Problem unprocessable(String detail) {
+        return new Problem(422, "bad-value", "A value is missing or out of range", detail);
+    }
+
+    static Problem notFound(String detail) {
+        return new Problem(404, "not-found", "There is no such thing here", detail);
+    }
+
+    static Problem unauthorized() {
+        return new Problem(401, "not-paired", "This device is not paired",
+                "Pair this device first: open the instructor's link or type the PIN on the start page.");
+    }
+
+    static Problem forbidden(String detail) {
+        return new Problem(403, "no-right", "This device may not do that", detail);
+    }
+
+    void send(Context ctx) {
+        ObjectNode body = Json.object()
+                .put("type", "urn:benchpace:" + code)
+                .put("title", title)
+                .put("status", status)
+                .put("detail", detail)
+                .put("instance", ctx.path());
+        ctx.status(status).contentType(MEDIA_TYPE).result(Json.text(body));
+    }
+}

@@ -1,0 +1,86 @@
+package benchpace.web;
+
+import benchpace.board.CandleClock;
+import benchpace.board.ClassView;
+import benchpace.board.HomeTime;
+import benchpace.board.SeatFlag;
+import benchpace.board.SeatView;
+import benchpace.files.Json;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.Instant;
+import java.util.Locale;
+import java.util.Optional;
+
+/** The view of a class as JSON. */
+final class StateJson {
+    private StateJson() { }
+
+    static ObjectNode of(ClassView view) {
+        ObjectNode state = Json.object()
+                .put("id", view.id()).put("name", view.name()).put("place", view.place())
+                .put("seq", view.seq()).put("now", view.now().toString())
+                .put("startsAt", view.startsAt().toString()).put("status", token(view.stage()));
+        view.steps().forEach(s -> steps(state).addObject()
+                .put("id", s.id()).put("name", s.name()).put("kind", token(s.kind()))
+                .put("opening", token(s.opening())).put("open", s.open())
+                .put("openedAt", text(s.openedAt())).put("plannedMinutes", s.planned().toSeconds() / 60.0)
+                .put("finished", s.finished()));
+        ArrayNode seats = state.putArray("seats");
+        view.seats().forEach(s -> seats.add(seat(s)));
+        ArrayNode flags = state.putArray("flags");
+        view.help().forEach(h -> flags.addObject().put("seat", h.seat()).put("level", token(h.flag().level()))
+                .put("reason", h.flag().reason()).put("minutesOver", h.flag().minutesOver())
+                .put("priceMinutes", h.flag().priceMinutes()).put("helper", h.helper().orElse(null)));
+        state.set("forecast", forecast(view.home()));
+        view.next().ifPresentOrElse(
+                n -> n.leavesBehind().forEach(state.putObject("next").put("step", n.step().id())
+                        .put("name", n.step().name()).putArray("leavesBehind")::add),
+                () -> state.putNull("next"));
+        state.put("step", view.present().step().map(ClassView.StepView::id).orElse(null));
+        state.put("silenceMinutes", view.silence().map(d -> d.toMinutes()).orElse(null));
+        view.undo().ifPresent(u -> state.putObject("undo").put("seq", u.seq()).put("words", u.words()));
+        return state;
+    }
+
+    private static ArrayNode steps(ObjectNode state) {
+        return state.withArray("steps");
+    }
+
+    private static ObjectNode seat(SeatView seat) {
+        ObjectNode node = Json.object()
+                .put("seat", seat.seat()).put("name", seat.name())
+                .put("step", seat.stepId().isEmpty() ? null : seat.stepId())
+                .put("state", seat.mark().token()).put("since", seat.since().toString())
+                .put("countFrom", seat.countFrom().toString()).put("canFinish", seat.canFinish());
+        seat.finished().forEach(node.putArray("finished")::add);
+        seat.gaps().forEach(node.putArray("gaps")::add);
+        Optional<CandleClock> candle = seat.candle();
+        node.put("pouredAt", text(candle.map(CandleClock::pouredAt)))
+                .put("readyFrom", text(candle.map(c -> c.ready().from())))
+                .put("readyAt", text(candle.map(c -> c.ready().likely())))
+                .put("readyUntil", text(candle.map(c -> c.ready().until())))
+                .put("readyBasis", candle.map(c -> token(c.ready().basis())).orElse(null))
+                .put("judgedSetAt", text(candle.flatMap(CandleClock::judgedSetAt)))
+                .put("flag", seat.flag().map(SeatFlag::level).map(StateJson::token).orElse(null))
+                .put("helper", seat.helper().orElse(null))
+                .put("sharesWith", seat.sharesWith().orElse(null))
+                .put("guestSaysDone", seat.hint());
+        return node;
+    }
+
+    private static ObjectNode forecast(HomeTime home) {
+        return Json.object().put("p10", home.p10().toString()).put("p50", home.p50().toString())
+                .put("p90", home.p90().toString()).put("promised", home.promised().toString())
+                .put("driver", home.driver()).put("basis", home.basis());
+    }
+
+    private static String text(Optional<Instant> instant) {
+        return instant.map(Instant::toString).orElse(null);
+    }
+
+    /** {@code HANDS_ON} as {@code hands-on}. */
+    static String token(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}
