@@ -1,0 +1,30 @@
+package benchpace.store;
+
+import benchpace.live.Recorded;
+import java.util.List;
+
+/** The events of every class, in order, for good. */
+public interface EventLog {
+
+    /** Every class there is, the earliest created first. */
+    List<String> classIds();
+
+    boolean exists(String classId);
+
+    /**
+     * All events of a class, from 1 without gaps; empty if there is no such class.
+     *
+     * @throws StoreException if they cannot be read, or are not what was written
+     */
+    List<Recorded> read(String classId);
+
+    /**
+     * Keeps one event: when this returns it survives a power cut; when it throws nothing was kept.
+     *
+     * @param event its number is one above the last; its instants are whole milliseconds
+     * @throws SeqTaken     if it does not follow the last event of the class
+     * @throws CommandTaken if the class has an event of that command
+     * @throws StoreException if it cannot be kept, in one sentence; the log may be tried again afterwards
+     */
+    void append(String classId, Recorded event);
+}

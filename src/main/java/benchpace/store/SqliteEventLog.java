@@ -1,0 +1,136 @@
+package benchpace.store;
+
+import benchpace.files.BadField;
+import benchpace.files.EventJson;
+import benchpace.files.Json;
+import benchpace.live.Recorded;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
+
+/** The log in the {@code event} table. The table's own keys and triggers hold what {@link EventLog} promises. */
+public final class SqliteEventLog implements EventLog {
+    private static final String INSERT = "insert into event "
+            + "(class_id, seq, command_id, type, by_whom, at_ms, recorded_ms, payload) values (?, ?, ?, ?, ?, ?, ?, ?)";
+    private static final String SELECT = "select seq, command_id, type, by_whom, at_ms, recorded_ms, payload "
+            + "from event where class_id = ? order by seq";
+
+    private final Database database;
+
+    public SqliteEventLog(Database database) {
+        this.database = database;
+    }
+
+    @Override public List<String> classIds() {
+        return database.read(connection -> {
+            List<String> ids = new ArrayList<>();
+            try (PreparedStatement select = connection.prepareStatement(
+                    "select class_id from event where seq = 1 order by recorded_ms, class_id");
+                 ResultSet rows = select.executeQuery()) {
+                while (rows.next()) {
+                    ids.add(rows.getString(1));
+                }
+            }
+            return ids;
+        });
+    }
+
+    @Override public boolean exists(String classId) {
+        return database.read(connection -> {
+            try (PreparedStatement select = connection.prepareStatement(
+                    "select 1 from event where class_id = ? and seq = 1")) {
+                select.setString(1, classId);
+                return any(select);
+            }
+        });
+    }
+
+    @Override public List<Recorded> read(String classId) {
+        return database.read(connection -> {
+            List<Recorded> events = new ArrayList<>();
+            try (PreparedStatement select = connection.prepareStatement(SELECT)) {
+                select.setString(1, classId);
+                try (ResultSet row = select.executeQuery()) {
+                    while (row.next()) {
+                        events.add(recorded(classId, events.size() + 1, row));
+                    }
+                }
+            }
+            return events;
+        });
+    }
+
+    private static Recorded recorded(String classId, int expected, ResultSet row) throws SQLException {
+        long seq = row.getLong(1);
+        try {
+            if (seq != expected) {
+                throw new BadField("seq", "is missing before event " + seq);
+            }
+            return new Recorded(seq, row.getString(2), row.getString(4), Instant.ofEpochMilli(row.getLong(5)),
+                    Instant.ofEpochMilli(row.getLong(6)),
+                    EventJson.read(row.getString(3), Json.read(row.getString(7))));
+        } catch (JsonProcessingException | BadField e) {
+            throw new StoreException("Event " + expected + " of class " + classId + " cannot be read back: "
+                    + (e instanceof JsonProcessingException j ? Json.problem(j).toString() : e.getMessage()) + ".", e);
+        }
+    }
+
+    @Override public void append(String classId, Recorded event) {
+        requireMillis(event.at());
+        requireMillis(event.recordedAt());
+        String type = EventJson.type(event.event());
+        String payload = Json.text(EventJson.fields(event.event()));
+        database.write(connection -> {
+            try (PreparedStatement insert = connection.prepareStatement(INSERT)) {
+                insert.setString(1, classId);
+                insert.setLong(2, event.seq());
+                insert.setString(3, event.commandId());
+                insert.setString(4, type);
+                insert.setString(5, event.by());
+                insert.setLong(6, event.at().toEpochMilli());
+                insert.setLong(7, event.recordedAt().toEpochMilli());
+                insert.setString(8, payload);
+                return insert.executeUpdate();
+            } catch (SQLiteException e) {
+                if (isConflict(e)) {
+                    throw conflict(connection, classId, event, e);
+                }
+                throw e;
+            }
+        });
+    }
+
+    private static void requireMillis(Instant instant) {
+        if (instant.getNano() % 1_000_000 != 0) {
+            throw new IllegalArgumentException("the log keeps whole milliseconds, not " + instant);
+        }
+    }
+
+    private static boolean isConflict(SQLiteException e) {
+        return (e.getResultCode().code & 0xff) == SQLiteErrorCode.SQLITE_CONSTRAINT.code;
+    }
+
+    private static StoreException conflict(Connection connection, String classId, Recorded event, SQLException cause)
+            throws SQLException {
+        try (PreparedStatement select = connection.prepareStatement(
+                "select 1 from event where class_id = ? and command_id = ?")) {
+            select.setString(1, classId);
+            select.setString(2, event.commandId());
+            return any(select) ? new CommandTaken(classId, event.commandId(), cause)
+                    : new SeqTaken(classId, event.seq(), cause);
+        }
+    }
+
+    private static boolean any(PreparedStatement select) throws SQLException {
+        try (ResultSet row = select.executeQuery()) {
+            return row.next();
+        }
+    }
+}

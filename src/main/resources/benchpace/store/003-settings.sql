@@ -1,0 +1,4 @@
+create table setting (
+    key   text not null primary key,
+    value text not null
+) strict, without rowid;
