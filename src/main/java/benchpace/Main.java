@@ -1,10 +1,64 @@
 package benchpace;
 
-/** Floor 6: the command line. */
-public final class Main {
+import java.io.PrintWriter;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+
+/** Floor 6: the command line. Without a command the board is served with the demo class. */
+@Command(name = "benchpace", mixinStandardHelpOptions = true, version = "Benchpace 0.1.0",
+        description = "A live pacing board for hands-on candle classes.",
+        synopsisSubcommandLabel = "COMMAND")
+public final class Main implements Callable<Integer> {
+    /** Exit code for wrong usage and bad input. */
+    public static final int BAD_INPUT = 2;
+    private static final int FAILED = 1;
+
+    @Option(names = "--debug", scope = CommandLine.ScopeType.INHERIT, description = "show where a failure arose")
+    private boolean debug;
+
     private Main() { }
 
     public static void main(String[] args) {
-        System.exit(0);
+        int code = run(args);
+        if (code != ServeCommand.SERVING) {
+            System.exit(code);
+        }
+    }
+
+    /** Runs one command line and returns its exit code. */
+    public static int run(String... args) {
+        Main main = new Main();
+        CommandLine line = new CommandLine(main)
+                .addSubcommand(new ServeCommand())
+                .addSubcommand(new FileCommands.Check())
+                .setParameterExceptionHandler(Main::wrongUsage)
+                .setExecutionExceptionHandler((e, command, parsed) -> main.failed(e, command));
+        return line.execute(args.length == 0 ? new String[] {"serve"} : args);
+    }
+
+    @Override public Integer call() {
+        throw new AssertionError("without a command the board is served");
+    }
+
+    private static int wrongUsage(ParameterException e, String[] args) {
+        e.getCommandLine().getErr().println(e.getMessage().lines().findFirst().orElse("Wrong usage.")
+                + " (--help shows how)");
+        return BAD_INPUT;
+    }
+
+    private int failed(Exception e, CommandLine command) {
+        PrintWriter err = command.getErr();
+        if (debug) {
+            e.printStackTrace(err);
+        }
+        if (e instanceof Stop stop) {
+            err.println(stop.getMessage());
+            return stop.code();
+        }
+        err.println(e.getMessage() == null ? "It failed: " + e.getClass().getSimpleName() + "." : e.getMessage());
+        return FAILED;
     }
 }

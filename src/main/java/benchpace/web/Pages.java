@@ -16,6 +16,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** The pages people look at, and their live streams. */
 final class Pages {
@@ -25,11 +26,11 @@ final class Pages {
     private final Streams streams;
     private final Screens screens;
     private final ZoneId zone;
-    private final String reachable;
+    private final Supplier<String> reachable;
 
     /** @param reachable the address of the board that phones on the same network can reach */
     Pages(Boards boards, Map<String, Plan> plans, Access access, Streams streams, Screens screens, ZoneId zone,
-          String reachable) {
+          Supplier<String> reachable) {
         this.boards = boards;
         this.plans = plans;
         this.access = access;
@@ -114,11 +115,12 @@ final class Pages {
         List<StartView.PlanChoice> choices = plans.values().stream()
                 .map(p -> new StartView.PlanChoice(p.id().value(), p.name(), p.usualSeats()))
                 .toList();
-        String helpers = reachable + "#helper=" + access.helperKey();
+        String address = reachable.get();
+        String helpers = address + "#helper=" + access.helperKey();
         Optional<Role> role = viewer.role() == Role.GUEST ? Optional.empty() : Optional.of(viewer.role());
         ctx.status(status);
         html(ctx, screens.start(new StartView(role, viewer.initials(), classes, instructor ? choices : List.of(),
-                Optional.of(new StartView.Link(reachable, QrCode.modules(reachable))),
+                Optional.of(new StartView.Link(address, QrCode.modules(address))),
                 instructor ? Optional.of(new StartView.Link(helpers, QrCode.modules(helpers))) : Optional.empty(),
                 notice)));
     }

@@ -20,6 +20,7 @@ import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.IntFunction;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 
 /** The board on the network. */
@@ -29,7 +30,7 @@ public final class Server implements AutoCloseable {
     private static final long STALLED_MILLIS = 20_000;
     private static final long STOP_MILLIS = 500;
 
-    private final Javalin javalin;
+    private Javalin javalin;
     private final Streams streams;
 
     /**
@@ -38,10 +39,10 @@ public final class Server implements AutoCloseable {
      * @param host      the address to listen on
      * @param port      0 takes any free one
      * @param hostNames names besides plain addresses under which this machine is reached
-     * @param reachable the address that phones on the same network can reach
+     * @param reachable makes the address that phones on the same network can reach from the port
      * @throws StartFailure in one sentence if it cannot
      */
-    public Server(String host, int port, Set<String> hostNames, String reachable, Boards boards,
+    public Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
                   Map<String, Plan> plans, Access access, InstantSource clock, ZoneId zone) {
         streams = new Streams(clock);
         Screens screens = new Screens();
@@ -59,7 +60,7 @@ public final class Server implements AutoCloseable {
                 Bodies.send(ctx, 201, Json.object().put("key", access.newInstructorKey()));
             });
             new ClassesApi(boards, plans, access, streams, clock).routes(routes);
-            new Pages(boards, plans, access, streams, screens, zone, reachable).routes(routes);
+            new Pages(boards, plans, access, streams, screens, zone, () -> reachable.apply(port())).routes(routes);
             Webjars.routes(routes);
             failures(routes, screens);
         });
@@ -110,17 +111,6 @@ public final class Server implements AutoCloseable {
             answer(ctx, new Problem(500, "fault", "The board made a mistake",
                     "The board made a mistake and has noted it. Nothing was changed; try again."), screens);
         });
-        routes.error(404, ctx -> {
-            if (!Problem.MEDIA_TYPE.equals(ctx.res().getContentType()) && ctx.resultInputStream() == null
-                    || "Not Found".equals(ctx.result()) || isEndpointNotFound(ctx)) {
-                answer(ctx, Problem.notFound("There is nothing at " + ctx.path() + "."), screens);
-            }
-        });
-    }
-
-    private static boolean isEndpointNotFound(Context ctx) {
-        String type = ctx.res().getContentType();
-        return type == null || type.startsWith("text/plain");
     }
 
     private static String sentence(String text) {
@@ -133,7 +123,7 @@ public final class Server implements AutoCloseable {
         boolean person = accept != null && accept.contains("text/html") && !ctx.path().startsWith("/api/");
         if (person) {
             ctx.status(problem.status()).contentType("text/html; charset=utf-8")
-                    .result(screens.message(new Message(problem.title(), problem.detail())));
+                    .result(screens.message(new Message(problem.title(), problem.detail(), "/", "To the start page")));
         } else {
             problem.send(ctx);
         }

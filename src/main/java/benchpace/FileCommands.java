@@ -1,0 +1,26 @@
+package benchpace;
+
+import benchpace.files.PlanCheck;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** The commands that read files and write answers, without a board. */
+final class FileCommands {
+    private FileCommands() { }
+
+    @Command(name = "check", mixinStandardHelpOptions = true,
+            description = "Says everything that is wrong with a plan, a line each; nothing if it is sound.")
+    static final class Check implements Callable<Integer> {
+        @Spec
+        private CommandSpec spec;
+        @Parameters(paramLabel = "PLAN.json", description = "the plan; - reads standard input")
+        private String plan;
+
+        @Override public Integer call() {
+            return PlanCheck.run(plan, System.in, spec.commandLine().getOut(), spec.commandLine().getErr());
+        }
+    }
+}

@@ -1,0 +1,181 @@
+package benchpace;
+
+import benchpace.board.Boards;
+import benchpace.board.ClassBoard;
+import benchpace.board.PlanCureClock;
+import benchpace.board.PlanPaceWatch;
+import benchpace.board.SteadyClock;
+import benchpace.board.ViewMaker;
+import benchpace.files.DemoFolder;
+import benchpace.files.PlanFolder;
+import benchpace.files.BadFile;
+import benchpace.plan.Plan;
+import benchpace.store.Database;
+import benchpace.store.Sessions;
+import benchpace.store.Settings;
+import benchpace.store.SqliteEventLog;
+import benchpace.store.StoreException;
+import benchpace.web.Access;
+import benchpace.web.Addresses;
+import benchpace.web.QrCode;
+import benchpace.web.Secrets;
+import benchpace.web.Server;
+import benchpace.web.StartFailure;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.time.ZoneId;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** Opens the board: wires all parts, prints how to reach it, and stops cleanly when asked to. */
+@Command(name = "serve", mixinStandardHelpOptions = true, description = "Opens the board.")
+final class ServeCommand implements Callable<Integer> {
+    /** Not an exit code: the board is open, and the program ends when it is closed. */
+    static final int SERVING = -1;
+    private static final String DEMO_NAME = "Demo: evening class";
+    private static final Duration DEMO_STAYS = Duration.ofHours(4);
+    private static final String HELPER_KEY = "helper-key";
+
+    @Spec
+    private CommandSpec spec;
+    @Option(names = "--port", defaultValue = "7070", paramLabel = "N", description = "default ${DEFAULT-VALUE}; 0 takes a free one")
+    private int port;
+    @Option(names = "--data", defaultValue = "data", paramLabel = "DIR", description = "where classes are kept; default ${DEFAULT-VALUE}")
+    private Path data;
+    @Option(names = "--host", defaultValue = "0.0.0.0", paramLabel = "ADDRESS", description = "the address to listen on; default all")
+    private String host;
+    @Option(names = "--host-name", paramLabel = "NAME", description = "a further name under which this machine is reached")
+    private Set<String> hostNames = Set.of();
+    @Option(names = "--demo", negatable = true, description = "set up the demo class; by default if there is no class of yours")
+    private Boolean demo;
+    @Option(names = "--pin", paramLabel = "PIN", description = "the instructor's PIN; default a random one at each start")
+    private String pin;
+
+    @Override public Integer call() {
+        checkOptions();
+        Map<String, Plan> plans = plans();
+        Database database = open();
+        try {
+            serve(database, plans);
+            return SERVING;
+        } catch (RuntimeException e) {
+            database.close();
+            if (e instanceof StartFailure || e instanceof StoreException) {
+                throw new Stop(1, e.getMessage());
+            }
+            throw e;
+        }
+    }
+
+    private void checkOptions() {
+        if (port < 0 || port > 65_535) {
+            throw new ParameterException(spec.commandLine(), "--port must be 0 to 65535, not " + port + ".");
+        }
+        if (pin != null && (pin.length() < 4 || pin.length() > 64)) {
+            throw new ParameterException(spec.commandLine(), "--pin must have 4 to 64 characters.");
+        }
+    }
+
+    private Map<String, Plan> plans() {
+        try {
+            Map<String, Plan> plans = new LinkedHashMap<>();
+            DemoFolder.plans().forEach(p -> plans.put(p.id().value(), p));
+            PlanFolder.read(data.resolve("plans")).forEach(p -> plans.put(p.id().value(), p));
+            return plans;
+        } catch (BadFile e) {
+            throw new Stop(Main.BAD_INPUT, e.getMessage());
+        }
+    }
+
+    private Database open() {
+        try {
+            return Database.open(data);
+        } catch (StoreException e) {
+            throw new Stop(1, e.getMessage());
+        }
+    }
+
+    private void serve(Database database, Map<String, Plan> plans) {
+        SqliteEventLog log = new SqliteEventLog(database);
+        InstantSource clock = SteadyClock.system(Boards.lastRecorded(log));
+        ZoneId zone = ZoneId.systemDefault();
+        ViewMaker maker = new ViewMaker(new PlanCureClock(), new PlanPaceWatch(), zone);
+        Boards boards = new Boards(log, clock, maker, Secrets::idEnding);
+        Access access = new Access(new Sessions(database), clock, pin == null ? Secrets.pin() : pin, Secrets.pin(),
+                helperKey(new Settings(database)));
+        Optional<ClassBoard> shown = demoClass(boards, plans, clock.instant());
+        String address = reachable();
+        Server server;
+        try {
+            server = new Server(host, port, hostNames, n -> "http://" + address + ":" + n + "/", boards, plans, access,
+                    clock, zone);
+        } catch (StartFailure e) {
+            boards.close();
+            throw e;
+        }
+        Runtime.getRuntime().addShutdownHook(new Thread(() -> {
+            server.close();
+            boards.close();
+            database.close();
+        }, "closing"));
+        announce(server.port(), address, access, shown);
+    }
+
+    private static String helperKey(Settings settings) {
+        return settings.get(HELPER_KEY).orElseGet(() -> {
+            String key = Secrets.token();
+            settings.put(HELPER_KEY, key);
+            return key;
+        });
+    }
+
+    /** The demo class of today, if the board should have one: asked for, or nothing of the user's own is there. */
+    private Optional<ClassBoard> demoClass(Boards boards, Map<String, Plan> plans, Instant now) {
+        boolean own = boards.all().stream().anyMatch(b -> !b.live().name().equals(DEMO_NAME));
+        Optional<ClassBoard> newest = boards.all().stream()
+                .filter(b -> b.live().closedAt().isEmpty())
+                .max(Comparator.comparing(b -> b.live().createdAt()));
+        if (demo == null ? own : !demo) {
+            return newest;
+        }
+        Optional<ClassBoard> fresh = newest.filter(b -> b.live().name().equals(DEMO_NAME)
+                && b.live().createdAt().isAfter(now.minus(DEMO_STAYS)));
+        return fresh.or(() -> Optional.of(boards.create(plans.get(DemoFolder.EVENING), DEMO_NAME, now,
+                DemoFolder.eveningSeats(), "demo")));
+    }
+
+    private String reachable() {
+        boolean everywhere = host.equals("0.0.0.0") || host.equals("::");
+        return everywhere ? Addresses.onNetwork().orElse("localhost") : host;
+    }
+
+    private void announce(int port, String address, Access access, Optional<ClassBoard> shown) {
+        PrintWriter out = spec.commandLine().getOut();
+        String local = "http://localhost:" + port + "/";
+        String network = "http://" + address + ":" + port + "/";
+        out.println("Benchpace is ready: " + local);
+        out.println();
+        out.println("  Instructor  " + local + "#key=" + access.newInstructorKey() + "   (opens once, on one device)");
+        out.println("              or PIN " + access.instructorPin() + " on the start page");
+        out.println("  Helpers     " + network + "#helper=" + access.helperKey());
+        out.println("              or PIN " + access.helperPin());
+        shown.ifPresent(board -> out.println("  Wall        " + network + "classes/" + board.id() + "/wall"));
+        out.println("  Phones      " + network);
+        out.println();
+        out.println(QrCode.terminal(network));
+        out.println("Ctrl-C stops the board; nothing is lost.");
+        out.flush();
+    }
+}
