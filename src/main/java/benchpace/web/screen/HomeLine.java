@@ -1,0 +1,30 @@
+package benchpace.web.screen;
+
+import benchpace.board.ClassView;
+import benchpace.board.HomeTime;
+import java.time.Duration;
+
+/**
+ * When everyone goes home, against what was promised.
+ *
+ * @param when    "about 20:55" or a range
+ * @param against "15 min after the promised 20:40"
+ * @param late    the likely end lies more than five minutes after the promised one
+ */
+public record HomeLine(String when, String against, boolean late, String driver, String basis) {
+    private static final Duration SOON = Duration.ofMinutes(5);
+
+    static HomeLine of(ClassView view, Times times) {
+        HomeTime home = view.home();
+        String from = times.roughly(home.p10());
+        String until = times.roughly(home.p90());
+        String when = from.equals(until) ? "about " + times.roughly(home.p50()) : from + " to " + until;
+        Duration over = Duration.between(home.promised(), home.p50());
+        boolean late = over.compareTo(SOON) > 0;
+        String promised = times.clock(home.promised());
+        String against = late ? Phrases.length(over) + " after the promised " + promised
+                : over.compareTo(SOON.negated()) < 0 ? Phrases.length(over.negated()) + " before the promised " + promised
+                : "as promised, " + promised;
+        return new HomeLine(when, against, late, home.driver(), home.basis());
+    }
+}

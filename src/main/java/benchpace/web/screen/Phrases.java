@@ -1,0 +1,46 @@
+package benchpace.web.screen;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Lengths, seat numbers and counts in words, as every screen says them. {@code static/js/clock.js} says the same. */
+public final class Phrases {
+    private Phrases() { }
+
+    /** "4 min", "1 h", "1 h 5 min": whole minutes, cut off, not rounded. */
+    public static String length(Duration length) {
+        long minutes = Math.max(0, length.toMinutes());
+        if (minutes < 60) {
+            return minutes + " min";
+        }
+        return minutes % 60 == 0 ? minutes / 60 + " h" : minutes / 60 + " h " + minutes % 60 + " min";
+    }
+
+    /** "4", "4 and 7", "1, 2 and 5"; empty for none. */
+    public static String numbers(List<Integer> numbers) {
+        int last = numbers.size() - 1;
+        if (last < 1) {
+            return last < 0 ? "" : numbers.get(0).toString();
+        }
+        String head = numbers.subList(0, last).stream().map(String::valueOf).collect(Collectors.joining(", "));
+        return head + " and " + numbers.get(last);
+    }
+
+    /** "seat 4", "seats 4 and 7", and beyond {@code most} only how many: "11 seats". */
+    public static String seats(List<Integer> seats, int most) {
+        if (seats.size() > most) {
+            return seats.size() + " seats";
+        }
+        return (seats.size() == 1 ? "seat " : "seats ") + numbers(seats);
+    }
+
+    /** The text with a capital first letter, whatever the script. */
+    public static String sentence(String text) {
+        if (text.isEmpty()) {
+            return text;
+        }
+        int first = text.offsetByCodePoints(0, 1);
+        return text.substring(0, first).toUpperCase(java.util.Locale.ROOT) + text.substring(first);
+    }
+}

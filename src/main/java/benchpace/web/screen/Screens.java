@@ -1,0 +1,106 @@
+package benchpace.web.screen;
+
+import benchpace.board.ClassView;
+import benchpace.board.SeatView;
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Renders what people look at. The parts of a page that change while a class runs come from the same templates as the
+ * page itself: {@link #fragments} names them as the page's {@code sse-swap} attributes do.
+ */
+public final class Screens {
+    private final TemplateEngine engine;
+
+    public Screens() {
+        this(TemplateEngine.createPrecompiled(ContentType.Html));
+    }
+
+    public Screens(TemplateEngine engine) {
+        this.engine = engine;
+    }
+
+    /** The whole page with its first content. */
+    public String page(ScreenKind kind, ClassView view, Viewer viewer) {
+        Times times = new Times(view.zone());
+        Shell shell = shell(kind, view, viewer);
+        return switch (kind) {
+            case INSTRUCTOR -> render("instructor/page.jte", InstructorPage.of(shell, view, viewer, times));
+            case HELPER -> render("helper/page.jte", HelperPage.of(shell, view, viewer, times));
+            case WALL -> render("wall/page.jte", WallPage.of(shell, view, times));
+        };
+    }
+
+    /** The live parts: name of the event to the HTML that replaces the inside of the part, in the page's order. */
+    public Map<String, String> fragments(ScreenKind kind, ClassView view, Viewer viewer) {
+        Times times = new Times(view.zone());
+        Map<String, String> parts = new LinkedHashMap<>();
+        switch (kind) {
+            case INSTRUCTOR -> instructor(parts, view, viewer, times);
+            case HELPER -> helper(parts, view, viewer, times);
+            case WALL -> wall(parts, view, times);
+        }
+        return parts;
+    }
+
+    private void instructor(Map<String, String> parts, ClassView view, Viewer viewer, Times times) {
+        for (SeatView seat : view.seats()) {
+            parts.put("seat-" + seat.seat(), render("instructor/seat-tile.jte", SeatTile.of(seat, view, times)));
+        }
+        NextPanel next = NextPanel.of(view);
+        parts.put("now", render("instructor/now.jte", NowPanel.of(view, times)));
+        parts.put("help", render("instructor/help.jte", HelpList.of(view, viewer, times, InstructorPage.CARDS)));
+        parts.put("next", render("instructor/next.jte", next));
+        parts.put("next-ask", render("instructor/next-ask.jte", next));
+        parts.put("home", render("instructor/home.jte", HomeLine.of(view, times)));
+        parts.put("undo", render("instructor/undo.jte", UndoButton.of(view, times)));
+        parts.put("notes", render("instructor/notes.jte", NoteLine.latest(view.notes(), InstructorPage.NOTES, times)));
+    }
+
+    private void helper(Map<String, String> parts, ClassView view, Viewer viewer, Times times) {
+        parts.put("now", render("helper/now.jte", NowPanel.of(view, times)));
+        parts.put("help", render("helper/help.jte", HelpList.of(view, viewer, times, view.seats().size())));
+        parts.put("not-done", render("helper/not-done.jte", HelperRow.notDone(view, viewer, times)));
+        parts.put("seats", render("helper/seats.jte", HelperRow.all(view, viewer, times)));
+    }
+
+    private void wall(Map<String, String> parts, ClassView view, Times times) {
+        parts.put("wall-main", render("wall/main.jte", WallMain.of(view, times)));
+        parts.put("wall-seats", render("wall/seats.jte", WallSeats.of(view, times)));
+        parts.put("wall-next", render("wall/next.jte", WallPage.next(view)));
+    }
+
+    /** The inside of the seat sheet. @param seat one of the view's */
+    public String sheet(ClassView view, int seat, Viewer viewer) {
+        return render("instructor/sheet.jte", SeatSheet.of(view, view.seat(seat), viewer));
+    }
+
+    public String start(StartView view) {
+        return render("start/page.jte", view);
+    }
+
+    /** A plain page that says one thing: not found, no right, gone. */
+    public String message(Message message) {
+        return render("start/message.jte", message);
+    }
+
+    private static Shell shell(ScreenKind kind, ClassView view, Viewer viewer) {
+        String title = switch (kind) {
+            case INSTRUCTOR -> view.name() + ", board";
+            case HELPER -> view.name() + ", helper";
+            case WALL -> view.name();
+        };
+        return new Shell(title, kind.token(), kind == ScreenKind.INSTRUCTOR ? List.of("seating", "sheet") : List.of(),
+                view.id(), Counter.iso(view.now()), view.zone().getId(), viewer.role().token(), viewer.initials());
+    }
+
+    private String render(String template, Object of) {
+        StringOutput output = new StringOutput(2048);
+        engine.render(template, of, output);
+        return output.toString();
+    }
+}

@@ -1,0 +1,109 @@
+package benchpace.web.screen;
+
+import benchpace.board.CandleClock;
+import benchpace.board.ClassView;
+import benchpace.board.SeatFlag;
+import benchpace.board.SeatView;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Everything about one seat, and all that can be done for it.
+ *
+ * @param otherSteps steps it has not finished, other than the present one
+ * @param candle     how its candle stands, in words; empty if none was poured
+ * @param settled    a hand test has been made
+ * @param open       the class is still open, so that something may be changed
+ */
+public record SeatSheet(SeatTile tile, String word, String reason, String gaps, List<StepChoice> otherSteps,
+                        String candle, Optional<Counter> ready, String basis, boolean poured, boolean settled,
+                        Presence presence, Optional<Integer> sharesWith, String sharedBy, List<Tap> taps,
+                        List<NoteLine> notes, List<Integer> others, boolean instructor, boolean open, String helper,
+                        boolean mine) {
+    private static final List<Integer> EARLIER = List.of(1, 2, 5, 10);
+
+    /** Whether somebody sits there. */
+    public enum Presence { HERE, PAUSED, EXPECTED, LEFT, SHARING }
+
+    public record StepChoice(String id, String name) { }
+
+    /** A tap of its history. @param earlier offers to say that it was made some minutes before */
+    public record Tap(long seq, String words, String at, boolean undone, boolean correctable, List<Earlier> earlier) { }
+
+    public record Earlier(int minutes, String to) { }
+
+    static SeatSheet of(ClassView view, SeatView seat, Viewer viewer) {
+        Times times = new Times(view.zone());
+        SeatTile tile = SeatTile.of(seat, view, times);
+        Optional<CandleClock> candle = seat.candle();
+        return new SeatSheet(tile, seat.mark().words(), seat.flag().map(SeatFlag::reason).orElse(""),
+                seat.gaps().isEmpty() ? "" : "Not tapped: " + String.join(", ", seat.gaps()) + ".",
+                otherSteps(view, seat), candle.map(c -> candleWords(c, times)).orElse(""),
+                candle.filter(c -> c.judgedSetAt().isEmpty()).map(c -> Counter.ready(c.ready(), "left", "try it", times)),
+                candle.map(c -> CureWords.basis(c.ready())).orElse(""), candle.isPresent(),
+                candle.flatMap(CandleClock::judgedSetAt).isPresent(), presence(seat), seat.sharesWith(),
+                seat.sharedBy().isEmpty() ? "" : "Shared by " + Phrases.seats(seat.sharedBy(), 9) + ".",
+                taps(seat, times), NoteLine.latest(seat.notes(), 6, times),
+                view.seats().stream().map(SeatView::seat).filter(n -> n != seat.seat()).toList(),
+                viewer.instructor(), view.stage() != ClassView.Stage.CLOSED, seat.helper().orElse(""),
+                seat.helper().filter(viewer.initials()::equals).isPresent());
+    }
+
+    private static Presence presence(SeatView seat) {
+        return switch (seat.mark()) {
+            case PAUSED -> Presence.PAUSED;
+            case EXPECTED -> Presence.EXPECTED;
+            case LEFT -> Presence.LEFT;
+            case SHARING -> Presence.SHARING;
+            default -> Presence.HERE;
+        };
+    }
+
+    private static List<StepChoice> otherSteps(ClassView view, SeatView seat) {
+        return view.steps().stream()
+                .filter(s -> s.kind().needsTap() && !seat.finished().contains(s.id()))
+                .filter(s -> !(seat.canFinish() && s.id().equals(seat.stepId())))
+                .map(s -> new StepChoice(s.id(), s.name()))
+                .toList();
+    }
+
+    private static String candleWords(CandleClock candle, Times times) {
+        String poured = "Poured at " + times.clock(candle.pouredAt());
+        return candle.judgedSetAt().map(at -> poured + ", judged set at " + times.clock(at) + ".")
+                .orElse(poured + ", ready about " + times.roughly(candle.ready()) + ".");
+    }
+
+    private static List<Tap> taps(SeatView seat, Times times) {
+        return seat.taps().stream()
+                .sorted(Comparator.comparing(SeatView.TapView::seq).reversed())
+                .map(t -> new Tap(t.seq(), t.words(), times.clock(t.at()), t.undone(), t.correctable(), earlier(t.at())))
+                .toList();
+    }
+
+    private static List<Earlier> earlier(Instant at) {
+        return EARLIER.stream()
+                .map(m -> new Earlier(m, at.minus(Duration.ofMinutes(m)).toString()))
+                .toList();
+    }
+
+    /** A seat that is at the table and makes a candle. */
+    public boolean here() {
+        return presence == Presence.HERE || presence == Presence.PAUSED;
+    }
+
+    public boolean paused() {
+        return presence == Presence.PAUSED;
+    }
+
+    public boolean left() {
+        return presence == Presence.LEFT;
+    }
+
+    public boolean expected() {
+        return presence == Presence.EXPECTED;
+    }
+
+}

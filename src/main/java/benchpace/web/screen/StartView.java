@@ -1,0 +1,69 @@
+package benchpace.web.screen;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the start page shows.
+ *
+ * @param role     what this device is paired for; empty if it is not
+ * @param initials a paired helper's; may be empty
+ * @param classes  in the order to show them
+ * @param plans    to set up a class from; only shown to the instructor
+ * @param join     the address that phones on the same network can reach
+ * @param helpers  the same for helpers; only given to the instructor
+ * @param notice   one sentence to show at the top; may be empty
+ */
+public record StartView(Optional<Role> role, String initials, List<ClassRow> classes, List<PlanChoice> plans,
+                        Optional<Link> join, Optional<Link> helpers, String notice) {
+
+    /** @param status in words: "not begun", "running", "closed" */
+    public record ClassRow(String id, String name, String place, Instant startsAt, ZoneId zone, String status) {
+        public String when() {
+            return new Times(zone).day(startsAt);
+        }
+    }
+
+    public record PlanChoice(String id, String name, int usualSeats) { }
+
+    /** An address and its QR code. @param qr true where a module is dark; empty for none */
+    public record Link(String url, boolean[][] qr) {
+
+        /** The code as the path of an SVG whose unit is one module, the quiet zone of four not included. */
+        public String path() {
+            StringBuilder path = new StringBuilder();
+            for (int y = 0; y < qr.length; y++) {
+                for (int x = 0; x < qr[y].length; x++) {
+                    if (qr[y][x]) {
+                        path.append('M').append(x).append(' ').append(y).append("h1v1h-1z");
+                    }
+                }
+            }
+            return path.toString();
+        }
+
+        public String viewBox() {
+            int side = qr.length + 8;
+            return "-4 -4 " + side + " " + side;
+        }
+
+        public boolean hasCode() {
+            return qr.length > 0;
+        }
+    }
+
+    public StartView {
+        classes = List.copyOf(classes);
+        plans = List.copyOf(plans);
+    }
+
+    public boolean instructor() {
+        return role.filter(Role.INSTRUCTOR::equals).isPresent();
+    }
+
+    public boolean paired() {
+        return role.filter(r -> r != Role.GUEST).isPresent();
+    }
+}

@@ -1,0 +1,42 @@
+package benchpace.web.screen;
+
+import benchpace.board.ReadyWindow;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+
+/** Prints instants as the clock on the room's wall shows them. */
+public record Times(ZoneId zone) {
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM, HH:mm", Locale.ENGLISH);
+    private static final long FIVE_MINUTES = Duration.ofMinutes(5).toSeconds();
+
+    /** "20:07". */
+    public String clock(Instant at) {
+        return CLOCK.format(at.atZone(zone));
+    }
+
+    /** "Thursday 4 March, 18:30". */
+    public String day(Instant at) {
+        return DAY.format(at.atZone(zone));
+    }
+
+    /** The same, on the next full five minutes: an estimate promises no exact minute, and none too early. */
+    public String roughly(Instant at) {
+        long up = Math.floorDiv(at.getEpochSecond() + FIVE_MINUTES - 1, FIVE_MINUTES) * FIVE_MINUTES;
+        return clock(Instant.ofEpochSecond(up));
+    }
+
+    /** "20:10" for a plan's figure, "20:05 to 20:20" where a range is known. */
+    public String roughly(ReadyWindow window) {
+        long down = Math.floorDiv(window.from().getEpochSecond(), FIVE_MINUTES) * FIVE_MINUTES;
+        String from = clock(Instant.ofEpochSecond(down));
+        String until = roughly(window.until());
+        if (window.basis() != ReadyWindow.Basis.COMPUTED || from.equals(until)) {
+            return roughly(window.likely());
+        }
+        return from + " to " + until;
+    }
+}
