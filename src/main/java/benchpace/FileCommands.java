@@ -1,6 +1,7 @@
 package benchpace;
 
 import benchpace.files.PlanCheck;
+import java.io.IOException;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -19,7 +20,7 @@ final class FileCommands {
         @Parameters(paramLabel = "PLAN.json", description = "the plan; - reads standard input")
         private String plan;
 
-        @Override public Integer call() {
+        @Override public Integer call() throws IOException {
             return PlanCheck.run(plan, System.in, spec.commandLine().getOut(), spec.commandLine().getErr());
         }
     }

@@ -22,6 +22,7 @@ public final class Main implements Callable<Integer> {
     private Main() { }
 
     public static void main(String[] args) {
+        Logs.quieten();
         int code = run(args);
         if (code != ServeCommand.SERVING) {
             System.exit(code);

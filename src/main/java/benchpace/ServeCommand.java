@@ -6,9 +6,9 @@ import benchpace.board.PlanCureClock;
 import benchpace.board.PlanPaceWatch;
 import benchpace.board.SteadyClock;
 import benchpace.board.ViewMaker;
-import benchpace.files.DemoFolder;
-import benchpace.files.PlanFolder;
 import benchpace.files.BadFile;
+import benchpace.files.Demo;
+import benchpace.files.PlanFolder;
 import benchpace.plan.Plan;
 import benchpace.store.Database;
 import benchpace.store.Sessions;
@@ -91,7 +91,7 @@ final class ServeCommand implements Callable<Integer> {
     private Map<String, Plan> plans() {
         try {
             Map<String, Plan> plans = new LinkedHashMap<>();
-            DemoFolder.plans().forEach(p -> plans.put(p.id().value(), p));
+            Demo.plans().forEach(p -> plans.put(p.id().value(), p));
             PlanFolder.read(data.resolve("plans")).forEach(p -> plans.put(p.id().value(), p));
             return plans;
         } catch (BadFile e) {
@@ -115,7 +115,7 @@ final class ServeCommand implements Callable<Integer> {
         Boards boards = new Boards(log, clock, maker, Secrets::idEnding);
         Access access = new Access(new Sessions(database), clock, pin == null ? Secrets.pin() : pin, Secrets.pin(),
                 helperKey(new Settings(database)));
-        Optional<ClassBoard> shown = demoClass(boards, plans, clock.instant());
+        Optional<ClassBoard> shown = demoClass(boards, clock.instant());
         String address = reachable();
         Server server;
         try {
@@ -142,7 +142,7 @@ final class ServeCommand implements Callable<Integer> {
     }
 
     /** The demo class of today, if the board should have one: asked for, or nothing of the user's own is there. */
-    private Optional<ClassBoard> demoClass(Boards boards, Map<String, Plan> plans, Instant now) {
+    private Optional<ClassBoard> demoClass(Boards boards, Instant now) {
         boolean own = boards.all().stream().anyMatch(b -> !b.live().name().equals(DEMO_NAME));
         Optional<ClassBoard> newest = boards.all().stream()
                 .filter(b -> b.live().closedAt().isEmpty())
@@ -152,8 +152,8 @@ final class ServeCommand implements Callable<Integer> {
         }
         Optional<ClassBoard> fresh = newest.filter(b -> b.live().name().equals(DEMO_NAME)
                 && b.live().createdAt().isAfter(now.minus(DEMO_STAYS)));
-        return fresh.or(() -> Optional.of(boards.create(plans.get(DemoFolder.EVENING), DEMO_NAME, now,
-                DemoFolder.eveningSeats(), "demo")));
+        return fresh.or(() -> Optional.of(boards.create(Demo.eveningPlan(), DEMO_NAME, now,
+                Demo.eveningRoster().places(), "demo")));
     }
 
     private String reachable() {

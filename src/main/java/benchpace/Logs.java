@@ -1,0 +1,18 @@
+package benchpace;
+
+import java.util.logging.Level;
+import java.util.logging.Logger;
+
+/** What is logged goes to standard error, and only what somebody should look at. */
+final class Logs {
+    private static final Logger ROOT = Logger.getLogger("");
+
+    private Logs() { }
+
+    static void quieten() {
+        if (System.getProperty("java.util.logging.config.file") == null) {
+            System.setProperty("java.util.logging.SimpleFormatter.format", "%1$tT %4$s %5$s%6$s%n");
+            ROOT.setLevel(Level.WARNING);
+        }
+    }
+}

@@ -1,0 +1,36 @@
+package benchpace.files;
+
+import benchpace.plan.Plan;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The organiser's own plans: every {@code *.json} of a folder. */
+public final class PlanFolder {
+    private PlanFolder() { }
+
+    /**
+     * The plans of a folder in the order of their file names; none if there is no such folder.
+     *
+     * @throws BadFile for the first file that holds no sound plan
+     */
+    public static List<Plan> read(Path folder) {
+        if (!Files.isDirectory(folder)) {
+            return List.of();
+        }
+        List<Plan> plans = new ArrayList<>();
+        try (Stream<Path> files = Files.list(folder)) {
+            for (Path file : files.filter(f -> f.toString().endsWith(".json")).sorted().toList()) {
+                PlanReading reading = PlanFile.read(file);
+                plans.add(reading.ifSound().orElseThrow(() ->
+                        new BadFile(file + ": " + reading.problems().get(0) + ".")));
+            }
+        } catch (IOException e) {
+            throw new BadFile("The plans in " + folder + " cannot be read: " + e.getMessage() + ".", e);
+        }
+        return plans;
+    }
+}
