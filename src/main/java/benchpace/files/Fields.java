@@ -96,7 +96,7 @@ final class Fields {
     }
 
     /** Such text cannot be stored as UTF-8 and read back equal. */
-    private static boolean halfCharacters(String text) {
+    static boolean halfCharacters(String text) {
         return text.codePoints().anyMatch(c -> c >= Character.MIN_SURROGATE && c <= Character.MAX_SURROGATE);
     }
 
@@ -313,7 +313,7 @@ final class Fields {
         return "\"" + shorter(text) + "\"";
     }
 
-    private static String shorter(String text) {
+    static String shorter(String text) {
         String line = text.codePoints().map(c -> Character.isISOControl(c) ? '?' : c)
                 .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append).toString();
         return line.length() <= 40 ? line : line.substring(0, 40) + "...";
