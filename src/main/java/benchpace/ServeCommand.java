@@ -162,20 +162,25 @@ final class ServeCommand implements Callable<Integer> {
     }
 
     private void announce(int port, String address, Access access, Optional<ClassBoard> shown) {
-        PrintWriter out = spec.commandLine().getOut();
         String local = "http://localhost:" + port + "/";
         String network = "http://" + address + ":" + port + "/";
-        out.println("Benchpace is ready: " + local);
-        out.println();
-        out.println("  Instructor  " + local + "#key=" + access.newInstructorKey() + "   (opens once, on one device)");
-        out.println("              or PIN " + access.instructorPin() + " on the start page");
-        out.println("  Helpers     " + network + "#helper=" + access.helperKey());
-        out.println("              or PIN " + access.helperPin());
-        shown.ifPresent(board -> out.println("  Wall        " + network + "classes/" + board.id() + "/wall"));
-        out.println("  Phones      " + network);
-        out.println();
-        out.println(QrCode.terminal(network));
-        out.println("Ctrl-C stops the board; nothing is lost.");
+        String text = """
+                Benchpace is ready: %s
+
+                  Instructor  %s#key=%s   (opens once, on one device)
+                              or PIN %s on the start page
+                  Helpers     %s#helper=%s
+                              or PIN %s
+                %s  Phones      %s
+
+                %s
+                Ctrl-C stops the board; nothing is lost.
+                """.formatted(local, local, access.newInstructorKey(), access.instructorPin(), network,
+                access.helperKey(), access.helperPin(),
+                shown.map(board -> "  Wall        " + network + "classes/" + board.id() + "/wall\n").orElse(""),
+                network, QrCode.terminal(network));
+        PrintWriter out = spec.commandLine().getOut();
+        out.print(text);
         out.flush();
     }
 }

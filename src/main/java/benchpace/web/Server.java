@@ -28,7 +28,7 @@ public final class Server implements AutoCloseable {
     private static final Logger LOG = System.getLogger(Server.class.getName());
     /** A reader that takes nothing for so long is dropped; it comes back with the newest view. */
     private static final long STALLED_MILLIS = 20_000;
-    private static final long STOP_MILLIS = 500;
+    private static final long STOP_MILLIS = 150;
 
     private Javalin javalin;
     private final Streams streams;
@@ -78,7 +78,9 @@ public final class Server implements AutoCloseable {
         config.http.maxRequestSize = Bodies.LARGEST + 1;
         config.http.asyncTimeout = 0;
         config.http.compressionStrategy = CompressionStrategy.NONE;
-        config.jetty.threadPool = new QueuedThreadPool(60, 4, 30_000);
+        QueuedThreadPool threads = new QueuedThreadPool(60, 4, 30_000);
+        threads.setStopTimeout(STOP_MILLIS);
+        config.jetty.threadPool = threads;
         config.jetty.modifyServer(server -> {
             server.setStopTimeout(STOP_MILLIS);
             server.setStopAtShutdown(false);
