@@ -84,17 +84,16 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
         if (live.openedAt(event.step()).isPresent()) {
             return refuse(new Refusal.AlreadySo("open"));
         }
+        if (live.plan().indexOf(event.step()) < live.furthestOpened()) {
+            return refuse(new Refusal.AlreadySo("passed"));
+        }
         return ledStepSkipped(step.get()).map(first -> new Refusal.OutOfOrder(event.step(), first));
     }
 
     /** A talk may be left out; any other led step has to be opened first. */
     private Optional<StepId> ledStepSkipped(Step step) {
         List<Step> steps = live.plan().steps();
-        int index = live.plan().indexOf(step.id());
-        if (index < live.furthestOpened()) {
-            return Optional.of(steps.get(live.furthestOpened()).id());
-        }
-        return steps.subList(live.furthestOpened() + 1, index).stream()
+        return steps.subList(live.furthestOpened() + 1, live.plan().indexOf(step.id())).stream()
                 .filter(s -> s.led() && s.kind() != StepKind.TALK)
                 .map(Step::id)
                 .findFirst();

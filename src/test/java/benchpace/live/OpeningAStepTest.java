@@ -129,4 +129,63 @@ class OpeningAStepTest {
         assertThat(c.sinceMinute(1)).isEqualTo(12);
         assertThat(c.pouredAtMinute(1)).isEmpty();
     }
+
+    @Test void a_class_that_begins_early_with_the_talk_left_out_counts_from_the_opening() {
+        TestClass c = TestClass.createdAtMinute(TestPlans.evening(), 2, -1440).minute(-5).open("wicks").minute(2);
+
+        assertThat(c.sinceMinute(1)).isEqualTo(-5);
+        assertThat(c.minutesIn(1)).isEqualTo(7);
+    }
+
+    @Test void who_comes_in_during_the_talk_listens_from_then_on() {
+        TestClass c = TestClass.evening(2).expect(2).minute(1).open("welcome").minute(3).arrive(2);
+
+        assertThat(c.standing(2).phase()).isEqualTo(Standing.Phase.LISTENING);
+        assertThat(c.sinceMinute(2)).isEqualTo(3);
+    }
+
+    @Test void a_talk_cut_short_by_the_next_led_step_ended_then() {
+        Plan plan = TestPlans.of(
+                TestPlans.step("welcome", TALK, LED, 20),
+                TestPlans.step("wicks", HANDS_ON, FREE, 6),
+                TestPlans.step("pour", POUR, LED, 10));
+        TestClass c = TestClass.of(plan, 2).open("welcome").minute(9).open("pour").minute(12);
+
+        assertThat(c.stepOf(1)).isEqualTo("wicks");
+        assertThat(c.minutesIn(1)).isEqualTo(3);
+    }
+
+    @Test void a_free_step_kept_closed_by_a_talk_that_was_left_out_opens_with_the_step_after() {
+        Plan plan = TestPlans.of(
+                TestPlans.step("wicks", HANDS_ON, LED, 6),
+                TestPlans.step("about-blending", TALK, LED, 4),
+                TestPlans.step("blend", HANDS_ON, FREE, 8),
+                TestPlans.step("pour", POUR, LED, 10));
+        TestClass c = TestClass.of(plan, 2).open("wicks").minute(5).finish(1, "wicks").minute(20);
+        assertThat(c.standing(1).phase()).isEqualTo(Standing.Phase.WAITING);
+
+        c.open("pour").minute(22);
+        assertThat(c.stepOf(1)).isEqualTo("blend");
+        assertThat(c.minutesIn(1)).isEqualTo(2);
+    }
+
+    @Test void a_step_whose_opening_is_taken_back_under_a_later_one_locks_nobody_out() {
+        Plan plan = TestPlans.of(
+                TestPlans.step("wicks", HANDS_ON, LED, 6),
+                TestPlans.step("pour", POUR, LED, 10));
+        TestClass c = TestClass.of(plan, 2).open("wicks");
+        long wicks = c.seq();
+        c.minute(4).open("pour").undo(wicks);
+
+        assertThat(c.standing(1).phase()).isEqualTo(Standing.Phase.WORKING);
+        assertThat(c.stepOf(1)).isEqualTo("wicks");
+        assertThat(c.sinceMinute(1)).isEqualTo(4);
+        assertThat(c.finish(1, "wicks").stepOf(1)).isEqualTo("pour");
+    }
+
+    @Test void the_class_does_not_go_back_to_a_talk_it_left_out() {
+        TestClass c = TestClass.evening(2).open("wicks");
+
+        assertThat(c.refusalOf(opened("welcome"))).isEqualTo(new Refusal.AlreadySo("passed"));
+    }
 }
