@@ -115,7 +115,10 @@ final class Fold implements ClassEvent.Cases<Void> {
     }
 
     @Override public Void stepFinished(ClassEvent.StepFinished event) {
-        seat(event).finish(event.step(), current.at(), current.seq());
+        Plan plan = created.plan();
+        SeatDraft draft = seat(event);
+        int furthest = draft.finishes.keySet().stream().mapToInt(plan::indexOf).max().orElse(-1);
+        draft.finish(event.step(), current.at(), current.seq(), plan.indexOf(event.step()) > furthest);
         return DONE;
     }
 
@@ -142,7 +145,7 @@ final class Fold implements ClassEvent.Cases<Void> {
     }
 
     @Override public Void seatExpected(ClassEvent.SeatExpected event) {
-        seat(event).presence(Seat.Presence.EXPECTED, current.at());
+        seat(event).goAway(Seat.Presence.EXPECTED, current.at());
         return DONE;
     }
 
@@ -158,9 +161,7 @@ final class Fold implements ClassEvent.Cases<Void> {
     }
 
     @Override public Void seatLeft(ClassEvent.SeatLeft event) {
-        seat(event).presence(Seat.Presence.LEFT, current.at());
-        seat(event).claim = Optional.empty();
-        seat(event).quit();
+        seat(event).goAway(Seat.Presence.LEFT, current.at());
         return DONE;
     }
 

@@ -5,8 +5,9 @@ import benchpace.plan.SeatNumber;
 import benchpace.plan.StepId;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,7 +30,7 @@ final class SeatDraft {
     final List<Seat.Answer> stillAt = new ArrayList<>();
     Optional<Seat.Answer> hint = Optional.empty();
     Optional<Seat.Joined> activity = Optional.empty();
-    final Set<ActivityId> activitiesDone = new HashSet<>();
+    final Set<ActivityId> activitiesDone = new LinkedHashSet<>();
     final List<Seat.Note> notes = new ArrayList<>();
 
     SeatDraft(SeatNumber number, String name, Instant since) {
@@ -38,17 +39,29 @@ final class SeatDraft {
         this.presenceSince = since;
     }
 
-    void finish(StepId step, Instant at, long seq) {
+    /** @param ahead whether the seat moves on with it; a tap that only fills a gap says nothing about the present */
+    void finish(StepId step, Instant at, long seq, boolean ahead) {
         finishes.put(step, new Seat.Finish(at, seq));
-        endPause(at);
-        claim = Optional.empty();
         hint = hint.filter(h -> !h.step().equals(step));
+        if (ahead) {
+            claim = Optional.empty();
+            if (pauses.isEmpty() || !at.isBefore(pauses.get(pauses.size() - 1).from())) {
+                endPause(at);
+            }
+        }
     }
 
     void presence(Seat.Presence now, Instant at) {
         presence = now;
         presenceSince = at;
         endPause(at);
+    }
+
+    /** Nobody sits there from now on: nobody to help, and nobody to take part. */
+    void goAway(Seat.Presence now, Instant at) {
+        presence(now, at);
+        claim = Optional.empty();
+        quit();
     }
 
     void pause(Instant at) {
@@ -82,8 +95,24 @@ final class SeatDraft {
         judgedSetAt = Optional.empty();
     }
 
+    /** The spans away from the table in order, those that touch made one: corrected taps may make them overlap. */
+    private List<Seat.Pause> away() {
+        List<Seat.Pause> merged = new ArrayList<>();
+        List<Seat.Pause> byStart = new ArrayList<>(pauses);
+        byStart.sort(Comparator.comparing(Seat.Pause::from));
+        for (Seat.Pause next : byStart) {
+            int last = merged.size() - 1;
+            if (last >= 0 && merged.get(last).reaches(next.from())) {
+                merged.set(last, merged.get(last).with(next));
+            } else {
+                merged.add(next);
+            }
+        }
+        return merged;
+    }
+
     Seat freeze() {
-        return new Seat(number, name, presence, presenceSince, finishes, pauses, sharesWith, pouredAgainAt, readings,
+        return new Seat(number, name, presence, presenceSince, finishes, away(), sharesWith, pouredAgainAt, readings,
                 skinSeenAt, judgedSetAt, claim, stillAt, hint, activity, activitiesDone, notes);
     }
 }
