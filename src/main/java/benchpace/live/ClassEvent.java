@@ -97,7 +97,10 @@ public sealed interface ClassEvent {
         }
     }
 
-    /** The seat's guest went home; the seat no longer holds the class. */
+    /**
+     * The seat's guest went home; the seat no longer holds the class. If another guest shared its candle, that guest
+     * goes on with it.
+     */
     record SeatLeft(SeatNumber seat) implements AtSeat {
         @Override public <R> R match(Cases<R> cases) {
             return cases.seatLeft(this);

@@ -17,10 +17,10 @@ import java.util.Set;
  * All that has been told about one place at the table.
  *
  * @param name          the first name its guest wants shown; empty if none
- * @param presenceSince when its presence last changed: arrival, or leaving
+ * @param presenceSince when its presence last changed: arrival, leaving, or beginning or ceasing to share a candle
  * @param finishes      the taps, by step, as they were told; a step jumped over has none
  * @param pauses        spans away from the table, in order and apart; the last may be open
- * @param sharesWith    the seat whose candle it shares
+ * @param sharesWith    the seat whose candle it shares; for one that went home, whose candle it would share again
  * @param stillAt       answers "still at it", in order
  * @param hint          the guests' own "we are done"
  * @param activity      what it joined and has not quit
