@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /** A candle in the making, and all that was told about it, while the fold writes on it. A pair hands it over whole. */
 final class CandleDraft {
@@ -65,8 +66,22 @@ final class CandleDraft {
     /** A new candle: what was observed of the old one no longer counts. */
     void pourAgain(Instant at) {
         pouredAgainAt = Optional.of(at);
-        readings.clear();
-        skinSeenAt = Optional.empty();
-        judgedSetAt = Optional.empty();
+        keep(observed -> observed.isAfter(at));
+    }
+
+    /**
+     * Drops what cannot be about the wax now in the vessel: all of it if nothing was poured, else what is older than
+     * the pour. Taps that are undone, corrected or sent late leave such things behind.
+     */
+    void settle(Optional<Instant> firstPour) {
+        pouredAgainAt = pouredAgainAt.filter(again -> firstPour.filter(first -> !first.isAfter(again)).isPresent());
+        Optional<Instant> poured = pouredAgainAt.or(() -> firstPour);
+        keep(observed -> poured.filter(at -> !at.isAfter(observed)).isPresent());
+    }
+
+    private void keep(Predicate<Instant> observed) {
+        readings.removeIf(reading -> !observed.test(reading.at()));
+        skinSeenAt = skinSeenAt.filter(observed);
+        judgedSetAt = judgedSetAt.filter(observed);
     }
 }

@@ -83,8 +83,11 @@ final class Fold implements ClassEvent.Cases<Void> {
 
     private LiveClass freeze(List<Recorded> history, Set<Long> undone) {
         SortedMap<SeatNumber, Seat> frozen = new TreeMap<>();
-        seats.forEach((number, draft) -> frozen.put(number, draft.freeze()));
         Plan plan = created.plan();
+        seats.forEach((number, draft) -> {
+            draft.candle.settle(Progress.firstPour(plan, draft.candle.finishes));
+            frozen.put(number, draft.freeze());
+        });
         return new LiveClass(plan, created.name(), created.startsAt(), opened, frozen, activities, notes, closedAt,
                 history, undone);
     }

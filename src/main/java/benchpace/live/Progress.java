@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -70,21 +71,16 @@ public final class Progress {
      * its pour, the first tap after it.
      */
     public Optional<Instant> pouredAt(Seat seat) {
-        if (seat.pouredAgainAt().isPresent()) {
-            return seat.pouredAgainAt();
-        }
-        Optional<Step> pour = plan.pour();
-        if (pour.isEmpty()) {
-            return Optional.empty();
-        }
-        int from = plan.indexOf(pour.get().id());
-        for (Step step : plan.steps().subList(from, plan.steps().size())) {
-            Seat.Finish finish = seat.finishes().get(step.id());
-            if (finish != null) {
-                return Optional.of(finish.at());
-            }
-        }
-        return Optional.empty();
+        return seat.pouredAgainAt().or(() -> firstPour(plan, seat.finishes()));
+    }
+
+    static Optional<Instant> firstPour(Plan plan, Map<StepId, Seat.Finish> finishes) {
+        return plan.pour().flatMap(pour -> plan.steps().stream()
+                .skip(plan.indexOf(pour.id()))
+                .map(Step::id)
+                .filter(finishes::containsKey)
+                .map(step -> finishes.get(step).at())
+                .findFirst());
     }
 
     /** Where the seat stands. */
