@@ -36,6 +36,12 @@ final class Fold implements ClassEvent.Cases<Void> {
         if (history.isEmpty() || !(history.get(0).event() instanceof ClassEvent.ClassCreated created)) {
             throw new IllegalArgumentException("a class begins with its creation");
         }
+        for (int i = 0; i < history.size(); i++) {
+            if (history.get(i).seq() != i + 1) {
+                throw new IllegalArgumentException(
+                        "event " + history.get(i).seq() + " stands where event " + (i + 1) + " should be");
+            }
+        }
         Set<Long> undone = undone(history);
         Fold fold = new Fold();
         fold.created = created;

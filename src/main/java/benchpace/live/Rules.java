@@ -309,8 +309,9 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
     }
 
     @Override public Optional<Refusal> activitySkipped(ClassEvent.ActivitySkipped event) {
-        return checks.knownActivity(event.activity()).or(() -> refuseIf(live.activity(event.activity()).skipped(),
-                () -> new Refusal.AlreadySo("skipped")));
+        return checks.knownActivity(event.activity())
+                .or(() -> refuseIf(live.activity(event.activity()).open(), () -> new Refusal.AlreadySo("open")))
+                .or(() -> refuseIf(live.activity(event.activity()).skipped(), () -> new Refusal.AlreadySo("skipped")));
     }
 
     @Override public Optional<Refusal> activityJoined(ClassEvent.ActivityJoined event) {
