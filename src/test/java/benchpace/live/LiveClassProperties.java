@@ -173,14 +173,24 @@ class LiveClassProperties {
         }
     }
 
+    @Provide
+    Arbitrary<Evening> comingsAndGoings() {
+        return Wishes.comingsAndGoings();
+    }
+
     @Property(tries = 500, edgeCases = EdgeCasesMode.NONE)
-    void pauses_are_in_order_and_apart(@ForAll("evenings") Evening evening) {
-        for (Seat seat : after(evening).seats()) {
+    void pauses_are_in_order_and_apart_and_take_out_no_more_than_there_was(
+            @ForAll("comingsAndGoings") Evening evening) {
+        LiveClass live = after(evening);
+        for (Seat seat : live.seats()) {
             List<Seat.Pause> pauses = seat.pauses();
             for (int i = 1; i < pauses.size(); i++) {
                 assertThat(pauses.get(i - 1).until()).isPresent();
                 assertThat(pauses.get(i - 1).until().get()).isBefore(pauses.get(i).from());
             }
+            Instant now = live.lastRecordedAt().plusSeconds(1);
+            Instant start = now.minusSeconds(600);
+            assertThat(seat.pausedWithin(start, now)).isBetween(Duration.ZERO, Duration.ofSeconds(600));
         }
     }
 

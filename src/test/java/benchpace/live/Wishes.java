@@ -48,6 +48,19 @@ final class Wishes {
         return Combinators.combine(Arbitraries.integers().between(0, 3), wishes()).as(Evening::new);
     }
 
+    /** Nothing but pauses, told late and corrected, at two seats. */
+    static Arbitrary<Evening> comingsAndGoings() {
+        Arbitrary<SeatNumber> seats = Arbitraries.integers().between(1, 2).map(SeatNumber::new);
+        Arbitrary<ClassEvent> events = Arbitraries.oneOf(
+                seats.map(ClassEvent.SeatPaused::new),
+                seats.map(ClassEvent.SeatResumed::new),
+                Combinators.combine(Arbitraries.longs().between(15, 30), Arbitraries.integers().between(20, 45))
+                        .as((seq, minute) -> new ClassEvent.TapRetimed(seq, TestClass.instant(minute))));
+        return Combinators.combine(events, Arbitraries.integers().between(0, 240),
+                        Arbitraries.integers().between(0, 400)).as(Wish::new)
+                .list().ofMaxSize(25).map(wishes -> new Evening(1, wishes));
+    }
+
     private static Arbitrary<List<Wish>> wishes() {
         Arbitrary<Integer> pauses = Arbitraries.integers().between(0, 240);
         Arbitrary<Integer> late = Arbitraries.frequencyOf(
