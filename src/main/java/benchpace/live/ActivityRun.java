@@ -19,7 +19,7 @@ public record ActivityRun(Optional<Instant> openedAt, Optional<Instant> closedAt
             new ActivityRun(Optional.empty(), Optional.empty(), 0, Optional.empty(), false);
 
     public boolean open() {
-        return openedAt.isPresent() && closedAt.isEmpty();
+        return openedAt.isPresent() && closedAt.isEmpty() && !skipped;
     }
 
     ActivityRun opened(Instant at) {

@@ -5,7 +5,9 @@ import benchpace.plan.Plan;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.StepId;
 import java.time.Instant;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Something that happened in a class. A {@link Command} carries the event it wishes for; the rules let it stand or
@@ -21,10 +23,19 @@ public sealed interface ClassEvent {
         SeatNumber seat();
     }
 
-    /** The class was set up. @param seats every place at the table, in order */
+    /** The class was set up. @param seats every place at the table, at least one, each once */
     record ClassCreated(Plan plan, String name, Instant startsAt, List<Place> seats) implements ClassEvent {
         public ClassCreated {
             seats = List.copyOf(seats);
+            if (seats.isEmpty()) {
+                throw new IllegalArgumentException("a class has at least one seat");
+            }
+            Set<SeatNumber> seen = new HashSet<>();
+            for (Place place : seats) {
+                if (!seen.add(place.seat())) {
+                    throw new IllegalArgumentException("seat " + place.seat() + " is there twice");
+                }
+            }
         }
 
         @Override public <R> R match(Cases<R> cases) {
@@ -97,7 +108,10 @@ public sealed interface ClassEvent {
         }
     }
 
-    /** The seat's guest went home; the seat no longer holds the class. */
+    /**
+     * The seat's guest went home; the seat no longer holds the class. If another guest shared its candle, that guest
+     * goes on with it.
+     */
     record SeatLeft(SeatNumber seat) implements AtSeat {
         @Override public <R> R match(Cases<R> cases) {
             return cases.seatLeft(this);

@@ -36,6 +36,12 @@ final class Fold implements ClassEvent.Cases<Void> {
         if (history.isEmpty() || !(history.get(0).event() instanceof ClassEvent.ClassCreated created)) {
             throw new IllegalArgumentException("a class begins with its creation");
         }
+        for (int i = 0; i < history.size(); i++) {
+            if (history.get(i).seq() != i + 1) {
+                throw new IllegalArgumentException(
+                        "event " + history.get(i).seq() + " stands where event " + (i + 1) + " should be");
+            }
+        }
         Set<Long> undone = undone(history);
         Fold fold = new Fold();
         fold.created = created;
@@ -83,8 +89,11 @@ final class Fold implements ClassEvent.Cases<Void> {
 
     private LiveClass freeze(List<Recorded> history, Set<Long> undone) {
         SortedMap<SeatNumber, Seat> frozen = new TreeMap<>();
-        seats.forEach((number, draft) -> frozen.put(number, draft.freeze()));
         Plan plan = created.plan();
+        seats.forEach((number, draft) -> {
+            draft.candle.settle(Progress.firstPour(plan, draft.candle.finishes));
+            frozen.put(number, draft.freeze());
+        });
         return new LiveClass(plan, created.name(), created.startsAt(), opened, frozen, activities, notes, closedAt,
                 history, undone);
     }
@@ -115,7 +124,10 @@ final class Fold implements ClassEvent.Cases<Void> {
     }
 
     @Override public Void stepFinished(ClassEvent.StepFinished event) {
-        seat(event).finish(event.step(), current.at(), current.seq());
+        Plan plan = created.plan();
+        CandleDraft candle = seat(event).candle;
+        int furthest = candle.finishes.keySet().stream().mapToInt(plan::indexOf).max().orElse(-1);
+        candle.finish(event.step(), current.at(), current.seq(), plan.indexOf(event.step()) > furthest);
         return DONE;
     }
 
@@ -132,17 +144,19 @@ final class Fold implements ClassEvent.Cases<Void> {
     }
 
     @Override public Void seatPaused(ClassEvent.SeatPaused event) {
-        seat(event).pause(current.at());
+        seat(event).candle.pause(current.at());
         return DONE;
     }
 
     @Override public Void seatResumed(ClassEvent.SeatResumed event) {
-        seat(event).endPause(current.at());
+        seat(event).candle.endPause(current.at());
         return DONE;
     }
 
     @Override public Void seatExpected(ClassEvent.SeatExpected event) {
-        seat(event).presence(Seat.Presence.EXPECTED, current.at());
+        SeatDraft draft = seat(event);
+        handOver(draft);
+        draft.goAway(Seat.Presence.EXPECTED, current.at());
         return DONE;
     }
 
@@ -151,34 +165,52 @@ final class Fold implements ClassEvent.Cases<Void> {
         if (!event.name().isEmpty()) {
             draft.name = event.name();
         }
-        if (draft.presence != Seat.Presence.PRESENT || draft.finishes.isEmpty()) {
+        if (!draft.present() || draft.candle.finishes.isEmpty()) {
             draft.presence(Seat.Presence.PRESENT, current.at());
         }
+        draft.sharesWith.map(seats::get).filter(host -> !host.present()).ifPresent(this::handOver);
         return DONE;
     }
 
     @Override public Void seatLeft(ClassEvent.SeatLeft event) {
-        seat(event).presence(Seat.Presence.LEFT, current.at());
-        seat(event).claim = Optional.empty();
-        seat(event).quit();
+        SeatDraft draft = seat(event);
+        handOver(draft);
+        draft.goAway(Seat.Presence.LEFT, current.at());
         return DONE;
     }
 
+    /** Who shares makes no candle and hosts nobody, and who hosts makes one: also after an undo in between. */
     @Override public Void seatPaired(ClassEvent.SeatPaired event) {
-        seat(event);
-        SeatDraft with = seats.get(event.with());
-        with.sharesWith = Optional.of(event.seat());
-        with.claim = Optional.empty();
+        SeatDraft host = seat(event);
+        SeatDraft guest = seats.get(event.with());
+        if (host.sharesWith.isPresent()) {
+            host.standAlone(current.at());
+        }
+        sharing(guest.number).forEach(s -> s.share(host.number, current.at()));
+        guest.share(host.number, current.at());
         return DONE;
     }
 
     @Override public Void seatUnpaired(ClassEvent.SeatUnpaired event) {
-        seat(event).sharesWith = Optional.empty();
+        seat(event).standAlone(current.at());
         return DONE;
     }
 
+    private List<SeatDraft> sharing(SeatNumber host) {
+        return seats.values().stream().filter(s -> s.sharesWith.filter(host::equals).isPresent()).toList();
+    }
+
+    /** The candle stays with who is left of the pair; of several, the lowest seat makes it and the others share it. */
+    private void handOver(SeatDraft host) {
+        List<SeatDraft> sharing = sharing(host.number);
+        sharing.stream().filter(SeatDraft::present).findFirst().ifPresent(heir -> {
+            sharing.forEach(s -> s.sharesWith = Optional.of(heir.number));
+            heir.takeOver(host, current.at());
+        });
+    }
+
     @Override public Void pouredAgain(ClassEvent.PouredAgain event) {
-        seat(event).pourAgain(current.at());
+        seat(event).candle.pourAgain(current.at());
         return DONE;
     }
 
@@ -193,38 +225,38 @@ final class Fold implements ClassEvent.Cases<Void> {
     }
 
     @Override public Void temperatureRead(ClassEvent.TemperatureRead event) {
-        seat(event).readings.add(new Seat.Reading(current.at(), event.celsius(), current.seq()));
+        seat(event).candle.readings.add(new Seat.Reading(current.at(), event.celsius(), current.seq()));
         return DONE;
     }
 
     @Override public Void skinSeen(ClassEvent.SkinSeen event) {
-        seat(event).skinSeenAt = Optional.of(current.at());
+        seat(event).candle.skinSeenAt = Optional.of(current.at());
         return DONE;
     }
 
     @Override public Void judgedSet(ClassEvent.JudgedSet event) {
-        seat(event).judgedSetAt = Optional.of(current.at());
+        seat(event).candle.judgedSetAt = Optional.of(current.at());
         return DONE;
     }
 
     @Override public Void helpClaimed(ClassEvent.HelpClaimed event) {
-        seat(event).claim = Optional.of(new Seat.Claim(event.helper(), current.at()));
+        seat(event).candle.claim = Optional.of(new Seat.Claim(event.helper(), current.at()));
         return DONE;
     }
 
     @Override public Void helpSorted(ClassEvent.HelpSorted event) {
-        seat(event).claim = Optional.empty();
+        seat(event).candle.claim = Optional.empty();
         return DONE;
     }
 
     @Override public Void stillWorking(ClassEvent.StillWorking event) {
-        seat(event).stillAt.add(new Seat.Answer(event.step(), current.at()));
-        seat(event).hint = Optional.empty();
+        seat(event).candle.stillAt.add(new Seat.Answer(event.step(), current.at()));
+        seat(event).candle.hint = Optional.empty();
         return DONE;
     }
 
     @Override public Void doneHinted(ClassEvent.DoneHinted event) {
-        seat(event).hint = Optional.of(new Seat.Answer(event.step(), current.at()));
+        seat(event).candle.hint = Optional.of(new Seat.Answer(event.step(), current.at()));
         return DONE;
     }
 

@@ -7,7 +7,9 @@ import benchpace.plan.StepKind;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -25,10 +27,14 @@ public final class Progress {
         this.furthestOpened = live.furthestOpened();
     }
 
-    /** Whether any seat may be at this step: led ones once opened, free ones once the led step before them is. */
+    /**
+     * Whether any seat may be at this step: led ones once opened, free ones once the led step before them is. A led
+     * step whose opening was taken back while a later one stayed open counts as open, so that nobody is locked out.
+     */
     public boolean isOpen(Step step) {
         if (step.led()) {
-            return live.openedAt(step.id()).isPresent();
+            boolean passedOver = step.needsTap() && plan.indexOf(step.id()) < furthestOpened;
+            return passedOver || live.openedAt(step.id()).isPresent();
         }
         return firstClosedLedBefore(step.id()).isEmpty();
     }
@@ -65,21 +71,16 @@ public final class Progress {
      * its pour, the first tap after it.
      */
     public Optional<Instant> pouredAt(Seat seat) {
-        if (seat.pouredAgainAt().isPresent()) {
-            return seat.pouredAgainAt();
-        }
-        Optional<Step> pour = plan.pour();
-        if (pour.isEmpty()) {
-            return Optional.empty();
-        }
-        int from = plan.indexOf(pour.get().id());
-        for (Step step : plan.steps().subList(from, plan.steps().size())) {
-            Seat.Finish finish = seat.finishes().get(step.id());
-            if (finish != null) {
-                return Optional.of(finish.at());
-            }
-        }
-        return Optional.empty();
+        return seat.pouredAgainAt().or(() -> firstPour(plan, seat.finishes()));
+    }
+
+    static Optional<Instant> firstPour(Plan plan, Map<StepId, Seat.Finish> finishes) {
+        return plan.pour().flatMap(pour -> plan.steps().stream()
+                .skip(plan.indexOf(pour.id()))
+                .map(Step::id)
+                .filter(finishes::containsKey)
+                .map(step -> finishes.get(step).at())
+                .findFirst());
     }
 
     /** Where the seat stands. */
@@ -88,9 +89,7 @@ public final class Progress {
         if (apart.isPresent()) {
             return apart.get();
         }
-        int done = furthestFinished(seat);
-        Instant free = freeSince(seat, done);
-        Standing standing = ahead(seat, done, free);
+        Standing standing = ahead(seat);
         return seat.pausedSince()
                 .map(since -> new Standing(Standing.Phase.PAUSED, standing.step(), since))
                 .orElse(standing);
@@ -105,33 +104,33 @@ public final class Progress {
         return Optional.ofNullable(phase).map(p -> new Standing(p, Optional.empty(), seat.presenceSince()));
     }
 
-    private Standing ahead(Seat seat, int done, Instant free) {
-        Instant since = free;
+    private Standing ahead(Seat seat) {
+        int done = furthestFinished(seat);
+        Instant since = freeSince(seat, done);
         for (int i = done + 1; i < plan.steps().size(); i++) {
             Step step = plan.steps().get(i);
             if (step.kind() == StepKind.TALK) {
-                if (talkIsOver(i)) {
-                    since = later(since, endOfTalkBox(step));
-                    continue;
+                if (!talkIsOver(i)) {
+                    return atTalk(step, since);
                 }
-                return step.led() && live.openedAt(step.id()).isPresent()
-                        ? new Standing(Standing.Phase.LISTENING, Optional.of(step), live.openedAt(step.id()).get())
-                        : new Standing(Standing.Phase.WAITING, Optional.of(step), since);
-            }
-            if (step.kind() == StepKind.CURE) {
+            } else if (step.kind() == StepKind.CURE) {
                 if (seat.judgedSetAt().isEmpty() && !ledOpenedAfter(i)) {
                     return new Standing(Standing.Phase.CURING, Optional.of(step), pouredAt(seat).orElse(since));
                 }
-                since = seat.judgedSetAt().map(t -> later(free, t)).orElse(since);
-                continue;
-            }
-            if (!isOpen(step)) {
+                since = later(since, seat.judgedSetAt().orElse(since));
+            } else if (isOpen(step)) {
+                return new Standing(Standing.Phase.WORKING, Optional.of(step), later(since, openFrom(i, done)));
+            } else {
                 return new Standing(Standing.Phase.WAITING, Optional.of(step), since);
             }
-            Instant from = live.openedAt(step.id()).filter(t -> step.led()).orElse(since);
-            return new Standing(Standing.Phase.WORKING, Optional.of(step), later(since, from));
         }
         return new Standing(Standing.Phase.DONE, Optional.empty(), since);
+    }
+
+    private Standing atTalk(Step talk, Instant since) {
+        return live.openedAt(talk.id())
+                .map(opened -> new Standing(Standing.Phase.LISTENING, Optional.of(talk), later(since, opened)))
+                .orElseGet(() -> new Standing(Standing.Phase.WAITING, Optional.of(talk), since));
     }
 
     /** A led talk lasts until something after it is open; a free one never holds anybody. */
@@ -148,23 +147,43 @@ public final class Progress {
         return furthestOpened > index;
     }
 
-    /** A free step behind a talk counts from the end of the talk's time box. */
-    private Instant endOfTalkBox(Step talk) {
-        int next = plan.indexOf(talk.id()) + 1;
-        boolean nextIsFree = next < plan.steps().size() && !plan.steps().get(next).led();
-        return live.openedAt(talk.id()).filter(t -> nextIsFree).map(t -> t.plus(talk.planned())).orElse(Instant.MIN);
+    /**
+     * When a step became open to a seat that has finished step {@code done}: with the nearest led step up to it. Behind
+     * a talk the seat heard, at the end of the time box, or when the instructor went on if that was sooner.
+     */
+    private Instant openFrom(int index, int done) {
+        int led = index;
+        while (led >= 0 && !plan.steps().get(led).led()) {
+            led--;
+        }
+        if (led < 0) {
+            return Instant.MIN;
+        }
+        Step opener = plan.steps().get(led);
+        Optional<Instant> next = firstOpeningAfter(led);
+        Instant opened = live.openedAt(opener.id()).or(() -> next).orElse(Instant.MIN);
+        boolean heard = opener.kind() == StepKind.TALK && led > done && live.openedAt(opener.id()).isPresent();
+        if (!heard) {
+            return opened;
+        }
+        Instant boxEnds = opened.plus(opener.planned());
+        return next.filter(boxEnds::isAfter).orElse(boxEnds);
     }
 
+    private Optional<Instant> firstOpeningAfter(int index) {
+        return plan.steps().stream()
+                .skip(index + 1L)
+                .flatMap(step -> live.openedAt(step.id()).stream())
+                .min(Comparator.naturalOrder());
+    }
+
+    /** When the seat was free for what follows step {@code done}, as far as that depends on the seat itself. */
     private Instant freeSince(Seat seat, int done) {
-        Instant begun = later(live.createdAt(), live.startsAt());
-        if (done < 0) {
-            Instant opened = live.plan().steps().get(0).led()
-                    ? live.openedAt(plan.steps().get(0).id()).orElse(begun) : begun;
-            boolean cameLate = seat.presenceSince().isAfter(opened);
-            return cameLate ? seat.presenceSince() : opened;
+        if (done >= 0) {
+            return later(seat.finishes().get(plan.steps().get(done).id()).at(), seat.presenceSince());
         }
-        Seat.Finish finish = seat.finishes().get(plan.steps().get(done).id());
-        return later(finish.at(), seat.presenceSince());
+        Instant begun = firstOpeningAfter(-1).filter(live.startsAt()::isAfter).orElse(live.startsAt());
+        return later(later(live.createdAt(), begun), seat.presenceSince());
     }
 
     private static Instant later(Instant a, Instant b) {

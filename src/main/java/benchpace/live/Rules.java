@@ -1,5 +1,8 @@
 package benchpace.live;
 
+import static benchpace.live.Checks.refuse;
+import static benchpace.live.Checks.refuseIf;
+
 import benchpace.plan.Activity;
 import benchpace.plan.ActivityId;
 import benchpace.plan.SeatNumber;
@@ -10,7 +13,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 
 /**
  * Decides what a command means for a class. Pure: same state, command and instant, same answer. A command that was
@@ -26,12 +28,14 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
 
     private final LiveClass live;
     private final Progress progress;
+    private final Checks checks;
     private final Command command;
     private final Instant now;
 
     private Rules(LiveClass live, Command command, Instant now) {
         this.live = live;
         this.progress = live.progress();
+        this.checks = new Checks(live, now);
         this.command = command;
         this.now = now;
     }
@@ -39,15 +43,10 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
     /** @param now the board's time; the command may not claim a later one */
     public static Decision decide(LiveClass live, Command command, Instant now) {
         Rules rules = new Rules(live, command, now);
-        Optional<Refusal> refusal = rules.outsideClass(command.at())
+        Optional<Refusal> refusal = rules.checks.outsideClass(command.at())
                 .or(rules::closed)
                 .or(() -> command.wish().match(rules));
         return refusal.<Decision>map(Decision.Refused::new).orElseGet(() -> new Decision.Accepted(command.wish()));
-    }
-
-    private Optional<Refusal> outsideClass(Instant at) {
-        boolean inside = !at.isBefore(live.earliest()) && !at.isAfter(now.plus(CLOCK_SLACK));
-        return inside ? Optional.empty() : refuse(new Refusal.OutsideClass(at, live.earliest(), now));
     }
 
     private Optional<Refusal> closed() {
@@ -59,12 +58,12 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
                 ? refuse(new Refusal.ClassIsClosed()) : Optional.empty();
     }
 
-    private static Optional<Refusal> refuse(Refusal refusal) {
-        return Optional.of(refusal);
+    private Seat seat(SeatNumber number) {
+        return checks.seat(number);
     }
 
-    private static Optional<Refusal> refuseIf(boolean wrong, Supplier<Refusal> refusal) {
-        return wrong ? Optional.of(refusal.get()) : Optional.empty();
+    private Optional<Refusal> poured(SeatNumber number) {
+        return checks.poured(number, command.at());
     }
 
     // ---- the class
@@ -84,17 +83,16 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
         if (live.openedAt(event.step()).isPresent()) {
             return refuse(new Refusal.AlreadySo("open"));
         }
+        if (live.plan().indexOf(event.step()) < live.furthestOpened()) {
+            return refuse(new Refusal.AlreadySo("passed"));
+        }
         return ledStepSkipped(step.get()).map(first -> new Refusal.OutOfOrder(event.step(), first));
     }
 
     /** A talk may be left out; any other led step has to be opened first. */
     private Optional<StepId> ledStepSkipped(Step step) {
         List<Step> steps = live.plan().steps();
-        int index = live.plan().indexOf(step.id());
-        if (index < live.furthestOpened()) {
-            return Optional.of(steps.get(live.furthestOpened()).id());
-        }
-        return steps.subList(live.furthestOpened() + 1, index).stream()
+        return steps.subList(live.furthestOpened() + 1, live.plan().indexOf(step.id())).stream()
                 .filter(s -> s.led() && s.kind() != StepKind.TALK)
                 .map(Step::id)
                 .findFirst();
@@ -111,36 +109,15 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
     // ---- steps at a seat
 
     @Override public Optional<Refusal> stepFinished(ClassEvent.StepFinished event) {
-        return activeSeat(event.seat()).or(() -> finishable(event.seat(), event.step()));
-    }
-
-    private Optional<Refusal> finishable(SeatNumber number, StepId id) {
-        Seat seat = seat(number);
-        Optional<Step> found = live.plan().step(id);
-        if (found.isEmpty()) {
-            return refuse(new Refusal.NoSuchStep(id));
-        }
-        Step step = found.get();
-        if (seat.finished(id)) {
-            return refuse(new Refusal.AlreadyFinished(number, id, seat.finishes().get(id).seq()));
-        }
-        if (step.kind() == StepKind.CURE && progress.pouredAt(seat).isEmpty()) {
-            return refuse(new Refusal.NotPoured(number));
-        }
-        if (progress.isOpen(step) || live.plan().indexOf(id) < live.furthestOpened()) {
-            return Optional.empty();
-        }
-        Optional<StepId> before = progress.firstClosedLedBefore(id);
-        return refuse(before.<Refusal>map(first -> new Refusal.OutOfOrder(id, first))
-                .orElseGet(() -> new Refusal.StepNotOpen(id)));
+        return checks.activeSeat(event.seat()).or(() -> checks.finishable(event.seat(), event.step()));
     }
 
     @Override public Optional<Refusal> stillWorking(ClassEvent.StillWorking event) {
-        return activeSeat(event.seat()).or(() -> unfinished(event.seat(), event.step()));
+        return checks.activeSeat(event.seat()).or(() -> unfinished(event.seat(), event.step()));
     }
 
     @Override public Optional<Refusal> doneHinted(ClassEvent.DoneHinted event) {
-        return activeSeat(event.seat()).or(() -> finishable(event.seat(), event.step()))
+        return checks.activeSeat(event.seat()).or(() -> checks.finishable(event.seat(), event.step()))
                 .or(() -> refuseIf(seat(event.seat()).hint().filter(h -> h.step().equals(event.step())).isPresent(),
                         () -> new Refusal.AlreadySo("told")));
     }
@@ -156,7 +133,7 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
     // ---- undoing and correcting
 
     @Override public Optional<Refusal> undone(ClassEvent.Undone event) {
-        Optional<Recorded> target = recorded(event.seq());
+        Optional<Recorded> target = checks.recorded(event.seq());
         if (target.isEmpty()) {
             return refuse(new Refusal.NoSuchEvent(event.seq()));
         }
@@ -184,20 +161,20 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
     }
 
     @Override public Optional<Refusal> tapRetimed(ClassEvent.TapRetimed event) {
-        return correctable(event.seq()).or(() -> outsideClass(event.to()));
+        return correctable(event.seq()).or(() -> checks.outsideClass(event.to()));
     }
 
     @Override public Optional<Refusal> tapReseated(ClassEvent.TapReseated event) {
         return correctable(event.seq()).or(() -> {
-            if (!(recorded(event.seq()).orElseThrow().event() instanceof ClassEvent.StepFinished finished)) {
+            if (!(checks.recorded(event.seq()).orElseThrow().event() instanceof ClassEvent.StepFinished finished)) {
                 return refuse(new Refusal.CannotUndo(event.seq()));
             }
-            return activeSeat(event.to()).or(() -> finishable(event.to(), finished.step()));
+            return checks.activeSeat(event.to()).or(() -> checks.finishable(event.to(), finished.step()));
         });
     }
 
     private Optional<Refusal> correctable(long seq) {
-        Optional<Recorded> target = recorded(seq);
+        Optional<Recorded> target = checks.recorded(seq);
         if (target.isEmpty()) {
             return refuse(new Refusal.NoSuchEvent(seq));
         }
@@ -209,24 +186,20 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
         return refuseIf(!tap, () -> new Refusal.CannotUndo(seq));
     }
 
-    private Optional<Recorded> recorded(long seq) {
-        return seq < 1 || seq > live.seq() ? Optional.empty() : Optional.of(live.history().get((int) seq - 1));
-    }
-
     // ---- who is at the table
 
     @Override public Optional<Refusal> seatPaused(ClassEvent.SeatPaused event) {
-        return activeSeat(event.seat()).or(() -> refuseIf(seat(event.seat()).pausedSince().isPresent(),
+        return checks.activeSeat(event.seat()).or(() -> refuseIf(seat(event.seat()).pausedSince().isPresent(),
                 () -> new Refusal.AlreadySo("paused")));
     }
 
     @Override public Optional<Refusal> seatResumed(ClassEvent.SeatResumed event) {
-        return activeSeat(event.seat()).or(() -> refuseIf(seat(event.seat()).pausedSince().isEmpty(),
+        return checks.activeSeat(event.seat()).or(() -> refuseIf(seat(event.seat()).pausedSince().isEmpty(),
                 () -> new Refusal.NotSo("paused")));
     }
 
     @Override public Optional<Refusal> seatExpected(ClassEvent.SeatExpected event) {
-        return knownSeat(event.seat()).or(() -> {
+        return checks.knownSeat(event.seat()).or(() -> {
             Seat seat = seat(event.seat());
             if (!seat.finishes().isEmpty()) {
                 Seat.Finish any = seat.finishes().values().iterator().next();
@@ -238,33 +211,36 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
     }
 
     @Override public Optional<Refusal> seatArrived(ClassEvent.SeatArrived event) {
-        return knownSeat(event.seat());
+        return checks.knownSeat(event.seat());
     }
 
     @Override public Optional<Refusal> seatLeft(ClassEvent.SeatLeft event) {
-        return knownSeat(event.seat()).or(() -> refuseIf(seat(event.seat()).presence() == Seat.Presence.LEFT,
+        return checks.knownSeat(event.seat()).or(() -> refuseIf(
+                seat(event.seat()).presence() == Seat.Presence.LEFT,
                 () -> new Refusal.AlreadySo("gone")));
     }
 
     @Override public Optional<Refusal> seatPaired(ClassEvent.SeatPaired event) {
-        return activeSeat(event.seat()).or(() -> knownSeat(event.with())).or(() -> {
-            boolean itself = event.seat().equals(event.with());
-            boolean hostsOthers = live.seats().stream()
-                    .anyMatch(s -> s.sharesWith().filter(event.with()::equals).isPresent());
-            if (itself || hostsOthers) {
+        return checks.activeSeat(event.seat()).or(() -> checks.knownSeat(event.with())).or(() -> {
+            Seat with = seat(event.with());
+            if (with.presence() == Seat.Presence.LEFT) {
+                return refuse(new Refusal.NotAtTable(event.with(), true));
+            }
+            if (event.seat().equals(event.with())) {
                 return refuse(new Refusal.SharesCandle(event.with(), event.seat()));
             }
-            return seat(event.with()).sharesWith().map(host -> new Refusal.SharesCandle(event.with(), host));
+            return with.sharesWith().<Refusal>map(host -> new Refusal.SharesCandle(event.with(), host))
+                    .or(() -> checks.guestOf(event.with()).map(guest -> new Refusal.SharesCandle(guest, event.with())));
         });
     }
 
     @Override public Optional<Refusal> seatUnpaired(ClassEvent.SeatUnpaired event) {
-        return knownSeat(event.seat()).or(() -> refuseIf(seat(event.seat()).sharesWith().isEmpty(),
+        return checks.knownSeat(event.seat()).or(() -> refuseIf(seat(event.seat()).sharesWith().isEmpty(),
                 () -> new Refusal.NotSo("shared")));
     }
 
     @Override public Optional<Refusal> seatNoted(ClassEvent.SeatNoted event) {
-        return knownSeat(event.seat());
+        return checks.knownSeat(event.seat());
     }
 
     // ---- the candle
@@ -290,50 +266,40 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
                 () -> new Refusal.AlreadySo("judged set")));
     }
 
-    private Optional<Refusal> poured(SeatNumber number) {
-        return knownSeat(number).or(() -> {
-            Seat seat = seat(number);
-            if (seat.sharesWith().isPresent()) {
-                return refuse(new Refusal.SharesCandle(number, seat.sharesWith().get()));
-            }
-            return refuseIf(progress.pouredAt(seat).isEmpty(), () -> new Refusal.NotPoured(number));
-        });
-    }
-
     // ---- help
 
     @Override public Optional<Refusal> helpClaimed(ClassEvent.HelpClaimed event) {
-        return activeSeat(event.seat()).or(() -> seat(event.seat()).claim().map(claim ->
+        return checks.activeSeat(event.seat()).or(() -> seat(event.seat()).claim().map(claim ->
                 claim.helper().equals(event.helper())
                         ? new Refusal.AlreadySo("claimed")
                         : new Refusal.ClaimedBy(event.seat(), claim.helper())));
     }
 
     @Override public Optional<Refusal> helpSorted(ClassEvent.HelpSorted event) {
-        return knownSeat(event.seat()).or(() -> refuseIf(seat(event.seat()).claim().isEmpty(),
+        return checks.knownSeat(event.seat()).or(() -> refuseIf(seat(event.seat()).claim().isEmpty(),
                 () -> new Refusal.NotSo("claimed")));
     }
 
     // ---- activities of the wait
 
     @Override public Optional<Refusal> activityOpened(ClassEvent.ActivityOpened event) {
-        return knownActivity(event.activity()).or(() -> refuseIf(live.activity(event.activity()).open(),
+        return checks.knownActivity(event.activity()).or(() -> refuseIf(live.activity(event.activity()).open(),
                 () -> new Refusal.AlreadySo("open")));
     }
 
     @Override public Optional<Refusal> activityClosed(ClassEvent.ActivityClosed event) {
-        return knownActivity(event.activity()).or(() -> refuseIf(!live.activity(event.activity()).open(),
+        return checks.knownActivity(event.activity()).or(() -> refuseIf(!live.activity(event.activity()).open(),
                 () -> new Refusal.NotSo("open")));
     }
 
     @Override public Optional<Refusal> activityExtended(ClassEvent.ActivityExtended event) {
-        return knownActivity(event.activity()).or(() -> refuseIf(
+        return checks.knownActivity(event.activity()).or(() -> refuseIf(
                 event.minutes() < 1 || event.minutes() > LONGEST_EXTENSION,
                 () -> new Refusal.Absurd("minutes", event.minutes(), 1, LONGEST_EXTENSION)));
     }
 
     @Override public Optional<Refusal> activityMoved(ClassEvent.ActivityMoved event) {
-        return knownActivity(event.activity())
+        return checks.knownActivity(event.activity())
                 .or(() -> refuseIf(live.activity(event.activity()).open(), () -> new Refusal.AlreadySo("open")))
                 .or(() -> {
                     Instant last = now.plus(Duration.ofHours(12));
@@ -343,12 +309,13 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
     }
 
     @Override public Optional<Refusal> activitySkipped(ClassEvent.ActivitySkipped event) {
-        return knownActivity(event.activity()).or(() -> refuseIf(live.activity(event.activity()).skipped(),
-                () -> new Refusal.AlreadySo("skipped")));
+        return checks.knownActivity(event.activity())
+                .or(() -> refuseIf(live.activity(event.activity()).open(), () -> new Refusal.AlreadySo("open")))
+                .or(() -> refuseIf(live.activity(event.activity()).skipped(), () -> new Refusal.AlreadySo("skipped")));
     }
 
     @Override public Optional<Refusal> activityJoined(ClassEvent.ActivityJoined event) {
-        return presentSeat(event.seat()).or(() -> knownActivity(event.activity())).or(() -> {
+        return checks.presentSeat(event.seat()).or(() -> checks.knownActivity(event.activity())).or(() -> {
             Activity activity = live.plan().activity(event.activity()).orElseThrow();
             List<SeatNumber> taken = live.seats().stream()
                     .filter(s -> s.activity().filter(a -> a.activity().equals(event.activity())).isPresent())
@@ -363,33 +330,8 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
     }
 
     @Override public Optional<Refusal> activityQuit(ClassEvent.ActivityQuit event) {
-        return knownSeat(event.seat()).or(() -> knownActivity(event.activity())).or(() -> refuseIf(
+        return checks.knownSeat(event.seat()).or(() -> checks.knownActivity(event.activity())).or(() -> refuseIf(
                 seat(event.seat()).activity().filter(a -> a.activity().equals(event.activity())).isEmpty(),
                 () -> new Refusal.NotSo("taking part")));
-    }
-
-    private Optional<Refusal> knownActivity(ActivityId id) {
-        return refuseIf(live.plan().activity(id).isEmpty(), () -> new Refusal.NoSuchActivity(id));
-    }
-
-    // ---- seats
-
-    private Seat seat(SeatNumber number) {
-        return live.seat(number).orElseThrow();
-    }
-
-    private Optional<Refusal> knownSeat(SeatNumber number) {
-        return refuseIf(live.seat(number).isEmpty(), () -> new Refusal.NoSuchSeat(number, live.seats().size()));
-    }
-
-    private Optional<Refusal> presentSeat(SeatNumber number) {
-        return knownSeat(number).or(() -> refuseIf(!seat(number).present(),
-                () -> new Refusal.NotAtTable(number, seat(number).presence() == Seat.Presence.LEFT)));
-    }
-
-    /** At the table, and making a candle of its own. */
-    private Optional<Refusal> activeSeat(SeatNumber number) {
-        return presentSeat(number).or(() -> seat(number).sharesWith()
-                .map(host -> new Refusal.SharesCandle(number, host)));
     }
 }

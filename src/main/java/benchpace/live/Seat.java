@@ -5,6 +5,9 @@ import benchpace.plan.SeatNumber;
 import benchpace.plan.StepId;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,10 +17,10 @@ import java.util.Set;
  * All that has been told about one place at the table.
  *
  * @param name          the first name its guest wants shown; empty if none
- * @param presenceSince when its presence last changed: arrival, or leaving
- * @param finishes      the taps, by step; a step jumped over has none
- * @param pauses        spans away from the table, in order; the last may be open
- * @param sharesWith    the seat whose candle it shares
+ * @param presenceSince when its presence last changed: arrival, leaving, or beginning or ceasing to share a candle
+ * @param finishes      the taps, by step, as they were told; a step jumped over has none
+ * @param pauses        spans away from the table, in order and apart; the last may be open
+ * @param sharesWith    the seat whose candle it shares; for one that went home, whose candle it would share again
  * @param stillAt       answers "still at it", in order
  * @param hint          the guests' own "we are done"
  * @param activity      what it joined and has not quit
@@ -43,6 +46,16 @@ public record Seat(SeatNumber number, String name, Presence presence, Instant pr
             Instant b = until.filter(u -> u.isBefore(end)).orElse(end);
             return b.isAfter(a) ? Duration.between(a, b) : Duration.ZERO;
         }
+
+        boolean reaches(Instant instant) {
+            return until.isEmpty() || !until.get().isBefore(instant);
+        }
+
+        /** This pause and one that it reaches, as one. */
+        Pause with(Pause other) {
+            boolean longer = until.isEmpty() || other.until.isPresent() && reaches(other.until.get());
+            return new Pause(from, longer ? until : other.until);
+        }
     }
 
     /** A surface temperature in degrees Celsius. */
@@ -61,11 +74,11 @@ public record Seat(SeatNumber number, String name, Presence presence, Instant pr
     public record Note(Instant at, String text, long seq) { }
 
     public Seat {
-        finishes = Map.copyOf(finishes);
+        finishes = Collections.unmodifiableMap(new LinkedHashMap<>(finishes));
         pauses = List.copyOf(pauses);
         readings = List.copyOf(readings);
         stillAt = List.copyOf(stillAt);
-        activitiesDone = Set.copyOf(activitiesDone);
+        activitiesDone = Collections.unmodifiableSet(new LinkedHashSet<>(activitiesDone));
         notes = List.copyOf(notes);
     }
 

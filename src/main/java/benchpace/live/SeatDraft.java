@@ -2,13 +2,10 @@ package benchpace.live;
 
 import benchpace.plan.ActivityId;
 import benchpace.plan.SeatNumber;
-import benchpace.plan.StepId;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -17,20 +14,12 @@ final class SeatDraft {
     final SeatNumber number;
     String name;
     Seat.Presence presence = Seat.Presence.PRESENT;
-    Instant presenceSince;
-    final Map<StepId, Seat.Finish> finishes = new LinkedHashMap<>();
-    final List<Seat.Pause> pauses = new ArrayList<>();
     Optional<SeatNumber> sharesWith = Optional.empty();
-    Optional<Instant> pouredAgainAt = Optional.empty();
-    final List<Seat.Reading> readings = new ArrayList<>();
-    Optional<Instant> skinSeenAt = Optional.empty();
-    Optional<Instant> judgedSetAt = Optional.empty();
-    Optional<Seat.Claim> claim = Optional.empty();
-    final List<Seat.Answer> stillAt = new ArrayList<>();
-    Optional<Seat.Answer> hint = Optional.empty();
+    CandleDraft candle = new CandleDraft();
     Optional<Seat.Joined> activity = Optional.empty();
-    final Set<ActivityId> activitiesDone = new HashSet<>();
     final List<Seat.Note> notes = new ArrayList<>();
+    private Instant presenceSince;
+    private final Set<ActivityId> activitiesDone = new LinkedHashSet<>();
 
     SeatDraft(SeatNumber number, String name, Instant since) {
         this.number = number;
@@ -38,30 +27,53 @@ final class SeatDraft {
         this.presenceSince = since;
     }
 
-    void finish(StepId step, Instant at, long seq) {
-        finishes.put(step, new Seat.Finish(at, seq));
-        endPause(at);
-        claim = Optional.empty();
-        hint = hint.filter(h -> !h.step().equals(step));
+    boolean present() {
+        return presence == Seat.Presence.PRESENT;
     }
 
     void presence(Seat.Presence now, Instant at) {
         presence = now;
         presenceSince = at;
-        endPause(at);
+        candle.endPause(at);
     }
 
-    void pause(Instant at) {
-        endPause(at);
-        pauses.add(new Seat.Pause(at, Optional.empty()));
+    /** Nobody sits there from now on: nobody to help, and nobody to take part. */
+    void goAway(Seat.Presence now, Instant at) {
+        presence(now, at);
+        candle.claim = Optional.empty();
+        quit();
     }
 
-    void endPause(Instant at) {
-        int last = pauses.size() - 1;
-        if (last >= 0 && pauses.get(last).until().isEmpty()) {
-            Instant from = pauses.get(last).from();
-            pauses.set(last, new Seat.Pause(from, Optional.of(at.isBefore(from) ? from : at)));
+    /** From now on the guest shares the candle of {@code host}. */
+    void share(SeatNumber host, Instant at) {
+        sharesWith = Optional.of(host);
+        candle.claim = Optional.empty();
+        candle.hint = Optional.empty();
+        restart(at);
+    }
+
+    /** From now on the guest makes a candle of their own, and has had no time for it yet. */
+    void standAlone(Instant at) {
+        sharesWith = Optional.empty();
+        restart(at);
+    }
+
+    private void restart(Instant at) {
+        if (present()) {
+            presence(presence, at);
         }
+    }
+
+    /** Goes on with the candle that {@code host} made for both; should the host come back, the host shares it. */
+    void takeOver(SeatDraft host, Instant at) {
+        if (host.present()) {
+            presenceSince = host.presenceSince;
+        }
+        host.candle.endPause(at);
+        candle = host.candle;
+        host.candle = new CandleDraft();
+        sharesWith = Optional.empty();
+        host.sharesWith = Optional.of(number);
     }
 
     void join(ActivityId wanted, Instant at) {
@@ -74,16 +86,9 @@ final class SeatDraft {
         activity = Optional.empty();
     }
 
-    /** A new candle: what was observed of the old one no longer counts. */
-    void pourAgain(Instant at) {
-        pouredAgainAt = Optional.of(at);
-        readings.clear();
-        skinSeenAt = Optional.empty();
-        judgedSetAt = Optional.empty();
-    }
-
     Seat freeze() {
-        return new Seat(number, name, presence, presenceSince, finishes, pauses, sharesWith, pouredAgainAt, readings,
-                skinSeenAt, judgedSetAt, claim, stillAt, hint, activity, activitiesDone, notes);
+        return new Seat(number, name, presence, presenceSince, candle.finishes, candle.away(), sharesWith,
+                candle.pouredAgainAt, candle.readings, candle.skinSeenAt, candle.judgedSetAt, candle.claim,
+                candle.stillAt, candle.hint, activity, activitiesDone, notes);
     }
 }

@@ -28,6 +28,7 @@ public record Activity(ActivityId id, String name, ActivityKind kind, Audience a
     public enum Need { HANDS_FREE, TABLE_CLEAR }
 
     public Activity {
+        Texts.present("the id of an activity", id);
         Texts.required("the name of an activity", name, 60);
         Texts.durationWithin("the typical length of \"" + name + "\"", typical, Duration.ofHours(4));
         Texts.durationWithin("the longest length of \"" + name + "\"", longest, Duration.ofHours(4));
@@ -38,6 +39,9 @@ public record Activity(ActivityId id, String name, ActivityKind kind, Audience a
             throw new IllegalArgumentException(
                     "\"" + name + "\" must have 1 to " + SeatNumber.MOST + " places, not " + places);
         }
+        Texts.present("the kind of \"" + name + "\"", kind);
+        Texts.present("the audience of \"" + name + "\"", audience);
+        Texts.present("what \"" + name + "\" needs", needs);
         needs = Set.copyOf(needs);
         Texts.optional("where", where, 80);
         Texts.optional("who leads", ledBy, 80);

@@ -22,10 +22,16 @@ public record Plan(PlanId id, String name, String about, String place, int usual
     public static final int MOST_ACTIVITIES = 20;
 
     public Plan {
+        Texts.present("the id of the plan", id);
         Texts.required("the name of the plan", name, 80);
         Texts.optional("what the plan is about", about, 400);
         Texts.optional("the place", place, 80);
         new SeatNumber(usualSeats);
+        Texts.present("the shape of the table", table);
+        Texts.present("the list of steps", steps);
+        Texts.present("the list of activities", activities);
+        steps.forEach(step -> Texts.present("a step in the list", step));
+        activities.forEach(activity -> Texts.present("an activity in the list", activity));
         steps = List.copyOf(steps);
         activities = List.copyOf(activities);
         if (steps.isEmpty() || steps.size() > MOST_STEPS) {
@@ -65,7 +71,8 @@ public record Plan(PlanId id, String name, String about, String place, int usual
                     cured = true;
                 }
                 case FINISH -> require(poured, "step \"" + step.id() + "\" finishes before anything was poured");
-                case HANDS_ON -> require(!cured, "step \"" + step.id() + "\" comes after the cure: make it a finish step");
+                case HANDS_ON -> require(!cured,
+                        "step \"" + step.id() + "\" comes after the cure: make it a finish step");
                 case TALK -> { }
             }
         }

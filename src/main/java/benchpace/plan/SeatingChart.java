@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Where each place stands on the drawing of the table: a grid of equal cells, columns counted from 0 at the left as
- * the instructor sees it, rows from 0 at the front. Seat numbers run around the table, so neighbours sit together.
+ * Where each place stands on the drawing of the table: a grid of equal cells, columns counted from 0 at the left as the
+ * instructor sees it, rows from 0 at the top of the drawing, which is farthest from the instructor. Seat numbers run
+ * around the table, so neighbours sit together.
  *
  * @param columns cells across
  * @param rows    cells deep
@@ -62,10 +63,10 @@ public record SeatingChart(int columns, int rows, List<Cell> places, List<Block>
 
     /** Up the left arm, along the back, down the right arm; the open side faces the instructor. */
     private static SeatingChart horseshoe(int seats) {
-        int arm = Math.max(1, Math.round(seats * 0.3f));
         if (seats < 5) {
             return longTable(seats, 0);
         }
+        int arm = Math.round(seats * 0.3f);
         int back = seats - 2 * arm;
         int columns = back + 2;
         List<Cell> places = new ArrayList<>();
@@ -78,7 +79,13 @@ public record SeatingChart(int columns, int rows, List<Cell> places, List<Block>
         for (int i = 0; i < arm; i++) {
             places.add(new Cell(columns - 1, 1 + i));
         }
-        List<Block> tables = List.of(new Block(1, 1, back, 1));
+        List<Block> tables = new ArrayList<>(List.of(new Block(1, 1, back, 1)));
+        if (arm > 1) {
+            tables.add(new Block(1, 2, 1, arm - 1));
+        }
+        if (arm > 1 && back > 1) {
+            tables.add(new Block(back, 2, 1, arm - 1));
+        }
         return new SeatingChart(columns, arm + 1, places, tables);
     }
 

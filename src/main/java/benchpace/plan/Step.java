@@ -15,8 +15,12 @@ import java.time.Duration;
 public record Step(StepId id, String name, StepKind kind, Opening opening, Duration planned, Duration allowance,
                    String say, String caution, String wall) {
     public Step {
+        Texts.present("the id of a step", id);
         Texts.required("the name of a step", name, 60);
         Texts.durationWithin("the planned length of \"" + name + "\"", planned, Duration.ofHours(8));
+        Texts.present("the kind of \"" + name + "\"", kind);
+        Texts.present("the opening of \"" + name + "\"", opening);
+        Texts.present("the allowance of \"" + name + "\"", allowance);
         if (allowance.isNegative() || allowance.compareTo(Duration.ofHours(2)) > 0) {
             throw new IllegalArgumentException("the allowance of \"" + name + "\" must be 0 to 120 minutes");
         }

@@ -6,6 +6,12 @@ import java.time.Duration;
 final class Texts {
     private Texts() { }
 
+    static void present(String what, Object part) {
+        if (part == null) {
+            throw new IllegalArgumentException(what + " is missing");
+        }
+    }
+
     static String required(String what, String text, int most) {
         optional(what, text, most);
         if (text.isBlank()) {
@@ -15,9 +21,7 @@ final class Texts {
     }
 
     static String optional(String what, String text, int most) {
-        if (text == null) {
-            throw new IllegalArgumentException(what + " is missing");
-        }
+        present(what, text);
         if (text.length() > most) {
             throw new IllegalArgumentException(what + " is longer than " + most + " characters");
         }

@@ -1,0 +1,87 @@
+package benchpace.live;
+
+import benchpace.plan.StepId;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/** A candle in the making, and all that was told about it, while the fold writes on it. A pair hands it over whole. */
+final class CandleDraft {
+    final Map<StepId, Seat.Finish> finishes = new LinkedHashMap<>();
+    final List<Seat.Answer> stillAt = new ArrayList<>();
+    Optional<Seat.Answer> hint = Optional.empty();
+    Optional<Seat.Claim> claim = Optional.empty();
+    Optional<Instant> pouredAgainAt = Optional.empty();
+    final List<Seat.Reading> readings = new ArrayList<>();
+    Optional<Instant> skinSeenAt = Optional.empty();
+    Optional<Instant> judgedSetAt = Optional.empty();
+    private final List<Seat.Pause> pauses = new ArrayList<>();
+
+    /** @param ahead whether the seat moves on with it; a tap that only fills a gap says nothing about the present */
+    void finish(StepId step, Instant at, long seq, boolean ahead) {
+        finishes.put(step, new Seat.Finish(at, seq));
+        hint = hint.filter(h -> !h.step().equals(step));
+        if (ahead) {
+            claim = Optional.empty();
+            if (pauses.isEmpty() || !at.isBefore(pauses.get(pauses.size() - 1).from())) {
+                endPause(at);
+            }
+        }
+    }
+
+    void pause(Instant at) {
+        endPause(at);
+        pauses.add(new Seat.Pause(at, Optional.empty()));
+    }
+
+    void endPause(Instant at) {
+        int last = pauses.size() - 1;
+        if (last >= 0 && pauses.get(last).until().isEmpty()) {
+            Instant from = pauses.get(last).from();
+            pauses.set(last, new Seat.Pause(from, Optional.of(at.isBefore(from) ? from : at)));
+        }
+    }
+
+    /** The spans away from the table in order, those that touch made one: corrected taps may make them overlap. */
+    List<Seat.Pause> away() {
+        List<Seat.Pause> merged = new ArrayList<>();
+        List<Seat.Pause> byStart = new ArrayList<>(pauses);
+        byStart.sort(Comparator.comparing(Seat.Pause::from));
+        for (Seat.Pause next : byStart) {
+            int last = merged.size() - 1;
+            if (last >= 0 && merged.get(last).reaches(next.from())) {
+                merged.set(last, merged.get(last).with(next));
+            } else {
+                merged.add(next);
+            }
+        }
+        return merged;
+    }
+
+    /** A new candle: what was observed of the old one no longer counts. */
+    void pourAgain(Instant at) {
+        pouredAgainAt = Optional.of(at);
+        keep(observed -> observed.isAfter(at));
+    }
+
+    /**
+     * Drops what cannot be about the wax now in the vessel: all of it if nothing was poured, else what is older than
+     * the pour. Taps that are undone, corrected or sent late leave such things behind.
+     */
+    void settle(Optional<Instant> firstPour) {
+        pouredAgainAt = pouredAgainAt.filter(again -> firstPour.filter(first -> !first.isAfter(again)).isPresent());
+        Optional<Instant> poured = pouredAgainAt.or(() -> firstPour);
+        keep(observed -> poured.filter(at -> !at.isAfter(observed)).isPresent());
+    }
+
+    private void keep(Predicate<Instant> observed) {
+        readings.removeIf(reading -> !observed.test(reading.at()));
+        skinSeenAt = skinSeenAt.filter(observed);
+        judgedSetAt = judgedSetAt.filter(observed);
+    }
+}

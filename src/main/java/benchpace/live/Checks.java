@@ -1,0 +1,111 @@
+package benchpace.live;
+
+import benchpace.plan.ActivityId;
+import benchpace.plan.SeatNumber;
+import benchpace.plan.Step;
+import benchpace.plan.StepId;
+import benchpace.plan.StepKind;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** What many of the {@link Rules} ask first. Each answers with what is in the way; empty if nothing is. */
+final class Checks {
+    private final LiveClass live;
+    private final Progress progress;
+    private final Instant now;
+
+    Checks(LiveClass live, Instant now) {
+        this.live = live;
+        this.progress = live.progress();
+        this.now = now;
+    }
+
+    static Optional<Refusal> refuse(Refusal refusal) {
+        return Optional.of(refusal);
+    }
+
+    static Optional<Refusal> refuseIf(boolean wrong, Supplier<Refusal> refusal) {
+        return wrong ? Optional.of(refusal.get()) : Optional.empty();
+    }
+
+    Optional<Refusal> outsideClass(Instant at) {
+        boolean inside = !at.isBefore(live.earliest()) && !at.isAfter(now.plus(Rules.CLOCK_SLACK));
+        return inside ? Optional.empty() : refuse(new Refusal.OutsideClass(at, live.earliest(), now));
+    }
+
+    // ---- seats
+
+    Seat seat(SeatNumber number) {
+        return live.seat(number).orElseThrow();
+    }
+
+    Optional<Refusal> knownSeat(SeatNumber number) {
+        return refuseIf(live.seat(number).isEmpty(), () -> new Refusal.NoSuchSeat(number, live.seats().size()));
+    }
+
+    Optional<Refusal> presentSeat(SeatNumber number) {
+        return knownSeat(number).or(() -> refuseIf(!seat(number).present(),
+                () -> new Refusal.NotAtTable(number, seat(number).presence() == Seat.Presence.LEFT)));
+    }
+
+    /** At the table, and making a candle of its own. */
+    Optional<Refusal> activeSeat(SeatNumber number) {
+        return presentSeat(number).or(() -> seat(number).sharesWith()
+                .map(host -> new Refusal.SharesCandle(number, host)));
+    }
+
+    /** Somebody who shares the candle of that seat and has not gone home. */
+    Optional<SeatNumber> guestOf(SeatNumber host) {
+        return live.seats().stream()
+                .filter(s -> s.presence() != Seat.Presence.LEFT && s.sharesWith().filter(host::equals).isPresent())
+                .map(Seat::number)
+                .findFirst();
+    }
+
+    // ---- steps, activities, events
+
+    /** The seat has not finished that step, and may. */
+    Optional<Refusal> finishable(SeatNumber number, StepId id) {
+        Seat seat = seat(number);
+        Optional<Step> found = live.plan().step(id);
+        if (found.isEmpty()) {
+            return refuse(new Refusal.NoSuchStep(id));
+        }
+        Step step = found.get();
+        if (seat.finished(id)) {
+            return refuse(new Refusal.AlreadyFinished(number, id, seat.finishes().get(id).seq()));
+        }
+        if (step.kind() == StepKind.CURE && progress.pouredAt(seat).isEmpty()) {
+            return refuse(new Refusal.NotPoured(number));
+        }
+        if (progress.isOpen(step) || live.plan().indexOf(id) < live.furthestOpened()) {
+            return Optional.empty();
+        }
+        Optional<StepId> before = progress.firstClosedLedBefore(id);
+        return refuse(before.<Refusal>map(first -> new Refusal.OutOfOrder(id, first))
+                .orElseGet(() -> new Refusal.StepNotOpen(id)));
+    }
+
+    Optional<Refusal> knownActivity(ActivityId id) {
+        return refuseIf(live.plan().activity(id).isEmpty(), () -> new Refusal.NoSuchActivity(id));
+    }
+
+    Optional<Recorded> recorded(long seq) {
+        return seq < 1 || seq > live.seq() ? Optional.empty() : Optional.of(live.history().get((int) seq - 1));
+    }
+
+    // ---- the candle
+
+    /** Something of its own is in the vessel, and was at that time. */
+    Optional<Refusal> poured(SeatNumber number, Instant at) {
+        return knownSeat(number).or(() -> {
+            Seat seat = seat(number);
+            if (seat.sharesWith().isPresent()) {
+                return refuse(new Refusal.SharesCandle(number, seat.sharesWith().get()));
+            }
+            return refuseIf(progress.pouredAt(seat).filter(t -> !t.isAfter(at)).isEmpty(),
+                    () -> new Refusal.NotPoured(number));
+        });
+    }
+}

@@ -1,0 +1,184 @@
+package benchpace;
+
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.belongToAnyOf;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.conditions.ArchPredicates.are;
+import static com.tngtech.archunit.lang.conditions.ArchConditions.be;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.AccessTarget;
+import com.tngtech.archunit.core.domain.JavaCall;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaModifier;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import java.time.Clock;
+import java.time.InstantSource;
+import java.util.Arrays;
+import java.util.Random;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.random.RandomGenerator;
+
+/** The house as DEVELOPERS.md draws it: who may know whom, and what the pure core does without. */
+@AnalyzeClasses(packages = "benchpace", importOptions = ImportOption.DoNotIncludeTests.class)
+class HouseTest {
+    /** Floors 0 to 2: values in, values out. */
+    private static final String[] CORE = {
+        "benchpace.units..", "benchpace.plan..", "benchpace.live..", "benchpace.cure..", "benchpace.pace..",
+        "benchpace.prep..", "benchpace.breaks..", "benchpace.shelf..", "benchpace.report.."};
+
+    // ---- floors
+
+    /** Same-floor neighbours are held apart by the rules below it. A floor may be empty while the house is built. */
+    @ArchTest static final ArchRule imports_run_downward_only = layeredArchitecture()
+            .consideringOnlyDependenciesInAnyPackage("benchpace..")
+            .withOptionalLayers(true)
+            .layer("plan, units").definedBy("benchpace.plan..", "benchpace.units..")
+            .layer("live, cure, pace").definedBy("benchpace.live..", "benchpace.cure..", "benchpace.pace..")
+            .layer("prep, breaks, shelf, report").definedBy(
+                    "benchpace.prep..", "benchpace.breaks..", "benchpace.shelf..", "benchpace.report..")
+            .layer("files, store").definedBy("benchpace.files..", "benchpace.store..")
+            .layer("board").definedBy("benchpace.board..")
+            .layer("web").definedBy("benchpace.web..")
+            .layer("Main").definedBy("benchpace")
+            .whereLayer("Main").mayNotBeAccessedByAnyLayer()
+            .whereLayer("web").mayOnlyBeAccessedByLayers("Main")
+            .whereLayer("board").mayOnlyBeAccessedByLayers("web", "Main")
+            .whereLayer("files, store").mayOnlyBeAccessedByLayers("board", "web", "Main")
+            .whereLayer("prep, breaks, shelf, report").mayOnlyBeAccessedByLayers(
+                    "files, store", "board", "web", "Main")
+            .whereLayer("live, cure, pace").mayOnlyBeAccessedByLayers(
+                    "prep, breaks, shelf, report", "files, store", "board", "web", "Main");
+
+    @ArchTest static final ArchRule packages_are_free_of_cycles =
+            slices().matching("benchpace.(*)..").should().beFreeOfCycles();
+
+    @ArchTest static final ArchRule every_class_lives_on_a_floor = classes()
+            .should().resideInAnyPackage(concat(CORE, "benchpace", "benchpace.files..", "benchpace.store..",
+                    "benchpace.board..", "benchpace.web.."));
+
+    @ArchTest static final ArchRule the_class_itself_knows_neither_the_cure_nor_the_pace = noClasses()
+            .that().resideInAPackage("benchpace.live..")
+            .should().dependOnClassesThat().resideInAnyPackage("benchpace.cure..", "benchpace.pace..");
+
+    // cure and pace come from other branches: remove the allowance once both are here
+    @ArchTest static final ArchRule cure_and_pace_know_neither_each_other_nor_the_class = noClasses()
+            .that().resideInAnyPackage("benchpace.cure..", "benchpace.pace..")
+            .should().dependOnClassesThat(resideInAnyPackage("benchpace.live.."))
+            .allowEmptyShould(true);
+
+    @ArchTest static final ArchRule the_plan_knows_nothing_but_units = noClasses()
+            .that().resideInAPackage("benchpace.plan..")
+            .should().dependOnClassesThat(are(resideInAnyPackage("benchpace.."))
+                    .and(not(resideInAnyPackage("benchpace.plan..", "benchpace.units.."))));
+
+    // ---- the pure core
+
+    @ArchTest static final ArchRule the_core_has_no_clock = noClasses()
+            .that().resideInAnyPackage(CORE)
+            .should().callMethodWhere(named("a clock is read", Set.of("now", "currentTimeMillis", "nanoTime",
+                    "systemDefault", "systemDefaultZone", "systemUTC"), "java."))
+            .orShould().dependOnClassesThat(are(belongToAnyOf(Clock.class, InstantSource.class)));
+
+    @ArchTest static final ArchRule the_core_draws_no_lots_but_from_a_seed = noClasses()
+            .that().resideInAnyPackage(CORE)
+            .should().callConstructorWhere(unseeded())
+            .orShould().callMethodWhere(named("lots are drawn without a seed", Set.of("random", "randomUUID"), "java."))
+            .orShould().dependOnClassesThat().haveFullyQualifiedName("java.util.concurrent.ThreadLocalRandom")
+            .orShould().dependOnClassesThat().haveFullyQualifiedName("java.security.SecureRandom");
+
+    @ArchTest static final ArchRule the_core_has_no_files_network_database_log_or_threads = noClasses()
+            .that().resideInAnyPackage(CORE)
+            .should().dependOnClassesThat().resideInAnyPackage("java.io..", "java.nio.file..", "java.nio.channels..",
+                    "java.net..", "java.sql..", "javax..", "java.util.logging..",
+                    "org.slf4j..", "java.util.concurrent..")
+            .orShould().dependOnClassesThat().areAssignableTo(Thread.class)
+            .orShould().dependOnClassesThat().areAssignableTo(ThreadLocal.class)
+            .orShould().dependOnClassesThat().areAssignableTo(System.Logger.class)
+            .orShould().callMethodWhere(named("work is spread over threads", Set.of("parallel", "parallelStream"),
+                    "java."));
+
+    @ArchTest static final ArchRule the_core_asks_nothing_of_its_surroundings = noClasses()
+            .that().resideInAnyPackage(CORE)
+            .should().callMethodWhere(named("the surroundings are asked", Set.of("getProperty", "getenv", "exit"),
+                    "java.lang."))
+            .orShould().accessField(System.class, "out")
+            .orShould().accessField(System.class, "err");
+
+    @ArchTest static final ArchRule the_core_stands_on_java_and_mathematics = noClasses()
+            .that().resideInAnyPackage(CORE)
+            .should().dependOnClassesThat(not(resideInAnyPackage("benchpace..", "java..", "org.hipparchus.."))
+                    .and(not(primitiveOrArray())));
+
+    @ArchTest static final ArchRule core_classes_are_values_interfaces_or_final = classes()
+            .that().resideInAnyPackage(CORE).and().areNotAnonymousClasses()
+            .should(be(
+                    DescribedPredicate.<JavaClass>describe("records, enums, interfaces or final", c -> c.isRecord()
+                            || c.isEnum() || c.isInterface() || c.getModifiers().contains(JavaModifier.FINAL))));
+
+    // ---- the edge
+
+    @ArchTest static final ArchRule json_is_read_and_written_at_the_edge = noClasses()
+            .that().resideOutsideOfPackages("benchpace.files..", "benchpace.store..", "benchpace.web..")
+            .should().dependOnClassesThat().resideInAnyPackage("com.fasterxml.jackson..");
+
+    @ArchTest static final ArchRule only_the_store_speaks_to_the_database = noClasses()
+            .that().resideOutsideOfPackage("benchpace.store..")
+            .should().dependOnClassesThat().resideInAnyPackage("java.sql..", "javax.sql..", "org.sqlite..");
+
+    @ArchTest static final ArchRule only_the_web_and_the_wiring_know_server_and_templates = noClasses()
+            .that().resideOutsideOfPackages("benchpace", "benchpace.web..")
+            .should().dependOnClassesThat().resideInAnyPackage(
+                    "io.javalin..", "gg.jte..", "jakarta.servlet..", "org.eclipse.jetty..");
+
+    @ArchTest static final ArchRule only_the_command_line_knows_the_command_line = noClasses()
+            .that().resideOutsideOfPackage("benchpace")
+            .should().dependOnClassesThat().resideInAnyPackage("picocli..");
+
+    // ---- names
+
+    @ArchTest static final ArchRule names_are_the_trades_or_the_textbooks = noClasses()
+            .should().haveSimpleNameEndingWith("Manager")
+            .orShould().haveSimpleNameEndingWith("Helper")
+            .orShould().haveSimpleNameEndingWith("Helpers")
+            .orShould().haveSimpleNameEndingWith("Util")
+            .orShould().haveSimpleNameEndingWith("Utils")
+            .orShould().haveSimpleNameEndingWith("Impl")
+            .orShould().haveSimpleNameEndingWith("Data")
+            .orShould().haveSimpleNameEndingWith("Info")
+            .orShould().haveSimpleNameEndingWith("Service");
+
+    private static DescribedPredicate<JavaCall<?>> named(String what, Set<String> methods, String ownerPrefix) {
+        return DescribedPredicate.describe(what, call -> methods.contains(call.getTarget().getName())
+                && call.getTarget().getOwner().getName().startsWith(ownerPrefix));
+    }
+
+    private static DescribedPredicate<JavaCall<?>> unseeded() {
+        return DescribedPredicate.describe("a source of lots is made without a seed", call -> {
+            AccessTarget target = call.getTarget();
+            JavaClass owner = target.getOwner();
+            boolean source = owner.isAssignableTo(Random.class) || owner.isAssignableTo(SplittableRandom.class)
+                    || owner.isAssignableTo(RandomGenerator.class)
+                    || owner.getName().startsWith("org.hipparchus.random.");
+            return source && call.getTarget().getRawParameterTypes().isEmpty();
+        });
+    }
+
+    private static DescribedPredicate<JavaClass> primitiveOrArray() {
+        return DescribedPredicate.describe("primitive or an array", c -> c.isPrimitive() || c.isArray());
+    }
+
+    private static String[] concat(String[] first, String... more) {
+        String[] all = Arrays.copyOf(first, first.length + more.length);
+        System.arraycopy(more, 0, all, first.length, more.length);
+        return all;
+    }
+}

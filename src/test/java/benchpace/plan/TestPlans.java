@@ -1,0 +1,51 @@
+package benchpace.plan;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/** Invented plans that tests run classes by. */
+public final class TestPlans {
+    private TestPlans() { }
+
+    /**
+     * An evening of seven steps: welcome (talk, led), wicks (led), blend (free), pour (led), cure (free), trim (led),
+     * wrap (free); labels for two seats at once, and refreshments.
+     */
+    public static Plan evening() {
+        return of(
+                step("welcome", StepKind.TALK, Opening.LED, 5),
+                step("wicks", StepKind.HANDS_ON, Opening.LED, 6),
+                step("blend", StepKind.HANDS_ON, Opening.FREE, 8),
+                step("pour", StepKind.POUR, Opening.LED, 10),
+                step("cure", StepKind.CURE, Opening.FREE, 60),
+                step("trim", StepKind.FINISH, Opening.LED, 6),
+                step("wrap", StepKind.FINISH, Opening.FREE, 5));
+    }
+
+    /** A plan of these steps, with the activities of the evening. */
+    public static Plan of(Step... steps) {
+        return new Plan(new PlanId("test-evening"), "Test evening", "", "", 6, TableShape.HORSESHOE, List.of(steps),
+                List.of(activity("labels", ActivityKind.LABELS, 12, 2),
+                        activity("refreshments", ActivityKind.REFRESHMENTS, 15, 12)));
+    }
+
+    /** @param minutes the planned length; the allowance is 3 min */
+    public static Step step(String id, StepKind kind, Opening opening, int minutes) {
+        return new Step(new StepId(id), "Step " + id, kind, opening, Duration.ofMinutes(minutes),
+                Duration.ofMinutes(3), "", "", "");
+    }
+
+    /** @param minutes the typical length; the longest is half as long again */
+    public static Activity activity(String id, ActivityKind kind, int minutes, int places) {
+        return new Activity(new ActivityId(id), "Activity " + id, kind, Activity.Audience.OWN_PACE,
+                Duration.ofMinutes(minutes), Duration.ofMinutes(minutes + minutes / 2), places,
+                Set.of(Activity.Need.HANDS_FREE), true, "", "", "", "");
+    }
+
+    /** Seats 1 to {@code count}. */
+    public static List<SeatNumber> seats(int count) {
+        return IntStream.rangeClosed(1, count).mapToObj(SeatNumber::new).toList();
+    }
+}
