@@ -1,0 +1,93 @@
+// Buttons and small forms that say what they want in data attributes: <button data-command="pause" data-seat="4">.
+// Listens once, on the page, so that parts may be swapped at any time.
+
+import { send } from './taps.js';
+
+const NUMBERS = new Set(['seat', 'seq', 'with', 'celsius']);
+const NOT_FIELDS = new Set(['command', 'dismiss', 'ask', 'open', 'number']);
+const DOUBLE_TAP_MS = 600;
+
+let who = async () => document.body.dataset.initials ?? '';
+
+/** @param {() => Promise<string>} ask gives the initials of whoever holds this device; empty if they won't say */
+export function askInitials(ask) {
+  who = ask;
+}
+
+/**
+ * @param {HTMLElement} element
+ * @returns {Record<string, string | number>}
+ */
+function wishOf(element) {
+  const wish = { type: element.dataset.command };
+  for (const [name, value] of Object.entries(element.dataset)) {
+    if (!NOT_FIELDS.has(name)) wish[name] = NUMBERS.has(name) ? Number(value) : value;
+  }
+  return wish;
+}
+
+/** @param {HTMLFormElement} form */
+function withFields(wish, form) {
+  for (const field of form.elements) {
+    if (!field.name) continue;
+    const value = field.value.trim();
+    const number = NUMBERS.has(field.name) || 'number' in field.dataset;
+    if (value !== '' || field.name === 'name') wish[field.name] = number ? Number(value.replace(',', '.')) : value;
+  }
+  return wish;
+}
+
+/** @param {Record<string, string | number>} wish @param {HTMLElement} element */
+async function act(wish, element) {
+  if (wish.helper === 'me') {
+    wish.helper = await who();
+    if (!wish.helper) return;
+  }
+  send(wish);
+  element.classList.add('is-sent');
+  setTimeout(() => element.classList.remove('is-sent'), 2_000);
+}
+
+/** @param {MouseEvent} event */
+function clicked(event) {
+  const opener = event.target.closest('[data-open]');
+  if (opener) return openDialog(opener.dataset.open);
+  const button = event.target.closest('button[data-command]');
+  if (button && button.dataset.ask) return openDialog(button.dataset.ask);
+  if (button && !tooSoon(button)) act(wishOf(button), button);
+  if (event.target.closest('[data-dismiss]')) event.target.closest('dialog')?.close();
+}
+
+let lastTap = { wish: '', at: -DOUBLE_TAP_MS };
+
+/** A trembling finger does not undo twice. */
+function tooSoon(button) {
+  const wish = button.dataset.command === 'undo' ? 'undo' : JSON.stringify(wishOf(button));
+  const soon = wish === lastTap.wish && performance.now() - lastTap.at < DOUBLE_TAP_MS;
+  if (!soon) lastTap = { wish, at: performance.now() };
+  return soon;
+}
+
+/** @param {SubmitEvent} event */
+function submitted(event) {
+  const form = event.target;
+  if (!form.dataset.command) return;
+  event.preventDefault();
+  act(withFields(wishOf(form), form), form);
+  form.reset();
+  if (form.closest('dialog.ask')) form.closest('dialog').close();
+}
+
+/** @param {string} id */
+export function openDialog(id) {
+  const dialog = document.getElementById(id);
+  if (dialog && !dialog.open) dialog.showModal();
+}
+
+export function start() {
+  document.addEventListener('click', clicked);
+  document.addEventListener('submit', submitted);
+  for (const dialog of document.querySelectorAll('dialog')) {
+    dialog.addEventListener('click', (event) => { if (event.target === dialog) dialog.close(); });
+  }
+}

@@ -1,0 +1,54 @@
+// The helper's page: who holds this phone, and the two taps.
+
+import * as commands from './commands.js';
+import * as live from './live.js';
+import * as taps from './taps.js';
+
+const KEY = 'benchpace.initials';
+
+live.start();
+commands.start();
+taps.start();
+
+function stored() {
+  try {
+    return localStorage.getItem(KEY) ?? '';
+  } catch {
+    return '';
+  }
+}
+
+function initials() {
+  return document.body.dataset.initials || stored();
+}
+
+function show() {
+  for (const place of document.querySelectorAll('[data-initials-shown]')) place.textContent = initials() || '…';
+}
+
+/** @param {string} value */
+function remember(value) {
+  document.body.dataset.initials = value;
+  try {
+    localStorage.setItem(KEY, value);
+  } catch { /* remembered while the page is open */ }
+  show();
+}
+
+const dialog = document.getElementById('me-dialog');
+const field = document.getElementById('me-initials');
+/** @type {((value: string) => void) | undefined} */
+let answer;
+
+document.getElementById('me-form').addEventListener('submit', () => {
+  const value = field.value.trim().toUpperCase();
+  if (value) remember(value);
+});
+dialog.addEventListener('close', () => { answer?.(initials()); answer = undefined; });
+
+commands.askInitials(() => {
+  if (initials()) return Promise.resolve(initials());
+  dialog.showModal();
+  return new Promise((resolve) => { answer = resolve; });
+});
+show();

@@ -1,0 +1,36 @@
+// The instructor's page: taps on tiles, the sheet, and the keys.
+
+import * as commands from './commands.js';
+import * as live from './live.js';
+import * as sheet from './sheet.js';
+import * as taps from './taps.js';
+import * as tiles from './tiles.js';
+
+live.start();
+commands.start();
+commands.askInitials(async () => document.body.dataset.initials || 'Lead');
+sheet.start();
+tiles.start();
+taps.start();
+
+const DIGITS_MS = 700;
+let digits = '';
+let digitsTimer = 0;
+
+/** Two digits typed quickly are one seat number. @param {string} digit */
+function seatKey(digit) {
+  digits += digit;
+  clearTimeout(digitsTimer);
+  const open = () => { const seat = Number(digits); digits = ''; if (seat > 0) sheet.openSheet(seat); };
+  const more = document.querySelector(`[data-place^="${digits}"]:not([data-place="${digits}"])`);
+  if (more) digitsTimer = setTimeout(open, DIGITS_MS); else open();
+}
+
+document.addEventListener('keydown', (event) => {
+  if (event.ctrlKey || event.metaKey || event.altKey || event.repeat) return;
+  if (event.target.closest('input, select, textarea') || document.querySelector('dialog[open]')) return;
+  if (/^[0-9]$/.test(event.key)) return seatKey(event.key);
+  if (event.key === 'n' || event.key === 'N') return document.getElementById('next-button')?.click();
+  if (event.key === 'u' || event.key === 'U') return document.getElementById('undo-button')?.click();
+  if (event.key === '?') commands.openDialog('keys-dialog');
+});

@@ -1,0 +1,69 @@
+// The start page: pairing, and setting up a class.
+
+const INITIALS_KEY = 'benchpace.initials';
+
+/**
+ * @param {string} path
+ * @param {object} body
+ */
+async function post(path, body) {
+  const answer = await fetch(path, {
+    method: 'POST',
+    headers: { 'Content-Type': 'application/json', Accept: 'application/json' },
+    body: JSON.stringify(body),
+    credentials: 'same-origin',
+  });
+  if (answer.ok) return answer.json();
+  let problem = {};
+  try {
+    problem = await answer.json();
+  } catch { /* no words came with it */ }
+  throw new Error(problem.detail ?? problem.title ?? 'That was not possible.');
+}
+
+/** Connects a form: says why it failed beside it. */
+function onSubmit(formId, answerId, action) {
+  const form = document.getElementById(formId);
+  form?.addEventListener('submit', async (event) => {
+    event.preventDefault();
+    const place = document.getElementById(answerId);
+    const button = form.querySelector('[type=submit]');
+    button.disabled = true;
+    place.textContent = '';
+    try {
+      await action(new FormData(form));
+    } catch (refusal) {
+      place.textContent = refusal instanceof TypeError ? 'The board cannot be reached just now.' : refusal.message;
+    } finally {
+      button.disabled = false;
+    }
+  });
+}
+
+onSubmit('pair-form', 'pair-answer', async (fields) => {
+  const initials = String(fields.get('initials')).trim().toUpperCase();
+  await post('/api/pair', initials ? { pin: String(fields.get('pin')).trim(), initials }
+    : { pin: String(fields.get('pin')).trim() });
+  try {
+    if (initials) localStorage.setItem(INITIALS_KEY, initials);
+  } catch { /* asked again when needed */ }
+  location.reload();
+});
+
+onSubmit('set-up-form', 'set-up-answer', async (fields) => {
+  const startsAt = String(fields.get('startsAt') ?? '');
+  const wish = {
+    planId: fields.get('planId'),
+    name: String(fields.get('name')).trim(),
+    seats: Number(fields.get('seats')),
+    ...(startsAt ? { startsAt: new Date(startsAt).toISOString() } : {}),
+  };
+  const made = await post('/api/classes', wish);
+  location.assign(`/classes/${encodeURIComponent(made.id)}/instructor`);
+});
+
+document.getElementById('plan')?.addEventListener('change', (event) => {
+  const plan = event.target.selectedOptions[0];
+  document.getElementById('class-seats').value = plan.dataset.seats;
+  document.getElementById('class-name').value = plan.dataset.name;
+});
