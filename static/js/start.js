@@ -50,6 +50,28 @@ onSubmit('pair-form', 'pair-answer', async (fields) => {
   location.reload();
 });
 
+/** A link from the console or a QR code carries its key behind the #, where no server log sees it. */
+async function pairByLink() {
+  const [, kind, key] = /^#(key|helper)=([\w-]{16,})$/.exec(location.hash) ?? [];
+  if (!key) return;
+  history.replaceState(null, '', location.pathname);
+  const role = document.body.dataset.role;
+  if (role === 'instructor' || (role === 'helper' && kind === 'helper')) return;
+  let initials = '';
+  try {
+    initials = localStorage.getItem(INITIALS_KEY) ?? '';
+  } catch { /* asked when needed */ }
+  try {
+    await post('/api/pair', initials ? { key, initials } : { key });
+    location.reload();
+  } catch (refusal) {
+    const place = document.getElementById('pair-answer');
+    if (place) place.textContent = refusal.message;
+  }
+}
+
+pairByLink();
+
 onSubmit('set-up-form', 'set-up-answer', async (fields) => {
   const startsAt = String(fields.get('startsAt') ?? '');
   const wish = {

@@ -1,0 +1,187 @@
+package benchpace.web.screen;
+
+import benchpace.board.ClassView;
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.Route;
+import com.microsoft.playwright.options.ColorScheme;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Lays every screen out in many situations and photographs it, to be looked at: pictures and pages land in
+ * {@code target/gallery}. Run by hand; {@code --only=text} limits it to names that contain the text.
+ */
+public final class ScreenGallery {
+    private static final String HOST = "http://127.0.0.1:1";
+    private static final Path OUT = Path.of("target/gallery");
+    private static final Map<String, String> WEBJARS = Map.of(
+            "/webjars/htmx.js", "/META-INF/resources/webjars/htmx.org/2.0.10/dist/htmx.min.js",
+            "/webjars/htmx-sse.js", "/META-INF/resources/webjars/htmx-ext-sse/2.2.2/sse.js");
+    private static final String POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; "
+            + "connect-src 'self'; font-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+
+    /** What to do with a page before its picture is taken. */
+    private record Shot(String name, String html, int width, int height, String then) { }
+
+    private final Map<String, String> pages = new LinkedHashMap<>();
+    private final Map<String, String> sheets = new LinkedHashMap<>();
+    private int violations;
+
+    public static void main(String[] args) throws IOException {
+        String only = args.length > 0 ? args[0].replace("--only=", "") : "";
+        new ScreenGallery().run(only);
+    }
+
+    private void run(String only) throws IOException {
+        Files.createDirectories(OUT);
+        List<Shot> shots = shots().stream().filter(s -> s.name().contains(only)).toList();
+        for (Shot shot : shots) {
+            pages.put("/" + shot.name(), shot.html());
+            Files.writeString(OUT.resolve(shot.name() + ".html"), shot.html());
+        }
+        try (Playwright playwright = Playwright.create(new Playwright.CreateOptions()
+                .setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")))) {
+            Browser browser = playwright.chromium().launch(new BrowserType.LaunchOptions()
+                    .setExecutablePath(Path.of("/usr/bin/chromium"))
+                    .setArgs(List.of("--no-sandbox", "--disable-background-networking", "--no-first-run",
+                            "--disable-component-update", "--disable-sync")));
+            for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
+                shots.forEach(shot -> take(browser, shot, scheme));
+            }
+        }
+        System.out.println(shots.size() + " screens, " + violations + " axe violations, in " + OUT);
+    }
+
+    private List<Shot> shots() {
+        Screens screens = new Screens();
+        List<Shot> shots = new java.util.ArrayList<>();
+        Viewer lead = new Viewer(Role.INSTRUCTOR, "");
+        Viewer helper = new Viewer(Role.HELPER, "MO");
+        Evenings.all().forEach((name, view) -> {
+            String page = screens.page(ScreenKind.INSTRUCTOR, view, lead);
+            shots.add(new Shot("tablet-" + name, page, 1280, 800, ""));
+            shots.add(new Shot("pocket-" + name, page, 390, 844, ""));
+            shots.add(new Shot("phone-" + name, screens.page(ScreenKind.HELPER, view, helper), 390, 844, ""));
+            shots.add(new Shot("wall-" + name, screens.page(ScreenKind.WALL, view, Viewer.GUEST), 1920, 1080, ""));
+        });
+        ClassView wicks = Evenings.wicks().view(19.5);
+        String page = screens.page(ScreenKind.INSTRUCTOR, wicks, lead);
+        for (int seat : new int[] {1, 4, 8}) {
+            shots.add(new Shot("sheet-" + seat, page, 1280, 800, "[data-open-seat='" + seat + "']"));
+            sheets.put("/classes/evening/seats/" + seat + "/sheet", screens.sheet(wicks, seat, lead));
+        }
+        ClassView cure = Evenings.all().get("cure");
+        shots.add(new Shot("sheet-5-cure", screens.page(ScreenKind.INSTRUCTOR, cure, lead), 1280, 800, "[data-open-seat='5']"));
+        sheets.put("/classes/evening/seats/5/sheet", screens.sheet(cure, 5, lead));
+        shots.add(new Shot("ask-next", page, 1280, 800, "#next-button"));
+        shots.add(new Shot("keys", page, 1280, 800, "[data-open='keys-dialog']"));
+        shots.add(new Shot("start-guest", screens.start(start(Optional.empty())), 390, 844, ""));
+        shots.add(new Shot("start-instructor", screens.start(start(Optional.of(Role.INSTRUCTOR))), 1280, 900, ""));
+        shots.add(new Shot("message", screens.message(new Message("There is no such class",
+                "It may have been closed and put away.", "/", "All classes")), 390, 600, ""));
+        return shots;
+    }
+
+    private static StartView start(Optional<Role> role) {
+        boolean[][] code = new boolean[29][29];
+        for (int y = 0; y < 29; y++) {
+            for (int x = 0; x < 29; x++) {
+                code[y][x] = (x * 7 + y * 13 + x * y) % 3 == 0;
+            }
+        }
+        ZoneId zone = Evening.ZONE;
+        return new StartView(role, "", List.of(
+                new StartView.ClassRow("evening", "Evening pour", "The Tallow Loft, Quay Lane, Marrowby", Evening.START, zone,
+                        "running"),
+                new StartView.ClassRow("old", "Table of six", "", Evening.at(-3000), zone, "closed")),
+                List.of(new StartView.PlanChoice("evening-pour", "Evening pour", 8),
+                        new StartView.PlanChoice("big-table", "Big table", 24)),
+                Optional.of(new StartView.Link("http://192.168.1.20:7070/", code)),
+                role.map(r -> new StartView.Link("http://192.168.1.20:7070/#helper=0123456789abcdef0123456789abcdef", code)),
+                role.isEmpty() ? "Pair this device first, then the page opens." : "");
+    }
+
+    private void take(Browser browser, Shot shot, ColorScheme scheme) {
+        try (BrowserContext context = browser.newContext(new Browser.NewContextOptions()
+                .setViewportSize(shot.width(), shot.height()).setColorScheme(scheme))) {
+            Page page = context.newPage();
+            String name = shot.name() + (scheme == ColorScheme.DARK ? "-dark" : "");
+            page.onConsoleMessage(message -> {
+                if (message.type().equals("error") && !message.text().contains("ERR_FAILED") && !message.text().contains("sseError")) {
+                    System.out.println(name + ": " + message.text());
+                }
+            });
+            page.onPageError(error -> System.out.println(name + ": " + error));
+            page.route("**/*", this::answer);
+            page.navigate(HOST + "/" + shot.name());
+            if (!shot.then().isEmpty()) {
+                page.click(shot.then());
+                page.waitForSelector("dialog[open] button");
+            }
+            page.screenshot(new Page.ScreenshotOptions().setPath(OUT.resolve(name + ".png")));
+            measure(page, name);
+        }
+    }
+
+    private void measure(Page page, String name) {
+        Object wide = page.evaluate("document.documentElement.scrollWidth > innerWidth + 1");
+        Object high = page.evaluate("document.documentElement.scrollHeight > innerHeight + 1 "
+                + "|| [...document.querySelectorAll('.room, .lead')].some(e => e.scrollHeight > e.clientHeight + 1)"
+                + "|| [...document.querySelectorAll('.wall > *')].some(e => e.scrollHeight > e.clientHeight + 2)");
+        if (Boolean.TRUE.equals(wide) || Boolean.TRUE.equals(high) && (name.startsWith("tablet") || name.startsWith("wall"))) {
+            System.out.println(name + ": does not fit" + (Boolean.TRUE.equals(wide) ? " (wide)" : ""));
+        }
+        new AxeBuilder(page).analyze().getViolations().forEach(v -> {
+            violations++;
+            System.out.println(name + ": " + v.getId() + " " + v.getHelp() + " "
+                    + v.getNodes().stream().limit(4).map(n -> n.getTarget() + " " + n.getAny().stream()
+                            .map(c -> c.getMessage()).toList()).toList());
+        });
+    }
+
+    private void answer(Route route) {
+        String path = route.request().url().substring(HOST.length()).replaceAll("[?#].*", "");
+        if (pages.containsKey(path)) {
+            route.fulfill(new Route.FulfillOptions().setContentType("text/html; charset=utf-8").setBody(pages.get(path))
+                    .setHeaders(Map.of("Content-Security-Policy", POLICY, "Content-Type", "text/html; charset=utf-8")));
+        } else if (sheets.containsKey(path)) {
+            route.fulfill(new Route.FulfillOptions().setContentType("text/html; charset=utf-8").setBody(sheets.get(path)));
+        } else if (WEBJARS.containsKey(path)) {
+            route.fulfill(new Route.FulfillOptions().setContentType("text/javascript").setBody(resource(WEBJARS.get(path))));
+        } else if (path.startsWith("/static/")) {
+            String type = path.endsWith(".css") ? "text/css" : path.endsWith(".svg") ? "image/svg+xml" : "text/javascript";
+            route.fulfill(new Route.FulfillOptions().setContentType(type).setBodyBytes(file(path)));
+        } else {
+            route.abort();
+        }
+    }
+
+    private static String resource(String path) {
+        try (var in = ScreenGallery.class.getResourceAsStream(path)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static byte[] file(String path) {
+        try {
+            return Files.readAllBytes(Path.of(path.substring(1)));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
