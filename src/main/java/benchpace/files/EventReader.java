@@ -64,13 +64,13 @@ final class EventReader {
         Plan plan = fields.tree("plan", PlanReader::read).orElseThrow();
         List<ClassEvent.Place> places = new ArrayList<>();
         Set<SeatNumber> taken = new HashSet<>();
-        for (Fields place : fields.objects("seats", 1, SeatNumber.MOST)) {
+        fields.eachObject("seats", 1, SeatNumber.MOST, place -> {
             SeatNumber seat = seat(place);
             if (!taken.add(seat)) {
                 place.tell("seat", "names seat " + seat + " a second time");
             }
             places.add(new ClassEvent.Place(seat, name(place)));
-        }
+        });
         return new ClassEvent.ClassCreated(plan, name, startsAt, places);
     }
 

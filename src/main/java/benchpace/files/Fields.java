@@ -4,11 +4,12 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Function;
 
@@ -23,6 +24,7 @@ final class Fields {
     private static final Instant LATEST = Instant.parse("2200-01-01T00:00:00Z");
     /** Sixty days: more than any field takes, and safe to convert. */
     private static final double MOST_MINUTES = 86_400;
+    private static final int MOST_CHOICES = 20;
 
     private final JsonNode object;
     private final String pointer;
@@ -154,7 +156,7 @@ final class Fields {
                 tell(field, "must be a whole number, not " + sort(node));
             } else if (!node.canConvertToLong() || node.longValue() < least || node.longValue() > most) {
                 tell(field, "must be " + (most == Long.MAX_VALUE ? least + " or more" : least + " to " + most)
-                        + ", not " + shown(node.asText()));
+                        + ", not " + shorter(node.asText()));
             } else {
                 return Optional.of(node.longValue());
             }
@@ -170,7 +172,7 @@ final class Fields {
         if (!node.isNumber()) {
             tell(field, "must be a number, not " + sort(node));
         } else if (!(node.doubleValue() >= least && node.doubleValue() <= most)) {
-            tell(field, "must be " + plain(least) + " to " + plain(most) + ", not " + shown(node.asText()));
+            tell(field, "must be " + plain(least) + " to " + plain(most) + ", not " + shorter(node.asText()));
         } else {
             return Optional.of(node.doubleValue());
         }
@@ -243,47 +245,49 @@ final class Fields {
         Optional<T> read(JsonNode node, String pointer, Consumer<Problem> problems);
     }
 
-    /** Each entry that is an object; the others are told of. @param least 0 if the list may be left out */
-    List<Fields> objects(String field, int least, int most) {
+    /**
+     * Hands each entry that is an object to {@code reader}, in order; the others are told of.
+     *
+     * @param least 0 if the list may be left out
+     * @return how many entries the list has; 0 if it is none
+     */
+    int eachObject(String field, int least, int most, Consumer<Fields> reader) {
         return entries(field, least, most, (node, place) -> {
             Fields entry = new Fields(node, place, this::tell);
-            return entry.readable ? Optional.of(entry) : Optional.empty();
+            if (entry.readable) {
+                reader.accept(entry);
+            }
         });
     }
 
     <E extends Enum<E>> Set<E> choices(String field, Class<E> type) {
-        return Set.copyOf(entries(field, 0, Words.all(type).size(), (node, place) -> {
-            Optional<E> constant = Words.constant(type, node.textValue());
-            if (constant.isEmpty()) {
-                tell(new Problem(place, "must be one of " + Words.quoted(Words.all(type)) + ", not "
-                        + (node.isTextual() ? shown(node.textValue()) : sort(node))));
-            }
-            return constant;
-        }));
+        Set<E> chosen = EnumSet.noneOf(type);
+        List<String> all = Words.all(type);
+        entries(field, 0, MOST_CHOICES, (node, place) -> Words.constant(type, node.textValue()).ifPresentOrElse(
+                chosen::add,
+                () -> tell(new Problem(place, "must be one of " + Words.quoted(all) + ", not "
+                        + (node.isTextual() ? shown(node.textValue()) + Words.suggestion(node.textValue(), all)
+                        : sort(node))))));
+        return chosen;
     }
 
-    private interface Entry<T> {
-        Optional<T> read(JsonNode node, String place);
-    }
-
-    private <T> List<T> entries(String field, int least, int most, Entry<T> reader) {
+    private int entries(String field, int least, int most, BiConsumer<JsonNode, String> reader) {
         JsonNode list = (least == 0 ? optional(field) : required(field)).orElse(null);
-        List<T> entries = new ArrayList<>();
         if (list == null) {
-            return entries;
+            return 0;
         }
         if (!list.isArray()) {
             tell(field, "must be a list in brackets, not " + sort(list));
-            return entries;
+            return 0;
         }
         if (list.size() < least || list.size() > most) {
             tell(field, "must have " + least + " to " + most + " entries, not " + list.size());
-            return entries;
+            return 0;
         }
         for (int i = 0; i < list.size(); i++) {
-            reader.read(list.get(i), place(field) + "/" + i).ifPresent(entries::add);
+            reader.accept(list.get(i), place(field) + "/" + i);
         }
-        return entries;
+        return list.size();
     }
 
     /** Tells of every field that nobody asked for: most are slips of the fingers. */

@@ -66,14 +66,10 @@ final class PlanReader extends Draft<Plan> {
         List<Step> read = new ArrayList<>();
         List<Step> pourAndCure = new ArrayList<>();
         Set<StepId> ids = new HashSet<>();
-        boolean sound = fields.has("steps");
-        List<Fields> objects = fields.objects("steps", 1, Plan.MOST_STEPS);
-        for (Fields object : objects) {
-            Optional<Step> step = StepDraft.read(object);
-            sound &= step.isPresent() && fits(step.get(), object, pourAndCure, ids);
-            step.ifPresent(read::add);
-        }
-        return sound && read.size() == objects.size() && !read.isEmpty() ? Optional.of(read) : Optional.empty();
+        int entries = fields.eachObject("steps", 1, Plan.MOST_STEPS, object -> StepDraft.read(object)
+                .filter(step -> fits(step, object, pourAndCure, ids))
+                .ifPresent(read::add));
+        return entries > 0 && read.size() == entries ? Optional.of(read) : Optional.empty();
     }
 
     /** Whether the step may stand after what was poured and cured before it; told of at the step itself. */
@@ -104,16 +100,14 @@ final class PlanReader extends Draft<Plan> {
     private static Optional<List<Activity>> activities(Fields fields) {
         List<Activity> read = new ArrayList<>();
         Set<String> ids = new HashSet<>();
-        List<Fields> objects = fields.objects("activities", 0, Plan.MOST_ACTIVITIES);
-        for (Fields object : objects) {
-            ActivityDraft.read(object).ifPresent(activity -> {
-                if (ids.add(activity.id().value())) {
-                    read.add(activity);
-                } else {
-                    object.tell("id", "\"" + activity.id() + "\" is the id of an earlier activity already");
-                }
-            });
-        }
+        fields.eachObject("activities", 0, Plan.MOST_ACTIVITIES, object ->
+                ActivityDraft.read(object).ifPresent(activity -> {
+                    if (ids.add(activity.id().value())) {
+                        read.add(activity);
+                    } else {
+                        object.tell("id", "\"" + activity.id() + "\" is the id of an earlier activity already");
+                    }
+                }));
         return Optional.of(read);
     }
 }

@@ -25,6 +25,6 @@ public record HomeLine(String when, String against, boolean late, String driver,
         String against = late ? Phrases.length(over) + " after the promised " + promised
                 : over.compareTo(SOON.negated()) < 0 ? Phrases.length(over.negated()) + " before the promised " + promised
                 : "as promised, " + promised;
-        return new HomeLine(when, against, late, home.driver(), home.basis());
+        return new HomeLine(when, against, late, home.driver(), Phrases.sentence(home.basis()) + (home.basis().isEmpty() ? "" : "."));
     }
 }

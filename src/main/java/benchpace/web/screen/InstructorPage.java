@@ -10,7 +10,7 @@ import java.util.List;
  * @param layout {@code beside} the table for narrow tables, {@code wide} or {@code folded} for large ones
  */
 public record InstructorPage(Shell shell, String name, String place, String classId, String layout, int columns,
-                             List<SeatingChart.Block> tables, List<SeatPlace> places, NowPanel now, HelpList help,
+                             int rows, List<SeatingChart.Block> tables, List<SeatPlace> places, NowPanel now, HelpList help,
                              NextPanel next, HomeLine home, UndoButton undo, List<NoteLine> notes) {
     private static final int BESIDE = 7;
     private static final int DRAWN = 12;
@@ -24,7 +24,7 @@ public record InstructorPage(Shell shell, String name, String place, String clas
         List<SeatPlace> places = view.seats().stream()
                 .map(s -> new SeatPlace(s.place().column(), s.place().row(), SeatTile.of(s, view, times)))
                 .toList();
-        return new InstructorPage(shell, view.name(), view.place(), view.id(), layout, chart.columns(),
+        return new InstructorPage(shell, view.name(), view.place(), view.id(), layout, chart.columns(), chart.rows(),
                 layout.equals("folded") ? List.of() : chart.tables(), places, NowPanel.of(view, times),
                 HelpList.of(view, viewer, times, CARDS), NextPanel.of(view), HomeLine.of(view, times),
                 UndoButton.of(view, times), NoteLine.latest(view.notes(), NOTES, times));

@@ -71,7 +71,7 @@ public record NowPanel(String kicker, String heading, Optional<Counter> count, S
     }
 
     private static Optional<Counter> ready(ClassView view, Times times) {
-        return view.stage() == Stage.SETTING
+        return WallMain.waits(view)
                 ? view.cure().all().map(w -> Counter.ready(w, "left", "try them", times)) : Optional.empty();
     }
 

@@ -2,6 +2,7 @@ package benchpace.web.screen;
 
 import benchpace.board.CandleClock;
 import benchpace.board.ClassView;
+import benchpace.board.ClassView.Stage;
 import benchpace.board.ReadyWindow;
 import benchpace.board.SeatFlag;
 import benchpace.board.SeatView;
@@ -25,8 +26,9 @@ public record SeatTile(int seat, String name, String mark, String word, String l
 
     static SeatTile of(SeatView seat, ClassView view, Times times) {
         int all = (int) view.steps().stream().filter(s -> s.kind().needsTap()).count();
-        return new SeatTile(seat.seat(), seat.name(), seat.mark().token(), word(seat), line(seat, times),
-                count(seat, times), detail(seat, times), seat.stepId(), seat.canFinish(), seat.helper().orElse(""),
+        return new SeatTile(seat.seat(), seat.name(), seat.mark().token(), word(seat, view.stage()), line(seat, times),
+                view.stage() == Stage.BEFORE || view.stage() == Stage.CLOSED ? Optional.empty() : count(seat, times),
+                detail(seat, times), seat.stepId(), seat.canFinish(), seat.helper().orElse(""),
                 seat.hint() || seat.question(), (int) Math.min(all, finished(seat, view)), all, spoken(seat));
     }
 
@@ -36,7 +38,10 @@ public record SeatTile(int seat, String name, String mark, String word, String l
                 .count();
     }
 
-    private static String word(SeatView seat) {
+    private static String word(SeatView seat, Stage stage) {
+        if (stage == Stage.BEFORE && seat.mark() == Mark.WAITING) {
+            return "";
+        }
         if (seat.hint() && seat.canFinish()) {
             return "says done";
         }
@@ -51,7 +56,7 @@ public record SeatTile(int seat, String name, String mark, String word, String l
             case SHARING -> seat.sharesWith().map(host -> "with seat " + host).orElse(seat.stepName());
             case SETTING, AT_LEISURE -> seat.candle().map(c -> "about " + times.roughly(c.ready()))
                     .orElse(seat.stepName());
-            case EXPECTED -> "";
+            case EXPECTED, WAITING -> "";
             default -> seat.stepName();
         };
     }

@@ -3,6 +3,8 @@ package benchpace.web.screen;
 import benchpace.board.ClassView;
 import benchpace.board.ClassView.NowView;
 import benchpace.board.ClassView.Stage;
+import benchpace.board.ReadyWindow;
+import benchpace.plan.StepKind;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -25,15 +27,22 @@ public record WallMain(String kicker, String heading, String sentence, Optional<
                             "We begin at " + times.clock(view.startsAt()))), List.of(), "", "");
             case CLOSED -> new WallMain(view.name(), "Thank you for coming", view.cure().poured() == 0 ? ""
                     : "Your candle stays soft inside for hours. Carry it level.", Optional.empty(), List.of(), "", "");
-            case SETTING -> setting(view, times);
-            case RUNNING, FINISHING -> working(view, times);
+            case SETTING, RUNNING, FINISHING -> waits(view) ? setting(view, times) : working(view, times);
         };
+    }
+
+    /** The table waits for its candles, even if one seat has still to pour. */
+    static boolean waits(ClassView view) {
+        return view.stage() == Stage.SETTING || view.stage() != Stage.BEFORE && view.stage() != Stage.CLOSED
+                && view.present().step().filter(s -> s.kind() == StepKind.CURE).isPresent();
     }
 
     private static WallMain setting(ClassView view, Times times) {
         NowView now = view.present();
-        Optional<Counter> count = view.cure().all().map(w -> Counter.ready(w, "left", "any minute now", times));
-        String when = view.cure().all().map(w -> "All candles ready about " + times.roughly(w)).orElse("");
+        Optional<ReadyWindow> window = view.cure().all().or(view.cure()::first);
+        Optional<Counter> count = window.map(w -> Counter.ready(w, "left", "any minute now", times));
+        String when = window.map(w -> (view.cure().all().isPresent() ? "All" : "First") + " candles ready about "
+                + times.roughly(w)).orElse("");
         return new WallMain(when, now.heading(), now.wall(), count, List.of(), "", CureWords.basis(view.cure()));
     }
 

@@ -17,8 +17,9 @@ public record WallSeats(String heading, String size, List<Candle> candles) {
     public record Candle(int seat, boolean ready, String clock, Counter count) { }
 
     static WallSeats of(ClassView view, Times times) {
-        boolean wait = view.stage() == Stage.SETTING || view.stage() == Stage.FINISHING;
-        List<Candle> candles = !wait ? List.of() : view.seats().stream()
+        boolean allSet = view.seats().stream().flatMap(s -> s.candle().stream()).allMatch(c -> c.judgedSetAt().isPresent());
+        boolean shown = WallMain.waits(view) || view.stage() == Stage.FINISHING && !allSet;
+        List<Candle> candles = !shown ? List.of() : view.seats().stream()
                 .filter(s -> s.mark() != SeatView.Mark.SHARING && s.mark() != SeatView.Mark.LEFT)
                 .flatMap(s -> s.candle().map(c -> candle(s.seat(), c, times)).stream())
                 .toList();

@@ -57,7 +57,7 @@ final class Evenings {
 
     private static Evening pour() {
         Evening evening = eight().event(-5, new ClassEvent.SeatExpected(seat(8)))
-                .event(-4, new ClassEvent.SeatPaired(seat(3), seat(2)));
+                .event(-4, new ClassEvent.SeatPaired(seat(2), seat(3)));
         for (String[] step : new String[][] {{"0", "welcome"}, {"9", "wicks"}, {"16", "fragrance"}, {"24", "before-wax"},
                 {"26", "mix"}, {"33", "pour"}}) {
             evening.open(Double.parseDouble(step[0]), step[1]);

@@ -3,7 +3,6 @@ package benchpace.web.screen;
 import benchpace.board.ClassView;
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Browser;
-import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
@@ -59,7 +58,7 @@ public final class ScreenGallery {
                     .setArgs(List.of("--no-sandbox", "--disable-background-networking", "--no-first-run",
                             "--disable-component-update", "--disable-sync")));
             for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
-                shots.forEach(shot -> take(browser, shot, scheme));
+                photograph(browser, shots, scheme);
             }
         }
         System.out.println(shots.size() + " screens, " + violations + " axe violations, in " + OUT);
@@ -114,18 +113,18 @@ public final class ScreenGallery {
                 role.isEmpty() ? "Pair this device first, then the page opens." : "");
     }
 
-    private void take(Browser browser, Shot shot, ColorScheme scheme) {
-        try (BrowserContext context = browser.newContext(new Browser.NewContextOptions()
-                .setViewportSize(shot.width(), shot.height()).setColorScheme(scheme))) {
-            Page page = context.newPage();
+    private void photograph(Browser browser, List<Shot> shots, ColorScheme scheme) {
+        Page page = browser.newContext(new Browser.NewContextOptions().setColorScheme(scheme)).newPage();
+        page.onConsoleMessage(message -> {
+            if (message.type().equals("error")) {
+                System.out.println(page.url() + ": " + message.text());
+            }
+        });
+        page.onPageError(error -> System.out.println(page.url() + ": " + error));
+        page.route("**/*", this::answer);
+        for (Shot shot : shots) {
             String name = shot.name() + (scheme == ColorScheme.DARK ? "-dark" : "");
-            page.onConsoleMessage(message -> {
-                if (message.type().equals("error") && !message.text().contains("ERR_FAILED") && !message.text().contains("sseError")) {
-                    System.out.println(name + ": " + message.text());
-                }
-            });
-            page.onPageError(error -> System.out.println(name + ": " + error));
-            page.route("**/*", this::answer);
+            page.setViewportSize(shot.width(), shot.height());
             page.navigate(HOST + "/" + shot.name());
             if (!shot.then().isEmpty()) {
                 page.click(shot.then());
@@ -164,9 +163,9 @@ public final class ScreenGallery {
         } else if (path.startsWith("/static/")) {
             String type = path.endsWith(".css") ? "text/css" : path.endsWith(".svg") ? "image/svg+xml" : "text/javascript";
             route.fulfill(new Route.FulfillOptions().setContentType(type).setBodyBytes(file(path)));
-        } else {
+        } else if (!path.endsWith("/stream")) {
             route.abort();
-        }
+        } // a stream is left open without a word
     }
 
     private static String resource(String path) {
