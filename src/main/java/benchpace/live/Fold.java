@@ -114,7 +114,8 @@ final class Fold implements ClassEvent.Cases<Void> {
     private static final Void DONE = null;
 
     @Override public Void classCreated(ClassEvent.ClassCreated event) {
-        event.seats().forEach(p -> seats.put(p.seat(), new SeatDraft(p.seat(), p.name(), current.at())));
+        Instant since = current.at().isBefore(event.startsAt()) ? current.at() : event.startsAt();
+        event.seats().forEach(p -> seats.put(p.seat(), new SeatDraft(p.seat(), p.name(), since)));
         return DONE;
     }
 
