@@ -35,8 +35,9 @@ final class FieldReading {
 
     /** Top surface temperature above a ring, Celsius. */
     double top(double[] y, int ir) {
-        double inside = law.theta(temperature(y, ir, grid.axial - 1));
-        return law.surface(inside, grid.dz / 2, flow.c.topLossWM2K(), flow.c.roomC());
+        double inside = HeatFlow.beforeSurface(law.theta(temperature(y, ir, grid.axial - 1)),
+                law.theta(temperature(y, ir, grid.axial - 2)));
+        return law.surface(inside, HeatFlow.REACH * grid.dz, flow.c.topLossWM2K(), flow.c.roomC());
     }
 
     /** Middle of the top surface, where an infrared thermometer looks, Celsius. */
@@ -97,16 +98,17 @@ final class FieldReading {
         if (flow.wallHolds) {
             return y[flow.wallAt + iz];
         }
-        double inside = law.theta(temperature(y, grid.radial - 1, iz));
-        return law.surface(inside, grid.dr / 2, flow.c.sideLossWM2K(), flow.c.roomC());
+        double inside = HeatFlow.beforeSurface(law.theta(temperature(y, grid.radial - 1, iz)),
+                law.theta(temperature(y, grid.radial - 2, iz)));
+        return law.surface(inside, HeatFlow.REACH * grid.dr, flow.c.sideLossWM2K(), flow.c.roomC());
     }
 
     double base(double[] y, int ir) {
         if (flow.baseHolds) {
             return y[flow.baseAt + ir];
         }
-        double inside = law.theta(temperature(y, ir, 0));
-        return law.surface(inside, grid.dz / 2, flow.c.baseLossWM2K(), flow.c.roomC());
+        double inside = HeatFlow.beforeSurface(law.theta(temperature(y, ir, 0)), law.theta(temperature(y, ir, 1)));
+        return law.surface(inside, HeatFlow.REACH * grid.dz, flow.c.baseLossWM2K(), flow.c.roomC());
     }
 
     double temperature(double[] y, int ir, int iz) {

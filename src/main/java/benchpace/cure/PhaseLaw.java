@@ -73,12 +73,11 @@ final class PhaseLaw {
         double mushySlope = kSolid / cMushy;
         double mushyCurve = halfKSlope / (cMushy * cMushy);
         double liquidSlope = kLiquid / cLiquid;
+        double thetaL = thetaLiquidus;
         for (int i = 0; i < count; i++) {
             double x = h[i];
-            double below = Math.min(x, 0);
-            double above = Math.max(x - hl, 0);
-            double inside = x - below - above;
-            into[offset + i] = solidSlope * below + inside * (mushySlope + mushyCurve * inside) + liquidSlope * above;
+            into[offset + i] = x <= 0 ? solidSlope * x
+                    : x < hl ? x * (mushySlope + mushyCurve * x) : thetaL + liquidSlope * (x - hl);
         }
     }
 

@@ -8,8 +8,8 @@ package benchpace.cure;
  * @param stepTolerance largest local error of a time step, as a fraction of the heat to be given up
  */
 public record Resolution(int radialCells, int axialCells, double stepTolerance) {
-    private static final int WORKING_CELLS = 400;
-    private static final double WORKING_TOLERANCE = 2e-3;
+    private static final int WORKING_CELLS = 260;
+    private static final double WORKING_TOLERANCE = 3e-3;
 
     public Resolution {
         if (radialCells < 4 || radialCells > 400 || axialCells < 4 || axialCells > 400) {
@@ -20,7 +20,7 @@ public record Resolution(int radialCells, int axialCells, double stepTolerance) 
         }
     }
 
-    /** The resolution used on the board: about four hundred cells, as square as the candle's shape allows. */
+    /** The resolution used on the board: about 260 cells, as square as the candle's shape allows. */
     public static Resolution working(CoolingCase c) {
         double aspect = c.radiusMetres() / c.heightMetres();
         int radial = (int) Math.round(Math.sqrt(WORKING_CELLS * Math.min(Math.max(aspect, 0.3), 4)));
