@@ -1,6 +1,7 @@
 package benchpace.cure;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
@@ -31,7 +32,7 @@ public final class CureSolver {
     private final HeatFlow flow;
     private final FieldReading reading;
     private final ChebyshevStepper stepper;
-    private final ToDoubleFunction<double[]>[] excess;
+    private final List<ToDoubleFunction<double[]>> excess;
     private final double[] before = new double[5];
     private final double[] after = new double[5];
     private final double[] passed = new double[5];
@@ -55,14 +56,13 @@ public final class CureSolver {
     }
 
     /** Each milestone's figure less its mark: above zero before, at or below zero after. */
-    @SuppressWarnings("unchecked")
-    private ToDoubleFunction<double[]>[] marks(CoolingCase c) {
-        return new ToDoubleFunction[] {
-            (ToDoubleFunction<double[]>) y -> reading.warmestTop(y) - c.skinCelsius(),
-            (ToDoubleFunction<double[]>) y -> 0.5 - reading.solidFraction(y),
-            (ToDoubleFunction<double[]>) y -> FIRM - reading.solidFraction(y),
-            (ToDoubleFunction<double[]>) y -> reading.warmest(y) - c.solidusC(),
-            (ToDoubleFunction<double[]>) y -> reading.warmestVessel(y) - CureMilestones.HAND_COOL_CELSIUS};
+    private List<ToDoubleFunction<double[]>> marks(CoolingCase c) {
+        return List.of(
+                y -> reading.warmestTop(y) - c.skinCelsius(),
+                y -> 0.5 - reading.solidFraction(y),
+                y -> FIRM - reading.solidFraction(y),
+                y -> reading.warmest(y) - c.solidusC(),
+                y -> reading.warmestVessel(y) - CureMilestones.HAND_COOL_CELSIUS);
     }
 
     /** Solves at the board's working resolution. */
@@ -84,7 +84,9 @@ public final class CureSolver {
         double end = Double.isNaN(untilMinutes) ? horizon : Math.min(untilMinutes * 60, horizon);
         double heldAtPour = flow.heldJoules(stepper.y);
         measure(stepper.y, before);
-        passed[COOL] = before[COOL] > 0 ? Double.NaN : 0;
+        for (int i = 0; i < passed.length; i++) {
+            passed[i] = before[i] > 0 ? Double.NaN : 0;
+        }
         keep();
         while (stepper.seconds < end && !(Double.isNaN(untilMinutes) && finished())) {
             stepper.advance(Math.min(LONGEST_STEP_SECONDS, end - stepper.seconds));
@@ -107,9 +109,9 @@ public final class CureSolver {
         double fraction = reading.solidFraction(y);
         into[HALF] = 0.5 - fraction;
         into[FIRM_AT] = FIRM - fraction;
-        into[SKIN] = excess[SKIN].applyAsDouble(y);
-        into[SET] = fraction < 0.9 ? 1 : excess[SET].applyAsDouble(y);
-        into[COOL] = excess[COOL].applyAsDouble(y);
+        into[SKIN] = excess.get(SKIN).applyAsDouble(y);
+        into[SET] = fraction < 0.9 ? 1 : excess.get(SET).applyAsDouble(y);
+        into[COOL] = excess.get(COOL).applyAsDouble(y);
     }
 
     private void cross(int i) {
@@ -127,7 +129,7 @@ public final class CureSolver {
         for (int n = 0; n < 14; n++) {
             double middle = (low + high) / 2;
             stepper.within(middle, scratch);
-            if (excess[i].applyAsDouble(scratch) > 0) {
+            if (excess.get(i).applyAsDouble(scratch) > 0) {
                 low = middle;
             } else {
                 high = middle;

@@ -25,19 +25,19 @@ final class FieldReading {
         for (int ir = 0; ir < nr; ir++) {
             double column = 0;
             for (int iz = 0; iz < grid.axial; iz++) {
-                column += Math.min(Math.max(y[iz * nr + ir], 0), liquid);
+                column += Math.min(Math.max(y[iz * nr + ir], 0), liquid) * grid.dz[iz];
             }
             sum += column * grid.ringArea[ir];
         }
-        double whole = Math.PI * grid.radius * grid.radius * grid.axial;
+        double whole = Math.PI * grid.radius * grid.radius * grid.height;
         return Math.min(Math.max(1 - sum / (liquid * whole), 0), 1);
     }
 
     /** Top surface temperature above a ring, Celsius. */
     double top(double[] y, int ir) {
-        double inside = HeatFlow.beforeSurface(law.theta(temperature(y, ir, grid.axial - 1)),
+        double inside = grid.top.inside(law.theta(temperature(y, ir, grid.axial - 1)),
                 law.theta(temperature(y, ir, grid.axial - 2)));
-        return law.surface(inside, HeatFlow.REACH * grid.dz, flow.c.topLossWM2K(), flow.c.roomC());
+        return law.surface(inside, grid.top.reach(), flow.c.topLossWM2K(), flow.c.roomC());
     }
 
     /** Middle of the top surface, where an infrared thermometer looks, Celsius. */
@@ -77,9 +77,14 @@ final class FieldReading {
         if (at == 0 || at == grid.axial - 1) {
             return axis[at];
         }
-        double slope = (axis[at + 1] - axis[at - 1]) / 2;
-        double curve = axis[at + 1] - 2 * axis[at] + axis[at - 1];
-        return curve < 0 ? axis[at] - slope * slope / (2 * curve) : axis[at];
+        // the parabola through the warmest layer's middle and its two neighbours
+        double below = grid.middle[at] - grid.middle[at - 1];
+        double above = grid.middle[at + 1] - grid.middle[at];
+        double slopeBelow = (axis[at] - axis[at - 1]) / below;
+        double slopeAbove = (axis[at + 1] - axis[at]) / above;
+        double curve = (slopeAbove - slopeBelow) / (below + above);
+        double slope = (slopeBelow * above + slopeAbove * below) / (below + above);
+        return curve < 0 ? axis[at] - slope * slope / (4 * curve) : axis[at];
     }
 
     /** Warmest point of the vessel's wall and base, Celsius. */
@@ -98,17 +103,17 @@ final class FieldReading {
         if (flow.wallHolds) {
             return y[flow.wallAt + iz];
         }
-        double inside = HeatFlow.beforeSurface(law.theta(temperature(y, grid.radial - 1, iz)),
+        double inside = grid.side.inside(law.theta(temperature(y, grid.radial - 1, iz)),
                 law.theta(temperature(y, grid.radial - 2, iz)));
-        return law.surface(inside, HeatFlow.REACH * grid.dr, flow.c.sideLossWM2K(), flow.c.roomC());
+        return law.surface(inside, grid.side.reach(), flow.c.sideLossWM2K(), flow.c.roomC());
     }
 
     double base(double[] y, int ir) {
         if (flow.baseHolds) {
             return y[flow.baseAt + ir];
         }
-        double inside = HeatFlow.beforeSurface(law.theta(temperature(y, ir, 0)), law.theta(temperature(y, ir, 1)));
-        return law.surface(inside, HeatFlow.REACH * grid.dz, flow.c.baseLossWM2K(), flow.c.roomC());
+        double inside = grid.base.inside(law.theta(temperature(y, ir, 0)), law.theta(temperature(y, ir, 1)));
+        return law.surface(inside, grid.base.reach(), flow.c.baseLossWM2K(), flow.c.roomC());
     }
 
     double temperature(double[] y, int ir, int iz) {

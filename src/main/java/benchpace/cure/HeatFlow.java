@@ -14,9 +14,6 @@ final class HeatFlow {
     /** A wall that answers this many times faster than any cell follows its surface without delay. */
     private static final double WALL_TOO_LIGHT = 8;
 
-    /** With {@link #beforeSurface}: how far inside the surface, in cells, its potential acts. */
-    static final double REACH = 3.0 / 8;
-
     final CoolingCase c;
     final SectionGrid grid;
     final PhaseLaw law;
@@ -36,12 +33,13 @@ final class HeatFlow {
         double loss = Math.max(c.topLossWM2K(), Math.max(c.sideLossWM2K(), c.baseLossWM2K()));
         // beyond this the wax is of one temperature to a part in a thousand, and stiff for nothing
         law = new PhaseLaw(c, Math.max(5, 1000 * loss * Math.max(r, h)));
-        grid = new SectionGrid(r, h, resolution.radialCells(), resolution.axialCells());
+        grid = new SectionGrid(r, h, resolution);
         double k = Math.max(law.kSolid, law.kLiquid);
         double diffusivity = Math.max(law.kSolid / law.cSolid, law.kLiquid / law.cLiquid);
-        cellRate = 4 * diffusivity * (1 / (grid.dr * grid.dr) + 1 / (grid.dz * grid.dz)) * 1.2;
+        double thin = grid.smallestLayer();
+        cellRate = 4 * diffusivity * (1 / (grid.dr * grid.dr) + 1 / (thin * thin)) * 1.2;
         wallHolds = wallRate(k, grid.dr, c.sideLossWM2K(), c.sideCapacityJM2K()) < WALL_TOO_LIGHT * cellRate;
-        baseHolds = wallRate(k, grid.dz, c.baseLossWM2K(), c.baseCapacityJM2K()) < WALL_TOO_LIGHT * cellRate;
+        baseHolds = wallRate(k, grid.dz[0], c.baseLossWM2K(), c.baseCapacityJM2K()) < WALL_TOO_LIGHT * cellRate;
         wallAt = grid.cells();
         baseAt = wallAt + (wallHolds ? grid.axial : 0);
         lostAt = baseAt + (baseHolds ? grid.radial : 0);
@@ -61,7 +59,7 @@ final class HeatFlow {
             rate += wallRate(k, grid.dr, c.sideLossWM2K(), c.sideCapacityJM2K());
         }
         if (baseHolds) {
-            rate += wallRate(k, grid.dz, c.baseLossWM2K(), c.baseCapacityJM2K());
+            rate += wallRate(k, grid.dz[0], c.baseLossWM2K(), c.baseCapacityJM2K());
         }
         return rate;
     }
@@ -95,25 +93,15 @@ final class HeatFlow {
         }
     }
 
-    /**
-     * A surface by the parabola through it and the two nearest cell centres x = d/2 and 3d/2: with theta' its slope there,
-     * theta(0) + (3d/8) theta' = (9 theta1 - theta2) / 8. One order better than the nearest cell alone, which matters for
-     * the skin.
-     */
-    static double beforeSurface(double nearest, double next) {
-        return (9 * nearest - next) / 8;
-    }
-
     private double side(double[] y, double[] f) {
         int nr = grid.radial;
-        double reach = REACH * grid.dr;
+        double reach = grid.side.reach();
         double loss = c.sideLossWM2K();
-        double area = grid.wallArea();
-        double perVolume = area / (grid.ringArea[nr - 1] * grid.dz);
+        double perVolume = 2 * Math.PI * grid.radius / grid.ringArea[nr - 1];
         double lost = 0;
         for (int iz = 0; iz < grid.axial; iz++) {
             int cell = iz * nr + nr - 1;
-            double inside = beforeSurface(theta[nr + cell], theta[nr + cell - 1]);
+            double inside = grid.side.inside(theta[nr + cell], theta[nr + cell - 1]);
             double wall = wallHolds ? y[wallAt + iz] : law.surface(inside, reach, loss, c.roomC());
             double out = loss * (wall - c.roomC());
             double flux = wallHolds ? (inside - law.theta(wall)) / reach : out;
@@ -121,22 +109,22 @@ final class HeatFlow {
             if (wallHolds) {
                 f[wallAt + iz] = (flux - out) / c.sideCapacityJM2K();
             }
-            lost += out;
+            lost += out * grid.wallArea(iz);
         }
-        return lost * area;
+        return lost;
     }
 
     private double base(double[] y, double[] f) {
         int nr = grid.radial;
-        double reach = REACH * grid.dz;
+        double reach = grid.base.reach();
         double loss = c.baseLossWM2K();
         double lost = 0;
         for (int ir = 0; ir < nr; ir++) {
-            double inside = beforeSurface(theta[nr + ir], theta[2 * nr + ir]);
+            double inside = grid.base.inside(theta[nr + ir], theta[2 * nr + ir]);
             double wall = baseHolds ? y[baseAt + ir] : law.surface(inside, reach, loss, c.roomC());
             double out = loss * (wall - c.roomC());
             double flux = baseHolds ? (inside - law.theta(wall)) / reach : out;
-            f[ir] -= flux / grid.dz;
+            f[ir] -= flux / grid.dz[0];
             if (baseHolds) {
                 f[baseAt + ir] = (flux - out) / c.baseCapacityJM2K();
             }
@@ -151,10 +139,10 @@ final class HeatFlow {
         double loss = c.topLossWM2K();
         double lost = 0;
         for (int ir = 0; ir < nr; ir++) {
-            double inside = beforeSurface(theta[nr + first + ir], theta[first + ir]);
-            double surface = law.surface(inside, REACH * grid.dz, loss, c.roomC());
+            double inside = grid.top.inside(theta[nr + first + ir], theta[first + ir]);
+            double surface = law.surface(inside, grid.top.reach(), loss, c.roomC());
             double out = loss * (surface - c.roomC());
-            f[first + ir] -= out / grid.dz;
+            f[first + ir] -= out / grid.dz[grid.axial - 1];
             lost += out * grid.ringArea[ir];
         }
         return lost;
@@ -165,11 +153,11 @@ final class HeatFlow {
         double sum = 0;
         for (int iz = 0; iz < grid.axial; iz++) {
             for (int ir = 0; ir < grid.radial; ir++) {
-                sum += y[iz * grid.radial + ir] * grid.ringArea[ir] * grid.dz;
+                sum += y[iz * grid.radial + ir] * grid.ringArea[ir] * grid.dz[iz];
             }
         }
         for (int iz = 0; wallHolds && iz < grid.axial; iz++) {
-            sum += c.sideCapacityJM2K() * (y[wallAt + iz] - c.roomC()) * grid.wallArea();
+            sum += c.sideCapacityJM2K() * (y[wallAt + iz] - c.roomC()) * grid.wallArea(iz);
         }
         for (int ir = 0; baseHolds && ir < grid.radial; ir++) {
             sum += c.baseCapacityJM2K() * (y[baseAt + ir] - c.roomC()) * grid.ringArea[ir];
