@@ -100,7 +100,8 @@ public final class CureSolver {
         }
         double given = heldAtPour - flow.heldJoules(stepper.y);
         double lost = stepper.y[flow.lostAt];
-        double error = given == 0 && lost == 0 ? 0 : Math.abs(lost - given) / Math.max(Math.abs(given), 1e-300);
+        // a candle that gave up next to nothing is measured against what it held, or rounding would be all there is
+        double error = Math.abs(lost - given) / Math.max(Math.abs(given), 1e-6 * Math.abs(heldAtPour));
         return new CureRun(new CureMilestones(minute(SKIN), minute(HALF), minute(FIRM_AT), minute(SET), minute(COOL),
                 error), curves());
     }

@@ -76,7 +76,7 @@ class LumpedCoolingTest {
                 return new double[] {-10 * surfacePerMass * (celsius(enthalpy[0]) - 22)};
             }
         };
-        for (double minutes : new double[] {10, 30, 60, 90, 150}) {
+        for (double minutes : new double[] {10, 30, 60, 90, 110}) {
             double start = 150_000 + 2200 * 10 + 2300 * 20;
             double enthalpy = new DormandPrince853Integrator(1e-6, 60, 1e-6, 1e-9)
                     .integrate(lumped, new ODEState(0, new double[] {start}), minutes * 60).getPrimaryState()[0];
