@@ -21,7 +21,7 @@ class TableCaseTest {
     }
 
     static TableCase soy(double room) {
-        return TableCase.of(TUMBLER, wax("soy"), 200, 0.08, room, 65, TableTop.WOOD, 1);
+        return TableCase.of(TUMBLER, wax("soy"), 200, 0.08, room, 70, TableTop.WOOD, 1);
     }
 
     private static double half(TableCase candle) {
@@ -81,7 +81,7 @@ class TableCaseTest {
     @Test
     void the_loss_multiplier_scales_all_three_losses() {
         CoolingCase once = soy(22).coolingCase();
-        CoolingCase twice = TableCase.of(TUMBLER, wax("soy"), 200, 0.08, 22, 65, TableTop.WOOD, 2).coolingCase();
+        CoolingCase twice = TableCase.of(TUMBLER, wax("soy"), 200, 0.08, 22, 70, TableTop.WOOD, 2).coolingCase();
         assertThat(twice.sideLossWM2K()).isCloseTo(2 * once.sideLossWM2K(), within(1e-12));
         assertThat(twice.baseLossWM2K()).isCloseTo(2 * once.baseLossWM2K(), within(1e-12));
         assertThat(twice.topLossWM2K()).isCloseTo(2 * once.topLossWM2K(), within(1e-12));
@@ -109,7 +109,7 @@ class TableCaseTest {
 
     @Test
     void a_fragrance_that_lowers_the_melting_range_delays_the_setting() {
-        TableCase moved = TableCase.of(TUMBLER, wax("soy").withMeltingRangeMoved(-2), 200, 0.08, 22, 65, TableTop.WOOD, 1);
+        TableCase moved = TableCase.of(TUMBLER, wax("soy").withMeltingRangeMoved(-2), 200, 0.08, 22, 70, TableTop.WOOD, 1);
         assertThat(half(moved)).isGreaterThan(half(soy(22)));
     }
 }
