@@ -6,13 +6,11 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** The open cases and the milestones an independent reference solver of the same model found for them. */
-final class OpenCases {
+public final class OpenCases {
     /** One case with the reference's minutes and its change to a coarser grid. */
-    record Open(String id, CoolingCase c, JsonNode expected) {
+    public record Open(String id, CoolingCase c, JsonNode expected) {
         double minutes(String milestone) {
             return expected.get(milestone).asDouble();
         }
@@ -25,7 +23,7 @@ final class OpenCases {
 
     private OpenCases() { }
 
-    static List<Open> all() {
+    public static List<Open> all() {
         JsonNode cases = read("open-cases.json");
         JsonNode expected = read("open-expected.json");
         List<Open> all = new ArrayList<>();
@@ -43,10 +41,6 @@ final class OpenCases {
 
     static CoolingCase first() {
         return all().get(0).c();
-    }
-
-    static Optional<Double> boxed(OptionalDouble value) {
-        return value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty();
     }
 
     private static JsonNode read(String name) {
