@@ -1,5 +1,6 @@
 package benchpace.cure;
 
+import benchpace.plan.TableTop;
 import benchpace.plan.Vessel;
 import benchpace.plan.Wax;
 import java.util.Optional;
@@ -133,6 +134,15 @@ public record TableCase(Vessel vessel, Wax wax, double fillGrams, double fragran
     double baseLoss() {
         double base = vessel.wallMillimetres() / 1000 / WallMaterial.of(vessel.material()).conductivityWMK();
         double gap = FOOT_GAP_METRES / Air.film(surfaceCelsius(), roomCelsius).conductivity();
-        return 1 / (base + gap + 1 / tableTop.intoTable(vessel.innerDiameterMillimetres() / 1000));
+        return 1 / (base + gap + 1 / intoTable(vessel.innerDiameterMillimetres() / 1000));
+    }
+
+    /**
+     * Coefficient from a round base into a thick table, W/(m2 K): shape factor S = 2 D of a disk on a semi-infinite
+     * medium (Incropera, 6th ed., table 4.1) over the disk's area, h = 8 k / (pi D). Steady state: in the first minutes
+     * a stone table takes more.
+     */
+    private double intoTable(double diameterMetres) {
+        return 8 * tableTop.conductivityWMK() / (Math.PI * diameterMetres);
     }
 }

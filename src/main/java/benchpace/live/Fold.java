@@ -25,6 +25,8 @@ final class Fold implements ClassEvent.Cases<Void> {
     private final Map<StepId, Instant> opened = new LinkedHashMap<>();
     private final SortedMap<SeatNumber, SeatDraft> seats = new TreeMap<>();
     private final Map<ActivityId, ActivityRun> activities = new HashMap<>();
+    private final List<LiveClass.Temperature> roomReadings = new ArrayList<>();
+    private final List<LiveClass.Temperature> pourReadings = new ArrayList<>();
     private final List<Seat.Note> notes = new ArrayList<>();
     private ClassEvent.ClassCreated created;
     private Optional<Instant> closedAt = Optional.empty();
@@ -94,8 +96,8 @@ final class Fold implements ClassEvent.Cases<Void> {
             draft.candle.settle(Progress.firstPour(plan, draft.candle.finishes));
             frozen.put(number, draft.freeze());
         });
-        return new LiveClass(plan, created.name(), created.startsAt(), opened, frozen, activities, notes, closedAt,
-                history, undone);
+        return new LiveClass(plan, created.name(), created.startsAt(), opened, frozen, activities,
+                new LiveClass.Told(notes, roomReadings, pourReadings), closedAt, history, undone);
     }
 
     private SeatDraft seat(ClassEvent.AtSeat event) {
@@ -222,6 +224,21 @@ final class Fold implements ClassEvent.Cases<Void> {
 
     @Override public Void classNoted(ClassEvent.ClassNoted event) {
         notes.add(new Seat.Note(current.at(), event.text(), current.seq()));
+        return DONE;
+    }
+
+    @Override public Void candleChosen(ClassEvent.CandleChosen event) {
+        seat(event).candle.chosen = Optional.of(event.candle());
+        return DONE;
+    }
+
+    @Override public Void roomRead(ClassEvent.RoomRead event) {
+        roomReadings.add(new LiveClass.Temperature(current.at(), event.celsius()));
+        return DONE;
+    }
+
+    @Override public Void pourRead(ClassEvent.PourRead event) {
+        pourReadings.add(new LiveClass.Temperature(current.at(), event.celsius()));
         return DONE;
     }
 

@@ -24,20 +24,32 @@ import java.util.TreeMap;
  * stands is in {@link Progress}.
  */
 public final class LiveClass {
+    /** A thermometer's reading, degrees Celsius. */
+    public record Temperature(Instant at, double celsius) { }
+
+    /** What was told about the class as a whole. */
+    record Told(List<Seat.Note> notes, List<Temperature> room, List<Temperature> pour) {
+        Told {
+            notes = List.copyOf(notes);
+            room = List.copyOf(room);
+            pour = List.copyOf(pour);
+        }
+    }
+
     private final Plan plan;
     private final String name;
     private final Instant startsAt;
     private final Map<StepId, Instant> opened;
     private final SortedMap<SeatNumber, Seat> seats;
     private final Map<ActivityId, ActivityRun> activities;
-    private final List<Seat.Note> notes;
+    private final Told told;
     private final Optional<Instant> closedAt;
     private final List<Recorded> history;
     private final Set<Long> undone;
     private final Map<String, Long> seqOfCommand;
 
     LiveClass(Plan plan, String name, Instant startsAt, Map<StepId, Instant> opened,
-              SortedMap<SeatNumber, Seat> seats, Map<ActivityId, ActivityRun> activities, List<Seat.Note> notes,
+              SortedMap<SeatNumber, Seat> seats, Map<ActivityId, ActivityRun> activities, Told told,
               Optional<Instant> closedAt, List<Recorded> history, Set<Long> undone) {
         this.plan = plan;
         this.name = name;
@@ -45,7 +57,7 @@ public final class LiveClass {
         this.opened = Collections.unmodifiableMap(new LinkedHashMap<>(opened));
         this.seats = Collections.unmodifiableSortedMap(new TreeMap<>(seats));
         this.activities = Map.copyOf(activities);
-        this.notes = List.copyOf(notes);
+        this.told = told;
         this.closedAt = closedAt;
         this.history = List.copyOf(history);
         this.undone = Set.copyOf(undone);
@@ -134,8 +146,18 @@ public final class LiveClass {
         return activities.getOrDefault(id, ActivityRun.UNTOUCHED);
     }
 
+    /** The room's temperature as it was read tonight, in order. */
+    public List<Temperature> roomReadings() {
+        return told.room;
+    }
+
+    /** The wax's temperature in the pitcher as it was read tonight, in order. */
+    public List<Temperature> pourReadings() {
+        return told.pour;
+    }
+
     public List<Seat.Note> notes() {
-        return notes;
+        return told.notes;
     }
 
     public Optional<Instant> closedAt() {

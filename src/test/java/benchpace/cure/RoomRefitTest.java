@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import benchpace.plan.TableTop;
 import benchpace.plan.Vessel;
 import benchpace.plan.Wax;
 import java.util.ArrayList;
