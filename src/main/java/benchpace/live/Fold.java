@@ -45,13 +45,14 @@ final class Fold implements ClassEvent.Cases<Void> {
         Set<Long> undone = undone(history);
         Fold fold = new Fold();
         fold.created = created;
-        for (Recorded recorded : corrected(history, undone)) {
+        List<Recorded> corrected = corrected(history, undone);
+        for (Recorded recorded : corrected) {
             if (!undone.contains(recorded.seq())) {
                 fold.current = recorded;
                 recorded.event().match(fold);
             }
         }
-        return fold.freeze(history, undone);
+        return fold.freeze(history, corrected, undone);
     }
 
     private static Set<Long> undone(List<Recorded> history) {
@@ -87,7 +88,7 @@ final class Fold implements ClassEvent.Cases<Void> {
         }
     }
 
-    private LiveClass freeze(List<Recorded> history, Set<Long> undone) {
+    private LiveClass freeze(List<Recorded> history, List<Recorded> corrected, Set<Long> undone) {
         SortedMap<SeatNumber, Seat> frozen = new TreeMap<>();
         Plan plan = created.plan();
         seats.forEach((number, draft) -> {
@@ -95,7 +96,7 @@ final class Fold implements ClassEvent.Cases<Void> {
             frozen.put(number, draft.freeze());
         });
         return new LiveClass(plan, created.name(), created.startsAt(), opened, frozen, activities, notes, closedAt,
-                history, undone);
+                history, corrected, undone);
     }
 
     private SeatDraft seat(ClassEvent.AtSeat event) {
