@@ -47,13 +47,14 @@ final class Fold implements ClassEvent.Cases<Void> {
         Set<Long> undone = undone(history);
         Fold fold = new Fold();
         fold.created = created;
-        for (Recorded recorded : corrected(history, undone)) {
+        List<Recorded> corrected = corrected(history, undone);
+        for (Recorded recorded : corrected) {
             if (!undone.contains(recorded.seq())) {
                 fold.current = recorded;
                 recorded.event().match(fold);
             }
         }
-        return fold.freeze(history, undone);
+        return fold.freeze(history, corrected, undone);
     }
 
     private static Set<Long> undone(List<Recorded> history) {
@@ -89,7 +90,7 @@ final class Fold implements ClassEvent.Cases<Void> {
         }
     }
 
-    private LiveClass freeze(List<Recorded> history, Set<Long> undone) {
+    private LiveClass freeze(List<Recorded> history, List<Recorded> corrected, Set<Long> undone) {
         SortedMap<SeatNumber, Seat> frozen = new TreeMap<>();
         Plan plan = created.plan();
         seats.forEach((number, draft) -> {
@@ -97,7 +98,7 @@ final class Fold implements ClassEvent.Cases<Void> {
             frozen.put(number, draft.freeze());
         });
         return new LiveClass(plan, created.name(), created.startsAt(), opened, frozen, activities,
-                new LiveClass.Told(notes, roomReadings, pourReadings), closedAt, history, undone);
+                new LiveClass.Told(notes, roomReadings, pourReadings), closedAt, history, corrected, undone);
     }
 
     private SeatDraft seat(ClassEvent.AtSeat event) {

@@ -45,12 +45,13 @@ public final class LiveClass {
     private final Told told;
     private final Optional<Instant> closedAt;
     private final List<Recorded> history;
+    private final List<Recorded> corrected;
     private final Set<Long> undone;
     private final Map<String, Long> seqOfCommand;
 
     LiveClass(Plan plan, String name, Instant startsAt, Map<StepId, Instant> opened,
               SortedMap<SeatNumber, Seat> seats, Map<ActivityId, ActivityRun> activities, Told told,
-              Optional<Instant> closedAt, List<Recorded> history, Set<Long> undone) {
+              Optional<Instant> closedAt, List<Recorded> history, List<Recorded> corrected, Set<Long> undone) {
         this.plan = plan;
         this.name = name;
         this.startsAt = startsAt;
@@ -60,6 +61,7 @@ public final class LiveClass {
         this.told = told;
         this.closedAt = closedAt;
         this.history = List.copyOf(history);
+        this.corrected = List.copyOf(corrected);
         this.undone = Set.copyOf(undone);
         Map<String, Long> ids = new HashMap<>();
         history.forEach(r -> ids.put(r.commandId(), r.seq()));
@@ -116,8 +118,17 @@ public final class LiveClass {
         return history.get(history.size() - 1).recordedAt();
     }
 
+    /** The log as it was written, in order. */
     public List<Recorded> history() {
         return history;
+    }
+
+    /**
+     * The log as its own corrections left it: the same events under the same numbers, undone ones too, but each tap
+     * with the time and the seat that it was set right to. For showing a seat what was tapped for it.
+     */
+    public List<Recorded> corrected() {
+        return corrected;
     }
 
     public boolean isUndone(long seq) {
