@@ -9,7 +9,7 @@ import java.util.List;
  * counted work runs out, leaves the best known.
  */
 final class ExactSearch {
-    private static final long MOST_WORK = 3_000_000;
+    private static final long MOST_WORK = 60_000;
 
     private final Timeline line;
     private final BreakTimes times;
@@ -69,7 +69,7 @@ final class ExactSearch {
             searches[j].begin(line.lanes.get(j), places, blocked[j]);
             current.costs[j] = searches[j].best();
         }
-        if (!current.score().betterThan(bestScore) || !finished()) {
+        if (!current.score().aimsBetterThan(bestScore) || !finished()) {
             return;
         }
         long[] bounds = current.costs.clone();
@@ -80,7 +80,7 @@ final class ExactSearch {
 
     /** Stops the strip of lane i here, and then tries every part that may come next. */
     private void extend(int i, int t, long state, long spent, int[] strip) {
-        steps++;
+        steps += 4;
         StripSearch search = searches[i];
         if (!promising(i, spent + search.bestFrom(t, state))) {
             return;
@@ -113,7 +113,7 @@ final class ExactSearch {
             return false;
         }
         current.costs[i] = cost;
-        return current.score().betterThan(bestScore);
+        return current.score().aimsBetterThan(bestScore);
     }
 
     /** Fixes a strip of lane i and goes on to the next lane. */

@@ -7,7 +7,7 @@ import java.util.stream.IntStream;
 
 /**
  * Shares the places among the seats: builds a plan seat by seat, each seat's strip being the best possible with what
- * is left, from several orders of seats; then takes back one or two seats at a time and gives them new strips while
+ * is left, again and again from better orders of seats; then takes back one or two seats at a time and gives them new strips while
  * that helps. Each seat's best strip on its own is a bound from below; a plan that reaches the sum of the bounds is
  * proven best, otherwise {@link ExactSearch} goes on where the class is small. Bounded by counted work, not by time:
  * the same problem always gives the same plan.
@@ -15,29 +15,34 @@ import java.util.stream.IntStream;
 final class PlanSearch {
     /** Up to this many seats the exact search is worth starting. */
     static final int SMALL = 8;
-    /** How many transitions of strip searches improving may take; about 20 ms on a small computer. */
-    private static final long MOST_WORK = 900_000;
+    /** The work, as {@link StripSearch#work} counts it, that building and improving may take. */
+    private static final long MOST_WORK = 80_000;
+    /** The share of it that may go into building; the rest is for improving the best plan built. */
+    private static final double BUILDING = 0.6;
     private static final int SAMPLE = 10;
+    private static final int BUILT_AT_MOST = 8;
 
     private final Timeline line;
     private final BreakTimes times;
     private final StripSearch search;
+    private final boolean small;
     private boolean proven;
 
     PlanSearch(Timeline line) {
         this.line = line;
         this.times = new BreakTimes(line);
-        this.search = new StripSearch(line);
+        this.small = line.lanes.size() <= SMALL;
+        this.search = new StripSearch(line, false);
     }
 
     /** The best plan found. */
     Draft best() {
-        boolean small = line.lanes.size() <= SMALL;
         List<int[]> combinations = times.combinations(!small);
         boolean complete = times.complete(combinations);
-        int[] chosen = combinations.size() == 1 ? combinations.get(0) : leastBound(combinations);
-        Draft draft = share(chosen);
-        proven = complete && combinations.size() == 1 && reachesBounds(draft);
+        Draft draft = combinations.size() == 1 ? share(combinations.get(0), MOST_WORK) : bestOf(combinations);
+        Score score = draft.score();
+        boolean nothingToGain = score.unplaced() == 0 && score.main() == 0;
+        proven = nothingToGain || complete && combinations.size() == 1 && reachesBounds(draft);
         if (small && !proven) {
             ExactSearch exact = new ExactSearch(line, times, draft);
             draft = exact.search(combinations);
@@ -50,32 +55,43 @@ final class PlanSearch {
         return proven;
     }
 
-    private int[] leastBound(List<int[]> combinations) {
-        int[] best = combinations.get(0);
-        long least = Long.MAX_VALUE;
+    /** Builds a plan for the starts whose bounds promise most, and shares the places well for the best two. */
+    private Draft bestOf(List<int[]> combinations) {
+        return promising(combinations).stream().map(this::buildOnce).sorted(Comparator.comparing(Draft::score))
+                .limit(2).map(d -> share(d.breakStarts, MOST_WORK / 2))
+                .min(Comparator.comparing(Draft::score)).orElseThrow();
+    }
+
+    private Draft buildOnce(int[] starts) {
+        return build(Order.AS_BEFORE, inOrder(Order.AS_BEFORE), starts, Draft.blocked(line, times, starts));
+    }
+
+    private List<int[]> promising(List<int[]> combinations) {
+        record Bound(int[] starts, long least) { }
         int step = Math.max(1, line.lanes.size() / SAMPLE);
+        Places places = line.placesNow();
+        List<Bound> all = new ArrayList<>();
         for (int[] starts : combinations) {
             boolean[][] blocked = Draft.blocked(line, times, starts);
-            Places places = line.placesNow();
             long sum = 0;
             for (int i = 0; i < line.lanes.size(); i += step) {
                 search.begin(line.lanes.get(i), places, blocked[i]);
                 sum += search.best();
             }
-            if (sum < least) {
-                least = sum;
-                best = starts;
-            }
+            all.add(new Bound(starts, sum));
         }
-        return best;
+        long least = all.stream().mapToLong(Bound::least).min().orElseThrow();
+        List<Bound> good = all.stream().filter(b -> b.least() - least < Cost.IDLE_MINUTE * SAMPLE).toList();
+        int each = (good.size() + BUILT_AT_MOST - 1) / BUILT_AT_MOST;
+        return IntStream.range(0, good.size()).filter(i -> i % each == 0).mapToObj(i -> good.get(i).starts()).toList();
     }
 
     private boolean reachesBounds(Draft draft) {
-        long[] bounds = bounds(Draft.blocked(line, times, draft.breakStarts));
+        long[] bounds = bounds(new StripSearch(line), Draft.blocked(line, times, draft.breakStarts));
         return draft.score().main() == Score.of(0, bounds).main();
     }
 
-    private long[] bounds(boolean[][] blocked) {
+    private long[] bounds(StripSearch search, boolean[][] blocked) {
         Places places = line.placesNow();
         long[] bounds = new long[line.lanes.size()];
         for (int i = 0; i < bounds.length; i++) {
@@ -86,30 +102,53 @@ final class PlanSearch {
     }
 
     /** The best strips found for given starts of the class breaks. */
-    Draft share(int[] breakStarts) {
+    Draft share(int[] breakStarts, long mostWork) {
         boolean[][] blocked = Draft.blocked(line, times, breakStarts);
-        long[] bounds = bounds(blocked);
+        long[] bounds = bounds(search, blocked);
         long goal = Score.of(0, bounds).main();
-        long stopAt = search.work + MOST_WORK;
-        Draft best = null;
+        long start = search.work;
+        long stopBuilding = start + (long) (BUILDING * mostWork);
+        Draft best = build(Order.AS_BEFORE, inOrder(Order.AS_BEFORE), breakStarts, blocked);
         for (Order order : Order.values()) {
-            Draft draft = improve(build(order, breakStarts, blocked), blocked, bounds, stopAt);
-            best = best == null || draft.score().betterThan(best.score()) ? draft : best;
-            if (best.score().main() == goal || search.work > stopAt) {
-                break;
+            List<Integer> seats = new ArrayList<>(inOrder(order));
+            long stopAt = start + (stopBuilding - start) * (order.ordinal() + 1) / Order.values().length;
+            while (best.score().main() > goal && search.work < stopAt) {
+                Draft draft = build(order, seats, breakStarts, blocked);
+                best = draft.score().betterThan(best.score()) ? draft : best;
+                if (!bringForward(seats, draft, bounds)) {
+                    break;
+                }
             }
         }
-        return best;
+        return best.score().main() > goal ? improve(best, blocked, bounds, start + mostWork) : best;
     }
 
-    /** In which order seats choose when a plan is built. */
+    /**
+     * Lets the seats that fared worse than they could choose earlier next time, the worst by most places ("squeaky
+     * wheel" optimisation, Joslin and Clements, Journal of Artificial Intelligence Research 10, 1999; from memory).
+     */
+    private static boolean bringForward(List<Integer> seats, Draft draft, long[] bounds) {
+        List<Integer> worse = seats.stream().filter(i -> draft.costs[i] > bounds[i])
+                .sorted(Comparator.comparingLong((Integer i) -> draft.costs[i] - bounds[i]).thenComparing(i -> i))
+                .toList();
+        int rank = 0;
+        for (int seat : worse) {
+            int at = seats.indexOf(seat);
+            int by = 1 + rank++ * seats.size() / (2 * worse.size());
+            seats.remove(at);
+            seats.add(Math.max(0, at - by), seat);
+        }
+        return !worse.isEmpty();
+    }
+
+    /** In which order seats choose when a plan is first built. */
     private enum Order { AS_BEFORE, FIRST_READY, TIGHTEST, FIRST_FREE }
 
-    private Draft build(Order order, int[] breakStarts, boolean[][] blocked) {
+    private Draft build(Order order, List<Integer> seats, int[] breakStarts, boolean[][] blocked) {
         Draft draft = new Draft(breakStarts, line.lanes.size());
         Places places = line.placesNow();
         int[][] kept = reserve(places, blocked, order == Order.AS_BEFORE);
-        for (int i : inOrder(order)) {
+        for (int i : seats) {
             places.giveBack(kept[i]);
             choose(i, draft, places, blocked);
         }

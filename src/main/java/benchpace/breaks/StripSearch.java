@@ -14,28 +14,56 @@ final class StripSearch {
     private static final long NONE = Long.MIN_VALUE;
 
     private final Timeline line;
+    private final boolean everyLength;
     private final int cleanUp;
+    private final int[] fullLength;
+    private final int[] shortest;
+    private final int[] mustHave;
+    private final int[] notBefore;
+    private final boolean[] needsClear;
+    private final boolean[] expected;
     private final int[][] run;
     private final int[] openBefore;
+    private final int[] lastStart;
+    private final int[] uncoverable;
+    private final long[] reward;
     private long[] keys = new long[1 << 10];
     private long[] costs = new long[1 << 10];
     private int[] choices = new int[1 << 10];
     private int filled;
+    private long bestCost;
+    private int bestChoice;
     private Lane lane;
-    private Places places;
+    private long floor;
 
-    /** Transitions weighed so far: the work done, as the core has no clock to limit it by. */
+    /** The work done so far, in transitions weighed or as costly; the core has no clock to limit it by. */
     long work;
 
+    /** A search that weighs every length a part may have. */
     StripSearch(Timeline line) {
+        this(line, true);
+    }
+
+    /** @param everyLength false to weigh only three lengths of what may be cut short; quicker, and not exact */
+    StripSearch(Timeline line, boolean everyLength) {
         this.line = line;
+        this.everyLength = everyLength;
+        this.fullLength = line.tasks.stream().mapToInt(Task::length).toArray();
+        this.shortest = line.tasks.stream().mapToInt(Task::shortest).toArray();
+        this.mustHave = line.tasks.stream().mapToInt(Task::mustHave).toArray();
+        this.notBefore = line.tasks.stream().mapToInt(Task::notBefore).toArray();
+        this.needsClear = new boolean[fullLength.length];
+        this.expected = new boolean[fullLength.length];
         this.run = new int[line.tasks.size()][line.slots + 1];
         this.openBefore = new int[line.slots + 1];
+        this.uncoverable = new int[line.slots + 1];
+        this.reward = new long[line.slots + 1];
+        this.lastStart = new int[line.tasks.size()];
         int clean = -1;
         for (int k = 0; k < line.tasks.size(); k++) {
-            if (line.tasks.get(k).isCleanUp()) {
-                clean = k;
-            }
+            needsClear[k] = line.tasks.get(k).needsClearTable();
+            expected[k] = line.tasks.get(k).expected();
+            clean = line.tasks.get(k).isCleanUp() ? k : clean;
         }
         this.cleanUp = clean;
         Arrays.fill(keys, NONE);
@@ -44,9 +72,9 @@ final class StripSearch {
     /** Takes up a seat; {@code blocked[t]} says that a class break holds it in slot t. */
     void begin(Lane seat, Places left, boolean[] blocked) {
         lane = seat;
-        places = left;
         Arrays.fill(keys, NONE);
         filled = 0;
+        work += line.slots;
         openBefore[0] = 0;
         for (int t = 0; t < line.slots; t++) {
             openBefore[t + 1] = openBefore[t] + (blocked[t] ? 0 : 1);
@@ -54,8 +82,31 @@ final class StripSearch {
         for (int k = 0; k < run.length; k++) {
             Arrays.fill(run[k], 0);
             for (int t = lane.until() - 1; t >= lane.from(); t--) {
-                run[k][t] = blocked[t] || !places.free(k, t) ? 0 : run[k][t + 1] + 1;
+                run[k][t] = blocked[t] || !left.free(k, t) ? 0 : run[k][t + 1] + 1;
             }
+        }
+        prepareBounds();
+    }
+
+    private void prepareBounds() {
+        Arrays.fill(lastStart, -1);
+        uncoverable[lane.until()] = 0;
+        reward[lane.until()] = 0;
+        for (int t = lane.until() - 1; t >= lane.from(); t--) {
+            int least = uncoverable[t + 1] + idle(t, t + 1);
+            reward[t] = reward[t + 1];
+            for (int k = 0; k < run.length; k++) {
+                reward[t] -= lane.isTold(k, t) ? Cost.BROKEN_WORD : 0;
+                if (!fits(k, t, shortest[k])) {
+                    continue;
+                }
+                lastStart[k] = Math.max(lastStart[k], t);
+                int longest = Math.min(fullLength[k], run[k][t]);
+                for (int length = shortest[k]; length <= longest; length++) {
+                    least = Math.min(least, uncoverable[t + length]);
+                }
+            }
+            uncoverable[t] = least;
         }
     }
 
@@ -96,15 +147,15 @@ final class StripSearch {
         if ((state >>> 5 + 2 * task & 3) == 0 || (state & 31) == task + 1) {
             return false;
         }
-        return !line.tasks.get(task).needsClearTable() || cleanUp < 0 || cleanUp == task
+        return !needsClear[task] || cleanUp < 0 || cleanUp == task
                 || (state >>> 5 + 2 * cleanUp & 3) == 0;
     }
 
     /** Whether places, class breaks, opening and the candle let a part be there. */
     boolean fits(int task, int start, int length) {
-        Task t = line.tasks.get(task);
-        return start >= lane.from() && start >= t.notBefore() && start + length <= lane.until()
-                && run[task][start] >= length && (t.mustHave() == 0 || start + t.mustHave() <= lane.mustEndBy());
+        return start >= lane.from() && start >= notBefore[task] && start + length <= lane.until()
+                && run[task][start] >= length
+                && (mustHave[task] == 0 || start + mustHave[task] <= lane.mustEndBy());
     }
 
     int idle(int from, int until) {
@@ -119,7 +170,7 @@ final class StripSearch {
     long costOfStopping(int t, long state) {
         long cost = Cost.IDLE_MINUTE * idle(t, lane.until());
         for (int k = 0; k < run.length; k++) {
-            if (line.tasks.get(k).expected() && (state >>> 5 + 2 * k & 3) != 0) {
+            if (expected[k] && (state >>> 5 + 2 * k & 3) != 0) {
                 cost += Cost.MISSED;
             }
         }
@@ -133,49 +184,90 @@ final class StripSearch {
         if (keys[at] == key) {
             return costs[at];
         }
-        long best = costOfStopping(t, state);
-        int choice = -1;
-        for (int k = 0; k < run.length; k++) {
-            if (!mayBegin(state, k)) {
-                continue;
-            }
-            Task task = line.tasks.get(k);
-            long next = after(state, k);
-            for (int length = task.length(); length >= task.shortest(); length--) {
-                int start = firstFit(k, t, length);
-                long cost = start < 0 ? Long.MAX_VALUE : through(t, k, start, length, next);
-                if (cost < best) {
-                    best = cost;
-                    choice = Part.of(k, start, start + length);
-                }
-                for (int[] kept : new int[][] {lane.told()[k], lane.before()[k]}) {
-                    for (int slot : kept) {
-                        if (slot >= t && slot != start && fits(k, slot, length)) {
-                            cost = through(t, k, slot, length, next);
-                            if (cost < best) {
-                                best = cost;
-                                choice = Part.of(k, slot, slot + length);
-                            }
-                        }
-                    }
+        long outerFloor = floor;
+        floor = leastFrom(t, state) + Cost.IDLE_MINUTE;
+        bestCost = costOfStopping(t, state);
+        bestChoice = -1;
+        for (int pass = 0; pass < 2; pass++) {
+            for (int k = 0; k < run.length && bestCost >= floor; k++) {
+                if (mayBegin(state, k)) {
+                    weigh(t, k, after(state, k), pass == 0);
                 }
             }
         }
-        remember(key, best, choice);
+        long best = bestCost;
+        floor = outerFloor;
+        remember(key, best, bestChoice);
         return best;
     }
 
-    private long through(int t, int task, int start, int length, long next) {
+    /**
+     * A bound from below for {@link #bestFrom}: minutes no task could cover even if all could be repeated, or that
+     * all remaining tasks together are too short for; expected tasks it is too late for; every announcement kept.
+     */
+    private long leastFrom(int t, long state) {
+        int uncovered = idle(t, lane.until());
+        long missed = 0;
+        for (int k = 0; k < run.length; k++) {
+            int uses = (int) (state >>> 5 + 2 * k & 3);
+            if (uses > 0 && lastStart[k] >= t) {
+                uncovered -= uses * fullLength[k];
+            } else if (uses > 0 && expected[k]) {
+                missed += Cost.MISSED;
+            }
+        }
+        return Cost.IDLE_MINUTE * Math.max(uncovered, uncoverable[t]) + missed + reward[t];
+    }
+
+    /** Weighs ways of going on with one task: those that were told or planned before, or all others. */
+    private void weigh(int t, int task, long next, boolean kept) {
+        for (int length = fullLength[task]; length >= shortest[task]; length = shorter(task, length)) {
+            if (kept) {
+                weighKept(lane.told()[task], t, task, length, next);
+                weighKept(lane.before()[task], t, task, length, next);
+            } else {
+                int start = firstFit(task, t, length);
+                if (start >= 0) {
+                    weigh(t, task, start, length, next);
+                }
+            }
+            if (bestCost < floor) {
+                return;
+            }
+        }
+    }
+
+    private int shorter(int task, int length) {
+        return everyLength || length == shortest[task] ? length - 1
+                : Math.max(shortest[task], length - (fullLength[task] - shortest[task] + 1) / 2);
+    }
+
+    private void weighKept(int[] kept, int t, int task, int length, long next) {
+        for (int slot : kept) {
+            if (slot >= t && fits(task, slot, length)) {
+                weigh(t, task, slot, length, next);
+            }
+        }
+    }
+
+    private void weigh(int t, int task, int start, int length, long next) {
+        long spent = Cost.IDLE_MINUTE * idle(t, start) + startCost(task, start);
+        if (spent + Cost.IDLE_MINUTE * uncoverable[start + length] + reward[start + length] >= bestCost) {
+            return;
+        }
         work++;
-        return Cost.IDLE_MINUTE * idle(t, start) + startCost(task, start) + bestFrom(start + length, next);
+        long cost = bestCost;
+        int choice = bestChoice;
+        long through = spent + bestFrom(start + length, next);
+        bestCost = Math.min(cost, through);
+        bestChoice = through < cost ? Part.of(task, start, start + length) : choice;
     }
 
     private int firstFit(int task, int t, int length) {
-        Task what = line.tasks.get(task);
-        int start = Math.max(t, what.notBefore());
+        int start = Math.max(t, notBefore[task]);
         int latest = lane.until() - length;
-        if (what.mustHave() > 0) {
-            latest = Math.min(latest, lane.mustEndBy() - what.mustHave());
+        if (mustHave[task] > 0) {
+            latest = Math.min(latest, lane.mustEndBy() - mustHave[task]);
         }
         int[] free = run[task];
         while (start <= latest) {
