@@ -89,7 +89,7 @@ final class SeatHistory {
         Activity activity = activities.get(id);
         if (activity == null || isClassBreak(activity) && standing.begunBy(problem.now())
                 || planned.from().isBefore(seat.freeFrom()) || !planned.from().isBefore(standing.closedAt())
-                || standing.pinned() && planned.from().isBefore(standing.notBefore())) {
+                || standing.movedAwayFrom(planned.from())) {
             return Optional.empty();
         }
         boolean again = activity.kind().onceOnly() && known.stream().anyMatch(p -> p.activity().equals(id));

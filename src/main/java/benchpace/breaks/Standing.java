@@ -13,17 +13,24 @@ import benchpace.plan.ActivityId;
  *
  * @param offered   whether anybody may still be sent to it
  * @param notBefore it opens then; {@link Instant#MIN} when nobody said so
+ * @param movedAt   when that was decided; {@link Instant#MAX} when it was not
  * @param begunAt   when it was started; {@link Instant#MAX} while it was not
  * @param closedAt  when it was ended or skipped; {@link Instant#MAX} while it was not
  * @param extension how much longer than planned it takes
  */
-record Standing(boolean offered, Instant notBefore, Instant begunAt, Instant closedAt, Duration extension) {
+record Standing(boolean offered, Instant notBefore, Instant movedAt, Instant begunAt, Instant closedAt,
+                Duration extension) {
     static final Standing AS_PLANNED =
-            new Standing(true, Instant.MIN, Instant.MAX, Instant.MAX, Duration.ZERO);
+            new Standing(true, Instant.MIN, Instant.MAX, Instant.MAX, Instant.MAX, Duration.ZERO);
 
     /** Whether the instructor gave it a time. */
     boolean pinned() {
         return !notBefore.equals(Instant.MIN);
+    }
+
+    /** Whether what was planned for this moment did not begin then, as it had been moved to a later time before. */
+    boolean movedAwayFrom(Instant planned) {
+        return !planned.isBefore(movedAt) && planned.isBefore(notBefore);
     }
 
     boolean begunBy(Instant now) {
@@ -52,14 +59,14 @@ record Standing(boolean offered, Instant notBefore, Instant begunAt, Instant clo
 
     private Standing after(BreakDecision decision) {
         if (decision instanceof BreakDecision.Started started) {
-            return new Standing(true, Instant.MIN, started.at(), Instant.MAX, extension);
+            return new Standing(true, Instant.MIN, Instant.MAX, started.at(), Instant.MAX, extension);
         }
         if (decision instanceof BreakDecision.Extended longer) {
-            return new Standing(offered, notBefore, begunAt, closedAt, extension.plus(longer.by()));
+            return new Standing(offered, notBefore, movedAt, begunAt, closedAt, extension.plus(longer.by()));
         }
         if (decision instanceof BreakDecision.MovedTo moved) {
-            return new Standing(true, moved.to(), begunAt, Instant.MAX, extension);
+            return new Standing(true, moved.to(), moved.at(), begunAt, Instant.MAX, extension);
         }
-        return new Standing(false, notBefore, begunAt, decision.at(), extension);
+        return new Standing(false, notBefore, movedAt, begunAt, decision.at(), extension);
     }
 }

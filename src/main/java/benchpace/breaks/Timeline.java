@@ -152,9 +152,7 @@ final class Timeline {
         boolean wrapped = wrapping.alreadyWrapped(seat.seat());
         int until = wrapped ? from : turn >= 0 ? turn : ceil(seat.ready().p50());
         int mustEndBy = Math.min(floor(seat.ready().p10()), floor(seat.mustBeBackBy()));
-        if (seat.mustBeBackBy().isBefore(seat.ready().p50())) {
-            until = Math.min(until, floor(seat.mustBeBackBy()));
-        }
+        until = Math.min(until, floor(seat.mustBeBackBy()));
         if (seat.presence() instanceof Presence.LeavingAt leaving) {
             until = Math.min(until, floor(leaving.at()));
             mustEndBy = Math.min(mustEndBy, floor(leaving.at()));

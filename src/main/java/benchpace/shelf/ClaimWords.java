@@ -17,13 +17,13 @@ public final class ClaimWords {
             "flannel", "forest", "fountain", "garden", "garlic", "ginger", "giraffe", "guitar", "hammock", "harbour",
             "hazel", "hedgehog", "honey", "igloo", "island", "ivory", "jacket", "jasmine", "jigsaw", "juniper",
             "kettle", "ladder", "lagoon", "lantern", "laurel", "lavender", "lemon", "lilac", "lizard", "lobster",
-            "magnet", "mango", "maple", "marble", "meadow", "melon", "mirror", "mitten", "mountain", "muffin",
-            "napkin", "nectar", "nutmeg", "ocean", "olive", "onion", "orange", "orchid", "otter", "paddle", "panda",
+            "magnet", "mango", "maple", "marble", "meadow", "melon", "mirror", "mitten", "muffin",
+            "napkin", "nectar", "nutmeg", "ocean", "olive", "onion", "orange", "orchid", "otter", "panda",
             "parsley", "pebble", "pelican", "pencil", "pepper", "piano", "planet", "pocket", "poppy", "pumpkin",
             "puzzle", "rabbit", "radish", "rainbow", "raven", "ribbon", "river", "saddle", "saffron", "salmon",
             "sandal", "scarf", "shadow", "silver", "sparrow", "spinach", "spoon", "squirrel", "sunset", "teapot",
             "thimble", "thistle", "thunder", "tiger", "timber", "toffee", "tomato", "trumpet", "tulip", "turtle",
-            "umbrella", "valley", "vanilla", "velvet", "violet", "waffle", "walnut", "whistle", "willow", "window",
+            "umbrella", "valley", "vanilla", "velvet", "violet", "waffle", "walnut", "willow", "window",
             "winter", "yellow", "zebra");
 
     private ClaimWords() { }

@@ -15,15 +15,18 @@ import benchpace.plan.ActivityKind;
 
 /**
  * Tries every plan of a tiny class, minute by minute, with no bound and no cleverness, and keeps the best by the
- * stated aims: class breaks placed, labels and clean-ups not missed, total idle minutes, most idle minutes of a seat.
+ * stated aims: class breaks placed, announcements kept, labels and clean-ups not missed, total idle minutes, most idle minutes of a seat.
  * Nothing is shared with the planner but the statement of the problem.
  */
 final class EveryPlan {
     /** Aims in order; less is better. */
-    record Aims(int unplaced, int missed, int idle, int mostIdle) {
+    record Aims(int unplaced, int broken, int missed, int idle, int mostIdle) {
         boolean betterThan(Aims o) {
             if (unplaced != o.unplaced) {
                 return unplaced < o.unplaced;
+            }
+            if (broken != o.broken) {
+                return broken < o.broken;
             }
             if (missed != o.missed) {
                 return missed < o.missed;
@@ -32,18 +35,21 @@ final class EveryPlan {
         }
     }
 
-    private record Strip(int[][] used, int missed, int idle) { }
+    private record Strip(int[][] used, int kept, int missed, int idle) { }
 
     private final List<Activity> own = new ArrayList<>();
     private final List<Activity> together = new ArrayList<>();
     private final List<int[]> windows = new ArrayList<>();
     private final int end;
     private int tableClearer = -1;
-    private Aims best = new Aims(99, 0, 0, 0);
+    private Aims best = new Aims(99, 0, 0, 0, 0);
+    private final WaitProblem problem;
     private int[][] taken;
     private List<List<Strip>> strips;
+    private SeatWait seat;
 
     EveryPlan(WaitProblem problem) {
+        this.problem = problem;
         Activity wrap = null;
         for (Activity a : problem.activities()) {
             if (a.kind() == ActivityKind.WRAPPING) {
@@ -109,18 +115,20 @@ final class EveryPlan {
 
     private void tryWith(int breakFrom, int breakLength, int unplaced) {
         strips = new ArrayList<>();
-        for (int[] w : windows) {
+        for (int i = 0; i < windows.size(); i++) {
+            int[] w = windows.get(i);
+            seat = problem.seats().get(i);
             Map<String, Strip> found = new HashMap<>();
-            grow(w, w[0], -1, new int[own.size()], new int[own.size()][end], breakFrom, breakFrom + breakLength, 0,
+            grow(w, w[0], -1, new int[own.size()], new int[own.size()][end], breakFrom, breakFrom + breakLength, 0, 0,
                     found);
             strips.add(List.copyOf(found.values()));
         }
         taken = new int[own.size()][end];
-        combine(0, unplaced, 0, 0, 0);
+        combine(0, unplaced, problem.announced().size(), 0, 0, 0);
     }
 
-    private void grow(int[] w, int t, int last, int[] times, int[][] used, int breakFrom, int breakUntil, int idle,
-                      Map<String, Strip> found) {
+    private void grow(int[] w, int t, int last, int[] times, int[][] used, int breakFrom, int breakUntil, int kept,
+                      int idle, Map<String, Strip> found) {
         if (t >= w[1]) {
             int missed = 0;
             for (int k = 0; k < own.size(); k++) {
@@ -132,14 +140,15 @@ final class EveryPlan {
             for (int k = 0; k < used.length; k++) {
                 copy[k] = used[k].clone();
             }
-            found.put(Arrays.deepToString(copy) + missed + "/" + idle, new Strip(copy, missed, idle));
+            found.put(Arrays.deepToString(copy) + missed + "/" + idle + "/" + kept,
+                    new Strip(copy, kept, missed, idle));
             return;
         }
         if (t >= breakFrom && t < breakUntil) {
-            grow(w, t + 1, last, times, used, breakFrom, breakUntil, idle, found);
+            grow(w, t + 1, last, times, used, breakFrom, breakUntil, kept, idle, found);
             return;
         }
-        grow(w, t + 1, last, times, used, breakFrom, breakUntil, idle + 1, found);
+        grow(w, t + 1, last, times, used, breakFrom, breakUntil, kept, idle + 1, found);
         for (int k = 0; k < own.size(); k++) {
             Activity a = own.get(k);
             int most = a.kind().onceOnly() ? 1 : 2;
@@ -157,22 +166,28 @@ final class EveryPlan {
                 }
                 times[k]++;
                 Arrays.fill(used[k], t, t + length, 1);
-                grow(w, t + length, k, times, used, breakFrom, breakUntil, idle, found);
+                int more = announced(k, t) ? 1 : 0;
+                grow(w, t + length, k, times, used, breakFrom, breakUntil, kept + more, idle, found);
                 Arrays.fill(used[k], t, t + length, 0);
                 times[k]--;
             }
         }
     }
 
-    private void combine(int seat, int unplaced, int missed, int idle, int mostIdle) {
+    private boolean announced(int k, int minute) {
+        return problem.announced().contains(new Announced(seat.seat(), own.get(k).id(),
+                problem.now().plusSeconds(60L * minute)));
+    }
+
+    private void combine(int seat, int unplaced, int broken, int missed, int idle, int mostIdle) {
         if (seat == strips.size()) {
-            Aims aims = new Aims(unplaced, missed, idle, mostIdle);
+            Aims aims = new Aims(unplaced, broken, missed, idle, mostIdle);
             best = aims.betterThan(best) ? aims : best;
             return;
         }
         for (Strip strip : strips.get(seat)) {
             if (add(strip, 1)) {
-                combine(seat + 1, unplaced, missed + strip.missed(), idle + strip.idle(),
+                combine(seat + 1, unplaced, broken - strip.kept(), missed + strip.missed(), idle + strip.idle(),
                         Math.max(mostIdle, strip.idle()));
             }
             add(strip, -1);
