@@ -17,9 +17,14 @@ public final class FirstComeFirstServed {
     public static WaitPlan plan(WaitProblem problem) {
         Timeline line = new Timeline(problem);
         BreakTimes times = new BreakTimes(line);
+        return new PlanReading(line, draft(line, times), false).plan();
+    }
+
+    /** The same as a draft, which planning starts from too, so that it never does worse. */
+    static Draft draft(Timeline line, BreakTimes times) {
         Draft draft = new Draft(times.combinations(false).get(0), line.lanes.size());
         new Queue(line, draft, Draft.blocked(line, times, draft.breakStarts)).run();
-        return new PlanReading(line, draft, false).plan();
+        return draft;
     }
 
     private static final class Queue {
@@ -52,6 +57,11 @@ public final class FirstComeFirstServed {
                         takeUp(i, t);
                     }
                 }
+            }
+            Places none = Places.of(line.tasks.size(), line.slots);
+            for (int i = 0; i < freeFrom.length; i++) {
+                rules.begin(line.lanes.get(i), none, blocked[i]);
+                draft.costs[i] = rules.cost(draft.strips[i]);
             }
         }
 

@@ -40,6 +40,12 @@ final class PlanSearch {
         List<int[]> combinations = times.combinations(!small);
         boolean complete = times.complete(combinations);
         Draft draft = combinations.size() == 1 ? share(combinations.get(0), MOST_WORK) : bestOf(combinations);
+        if (draft.score().main() > 0) {
+            Draft unplanned = FirstComeFirstServed.draft(line, times);
+            boolean[][] blocked = Draft.blocked(line, times, unplanned.breakStarts);
+            Draft other = improve(unplanned, blocked, bounds(search, blocked), search.work + MOST_WORK / 4);
+            draft = other.score().betterThan(draft.score()) ? other : draft;
+        }
         Score score = draft.score();
         boolean nothingToGain = score.unplaced() == 0 && score.main() == 0;
         proven = nothingToGain || complete && combinations.size() == 1 && reachesBounds(draft);

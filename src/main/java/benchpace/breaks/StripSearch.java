@@ -130,6 +130,19 @@ final class StripSearch {
         return Arrays.copyOf(parts, count);
     }
 
+    /** What a given strip of the seat costs, whoever made it. */
+    long cost(int[] strip) {
+        long cost = Cost.BROKEN_WORD * lane.toldCount();
+        int t = lane.from();
+        long state = firstState();
+        for (int part : strip) {
+            cost += Cost.IDLE_MINUTE * idle(t, Part.from(part)) + startCost(Part.task(part), Part.from(part));
+            state = after(state, Part.task(part));
+            t = Part.until(part);
+        }
+        return cost + costOfStopping(t, state);
+    }
+
     long firstState() {
         long state = lane.last() + 1;
         for (int k = 0; k < run.length; k++) {

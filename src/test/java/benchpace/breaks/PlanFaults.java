@@ -22,18 +22,18 @@ public final class PlanFaults {
         for (SeatStrip strip : plan.strips()) {
             SeatWait seat = problem.seats().stream().filter(s -> s.seat().equals(strip.seat())).findFirst()
                     .orElseThrow();
-            seatFaults(seat, strip, activities, faults);
+            seatFaults(problem, seat, strip, activities, faults);
         }
         capacityFaults(plan, activities, faults);
         classBreakFaults(problem, plan, activities, faults);
         return faults;
     }
 
-    private static void seatFaults(SeatWait seat, SeatStrip strip, Map<ActivityId, Activity> activities,
-                                   List<String> faults) {
+    private static void seatFaults(WaitProblem problem, SeatWait seat, SeatStrip strip,
+                                   Map<ActivityId, Activity> activities, List<String> faults) {
         String who = "seat " + seat.seat() + ": ";
         boolean cleaned = activities.values().stream().noneMatch(a -> a.kind() == ActivityKind.CLEAN_UP
-                && a.audience() == Activity.Audience.OWN_PACE);
+                && a.audience() == Activity.Audience.OWN_PACE && isOffered(problem, a.id()));
         StripPart before = null;
         for (StripPart part : strip.parts()) {
             Activity activity = activities.get(part.activity());
@@ -68,6 +68,13 @@ public final class PlanFaults {
         if (idle != strip.idleMinutes()) {
             faults.add(who + "says " + strip.idleMinutes() + " idle minutes, has " + idle);
         }
+    }
+
+    private static boolean isOffered(WaitProblem problem, ActivityId id) {
+        List<BreakDecision> about = problem.decisions().stream().filter(d -> d.activity().equals(id)
+                && !(d instanceof BreakDecision.Extended)).toList();
+        BreakDecision last = about.isEmpty() ? null : about.get(about.size() - 1);
+        return !(last instanceof BreakDecision.Skipped || last instanceof BreakDecision.Ended);
     }
 
     private static void plannedFaults(SeatWait seat, StripPart part, Activity activity, String who,
