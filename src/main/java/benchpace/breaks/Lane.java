@@ -42,7 +42,8 @@ record Lane(SeatNumber seat, int from, int until, int mustEndBy, int wrapFrom, i
 
     /** Whether a class break of this length fits into this seat's wait. */
     boolean allows(Task classBreak, int start) {
-        return start >= from && start + classBreak.length() <= until && start + classBreak.mustHave() <= latest(classBreak);
+        return start >= from && start + classBreak.length() <= until
+                && start + classBreak.mustHave() <= latest(classBreak);
     }
 
     private int latest(Task task) {

@@ -97,7 +97,8 @@ final class SeatHistory {
         if (planned.progress() != StripPart.Progress.DONE) {
             end = end.plus(Standing.extensionSince(problem.decisions(), id, problem.previous().at()));
         }
-        return again ? Optional.empty() : besideWhatIsKnown(id, planned.from(), cut(standing, planned.from(), end), known);
+        return again ? Optional.empty()
+                : besideWhatIsKnown(id, planned.from(), cut(standing, planned.from(), end), known);
     }
 
     /** A tap in the middle of a planned part ends it; what had not run for half its length then is not counted. */

@@ -51,6 +51,7 @@ public record ShelfEntry(EntryId id, String classId, SeatNumber seat, ShelfPlace
     }
 
     ShelfEntry withoutWords() {
-        return new ShelfEntry(id, classId, seat, place, readyFrom, collectBy, new Claim.Erased(), "", leftAt, collectedAt);
+        return new ShelfEntry(id, classId, seat, place, readyFrom, collectBy, new Claim.Erased(), "", leftAt,
+                collectedAt);
     }
 }

@@ -79,7 +79,7 @@ public final class Evenings {
         return SeatWait.of(seat(n), at(freeAt), new ReadyRange(at(p10), at(p50), at(p90)));
     }
 
-    /** A usual evening for a number of seats: pours spread over half an hour, an hour to set, places for about a quarter. */
+    /** A usual evening: pours spread over half an hour, an hour to set, places for about a quarter of the seats. */
     public static WaitProblem usual(int seats, boolean withClassBreak) {
         List<Activity> activities = new ArrayList<>(List.of(cleanUp(Math.max(2, seats / 4)),
                 labels(Math.max(2, seats / 4)), shortCraft(Math.max(2, seats / 5)),
@@ -120,7 +120,7 @@ public final class Evenings {
         }
         List<SeatWait> waits = new ArrayList<>();
         for (int n = 1; n <= seats; n++) {
-            int free = r.nextInt(3);
+            int free = 1 + r.nextInt(3);
             int p50 = free + mostMinutes - r.nextInt(4);
             waits.add(seat(n, free, p50 - r.nextInt(3), p50, p50 + r.nextInt(3)));
         }

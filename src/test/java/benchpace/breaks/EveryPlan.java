@@ -15,7 +15,8 @@ import benchpace.plan.ActivityKind;
 
 /**
  * Tries every plan of a tiny class, minute by minute, with no bound and no cleverness, and keeps the best by the
- * stated aims: class breaks placed, announcements kept, labels and clean-ups not missed, total idle minutes, most idle minutes of a seat.
+ * stated aims: class breaks placed, announcements kept, labels and clean-ups not missed, total idle minutes, most idle
+ * minutes of a seat.
  * Nothing is shared with the planner but the statement of the problem.
  */
 final class EveryPlan {

@@ -62,6 +62,7 @@ class WaitPlanOptimalityProperties {
                 missed += expected && strip.parts().stream().noneMatch(p -> p.activity().equals(a.id())) ? 1 : 0;
             }
         }
-        return new EveryPlan.Aims(plan.unplaced().size(), plan.changes().size(), missed, plan.idleMinutes(), plan.longestIdleMinutes());
+        return new EveryPlan.Aims(plan.unplaced().size(), plan.changes().size(), missed,
+                plan.idleMinutes(), plan.longestIdleMinutes());
     }
 }
