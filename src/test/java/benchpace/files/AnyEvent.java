@@ -59,10 +59,9 @@ final class AnyEvent {
     }
 
     static Arbitrary<Plan> plan() {
-        Arbitrary<Plan> bare = Combinators.combine(id().map(PlanId::new), filled(80), text(0, 400), text(0, 80),
+        return Combinators.combine(id().map(PlanId::new), filled(80), text(0, 400), text(0, 80),
                 Arbitraries.integers().between(1, SeatNumber.MOST), Arbitraries.of(TableShape.values()),
                 steps(), activities()).as(Plan::new);
-        return bare;
     }
 
     /** Not blank as the plan's own rule sees it. */
@@ -109,9 +108,10 @@ final class AnyEvent {
         return Combinators.combine(Arbitraries.of(ActivityKind.values()), Arbitraries.of(Activity.Audience.values()),
                 length(1, Duration.ofHours(2)), length(0, Duration.ofHours(2)),
                 Arbitraries.integers().between(1, SeatNumber.MOST), Arbitraries.of(Activity.Need.values()).set(),
-                Arbitraries.of(true, false), text(0, 80)).as((kind, audience, typical, more, places, needs, may, where) ->
-                new Activity(new ActivityId(id), "The " + id, kind, audience, typical, typical.plus(more), places, needs,
-                        may, where, where, where + where, ""));
+                Arbitraries.of(true, false), text(0, 80))
+                .as((kind, audience, typical, more, places, needs, may, where) -> new Activity(new ActivityId(id),
+                        "The " + id, kind, audience, typical, typical.plus(more), places, needs, may, where, where,
+                        where + where, ""));
     }
 
     /** Every event there is. */
@@ -142,7 +142,8 @@ final class AnyEvent {
                 seat().map(ClassEvent.PouredAgain::new),
                 Combinators.combine(seat(), text(1, 500)).as(ClassEvent.SeatNoted::new),
                 text(1, 500).map(ClassEvent.ClassNoted::new),
-                Combinators.combine(seat(), Arbitraries.doubles().between(-60, 500)).as(ClassEvent.TemperatureRead::new),
+                Combinators.combine(seat(), Arbitraries.doubles().between(-60, 500))
+                        .as(ClassEvent.TemperatureRead::new),
                 seat().map(ClassEvent.SkinSeen::new),
                 seat().map(ClassEvent.JudgedSet::new),
                 Combinators.combine(seat(), helper).as(ClassEvent.HelpClaimed::new),

@@ -46,18 +46,21 @@ class EventJsonProperties {
                 .<Object>map(type -> type).toList());
     }
 
-    @Property(tries = 1000, edgeCases = EdgeCasesMode.NONE) void an_event_reads_back_equal(@ForAll("events") ClassEvent event)
+    @Property(tries = 1000, edgeCases = EdgeCasesMode.NONE)
+    void an_event_reads_back_equal(@ForAll("events") ClassEvent event)
             throws JsonProcessingException {
         String stored = Json.text(EventJson.fields(event));
 
         assertThat(EventJson.read(EventJson.type(event), Json.read(stored))).isEqualTo(event);
     }
 
-    @Property(tries = 200, edgeCases = EdgeCasesMode.NONE) void a_plan_reads_back_equal(@ForAll("plans") Plan plan) throws JsonProcessingException {
+    @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
+    void a_plan_reads_back_equal(@ForAll("plans") Plan plan) throws JsonProcessingException {
         assertThat(PlanFile.read(Json.read(Json.pretty(PlanFile.write(plan))))).isEqualTo(new PlanReading.Sound(plan));
     }
 
-    @Property(tries = 300, edgeCases = EdgeCasesMode.NONE) void a_line_for_clients_keeps_its_own_number_type_and_time(
+    @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
+    void a_line_for_clients_keeps_its_own_number_type_and_time(
             @ForAll("events") ClassEvent event) {
         ObjectNode line = EventJson.line(new Recorded(7, "c", "instructor", NOW, NOW, event));
 
@@ -113,15 +116,16 @@ class EventJsonProperties {
         return Arbitraries.oneOf(Arbitraries.of(EventJson.types()), Arbitraries.strings().ofMaxLength(5));
     }
 
-    @Property(tries = 1000, edgeCases = EdgeCasesMode.NONE) void whatever_is_no_event_is_told_as_a_bad_field(@ForAll("types") String type,
-                                                                            @ForAll("trees") JsonNode tree) {
+    @Property(tries = 1000, edgeCases = EdgeCasesMode.NONE)
+    void whatever_is_no_event_is_told_as_a_bad_field(@ForAll("types") String type, @ForAll("trees") JsonNode tree) {
         assertReadOrTold(() -> EventJson.read(type, tree));
         assertReadOrTold(() -> CommandJson.read(tree, "instructor", NOW));
         assertThat(PlanFile.read(tree)).isNotNull();
     }
 
     /** One field of a sound event is replaced: far more of these come close. */
-    @Property(tries = 1000, edgeCases = EdgeCasesMode.NONE) void an_event_with_one_field_exchanged_is_read_or_told_as_a_bad_field(
+    @Property(tries = 1000, edgeCases = EdgeCasesMode.NONE)
+    void an_event_with_one_field_exchanged_is_read_or_told_as_a_bad_field(
             @ForAll("events") ClassEvent event, @ForAll("trees") JsonNode tree, @ForAll("fieldOf") int which) {
         ObjectNode fields = EventJson.fields(event);
         List<String> names = fields.properties().stream().map(Map.Entry::getKey).toList();
@@ -137,7 +141,8 @@ class EventJsonProperties {
     }
 
     /** As above, one level down: within the plan of a creation. */
-    @Property(tries = 500, edgeCases = EdgeCasesMode.NONE) void a_plan_with_one_field_exchanged_is_read_or_told_problem_by_problem(
+    @Property(tries = 500, edgeCases = EdgeCasesMode.NONE)
+    void a_plan_with_one_field_exchanged_is_read_or_told_problem_by_problem(
             @ForAll("plans") Plan plan, @ForAll("trees") JsonNode tree, @ForAll("fieldOf") int which) {
         ObjectNode written = PlanFile.write(plan);
         ObjectNode part = which % 2 == 0 ? written : (ObjectNode) written.at("/steps/0");

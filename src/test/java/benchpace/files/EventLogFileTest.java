@@ -23,7 +23,8 @@ import org.junit.jupiter.api.Test;
 
 /**
  * The promise to old files: a class recorded with the first version, every event there was then at least once, is still
- * read, still means the same, and would still be written the same. The file is never edited; a later version adds its own.
+ * read, still means the same, and would still be written the same. The file is never edited; a later version adds
+ * its own.
  */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class EventLogFileTest {

@@ -22,8 +22,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * A board is killed in the middle of its work, again and again, by a signal it cannot catch (POSIX SIGKILL). What it had
- * acknowledged is there afterwards, once, and the class goes on from it. {@code -Dkills=N} asks for more rounds.
+ * A board is killed in the middle of its work, again and again, by a signal it cannot catch (POSIX SIGKILL). What it
+ * had acknowledged is there afterwards, once, and the class goes on from it. {@code -Dkills=N} asks for more rounds.
  */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class KillTest {
