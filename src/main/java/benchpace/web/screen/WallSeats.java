@@ -20,8 +20,12 @@ import java.util.stream.Collectors;
  */
 public record WallSeats(String heading, List<Candle> candles, List<Group> groups, boolean dense) {
     private static final int MOST_CARDS = 12;
-    private static final int SEATS_A_LINE = 13;
-    private static final int MOST_LARGE_LINES = 4;
+    private static final int SEATS_A_LINE = 11;
+    private static final int SEATS_A_DENSE_LINE = 13;
+    private static final int MOST_LINES = 5;
+    private static final int MOST_DENSE_LINES = 6;
+    /** Widths of the groups to try, in minutes, until they fit. */
+    private static final List<Integer> WIDTHS = List.of(5, 10, 15, 30, 60);
 
     /** @param ready a hand test says so */
     public record Candle(int seat, boolean ready, String clock, Counter count) { }
@@ -46,9 +50,15 @@ public record WallSeats(String heading, List<Candle> candles, List<Group> groups
                     .map(p -> new Candle(p.seat(), p.ready(), times.roughly(p.likely()), count(p, times))).toList();
             return new WallSeats("Each candle, by seat number, about", candles, List.of(), false);
         }
-        List<Group> groups = groups(poured, times);
-        int lines = groups.stream().mapToInt(g -> (g.seats().size() + SEATS_A_LINE - 1) / SEATS_A_LINE).sum();
-        return new WallSeats("Candles ready about, by seat number", List.of(), groups, lines > MOST_LARGE_LINES);
+        List<Group> groups = List.of();
+        for (int minutes : WIDTHS) {
+            groups = groups(poured, minutes, times);
+            if (lines(groups, SEATS_A_DENSE_LINE) <= MOST_DENSE_LINES) {
+                break;
+            }
+        }
+        boolean dense = lines(groups, SEATS_A_LINE) > MOST_LINES;
+        return new WallSeats("Candles ready about, by seat number", List.of(), groups, dense);
     }
 
     private static List<Poured> poured(ClassView view) {
@@ -56,15 +66,21 @@ public record WallSeats(String heading, List<Candle> candles, List<Group> groups
                 .filter(s -> s.mark() != SeatView.Mark.SHARING && s.mark() != SeatView.Mark.LEFT)
                 .flatMap(s -> s.candle().map(c -> new Poured(s.seat(), c)).stream())
                 .toList();
-        boolean finishing = view.stage() == Stage.FINISHING && !all.stream().allMatch(Poured::ready);
-        return WallMain.waits(view) || finishing ? all : List.of();
+        if (WallMain.waits(view)) {
+            return all;
+        }
+        return view.stage() == Stage.FINISHING ? all.stream().filter(p -> !p.ready()).toList() : List.of();
     }
 
-    private static List<Group> groups(List<Poured> poured, Times times) {
+    private static int lines(List<Group> groups, int seatsALine) {
+        return groups.stream().mapToInt(g -> (g.seats().size() + seatsALine - 1) / seatsALine).sum();
+    }
+
+    private static List<Group> groups(List<Poured> poured, int minutes, Times times) {
         List<Group> groups = new ArrayList<>();
         Map<String, List<Poured>> waiting = poured.stream().filter(p -> !p.ready())
                 .sorted(Comparator.comparing(Poured::likely))
-                .collect(Collectors.groupingBy(p -> Counter.iso(times.nextFive(p.likely())), TreeMap::new,
+                .collect(Collectors.groupingBy(p -> Counter.iso(Times.next(minutes, p.likely())), TreeMap::new,
                         Collectors.toList()));
         List<Poured> ready = poured.stream().filter(Poured::ready).toList();
         if (!ready.isEmpty()) {
