@@ -26,8 +26,9 @@ public record SeatTile(int seat, String name, String mark, String word, String l
 
     static SeatTile of(SeatView seat, ClassView view, Times times) {
         int all = (int) view.steps().stream().filter(s -> s.kind().needsTap()).count();
-        return new SeatTile(seat.seat(), seat.name(), seat.mark().token(), word(seat, view.stage()), line(seat, times),
-                view.stage() == Stage.BEFORE || view.stage() == Stage.CLOSED ? Optional.empty() : count(seat, times),
+        return new SeatTile(seat.seat(), seat.name(), seat.mark().token(), word(seat, view.stage()),
+                still(view.stage()) && seat.sharesWith().isEmpty() ? "" : line(seat, times),
+                still(view.stage()) ? Optional.empty() : count(seat, times),
                 detail(seat, times), seat.stepId(), seat.canFinish(), seat.helper().orElse(""),
                 seat.hint() || seat.question(), (int) Math.min(all, finished(seat, view)), all, spoken(seat));
     }
@@ -38,8 +39,13 @@ public record SeatTile(int seat, String name, String mark, String word, String l
                 .count();
     }
 
+    /** Nothing goes on: before the first step and after the last. */
+    private static boolean still(Stage stage) {
+        return stage == Stage.BEFORE || stage == Stage.CLOSED;
+    }
+
     private static String word(SeatView seat, Stage stage) {
-        if (stage == Stage.BEFORE && seat.mark() == Mark.WAITING) {
+        if (still(stage) && seat.mark() == Mark.WAITING) {
             return "";
         }
         if (seat.hint() && seat.canFinish()) {

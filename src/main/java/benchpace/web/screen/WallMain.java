@@ -43,7 +43,7 @@ public record WallMain(String kicker, String heading, String sentence, Optional<
         Optional<Counter> count = window.map(w -> Counter.ready(w, "left", "any minute now", times));
         String when = window.map(w -> (view.cure().all().isPresent() ? "All" : "First") + " candles ready about "
                 + times.roughly(w)).orElse("");
-        return new WallMain(when, now.heading(), now.wall(), count, List.of(), "", CureWords.basis(view.cure()));
+        return new WallMain(when, now.heading(), now.wall(), count, List.of(), "", view.cure().poured() == 0 ? "" : CureWords.wall(window));
     }
 
     private static WallMain working(ClassView view, Times times) {

@@ -21,7 +21,7 @@ import java.util.Optional;
 
 /**
  * Lays every screen out in many situations and photographs it, to be looked at: pictures and pages land in
- * {@code target/gallery}. Run by hand; {@code --only=text} limits it to names that contain the text.
+ * {@code target/gallery}. Run by hand; {@code --only=expression} limits it to names that match.
  */
 public final class ScreenGallery {
     private static final String HOST = "http://127.0.0.1:1";
@@ -40,13 +40,13 @@ public final class ScreenGallery {
     private int violations;
 
     public static void main(String[] args) throws IOException {
-        String only = args.length > 0 ? args[0].replace("--only=", "") : "";
+        String only = args.length > 0 ? args[0].replace("--only=", "") : ".*";
         new ScreenGallery().run(only);
     }
 
     private void run(String only) throws IOException {
         Files.createDirectories(OUT);
-        List<Shot> shots = shots().stream().filter(s -> s.name().contains(only)).toList();
+        List<Shot> shots = shots().stream().filter(s -> s.name().matches(only)).toList();
         for (Shot shot : shots) {
             pages.put("/" + shot.name(), shot.html());
             Files.writeString(OUT.resolve(shot.name() + ".html"), shot.html());
@@ -116,7 +116,7 @@ public final class ScreenGallery {
     private void photograph(Browser browser, List<Shot> shots, ColorScheme scheme) {
         Page page = browser.newContext(new Browser.NewContextOptions().setColorScheme(scheme)).newPage();
         page.onConsoleMessage(message -> {
-            if (message.type().equals("error")) {
+            if (message.type().equals("error") && !message.text().equals("[object Event]")) { // the stream, when left
                 System.out.println(page.url() + ": " + message.text());
             }
         });
