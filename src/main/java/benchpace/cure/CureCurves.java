@@ -22,10 +22,6 @@ public final class CureCurves {
         surfaceSlope = slopes(minutes, surface);
     }
 
-    int knots() {
-        return minutes.length;
-    }
-
     /** Last computed instant, minutes from the pour. */
     public double lastMinutes() {
         return minutes[minutes.length - 1];

@@ -21,9 +21,9 @@ public enum TableTop {
     }
 
     /**
-     * Coefficient from a round base into a thick table, W/(m2 K): shape factor S = 2 D of a disk on a semi-infinite medium
-     * (Incropera, 6th ed., table 4.1) over the disk's area, h = 8 k / (pi D). Steady state: in the first minutes a
-     * stone table takes more.
+     * Coefficient from a round base into a thick table, W/(m2 K): shape factor S = 2 D of a disk on a semi-infinite
+     * medium (Incropera, 6th ed., table 4.1) over the disk's area, h = 8 k / (pi D). Steady state: in the first minutes
+     * a stone table takes more.
      */
     public double intoTable(double diameterMetres) {
         return 8 * conductivityWMK / (Math.PI * diameterMetres);

@@ -20,7 +20,8 @@ class CoolingProperties {
 
     @Provide
     Arbitrary<CoolingCase> candles() {
-        Arbitrary<double[]> shape = Combinators.combine(between(35, 110), between(40, 500)).as((d, m) -> new double[] {d, m});
+        Arbitrary<double[]> shape = Combinators.combine(between(35, 110), between(40, 500))
+                .as((d, m) -> new double[] {d, m});
         Arbitrary<double[]> wax = Combinators.combine(between(30, 60), between(0.05, 12), between(5, 30),
                 between(90_000, 200_000), between(0.15, 0.28), between(0.12, 0.9))
                 .as((solidus, range, above, latent, ks, kl) -> new double[] {solidus, range, above, latent, ks, kl});
@@ -56,12 +57,14 @@ class CoolingProperties {
     }
 
     @Property(tries = 40)
-    void a_hotter_room_is_never_sooner(@ForAll("candles") CoolingCase c, @ForAll @DoubleRange(min = 0.5, max = 2) double by) {
+    void a_hotter_room_is_never_sooner(@ForAll("candles") CoolingCase c,
+            @ForAll @DoubleRange(min = 0.5, max = 2) double by) {
         neverSooner(c, changed(c, ROOM, by));
     }
 
     @Property(tries = 40)
-    void a_hotter_pour_is_never_sooner(@ForAll("candles") CoolingCase c, @ForAll @DoubleRange(min = 1, max = 15) double by) {
+    void a_hotter_pour_is_never_sooner(@ForAll("candles") CoolingCase c,
+            @ForAll @DoubleRange(min = 1, max = 15) double by) {
         neverSooner(c, changed(c, POUR, by));
     }
 
@@ -83,7 +86,8 @@ class CoolingProperties {
     }
 
     @Property(tries = 40)
-    void more_loss_is_never_later(@ForAll("candles") CoolingCase c, @ForAll @DoubleRange(min = 1.05, max = 2) double times) {
+    void more_loss_is_never_later(@ForAll("candles") CoolingCase c,
+            @ForAll @DoubleRange(min = 1.05, max = 2) double times) {
         neverSooner(c.withLossTimes(times), c);
     }
 
