@@ -29,7 +29,7 @@ public final class CureCurves {
 
     /** Volume mean of the solid fraction, 0 to 1. */
     public double solidFractionAt(double minutesFromPour) {
-        return at(minutesFromPour, solid, solidSlope);
+        return Math.min(Math.max(at(minutesFromPour, solid, solidSlope), 0), 1);
     }
 
     /** Middle of the top surface, Celsius. */
