@@ -1,8 +1,8 @@
 package benchpace.cure;
 
 /**
- * Dry air at one atmosphere at the film temperature. Table: Incropera and DeWitt, 6th ed., table A.4, linear between its rows;
- * 250 to 450 K, clamped outside. Expansion coefficient 1/T (ideal gas, eq. 9.9).
+ * Dry air at one atmosphere at the film temperature. Table: Incropera and DeWitt, 6th ed., table A.4, linear between
+ * its rows; 250 to 450 K, clamped outside. Expansion coefficient 1/T (ideal gas, eq. 9.9).
  *
  * @param kinematicViscosity m2/s
  * @param conductivity W/(m K)
@@ -10,7 +10,8 @@ package benchpace.cure;
  * @param prandtl Prandtl number
  * @param expansion 1/K
  */
-public record Air(double kinematicViscosity, double conductivity, double diffusivity, double prandtl, double expansion) {
+public record Air(double kinematicViscosity, double conductivity, double diffusivity, double prandtl,
+        double expansion) {
     private static final double GRAVITY = 9.81;
     private static final double KELVIN_AT_ZERO_CELSIUS = 273.15;
     /** Kelvin, 1e6 nu, 1e3 k, 1e6 alpha, Pr. */

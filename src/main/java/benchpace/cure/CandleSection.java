@@ -75,13 +75,15 @@ public record CandleSection(double minutes, double radiusMillimetres, double hei
 
     /** The section in plain words, for who cannot see the drawing. */
     public String describe() {
-        String when = minutes < 0.5 ? "Just poured" : String.format(Locale.ROOT, "%.0f minutes after the pour", minutes);
+        String when = minutes < 0.5 ? "Just poured"
+                : String.format(Locale.ROOT, "%.0f minutes after the pour", minutes);
         if (solidFraction < 0.02) {
             return when + ": all of the wax is liquid and hot.";
         }
         String share = String.format(Locale.ROOT, "%.0f per cent of the wax is solid", 100 * solidFraction);
         if (solidFraction > 0.995) {
-            return when + ": " + (solidFraction >= 0.9999 ? "all of the wax is solid." : share + "; the last of it is setting.");
+            return when + ": " + (solidFraction >= 0.9999 ? "all of the wax is solid."
+                    : share + "; the last of it is setting.");
         }
         boolean core = fronts.get(1).outlines().isEmpty();
         return when + ": " + share + ". At the wall the set shell is " + millimetres(wallShellMillimetres)

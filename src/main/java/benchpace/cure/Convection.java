@@ -1,8 +1,8 @@
 package benchpace.cure;
 
 /**
- * Mean Nusselt numbers for surfaces in air and the heat transfer coefficients from them. Equation numbers: Incropera and
- * DeWitt, Fundamentals of Heat and Mass Transfer, 6th ed.
+ * Mean Nusselt numbers for surfaces in air and the heat transfer coefficients from them. Equation numbers: Incropera
+ * and DeWitt, Fundamentals of Heat and Mass Transfer, 6th ed.
  */
 public final class Convection {
     /** Stefan-Boltzmann constant, W/(m2 K4); CODATA 2018. */
@@ -48,7 +48,9 @@ public final class Convection {
         return 0.664 * Math.sqrt(reynolds) * Math.cbrt(prandtl);
     }
 
-    /** Free and forced convection together, flowing across each other: Nu^3 = forced^3 + free^3, eq. 9.64 with n = 3. */
+    /**
+     * Free and forced convection together, flowing across each other: Nu^3 = forced^3 + free^3, eq. 9.64 with n = 3.
+     */
     public static double together(double freeCoefficient, double forcedCoefficient) {
         return Math.cbrt(Math.pow(freeCoefficient, 3) + Math.pow(forcedCoefficient, 3));
     }
@@ -67,8 +69,8 @@ public final class Convection {
         double rayleigh = air.rayleigh(surfaceCelsius - roomCelsius, height);
         double free = (rayleigh <= 1e9 ? verticalLaminarNusselt(rayleigh, air.prandtl())
                 : verticalNusselt(rayleigh, air.prandtl())) * air.conductivity() / height;
-        double forced = draught <= 0 ? 0 : crossFlowNusselt(draught * diameter / air.kinematicViscosity(), air.prandtl())
-                * air.conductivity() / diameter;
+        double reynolds = draught * diameter / air.kinematicViscosity();
+        double forced = draught <= 0 ? 0 : crossFlowNusselt(reynolds, air.prandtl()) * air.conductivity() / diameter;
         return together(free, forced) + radiation(emissivity, surfaceCelsius, roomCelsius);
     }
 
@@ -77,9 +79,10 @@ public final class Convection {
             double draught) {
         Air air = Air.film(surfaceCelsius, roomCelsius);
         double length = diameter / 4;
-        double free = hotPlateUpNusselt(air.rayleigh(surfaceCelsius - roomCelsius, length)) * air.conductivity() / length;
-        double forced = draught <= 0 ? 0 : plateFlowNusselt(draught * diameter / air.kinematicViscosity(), air.prandtl())
-                * air.conductivity() / diameter;
+        double rayleigh = air.rayleigh(surfaceCelsius - roomCelsius, length);
+        double free = hotPlateUpNusselt(rayleigh) * air.conductivity() / length;
+        double reynolds = draught * diameter / air.kinematicViscosity();
+        double forced = draught <= 0 ? 0 : plateFlowNusselt(reynolds, air.prandtl()) * air.conductivity() / diameter;
         return together(free, forced) + radiation(emissivity, surfaceCelsius, roomCelsius);
     }
 }

@@ -22,10 +22,6 @@ public final class CureCurves {
         surfaceSlope = slopes(minutes, surface);
     }
 
-    int knots() {
-        return minutes.length;
-    }
-
     /** Last computed instant, minutes from the pour. */
     public double lastMinutes() {
         return minutes[minutes.length - 1];
@@ -33,7 +29,7 @@ public final class CureCurves {
 
     /** Volume mean of the solid fraction, 0 to 1. */
     public double solidFractionAt(double minutesFromPour) {
-        return at(minutesFromPour, solid, solidSlope);
+        return Math.min(Math.max(at(minutesFromPour, solid, solidSlope), 0), 1);
     }
 
     /** Middle of the top surface, Celsius. */

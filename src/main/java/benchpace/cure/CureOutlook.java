@@ -1,9 +1,9 @@
 package benchpace.cure;
 
 /**
- * What can be said about one candle's cure: ranges in minutes from the pour, from the room's posterior and the model's own
- * uncertainty. Ready means skin formed and the room's ready fraction solid; it is a level, careful carry at best, and the
- * instructor's hand test decides.
+ * What can be said about one candle's cure: ranges in minutes from the pour, from the room's posterior and the model's
+ * own uncertainty. Ready means skin formed and the room's ready fraction solid; it is a level, careful carry at best,
+ * and the instructor's hand test decides.
  *
  * @param skin the top has a skin
  * @param ready skin formed and the room's ready fraction solid
@@ -24,7 +24,7 @@ public record CureOutlook(MinuteRange skin, MinuteRange ready, MinuteRange firm)
     /** The outlook of one candle in a room. */
     public static CureOutlook of(CuringCandle candle, RoomPosterior room, TrajectoryCache cache) {
         LossTrajectories t = cache.of(candle.coolingCase());
-        double[][] weight = spread(room, candle.ownSd());
+        double[][] weight = room.ofCandle(candle, cache);
         double[] anyFraction = new double[RoomPosterior.LOSSES];
         double[] skin = new double[RoomPosterior.LOSSES];
         double[] firm = new double[RoomPosterior.LOSSES];
@@ -48,25 +48,6 @@ public record CureOutlook(MinuteRange skin, MinuteRange ready, MinuteRange firm)
             return Stage.SETTING;
         }
         return elapsedMinutes <= ready.p90() ? Stage.MAY_BE_READY : Stage.TRY_IT;
-    }
-
-    /** The room's weights widened by the candle's own factor: a convolution along ln(loss) by Gauss-Hermite. */
-    private static double[][] spread(RoomPosterior room, double sd) {
-        double[][] wide = new double[RoomPosterior.LOSSES][LossTrajectories.FRACTIONS];
-        for (int i = 0; i < RoomPosterior.LOSSES; i++) {
-            for (int j = 0; j < RoomPosterior.NODES.length; j++) {
-                double at = i + RoomPosterior.NODES[j] * sd / RoomPosterior.LOSS_SPACING;
-                double inside = Math.min(Math.max(at, 0), RoomPosterior.LOSSES - 1);
-                int low = Math.min((int) inside, RoomPosterior.LOSSES - 2);
-                double part = inside - low;
-                for (int k = 0; k < LossTrajectories.FRACTIONS; k++) {
-                    double w = room.weight(i, k) * RoomPosterior.WEIGHTS[j];
-                    wide[low][k] += w * (1 - part);
-                    wide[low + 1][k] += w * part;
-                }
-            }
-        }
-        return wide;
     }
 
     private static MinuteRange range(double[][] minutes, double[][] weight) {

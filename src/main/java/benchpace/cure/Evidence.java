@@ -32,7 +32,10 @@ public sealed interface Evidence {
         }
     }
 
-    /** Somebody saw that the skin had just formed; judged to about 15 per cent of the time (common practice, no source). */
+    /**
+     * Somebody saw that the skin had just formed; judged to about 15 per cent of the time (common practice, no
+     * source).
+     */
     record SkinFormed(CuringCandle candle, double elapsedMinutes) implements Evidence {
         static final double SD_LOG_MINUTES = 0.15;
 

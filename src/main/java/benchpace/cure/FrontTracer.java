@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Traces the outlines of where a field on a rectangular net is below a level: marching squares (Lorensen and Cline, Computer
- * Graphics 21 (1987) 163-169, in two dimensions). Around the net lies a rim of values above every level at the places of the
- * border itself, so that every outline is closed and ends on the border.
+ * Traces the outlines of where a field on a rectangular net is below a level: marching squares (Lorensen and Cline,
+ * Computer Graphics 21 (1987) 163-169, in two dimensions). Around the net lies a rim of values above every level at the
+ * places of the border itself, so that every outline is closed and ends on the border.
  */
 final class FrontTracer {
     private static final double OUTSIDE = 2;

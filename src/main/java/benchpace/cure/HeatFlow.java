@@ -6,9 +6,9 @@ import java.util.Arrays;
  * The model's equations after cutting the section into rings: dy/dt = F(y), y holding the enthalpy of each cell (J/m3),
  * the temperatures of the side wall and the base (Celsius) and, last, the heat lost to the room so far (J).
  *
- * <p>rho dh/dt = (1/r) d/dr (r k dT/dr) + d/dz (k dT/dz), in finite volumes, so the heat given up by wax and vessel equals
- * the heat lost to rounding. Second order in the cell size (Patankar, Numerical Heat Transfer and Fluid Flow, 1980,
- * chapter 4; enthalpy form: Voller and Cross, Int. J. Heat Mass Transfer 24 (1981) 545-556).
+ * <p>rho dh/dt = (1/r) d/dr (r k dT/dr) + d/dz (k dT/dz), in finite volumes, so the heat given up by wax and vessel
+ * equals the heat lost to rounding. Second order in the cell size (Patankar, Numerical Heat Transfer and Fluid Flow,
+ * 1980, chapter 4; enthalpy form: Voller and Cross, Int. J. Heat Mass Transfer 24 (1981) 545-556).
  */
 final class HeatFlow {
     /** A wall that answers this many times faster than any cell follows its surface without delay. */

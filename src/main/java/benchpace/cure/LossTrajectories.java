@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * One case solved for a row of loss multipliers, so that any multiplier is an interpolation away. Times are interpolated as
- * ln(time) against ln(multiplier), nearly straight since time goes about as one over the loss; temperatures and fractions
- * linearly in ln(multiplier). Beyond the row its ends stand.
+ * One case solved for a row of loss multipliers, so that any multiplier is an interpolation away. Times are
+ * interpolated as ln(time) against ln(multiplier), nearly straight since time goes about as one over the loss;
+ * temperatures and fractions linearly in ln(multiplier). Beyond the row its ends stand.
  */
 public final class LossTrajectories {
     static final double LOWEST_LOG = -1.1;

@@ -1,8 +1,8 @@
 package benchpace.cure;
 
 /**
- * What a room has taught about its candles, in five numbers that can be stored and shown. The loss multiplier is lognormal,
- * the ready fraction normal.
+ * What a room has taught about its candles, in five numbers that can be stored and shown. The loss multiplier is
+ * lognormal, the ready fraction normal.
  *
  * @param logLossMean mean of ln(loss multiplier)
  * @param logLossSd its standard deviation, above 0

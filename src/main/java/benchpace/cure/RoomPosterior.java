@@ -1,31 +1,37 @@
 package benchpace.cure;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
 /**
- * Posterior of a room's loss multiplier and ready fraction by Bayes's rule on a grid. The model is never quite right: each
- * candle has its own factor exp(delta), delta ~ N(0, own sd), over which its observations are averaged together, so that
- * ten readings of one candle do not make the room certain.
+ * Posterior of a room's loss multiplier and ready fraction by Bayes's rule on a grid. The model is never quite right:
+ * each candle has its own factor exp(delta), delta ~ N(0, own sd), over which its observations are averaged together,
+ * so that ten readings of one candle do not make the room certain.
  */
 public final class RoomPosterior {
     static final int LOSSES = 89;
+    private static final double SMALLEST = 1e-290;
     static final double LOSS_SPACING = -2 * LossTrajectories.LOWEST_LOG / (LOSSES - 1);
-    /** Nodes and weights of the five-point Gauss-Hermite rule for the standard normal (Abramowitz and Stegun, 25.4.46). */
-    static final double[] NODES = {-2.8569700138728056, -1.3556261799742657, 0, 1.3556261799742657, 2.8569700138728056};
-    static final double[] WEIGHTS = {0.011257411327720689, 0.22207592200561266, 0.53333333333333333, 0.22207592200561266,
-        0.011257411327720689};
+    /**
+     * Nodes and weights of the five-point Gauss-Hermite rule for the standard normal (Abramowitz and Stegun,
+     * 25.4.46).
+     */
+    private static final double[] NODES = {-2.8569700138728056, -1.3556261799742657, 0, 1.3556261799742657,
+        2.8569700138728056};
+    private static final double[] WEIGHTS = {0.011257411327720689, 0.22207592200561266, 0.53333333333333333,
+        0.22207592200561266, 0.011257411327720689};
 
     /** Weights [loss][fraction], adding up to one. */
     private final double[][] weight;
+    private final Map<String, List<Evidence>> byCandle;
     private final int observations;
 
-    private RoomPosterior(double[][] weight, int observations) {
+    private RoomPosterior(double[][] weight, Map<String, List<Evidence>> byCandle, int observations) {
         this.weight = weight;
+        this.byCandle = byCandle;
         this.observations = observations;
     }
 
@@ -50,7 +56,7 @@ public final class RoomPosterior {
         for (List<Evidence> candle : byCandle.values()) {
             addCandle(log, candle, cache);
         }
-        return new RoomPosterior(normalised(log), prior.observations() + evidence.size());
+        return new RoomPosterior(normalised(log), byCandle, prior.observations() + evidence.size());
     }
 
     static double logLoss(int i) {
@@ -74,23 +80,35 @@ public final class RoomPosterior {
     }
 
     private static void addCandle(double[][] log, List<Evidence> seen, TrajectoryCache cache) {
-        CuringCandle candle = seen.get(0).candle();
-        LossTrajectories trajectories = cache.of(candle.coolingCase());
-        double[] likelihood = new double[LossTrajectories.FRACTIONS];
+        LossTrajectories trajectories = cache.of(seen.get(0).candle().coolingCase());
         for (int i = 0; i < LOSSES; i++) {
-            Arrays.fill(likelihood, 0);
-            for (int j = 0; j < NODES.length; j++) {
-                double loss = logLoss(i) + NODES[j] * candle.ownSd();
-                double whatever = ofLoss(seen, loss, trajectories);
-                for (int k = 0; k < likelihood.length; k++) {
-                    double fraction = LossTrajectories.fraction(k);
-                    likelihood[k] += WEIGHTS[j] * Math.exp(whatever + ofFraction(seen, loss, fraction, trajectories));
-                }
-            }
-            for (int k = 0; k < likelihood.length; k++) {
-                log[i][k] += Math.log(Math.max(likelihood[k], 1e-290));
+            double[][] likelihood = likelihood(seen, i, trajectories);
+            for (int k = 0; k < LossTrajectories.FRACTIONS; k++) {
+                log[i][k] += Math.log(Math.max(over(likelihood, k), SMALLEST));
             }
         }
+    }
+
+    /** Likelihood [node of the candle's own factor][fraction] of all seen at one candle, times the node's weight. */
+    private static double[][] likelihood(List<Evidence> seen, int loss, LossTrajectories trajectories) {
+        double[][] likelihood = new double[NODES.length][LossTrajectories.FRACTIONS];
+        for (int j = 0; j < NODES.length; j++) {
+            double ownLoss = logLoss(loss) + NODES[j] * seen.get(0).candle().ownSd();
+            double whatever = ofLoss(seen, ownLoss, trajectories);
+            for (int k = 0; k < LossTrajectories.FRACTIONS; k++) {
+                double ofFraction = ofFraction(seen, ownLoss, LossTrajectories.fraction(k), trajectories);
+                likelihood[j][k] = WEIGHTS[j] * Math.exp(whatever + ofFraction);
+            }
+        }
+        return likelihood;
+    }
+
+    private static double over(double[][] likelihood, int fraction) {
+        double sum = 0;
+        for (double[] node : likelihood) {
+            sum += node[fraction];
+        }
+        return sum;
     }
 
     /** Log likelihood of what depends on the loss alone. */
@@ -142,8 +160,29 @@ public final class RoomPosterior {
         return log;
     }
 
-    double weight(int loss, int fraction) {
-        return weight[loss][fraction];
+    /**
+     * Weights [loss][fraction] of one candle's own loss, the room's times the candle's factor. Where the candle itself
+     * was looked at, that has taught its factor too: its nodes weigh by how well they explain what was seen.
+     */
+    double[][] ofCandle(CuringCandle candle, TrajectoryCache cache) {
+        List<Evidence> seen = byCandle.getOrDefault(candle.id(), List.of());
+        double[][] own = new double[LOSSES][LossTrajectories.FRACTIONS];
+        for (int i = 0; i < LOSSES; i++) {
+            double[][] likelihood = seen.isEmpty() ? null : likelihood(seen, i, cache.of(candle.coolingCase()));
+            for (int j = 0; j < NODES.length; j++) {
+                double at = i + NODES[j] * candle.ownSd() / LOSS_SPACING;
+                double inside = Math.min(Math.max(at, 0), LOSSES - 1);
+                int low = Math.min((int) inside, LOSSES - 2);
+                double part = inside - low;
+                for (int k = 0; k < LossTrajectories.FRACTIONS; k++) {
+                    double node = likelihood == null ? WEIGHTS[j]
+                            : likelihood[j][k] / Math.max(over(likelihood, k), SMALLEST);
+                    own[low][k] += weight[i][k] * node * (1 - part);
+                    own[low + 1][k] += weight[i][k] * node * part;
+                }
+            }
+        }
+        return own;
     }
 
     /** Mean and standard deviation of both parameters: what is stored for the room. */

@@ -1,8 +1,8 @@
 package benchpace.cure;
 
 /**
- * The half section r = 0..R, z = 0..H cut into rings: uniform in r; in z uniform or, in a tall candle, growing from a thin
- * top and a fairly thin base cell. Index = iz * radial + ir, so that the inner loops run along r.
+ * The half section r = 0..R, z = 0..H cut into rings: uniform in r; in z uniform or, in a tall candle, growing from a
+ * thin top and a fairly thin base cell. Index = iz * radial + ir, so that the inner loops run along r.
  */
 final class SectionGrid {
     private static final double LARGEST_RATIO_AT_THIRTY = 1.3;
@@ -29,9 +29,9 @@ final class SectionGrid {
     final Edge top;
 
     /**
-     * A surface seen by the parabola through it and its two nearest cell centres at depths x1 and x2: with theta' the slope
-     * there, theta(0) + reach theta' = theta1 + lean (theta1 - theta2). One order better than the nearest cell alone,
-     * which matters for the skin.
+     * A surface seen by the parabola through it and its two nearest cell centres at depths x1 and x2: with theta' the
+     * slope there, theta(0) + reach theta' = theta1 + lean (theta1 - theta2). One order better than the nearest cell
+     * alone, which matters for the skin.
      */
     record Edge(double lean, double reach) {
         static Edge at(double nearestCell, double nextCell) {
@@ -77,7 +77,10 @@ final class SectionGrid {
         top = Edge.at(dz[axial - 1], dz[axial - 2]);
     }
 
-    /** Layer heights from the base up: equal, or falling towards base and top as geometric rows that a ceiling cuts off. */
+    /**
+     * Layer heights from the base up: equal, or falling towards base and top as geometric rows that a ceiling cuts
+     * off.
+     */
     private static double[] layers(double height, int count, double topCell) {
         double[] layer = new double[count];
         double first = Math.min(topCell, height / count);

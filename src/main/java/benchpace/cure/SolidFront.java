@@ -3,8 +3,8 @@ package benchpace.cure;
 import java.util.List;
 
 /**
- * The part of the half section that is less solid than a level, as closed outlines: the wax inside the front. Empty when
- * all of it is more solid.
+ * The part of the half section that is less solid than a level, as closed outlines: the wax inside the front. Empty
+ * when all of it is more solid.
  *
  * @param level solid fraction at the front, 0 to 1
  * @param outlines closed polygons; the last point joins the first

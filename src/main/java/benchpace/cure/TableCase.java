@@ -8,13 +8,13 @@ import java.util.Optional;
 /**
  * A candle on a real table, from which its {@link CoolingCase} is computed.
  *
- * <p>Loss coefficients are constants of the case, taken at the temperature that its surfaces have for most of the setting
- * (see {@link #surfaceCelsius}): wall conduction in series with air and radiation at the side; air and radiation on top; base, air gap and
- * table below. Not modelled, and part of why a real candle differs: the rim above the wax, neighbours, lids, shrinkage,
- * the first minutes of a stone table.
+ * <p>Loss coefficients are constants of the case, taken at the temperature that its surfaces have for most of the
+ * setting (see {@link #surfaceCelsius}): wall conduction in series with air and radiation at the side; air and
+ * radiation on top; base, air gap and table below. Not modelled, and part of why a real candle differs: the rim above
+ * the wax, neighbours, lids, shrinkage, the first minutes of a stone table.
  *
- * <p>Fragrance counts in the mass poured. The oil does not crystallise, so its share carries no latent heat; it leaves the
- * melting range alone unless the wax is given a shift ({@link Wax#withMeltingRangeMoved}).
+ * <p>Fragrance counts in the mass poured. The oil does not crystallise, so its share carries no latent heat; it leaves
+ * the melting range alone unless the wax is given a shift ({@link Wax#withMeltingRangeMoved}).
  *
  * @param vessel what it was poured into
  * @param wax what was poured
@@ -86,7 +86,8 @@ public record TableCase(Vessel vessel, Wax wax, double fillGrams, double fragran
         double radius = vessel.innerDiameterMillimetres() / 2000;
         double capacity = WallMaterial.of(vessel.material()).capacity(wall);
         return new CoolingCase(vessel.innerDiameterMillimetres(), fillGrams, wax.densityKgM3(),
-                wax.specificHeatSolidJKgK(), wax.specificHeatLiquidJKgK(), wax.latentHeatJKg() * (1 - fragranceFraction),
+                wax.specificHeatSolidJKgK(), wax.specificHeatLiquidJKgK(),
+                wax.latentHeatJKg() * (1 - fragranceFraction),
                 wax.solidusCelsius(), wax.liquidusCelsius(), wax.conductivitySolidWMK(), wax.conductivityLiquidWMK(),
                 roomCelsius, pourCelsius, lossMultiplier * sideLoss(), lossMultiplier * baseLoss(),
                 lossMultiplier * topLoss(), capacity * (1 + wall / (2 * radius)), capacity);
@@ -98,9 +99,9 @@ public record TableCase(Vessel vessel, Wax wax, double fillGrams, double fragran
     }
 
     /**
-     * The wax surface at which air and radiation are taken: 70 per cent of the way from the room to the middle of the melting
-     * range. In the solved candles the middle of the top lies at 100 per cent of it at the skin, 80 at half solid and
-     * 40 at firm; free convection changes only with the fourth root of this choice.
+     * The wax surface at which air and radiation are taken: 70 per cent of the way from the room to the middle of the
+     * melting range. In the solved candles the middle of the top lies at 100 per cent of it at the skin, 80 at half
+     * solid and 40 at firm; free convection changes only with the fourth root of this choice.
      */
     double surfaceCelsius() {
         double melt = (wax.solidusCelsius() + wax.liquidusCelsius()) / 2;

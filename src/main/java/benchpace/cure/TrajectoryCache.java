@@ -4,8 +4,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * Keeps the {@link LossTrajectories} of the cases met lately, so that a class with forty alike candles solves one. A pure
- * memo: the same case always has the same answer. For one thread at a time.
+ * Keeps the {@link LossTrajectories} of the cases met lately, so that a class with forty alike candles solves one. A
+ * pure memo: the same case always has the same answer. For one thread at a time.
  */
 public final class TrajectoryCache {
     private static final int MOST_CASES = 256;

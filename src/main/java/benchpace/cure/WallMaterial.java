@@ -13,9 +13,9 @@ import benchpace.plan.Vessel;
 public record WallMaterial(double conductivityWMK, double densityKgM3, double specificHeatJKgK, double emissivity) {
 
     /**
-     * Of a vessel's material. Glass: plate (soda lime), Incropera and DeWitt, 6th ed., table A.3, emissivity table A.11. Tin:
-     * tinned steel sheet, carbon steel AISI 1010 of table A.1; emissivity of bright but lacquered tinplate from memory.
-     * Ceramic: dense stoneware, from memory.
+     * Of a vessel's material. Glass: plate (soda lime), Incropera and DeWitt, 6th ed., table A.3, emissivity table
+     * A.11. Tin: tinned steel sheet, carbon steel AISI 1010 of table A.1; emissivity of bright but lacquered tinplate
+     * from memory. Ceramic: dense stoneware, from memory.
      */
     public static WallMaterial of(Vessel.Material material) {
         return switch (material) {

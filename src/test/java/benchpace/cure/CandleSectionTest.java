@@ -106,8 +106,9 @@ class CandleSectionTest {
     void it_is_told_in_plain_words() {
         List<CandleSection> film = CandleSection.everyMinute(CASE, 0, 330);
         assertThat(film.get(0).describe()).isEqualTo("Just poured: all of the wax is liquid and hot.");
-        assertThat(film.get(60).describe()).startsWith("60 minutes after the pour: ").contains("per cent of the wax is solid",
-                "At the wall the set shell is about", "the middle is still liquid");
+        assertThat(film.get(60).describe()).startsWith("60 minutes after the pour: ")
+                .contains("per cent of the wax is solid", "At the wall the set shell is about")
+                .endsWith("the middle is still liquid.");
         assertThat(film.get(330).describe()).endsWith("all of the wax is solid.");
     }
 

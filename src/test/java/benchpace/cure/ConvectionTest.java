@@ -8,8 +8,8 @@ import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 
 /**
- * Correlations against worked examples of Incropera and DeWitt, Fundamentals of Heat and Mass Transfer, 6th ed.: 9.2 (glass
- * firescreen), 9.3 (warm air duct), 7.4 (cylinder in cross flow, Churchill and Bernstein).
+ * Correlations against worked examples of Incropera and DeWitt, Fundamentals of Heat and Mass Transfer, 6th ed.: 9.2
+ * (glass firescreen), 9.3 (warm air duct), 7.4 (cylinder in cross flow, Churchill and Bernstein).
  */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class ConvectionTest {

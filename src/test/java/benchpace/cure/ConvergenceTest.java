@@ -8,9 +8,9 @@ import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 
 /**
- * Grid and step convergence, by the usual grid refinement study (Roache, "Quantification of uncertainty in computational
- * fluid dynamics", Annu. Rev. Fluid Mech. 29 (1997) 123-160): from three grids with ratio two, the order p is
- * log2((coarse - middle) / (middle - fine)). The scheme is of second order in the cell and in the step.
+ * Grid and step convergence, by the usual grid refinement study (Roache, "Quantification of uncertainty in
+ * computational fluid dynamics", Annu. Rev. Fluid Mech. 29 (1997) 123-160): from three grids with ratio two, the order
+ * p is log2((coarse - middle) / (middle - fine)). The scheme is of second order in the cell and in the step.
  */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class ConvergenceTest {

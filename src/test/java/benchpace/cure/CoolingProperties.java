@@ -20,7 +20,8 @@ class CoolingProperties {
 
     @Provide
     Arbitrary<CoolingCase> candles() {
-        Arbitrary<double[]> shape = Combinators.combine(between(35, 110), between(40, 500)).as((d, m) -> new double[] {d, m});
+        Arbitrary<double[]> shape = Combinators.combine(between(35, 110), between(40, 500))
+                .as((d, m) -> new double[] {d, m});
         Arbitrary<double[]> wax = Combinators.combine(between(30, 60), between(0.05, 12), between(5, 30),
                 between(90_000, 200_000), between(0.15, 0.28), between(0.12, 0.9))
                 .as((solidus, range, above, latent, ks, kl) -> new double[] {solidus, range, above, latent, ks, kl});
@@ -41,27 +42,37 @@ class CoolingProperties {
     }
 
     @Property(tries = 60)
-    void the_milestones_come_in_order_and_the_solid_fraction_never_falls(@ForAll("candles") CoolingCase c) {
-        CureRun run = CureSolver.solve(c);
-        double half = or24Hours(run.milestones().halfMinutes());
-        double firm = or24Hours(run.milestones().firmMinutes());
-        assertThat(half).isLessThanOrEqualTo(firm);
-        assertThat(firm).isLessThanOrEqualTo(or24Hours(run.milestones().setMinutes()) + 0.5);
+    void the_milestones_come_in_order(@ForAll("candles") CoolingCase c) {
+        CureMilestones found = CureSolver.solve(c).milestones();
+        double firm = or24Hours(found.firmMinutes());
+        assertThat(or24Hours(found.halfMinutes())).isLessThanOrEqualTo(firm);
+        assertThat(firm).isLessThanOrEqualTo(or24Hours(found.setMinutes()) + 0.5);
+    }
+
+    /** Without a vessel's own heat nothing ever warms again. A cold heavy pot sets a thin shell that melts once more. */
+    @Property(tries = 60)
+    void in_a_vessel_without_weight_the_solid_fraction_never_falls(@ForAll("candles") CoolingCase c) {
+        double[] n = c.numbers();
+        n[15] = 0;
+        n[16] = 0;
+        CureCurves curves = CureSolver.solve(CoolingCase.of(n)).curves();
         double before = 0;
-        for (double minute = 0; minute < run.curves().lastMinutes(); minute += 5) {
-            double now = run.curves().solidFractionAt(minute);
-            assertThat(now).isBetween(before - 1e-3, 1.0);
+        for (double minute = 0; minute < curves.lastMinutes(); minute += 2) {
+            double now = curves.solidFractionAt(minute);
+            assertThat(now).isBetween(before - 1e-6, 1.0);
             before = now;
         }
     }
 
     @Property(tries = 40)
-    void a_hotter_room_is_never_sooner(@ForAll("candles") CoolingCase c, @ForAll @DoubleRange(min = 0.5, max = 2) double by) {
+    void a_hotter_room_is_never_sooner(@ForAll("candles") CoolingCase c,
+            @ForAll @DoubleRange(min = 0.5, max = 2) double by) {
         neverSooner(c, changed(c, ROOM, by));
     }
 
     @Property(tries = 40)
-    void a_hotter_pour_is_never_sooner(@ForAll("candles") CoolingCase c, @ForAll @DoubleRange(min = 1, max = 15) double by) {
+    void a_hotter_pour_is_never_sooner(@ForAll("candles") CoolingCase c,
+            @ForAll @DoubleRange(min = 1, max = 15) double by) {
         neverSooner(c, changed(c, POUR, by));
     }
 
@@ -83,7 +94,8 @@ class CoolingProperties {
     }
 
     @Property(tries = 40)
-    void more_loss_is_never_later(@ForAll("candles") CoolingCase c, @ForAll @DoubleRange(min = 1.05, max = 2) double times) {
+    void more_loss_is_never_later(@ForAll("candles") CoolingCase c,
+            @ForAll @DoubleRange(min = 1.05, max = 2) double times) {
         neverSooner(c.withLossTimes(times), c);
     }
 

@@ -11,8 +11,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Cooling of a long cylinder without change of phase, one-term solution on the axis: theta* = C1 exp(-zeta1^2 Fo) for
- * Fo > 0.2. Coefficients: Incropera and DeWitt, Fundamentals of Heat and Mass Transfer, 6th ed., table 5.1 (Heisler, Trans.
- * ASME 69 (1947) 227-236); equation 5.50: zeta J1(zeta) / J0(zeta) = Bi.
+ * Fo > 0.2. Coefficients: Incropera and DeWitt, Fundamentals of Heat and Mass Transfer, 6th ed., table 5.1 (Heisler,
+ * Trans. ASME 69 (1947) 227-236); equation 5.50: zeta J1(zeta) / J0(zeta) = Bi.
  */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class InfiniteCylinderTest {

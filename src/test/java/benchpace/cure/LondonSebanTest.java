@@ -9,9 +9,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Quasi-steady freezing of a long cylinder cooled through its side: London and Seban, "Rate of ice formation", Trans. ASME
- * 65 (1943) 771-778. With the front at r: t = rho L / dT [ ((R^2 - r^2)/4 - (r^2/2) ln(R/r)) / k + (R^2 - r^2) / (2 h R) ].
- * Exact as the Stefan number goes to zero; here it is 0.01.
+ * Quasi-steady freezing of a long cylinder cooled through its side: London and Seban, "Rate of ice formation", Trans.
+ * ASME 65 (1943) 771-778. With the front at r: t = rho L / dT [ ((R^2 - r^2)/4 - (r^2/2) ln(R/r)) / k + (R^2 - r^2) /
+ * (2 h R) ]. Exact as the Stefan number goes to zero; here it is 0.01.
  */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class LondonSebanTest {

@@ -13,9 +13,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Bodies of one temperature (small Biot number). Without latent heat exactly exponential: Incropera and DeWitt, 6th ed.,
- * eq. 5.6 and example 5.1. With latent heat the plateau lasts m L / (U A dT) (heat balance). The whole course is checked
- * against an independent integrator, Hipparchus's Dormand-Prince 8(5,3).
+ * Bodies of one temperature (small Biot number). Without latent heat exactly exponential: Incropera and DeWitt, 6th
+ * ed., eq. 5.6 and example 5.1. With latent heat the plateau lasts m L / (U A dT) (heat balance). The whole course is
+ * checked against an independent integrator, Hipparchus's Dormand-Prince 8(5,3).
  */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class LumpedCoolingTest {
@@ -45,7 +45,10 @@ class LumpedCoolingTest {
         assertThat(CureSolver.solve(c, SMALL).curves().surfaceCelsiusAt(minutes)).isCloseTo(exact, within(0.15));
     }
 
-    /** Computed by hand: jar 8 cm x 8 cm, 226.8 g, c 2.0 and 2.2 kJ/(kg K), L 200 kJ/kg, 70 C poured, melts at 55, room 21. */
+    /**
+     * Computed by hand: jar 8 cm x 8 cm, 226.8 g, c 2.0 and 2.2 kJ/(kg K), L 200 kJ/kg, 70 C poured, melts at 55,
+     * room 21.
+     */
     @ParameterizedTest
     @CsvSource({"8, 12.6, 92.2", "10, 10.1, 73.7", "12, 8.4, 61.4"})
     void the_plateau_lasts_latent_heat_over_loss(double loss, double toMelting, double plateau) {

@@ -61,7 +61,8 @@ class NeumannTwoPhaseTest {
         double front = 2 * root * Math.sqrt(alphaSolid() * minutes * 60);
         for (int iz = 0; iz < axis.length; iz++) {
             double z = (iz + 0.5) * DEPTH / axis.length;
-            double solid = ROOM + (50 - ROOM) * Erf.erf(z / (2 * Math.sqrt(alphaSolid() * minutes * 60))) / Erf.erf(root);
+            double spread = 2 * Math.sqrt(alphaSolid() * minutes * 60);
+            double solid = ROOM + (50 - ROOM) * Erf.erf(z / spread) / Erf.erf(root);
             double liquid = POUR - (POUR - 50) * Erf.erfc(z / (2 * Math.sqrt(alphaLiquid() * minutes * 60)))
                     / Erf.erfc(nu * root);
             assertThat(axis[iz]).isCloseTo(z < front ? solid : liquid, within(0.5));

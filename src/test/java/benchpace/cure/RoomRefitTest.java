@@ -86,7 +86,8 @@ class RoomRefitTest {
             CuringCandle next = candle("seat " + i, 200, 22, 70);
             seen.add(new Evidence.SurfaceReading(next, 12, truth.curves().surfaceCelsiusAt(12)));
             seen.add(new Evidence.JudgedSet(next, truth.milestones().halfMinutes().orElseThrow()));
-            double now = CureOutlook.of(candle, RoomPosterior.of(RoomFit.untaught(), seen, cache), cache).ready().width();
+            RoomPosterior room = RoomPosterior.of(RoomFit.untaught(), seen, cache);
+            double now = CureOutlook.of(candle, room, cache).ready().width();
             assertThat(now).isLessThan(width);
             width = now;
         }
@@ -164,7 +165,8 @@ class RoomRefitTest {
         assertThat(Evidence.SurfaceReading.refusal(usual(), 16.9)).isPresent();
         assertThat(Evidence.SurfaceReading.refusal(usual(), Double.NaN)).isPresent();
         assertThat(Evidence.SurfaceReading.refusal(usual(), 55)).isEmpty();
-        assertThatThrownBy(() -> new Evidence.SurfaceReading(usual(), 5, 158)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Evidence.SurfaceReading(usual(), 5, 158))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test
@@ -192,7 +194,8 @@ class RoomRefitTest {
     void a_candle_that_does_not_set_within_a_day_has_no_end_to_its_range() {
         CoolingCase tub = CoolingCase.of(300, 20_000, 900, 2100, 2200, 135_000, 38, 50, 0.19, 0.34, 22, 70, 8, 5, 8,
                 8400, 8400);
-        CureOutlook outlook = CureOutlook.of(new CuringCandle("tub", tub, false), RoomPosterior.of(RoomFit.untaught()), cache);
+        CuringCandle candle = new CuringCandle("tub", tub, false);
+        CureOutlook outlook = CureOutlook.of(candle, RoomPosterior.of(RoomFit.untaught()), cache);
         assertThat(outlook.firm().p90()).isInfinite();
         assertThat(outlook.firm().width()).isInfinite();
         assertThat(outlook.skin().p50()).isFinite();

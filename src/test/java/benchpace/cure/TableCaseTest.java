@@ -30,8 +30,8 @@ class TableCaseTest {
     }
 
     private static TableCase draughty(TableCase c, double metresPerSecond) {
-        return new TableCase(c.vessel(), c.wax(), c.fillGrams(), c.fragranceFraction(), c.roomCelsius(), c.pourCelsius(),
-                c.tableTop(), metresPerSecond, c.lossMultiplier());
+        return new TableCase(c.vessel(), c.wax(), c.fillGrams(), c.fragranceFraction(), c.roomCelsius(),
+                c.pourCelsius(), c.tableTop(), metresPerSecond, c.lossMultiplier());
     }
 
     private static TableCase on(TableTop top) {
@@ -110,7 +110,8 @@ class TableCaseTest {
 
     @Test
     void a_fragrance_that_lowers_the_melting_range_delays_the_setting() {
-        TableCase moved = TableCase.of(TUMBLER, wax("soy").withMeltingRangeMoved(-2), 200, 0.08, 22, 70, TableTop.WOOD, 1);
+        Wax softer = wax("soy").withMeltingRangeMoved(-2);
+        TableCase moved = TableCase.of(TUMBLER, softer, 200, 0.08, 22, 70, TableTop.WOOD, 1);
         assertThat(half(moved)).isGreaterThan(half(soy(22)));
     }
 }

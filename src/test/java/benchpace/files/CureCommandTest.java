@@ -63,8 +63,9 @@ class CureCommandTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"waxMassG, -3", "solidusC, 64.5", "pourC, 60", "roomC, 59", "innerDiameterMm, NaN", "topLossWM2K, Infinity",
-        "waxMassG, 1e999", "latentHeatJKg, null", "densityKgM3, \"900\"", "roomC, [1]", "baseLossWM2K, true"})
+    @CsvSource({"waxMassG, -3", "solidusC, 64.5", "pourC, 60", "roomC, 59", "innerDiameterMm, NaN",
+        "topLossWM2K, Infinity", "waxMassG, 1e999", "latentHeatJKg, null", "densityKgM3, \"900\"", "roomC, [1]",
+        "baseLossWM2K, true"})
     void a_bad_case_names_itself_and_its_field_and_nothing_is_written(String field, String value) throws IOException {
         ArrayNode cases = (ArrayNode) JSON.readTree(open("open-cases.json"));
         ((ObjectNode) cases.get(0)).put(field, "@");
