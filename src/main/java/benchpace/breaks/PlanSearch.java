@@ -8,7 +8,8 @@ import java.util.stream.IntStream;
 /**
  * Shares the places among the seats: builds a plan seat by seat, each seat's strip being the best possible with what
  * is left, again and again from better orders of seats; then takes back one or two seats at a time and gives them new
- * strips while that helps. Each seat's best strip on its own is a bound from below; a plan that reaches the sum of the bounds is
+ * strips while that helps. Each seat's best strip on its own is a bound from below; a plan that reaches the sum of the
+ * bounds is
  * proven best, otherwise {@link ExactSearch} goes on where the class is small. Bounded by counted work, not by time:
  * the same problem always gives the same plan.
  */

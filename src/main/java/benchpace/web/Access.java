@@ -94,7 +94,8 @@ public final class Access {
         throttle.wait(address, now).ifPresent(wait -> {
             ctx.header("Retry-After", Long.toString(Math.max(1, wait.toSeconds() + 1)));
             throw new Refused(new Problem(429, "too-many-tries", "Too many wrong PINs",
-                    "Wait " + Math.max(1, wait.toSeconds() + 1) + " seconds, or open the link from the board's console."));
+                    "Wait " + Math.max(1, wait.toSeconds() + 1)
+                            + " seconds, or open the link from the board's console."));
         });
         JsonNode body = Bodies.object(ctx);
         Role role = role(body).orElseThrow(() -> {

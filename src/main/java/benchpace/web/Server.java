@@ -100,7 +100,8 @@ public final class Server implements AutoCloseable {
 
     private static void failures(RoutesConfig routes, Screens screens) {
         routes.exception(Refused.class, (e, ctx) -> answer(ctx, e.problem(), screens));
-        routes.exception(BadField.class, (e, ctx) -> answer(ctx, Problem.unprocessable(sentence(e.getMessage())), screens));
+        routes.exception(BadField.class, (e, ctx) -> answer(ctx,
+                Problem.unprocessable(sentence(e.getMessage())), screens));
         routes.exception(HttpResponseException.class, (e, ctx) -> answer(ctx, e.getStatus() == 413
                 ? Bodies.tooLarge().problem()
                 : new Problem(e.getStatus(), "refused", "The request is refused", sentence(e.getMessage())), screens));

@@ -144,6 +144,9 @@ final class AnyEvent {
                 text(1, 500).map(ClassEvent.ClassNoted::new),
                 Combinators.combine(seat(), Arbitraries.doubles().between(-60, 500))
                         .as(ClassEvent.TemperatureRead::new),
+                Combinators.combine(seat(), text(1, 40)).as(ClassEvent.CandleChosen::new),
+                Arbitraries.doubles().between(-60, 500).map(ClassEvent.RoomRead::new),
+                Arbitraries.doubles().between(-60, 500).map(ClassEvent.PourRead::new),
                 seat().map(ClassEvent.SkinSeen::new),
                 seat().map(ClassEvent.JudgedSet::new),
                 Combinators.combine(seat(), helper).as(ClassEvent.HelpClaimed::new),

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import benchpace.plan.ActivityId;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.StepId;
+import benchpace.plan.TestPlans;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.DisplayNameGeneration;
