@@ -25,6 +25,7 @@ public final class ClassBoard {
     private final InstantSource clock;
     private final ViewMaker maker;
     private final Runnable changed;
+    private final WaitChain waits;
     private final Set<Mailbox> mailboxes = new CopyOnWriteArraySet<>();
     private volatile LiveClass live;
     private volatile ClassView newest;
@@ -36,6 +37,7 @@ public final class ClassBoard {
         this.clock = clock;
         this.maker = maker;
         this.changed = changed;
+        this.waits = maker.waitChain();
     }
 
     public String id() {
@@ -80,7 +82,7 @@ public final class ClassBoard {
 
     /** The class as it is this instant. */
     public ClassView view() {
-        return maker.view(id, live, now());
+        return maker.view(id, live, waits, now());
     }
 
     /** A screen's own mailbox; it holds the newest view at once. */

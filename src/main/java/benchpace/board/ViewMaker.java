@@ -39,10 +39,21 @@ public final class ViewMaker {
         this.zone = zone;
     }
 
+    /** A fresh chain of plannings for one class, to be kept beside it. */
+    WaitChain waitChain() {
+        return new WaitChain(cureClock, zone);
+    }
+
+    /** The view with the wait planned from the class's beginning; a board that is open keeps its plannings. */
     public ClassView view(String classId, LiveClass live, Instant now) {
+        return view(classId, live, waitChain(), now);
+    }
+
+    ClassView view(String classId, LiveClass live, WaitChain waits, Instant now) {
+        WaitView waiting = waits.at(live, now);
         Map<SeatNumber, CandleClock> clocks = cureClock.clocks(live, now);
         Pace pace = paceWatch.watch(live, clocks, now);
-        return new Making(classId, live, clocks, pace, now).view();
+        return new Making(classId, live, clocks, pace, waiting, waits.nextChange(now), now).view();
     }
 
     /** One view in the making. */
@@ -53,17 +64,22 @@ public final class ViewMaker {
         private final Progress progress;
         private final Map<SeatNumber, CandleClock> clocks;
         private final Pace pace;
+        private final WaitView waiting;
+        private final Optional<Instant> waitChange;
         private final Instant now;
         private final Map<SeatNumber, Standing> standings = new TreeMap<>();
         private final SeatingChart chart;
 
-        Making(String classId, LiveClass live, Map<SeatNumber, CandleClock> clocks, Pace pace, Instant now) {
+        Making(String classId, LiveClass live, Map<SeatNumber, CandleClock> clocks, Pace pace, WaitView waiting,
+               Optional<Instant> waitChange, Instant now) {
             this.classId = classId;
             this.live = live;
             this.plan = live.plan();
             this.progress = live.progress();
             this.clocks = clocks;
             this.pace = pace;
+            this.waiting = waiting;
+            this.waitChange = waitChange;
             this.now = now;
             this.chart = SeatingChart.of(plan.table(), live.seats().size());
             live.seats().forEach(s -> standings.put(s.number(), progress.standing(s)));
@@ -71,11 +87,11 @@ public final class ViewMaker {
 
         ClassView view() {
             List<StepView> steps = plan.steps().stream().map(this::step).toList();
-            List<SeatView> seats = new SeatViews(live, clocks, pace, standings, chart, now).all();
+            List<SeatView> seats = new SeatViews(live, clocks, pace, waiting, standings, chart, now).all();
             Stage stage = stage();
             return new ClassView(classId, live.name(), plan.place(), zone, live.seq(), now, live.startsAt(), stage,
                     steps, present(stage), next(), chart, seats, cure(), pace.home(), help(), calm(), pace.silence(),
-                    undo(), notes(), RoomView.NONE, PaceLinesMaker.of(live, pace, now), WaitViews.of(live),
+                    undo(), notes(), RoomView.NONE, PaceLinesMaker.of(live, pace, now), waiting,
                     nextChange());
         }
 
@@ -255,7 +271,7 @@ public final class ViewMaker {
         /** When something on a screen changes although nobody taps. */
         private Optional<Instant> nextChange() {
             Stream<Instant> windows = values().flatMap(c -> Stream.of(c.ready().from(), c.ready().until()));
-            return Stream.of(pace.nextChange().stream(), windows, Stream.of(live.startsAt()))
+            return Stream.of(pace.nextChange().stream(), waitChange.stream(), windows, Stream.of(live.startsAt()))
                     .flatMap(s -> s)
                     .filter(t -> t.isAfter(now))
                     .min(Comparator.naturalOrder());
