@@ -3,7 +3,7 @@
 
 import { send } from './taps.js';
 
-const NUMBERS = new Set(['seat', 'seq', 'with', 'celsius']);
+const NUMBERS = new Set(['seat', 'seq', 'with', 'celsius', 'minutes']);
 const NOT_FIELDS = new Set(['command', 'dismiss', 'ask', 'open', 'number']);
 const DOUBLE_TAP_MS = 600;
 

@@ -32,6 +32,7 @@ public final class Screens {
             case INSTRUCTOR -> render("instructor/page.jte", InstructorPage.of(shell, view, viewer, times));
             case HELPER -> render("helper/page.jte", HelperPage.of(shell, view, viewer, times));
             case WALL -> render("wall/page.jte", WallPage.of(shell, view, times));
+            case WAIT -> render("wait/page.jte", WaitPage.of(shell, view, viewer, times));
         };
     }
 
@@ -43,6 +44,7 @@ public final class Screens {
             case INSTRUCTOR -> instructor(parts, view, viewer, times);
             case HELPER -> helper(parts, view, viewer, times);
             case WALL -> wall(parts, view, times);
+            case WAIT -> waiting(parts, view, viewer, times);
         }
         return parts;
     }
@@ -57,6 +59,7 @@ public final class Screens {
         parts.put("next", render("instructor/next.jte", next));
         parts.put("next-ask", render("instructor/next-ask.jte", next));
         parts.put("home", render("instructor/home.jte", HomeLine.of(view, times)));
+        parts.put("wait", render("instructor/wait.jte", WaitLine.of(view, times)));
         parts.put("undo", render("instructor/undo.jte", UndoButton.of(view, times)));
         parts.put("notes", render("instructor/notes.jte", NoteLine.latest(view.notes(), InstructorPage.NOTES, times)));
     }
@@ -71,7 +74,17 @@ public final class Screens {
     private void wall(Map<String, String> parts, ClassView view, Times times) {
         parts.put("wall-main", render("wall/main.jte", WallMain.of(view, times)));
         parts.put("wall-seats", render("wall/seats.jte", WallSeats.of(view, times)));
+        parts.put("wall-wait", render("wall/wait.jte", WallPage.calls(view, times)));
         parts.put("wall-next", render("wall/next.jte", WallPage.next(view)));
+    }
+
+    private void waiting(Map<String, String> parts, ClassView view, Viewer viewer, Times times) {
+        parts.put("wait-calls", render("wait/calls.jte", WaitPage.calls(view, times)));
+        parts.put("wait-chart", WaitChart.of(view, times).map(c -> render("wait/chart.jte", c))
+                .orElseGet(() -> render("wait/empty.jte", WaitPage.empty(view))));
+        parts.put("wait-notes", render("wait/notes.jte", WaitPage.notes(view, times)));
+        parts.put("wait-cards", render("wait/cards.jte", WaitPage.cards(view, viewer, times)));
+        parts.put("undo", viewer.instructor() ? render("instructor/undo.jte", UndoButton.of(view, times)) : "");
     }
 
     /** The inside of the seat sheet. @param seat one of the view's */
@@ -93,8 +106,14 @@ public final class Screens {
             case INSTRUCTOR -> view.name() + ", board";
             case HELPER -> view.name() + ", helper";
             case WALL -> view.name();
+            case WAIT -> view.name() + ", wait";
         };
-        return new Shell(title, kind.token(), kind == ScreenKind.INSTRUCTOR ? List.of("seating", "sheet") : List.of(),
+        List<String> sheets = switch (kind) {
+            case INSTRUCTOR -> List.of("seating", "sheet", "leave");
+            case WALL -> List.of("wall-wait");
+            case HELPER, WAIT -> List.of();
+        };
+        return new Shell(title, kind.token(), sheets,
                 view.id(), Counter.iso(view.now()), view.zone().getId(), viewer.role().token(), viewer.initials());
     }
 

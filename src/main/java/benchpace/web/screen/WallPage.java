@@ -3,11 +3,28 @@ package benchpace.web.screen;
 import benchpace.board.ClassView;
 import benchpace.board.ClassView.Stage;
 
-/** All that the wall shows at first. @param next what comes next, in words; empty if nothing does */
-public record WallPage(Shell shell, WallMain main, WallSeats seats, String next) {
+import java.util.List;
+
+/**
+ * All that the wall shows at first.
+ *
+ * @param calls what is called out in the wait, the nearest first
+ * @param next what comes next, in words; empty if nothing does
+ */
+public record WallPage(Shell shell, WallMain main, WallSeats seats, Calls calls, String next) {
+    private static final int MOST_CALLS = 3;
+
+    /** The nearest call, large, and what follows. */
+    public record Calls(List<WaitCall> list) { }
+
 
     static WallPage of(Shell shell, ClassView view, Times times) {
-        return new WallPage(shell, WallMain.of(view, times), WallSeats.of(view, times), next(view));
+        return new WallPage(shell, WallMain.of(view, times), WallSeats.of(view, times), calls(view, times),
+                next(view));
+    }
+
+    static Calls calls(ClassView view, Times times) {
+        return new Calls(WallMain.waits(view) ? WaitCall.first(view, times, MOST_CALLS) : List.of());
     }
 
     static String next(ClassView view) {
