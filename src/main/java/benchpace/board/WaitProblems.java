@@ -89,6 +89,12 @@ final class WaitProblems {
                 SeatWait.NOT_CALLED_BACK));
     }
 
+    /** The seats whose candle, or the one they share, is poured. */
+    Set<SeatNumber> poured() {
+        return live.seats().stream().filter(s -> clocks.containsKey(s.sharesWith().orElse(s.number())))
+                .map(Seat::number).collect(Collectors.toSet());
+    }
+
     private boolean pastTheCure(Standing standing) {
         Optional<Step> pour = plan.pour();
         return standing.step().filter(s -> s.kind() == StepKind.FINISH || s.kind() == StepKind.TALK

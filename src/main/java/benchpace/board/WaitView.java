@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param calls      what to call out and count down to, what has just begun first, then in order of time
  * @param changes    what guests were told and does not hold any more, the newest first
  * @param leisure    the seats with nothing to do for a while
- * @param idle       minutes with nothing to do in the wait to come
+ * @param idle       minutes with nothing to do, by plan, and had it gone first come, first served
  * @param warnings   what the plan could not do, each in a sentence
  */
 public record WaitView(Optional<Instant> plannedAt, List<ActivityView> activities, List<StripView> strips,
@@ -60,12 +60,17 @@ public record WaitView(Optional<Instant> plannedAt, List<ActivityView> activitie
      * @param until         when its wait ends
      * @param idle          minutes with nothing to do still to come
      * @param idleSoFar     such minutes since its pour
-     * @param idleUnplanned such minutes to come, were it first come, first served
+     * @param idleUnplanned such minutes of the whole wait, had it gone first come, first served
      */
     public record StripView(int seat, List<PartView> parts, Instant freeFrom, ReadyWindow ready, boolean poured,
                             Instant until, int idle, int idleSoFar, int idleUnplanned) {
         public StripView {
             parts = List.copyOf(parts);
+        }
+
+        /** Minutes with nothing to do, of the whole wait. */
+        public int wholeIdle() {
+            return idle + idleSoFar;
         }
 
         /** What it is at, if it is at anything. */
@@ -118,7 +123,7 @@ public record WaitView(Optional<Instant> plannedAt, List<ActivityView> activitie
         }
     }
 
-    /** Minutes with nothing to do, of all seats and of the one that has most: by plan, and first come, first served. */
+    /** Minutes with nothing to do in the whole wait, of all seats and of the one that has most. */
     public record Idle(int planned, int unplanned, int mostPlanned, int mostUnplanned) {
         static final Idle NONE = new Idle(0, 0, 0, 0);
     }

@@ -25,6 +25,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -34,6 +35,9 @@ import java.util.TreeMap;
 final class WaitViews {
     /** How long a screen goes on saying that something has begun. */
     private static final Duration JUST_BEGUN = Duration.ofMinutes(4);
+
+    /** What guests forgive; common practice, no source. */
+    private static final Duration LATE = Duration.ofMinutes(10);
 
     private final LiveClass live;
     private final WaitLink link;
@@ -57,7 +61,8 @@ final class WaitViews {
         return new WaitView(Optional.of(link.at()), activities, strips, calls(), ChangeWords.of(live, link, zone),
                 plan.leisure().stream().map(l -> new WaitView.OfferView(l.seat().value(), l.until(),
                         l.offers().stream().map(this::name).toList())).toList(),
-                new WaitView.Idle(plan.idleMinutes(), unplanned.idleMinutes(), plan.longestIdleMinutes(),
+                new WaitView.Idle(strips.stream().mapToInt(StripView::wholeIdle).sum(), unplanned.idleMinutes(),
+                        strips.stream().mapToInt(StripView::wholeIdle).max().orElse(0),
                         unplanned.longestIdleMinutes()), warnings());
     }
 
@@ -95,11 +100,10 @@ final class WaitViews {
         SeatWait wait = link.problem().orElseThrow().seats().stream().filter(s -> s.seat().equals(strip.seat()))
                 .findFirst().orElseThrow();
         List<PartView> parts = strip.parts().stream().map(this::part).toList();
-        boolean poured = !wait.freeFrom().isAfter(link.at()) || live.seat(strip.seat())
-                .flatMap(s -> live.progress().pouredAt(s)).isPresent();
         ReadyWindow ready = new ReadyWindow(wait.ready().p10(), wait.ready().p50(), wait.ready().p90(),
                 ReadyWindow.Basis.COMPUTED);
-        return new StripView(strip.seat().value(), parts, wait.freeFrom(), ready, poured, strip.waitUntil(),
+        return new StripView(strip.seat().value(), parts, wait.freeFrom(), ready,
+                link.poured().contains(strip.seat()), strip.waitUntil(),
                 strip.idleMinutes(), strip.idleMinutesSoFar(),
                 unplanned.strip(strip.seat()).map(SeatStrip::idleMinutes).orElse(0));
     }
@@ -114,7 +118,7 @@ final class WaitViews {
 
     private List<CallView> calls() {
         List<CallView> calls = new ArrayList<>(begun());
-        for (WaitEvent event : plan.events()) {
+        for (WaitEvent event : plan.events().stream().flatMap(e -> sure(e).stream()).toList()) {
             boolean told = !event.at().isAfter(link.at().plus(WaitLink.LEAD));
             calls.add(new CallView(CallState.AHEAD, event, what(event), where(event),
                     WaitWords.say(event, link.at(), zone), told));
@@ -122,10 +126,25 @@ final class WaitViews {
         return calls;
     }
 
+    /** What of it does not hang on candles still to be poured. */
+    private Optional<WaitEvent> sure(WaitEvent event) {
+        if (link.allPoured() || event instanceof WaitEvent.WrappingFrom) {
+            return Optional.of(event);
+        }
+        if (event instanceof WaitEvent.ClassBreak) {
+            return Optional.empty();
+        }
+        List<SeatNumber> seats = event.seats().stream().filter(link.poured()::contains).toList();
+        if (event instanceof WaitEvent.Opens e) {
+            return seats.isEmpty() ? Optional.empty()
+                    : Optional.of(new WaitEvent.Opens(e.at(), e.activity(), e.name(), e.where(), seats));
+        }
+        return Optional.of(event);
+    }
+
     /** Breaks of the class while they last, everything else for some minutes. */
     private List<CallView> begun() {
-        Map<Begun, List<SeatNumber>> groups = new TreeMap<>(
-                Comparator.comparing(Begun::from).reversed().thenComparing(b -> b.activity().value()));
+        Map<Begun, List<SeatNumber>> groups = new LinkedHashMap<>();
         for (SeatStrip strip : plan.strips()) {
             for (StripPart part : strip.parts()) {
                 Activity activity = live.plan().activity(part.activity()).orElseThrow();
@@ -139,6 +158,7 @@ final class WaitViews {
         }
         List<CallView> begun = new ArrayList<>();
         groups.forEach((b, seats) -> begun.add(begun(b, seats)));
+        begun.sort(Comparator.comparing((CallView c) -> -c.seats().size()).thenComparing(CallView::at));
         return begun;
     }
 
@@ -184,12 +204,19 @@ final class WaitViews {
                     ? " has too few places for the whole class at once: move it to a time to have it with fewer."
                     : " finds no time when everybody is free: move it to a time, or skip it."));
         }
-        if (!plan.pastPromisedEnd().isEmpty()) {
-            String who = WaitWords.who(plan.pastPromisedEnd());
+        List<SeatNumber> late = plan.pastPromisedEnd().stream().filter(this::farPastTheEnd).toList();
+        if (!late.isEmpty()) {
+            String who = WaitWords.who(late);
             warnings.add(who.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + who.substring(1)
-                    + (plan.pastPromisedEnd().size() == 1 ? " is" : " are")
-                    + " not wrapped by the promised end: offer the pickup shelf.");
+                    + (late.size() == 1 ? " is" : " are") + " wrapped more than " + LATE.toMinutes()
+                    + " min after the promised end: offer the pickup shelf.");
         }
         return warnings;
+    }
+
+    private boolean farPastTheEnd(SeatNumber seat) {
+        Instant promised = link.problem().orElseThrow().promisedEnd();
+        return plan.strip(seat).stream().flatMap(s -> s.parts().stream())
+                .anyMatch(p -> p.until().isAfter(promised.plus(LATE)));
     }
 }

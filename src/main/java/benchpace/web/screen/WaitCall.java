@@ -27,11 +27,12 @@ public record WaitCall(String lead, Optional<Counter> count, String clock, Strin
         return view.waiting().calls().stream().map(c -> of(c, view, times)).toList();
     }
 
-    /** The first few that lie ahead or have just begun, of each activity only the next. */
+    /** Of what has begun the one with most seats, then what lies ahead, of each activity only the next. */
     static List<WaitCall> first(ClassView view, Times times, int most) {
         List<CallView> calls = new java.util.ArrayList<>();
         for (CallView call : view.waiting().calls()) {
-            if (calls.stream().noneMatch(c -> c.what().equals(call.what()) && c.state() == call.state())) {
+            if (calls.stream().noneMatch(c -> c.state() == call.state()
+                    && (c.state() == CallState.BEGUN || c.what().equals(call.what())))) {
                 calls.add(call);
             }
         }

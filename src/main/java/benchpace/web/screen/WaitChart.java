@@ -35,7 +35,7 @@ public record WaitChart(int height, List<Mark> marks, List<Row> rows, double now
      *
      * @param waitX    where its wait begins
      * @param readyX   where its candle's range begins
-     * @param idle     "4 min", of minutes with nothing to do still to come
+     * @param idle     "4 min", of minutes with nothing to do in the whole wait
      * @param instead  how much it would be first come, first served
      * @param spoken   the strip in words
      */
@@ -96,7 +96,7 @@ public record WaitChart(int height, List<Mark> marks, List<Row> rows, double now
         double width = Math.max(0, scale.x(strip.ready().until()) - ready);
         double likely = scale.x(strip.ready().likely());
         return new Row(strip.seat(), y, wait, Math.max(0, scale.x(strip.until()) - wait), ready, width, likely,
-                strip.poured(), bars, strip.idle() + " min", strip.idleUnplanned() + " min", spoken(strip, times));
+                strip.poured(), bars, strip.wholeIdle() + " min", strip.idleUnplanned() + " min", spoken(strip, times));
     }
 
     private static Bar bar(PartView part, Scale scale, Times times) {
@@ -131,6 +131,6 @@ public record WaitChart(int height, List<Mark> marks, List<Row> rows, double now
                     .append(span(part, times));
         }
         return (words.isEmpty() ? "nothing planned" : words) + "; candle ready about " + times.roughly(strip.ready())
-                + "; " + strip.idle() + " min with nothing to do, unplanned " + strip.idleUnplanned() + " min.";
+                + "; " + strip.wholeIdle() + " min with nothing to do, unplanned " + strip.idleUnplanned() + " min.";
     }
 }

@@ -11,7 +11,7 @@ import java.util.List;
  * @param change  the newest thing that guests were told and that does not hold; empty if none
  */
 public record WaitLine(String classId, boolean planned, List<WaitCall> calls, String leisure, String change) {
-    private static final int MOST = 3;
+    private static final int MOST = 2;
 
     static WaitLine of(ClassView view, Times times) {
         boolean planned = view.waiting().plannedAt().isPresent() && !view.waiting().strips().isEmpty();
