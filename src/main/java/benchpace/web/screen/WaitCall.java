@@ -60,7 +60,7 @@ public record WaitCall(String lead, Optional<Counter> count, String clock, Strin
             return call.what() + " about";
         }
         if (event instanceof WaitEvent.WrappingFrom) {
-            return call.what() + (counts ? " begins" : " from");
+            return call.what() + (counts ? "" : " from");
         }
         if (begun) {
             return call.what();
