@@ -1,6 +1,7 @@
 // The instructor's page: taps on tiles, the sheet, and the keys.
 
 import * as commands from './commands.js';
+import * as leave from './leave.js';
 import * as live from './live.js';
 import * as sheet from './sheet.js';
 import * as taps from './taps.js';
@@ -10,6 +11,7 @@ live.start();
 commands.start();
 commands.askInitials(async () => document.body.dataset.initials || 'Lead');
 sheet.start();
+leave.start();
 tiles.start();
 taps.start();
 

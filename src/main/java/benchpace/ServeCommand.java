@@ -4,6 +4,7 @@ import benchpace.board.Boards;
 import benchpace.board.ClassBoard;
 import benchpace.board.PlanCureClock;
 import benchpace.board.PlanPaceWatch;
+import benchpace.board.ShelfBoard;
 import benchpace.board.SteadyClock;
 import benchpace.board.ViewMaker;
 import benchpace.files.BadFile;
@@ -125,8 +126,8 @@ final class ServeCommand implements Callable<Integer> {
         String address = reachable();
         Server server;
         try {
-            server = new Server(host, port, hostNames, n -> "http://" + address + ":" + n + "/", boards, plans, access,
-                    clock, zone);
+            server = new Server(host, port, hostNames, n -> "http://" + address + ":" + n + "/", boards,
+                    ShelfBoard.open(database, clock), plans, access, clock, zone);
         } catch (StartFailure e) {
             boards.close();
             throw e;

@@ -2,9 +2,11 @@ package benchpace.web.screen;
 
 import benchpace.board.ClassView;
 import benchpace.board.SeatView;
+import benchpace.shelf.ShelfTag;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
+import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -90,6 +92,21 @@ public final class Screens {
     /** The inside of the seat sheet. @param seat one of the view's */
     public String sheet(ClassView view, int seat, Viewer viewer) {
         return render("instructor/sheet.jte", SeatSheet.of(view, view.seat(seat), viewer));
+    }
+
+    /** The inside of the dialogue with which a seat leaves early. */
+    public String leave(LeaveSheet sheet) {
+        return render("instructor/leave.jte", sheet);
+    }
+
+    /** @param typed what is searched for; empty to see all */
+    public String shelf(ShelfPage.Given given, String typed, Viewer viewer, ZoneId zone) {
+        return render("shelf/page.jte", ShelfPage.of(given, typed, viewer, new Times(zone)));
+    }
+
+    /** @param single one tag a page */
+    public String tags(List<ShelfTag> tags, String ids, boolean single, Viewer viewer) {
+        return render("shelf/tags.jte", TagsPage.of(tags, ids, single, viewer));
     }
 
     public String start(StartView view) {
