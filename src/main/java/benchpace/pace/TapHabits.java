@@ -1,0 +1,71 @@
+package benchpace.pace;
+
+import java.util.Arrays;
+
+/**
+ * How taps came in this class so far: alone as a seat finished, or in sweeps, several seats within the same couple of
+ * seconds. A tap in a sweep tells that the step was done some time before; a seat left out of a sweep, although done,
+ * is the exception, so every sweep that passes a seat by speaks for its still working.
+ */
+final class TapHabits {
+    /** Taps this close belong to one sweep of the finger over the tablet. */
+    private static final double SAME_SWEEP_MINUTES = 1.5 / 60;
+
+    private final double[] tapMinutes;
+    private final int[] groupSize;
+    private final double[] sweepMinutes;
+    private final double promptShare;
+
+    private TapHabits(double[] tapMinutes, int[] groupSize, double[] sweepMinutes, double promptShare) {
+        this.tapMinutes = tapMinutes;
+        this.groupSize = groupSize;
+        this.sweepMinutes = sweepMinutes;
+        this.promptShare = promptShare;
+    }
+
+    static TapHabits of(ClassTrack track, PacePriors priors) {
+        double[] at = track.seats().stream().flatMap(s -> s.taps().stream()).mapToDouble(Tap::atMinutes).sorted()
+                .toArray();
+        int[] size = new int[at.length];
+        double[] sweeps = new double[at.length];
+        int count = 0;
+        int alone = 0;
+        for (int from = 0; from < at.length; ) {
+            int to = from + 1;
+            while (to < at.length && at[to] - at[to - 1] <= SAME_SWEEP_MINUTES) {
+                to++;
+            }
+            Arrays.fill(size, from, to, to - from);
+            if (to - from > 1) {
+                sweeps[count++] = at[to - 1];
+            } else {
+                alone++;
+            }
+            from = to;
+        }
+        double share = (priors.promptPriorTaps() * priors.promptShare() + alone * priors.promptShareOfLoneTaps())
+                / (priors.promptPriorTaps() + at.length);
+        return new TapHabits(at, size, Arrays.copyOf(sweeps, count), share);
+    }
+
+    /** How many taps fell together with the one at {@code minutes}, itself included. */
+    int tapsTogether(double minutes) {
+        int found = Arrays.binarySearch(tapMinutes, minutes);
+        return found < 0 ? 1 : groupSize[found];
+    }
+
+    /** Moments of the sweeps so far, ascending. */
+    double[] sweepMinutes() {
+        return sweepMinutes;
+    }
+
+    /** The last tap of any seat, or 0 when there was none. */
+    double lastTapMinutes() {
+        return tapMinutes.length == 0 ? 0 : tapMinutes[tapMinutes.length - 1];
+    }
+
+    /** Share of finished steps ticked at once rather than at the next sweep. */
+    double promptShare() {
+        return promptShare;
+    }
+}
