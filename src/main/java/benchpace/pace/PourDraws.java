@@ -15,6 +15,7 @@ final class PourDraws {
     private final List<SeatOdds> odds;
     private final ClassTempo tempo;
     private final PacePriors priors;
+    private final OpeningHabit openings;
     private final double now;
     private final int draws;
     private final int pour;
@@ -23,13 +24,14 @@ final class PourDraws {
     private final boolean[] counted;
     private final double[] scratch;
 
-    PourDraws(ClassTrack track, List<SeatProgress> seats, List<SeatOdds> odds, ClassTempo tempo, PacePriors priors,
-              double now, int draws, long seed) {
+    PourDraws(ClassTrack track, List<SeatProgress> seats, List<SeatOdds> odds, ClassTempo tempo, OpeningHabit openings,
+              PacePriors priors, double now, int draws, long seed) {
         this.track = track;
         this.seats = seats;
         this.odds = odds;
         this.tempo = tempo;
         this.priors = priors;
+        this.openings = openings;
         this.now = now;
         this.draws = draws;
         this.pour = track.pourStep();
@@ -85,9 +87,10 @@ final class PourDraws {
             begin(b, i, theta, guest[i], at, step, random);
         }
         double opening = 0;
+        double share = openings.draw(random.nextDouble());
         for (int k = 0; k <= pour; k++) {
             if (track.steps().get(k).led()) {
-                opening = opening(k, at, step, opening);
+                opening = opening(k, at, step, opening, share);
             }
             for (int i = 0; i < guest.length; i++) {
                 if (step[i] == k) {
@@ -103,7 +106,7 @@ final class PourDraws {
     }
 
     /** When a led step opens: at its recorded time, else once most of the table is through with the one before. */
-    private double opening(int k, double[] at, int[] step, double before) {
+    private double opening(int k, double[] at, int[] step, double before, double share) {
         double opened = track.openedMinutes().get(k);
         if (opened <= now) {
             return opened;
@@ -118,7 +121,7 @@ final class PourDraws {
             return Math.max(now, before);
         }
         Arrays.sort(scratch, 0, n);
-        int needed = Math.min(n, (int) Math.ceil(priors.openingShare() * n)) - 1;
+        int needed = n - 1 - OpeningHabit.missing(share, n);
         return Math.max(Math.max(now, before), scratch[needed]) + priors.openingDelayMinutes();
     }
 

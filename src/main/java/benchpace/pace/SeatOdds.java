@@ -6,40 +6,53 @@ package benchpace.pace;
  * @param working still at it, in the normal way
  * @param stalled stuck, or held up by something that is not the step's work
  * @param forgotten done, but not ticked
+ * @param unswept the part of {@code forgotten} done after the last sweep, which no sweep could have found
+ * @param settled the part of {@code forgotten} done before the moment the instructor last looked round to open a step
  */
-record SeatOdds(double working, double stalled, double forgotten) {
+record SeatOdds(double working, double stalled, double forgotten, double unswept, double settled) {
+    /** A seat that is not judged. */
+    static final SeatOdds NOT_JUDGED = new SeatOdds(1, 0, 0, 0, 0);
 
-    /** Bayes' rule over the three, from the time spent, the sweeps that passed the seat by, answers and hints. */
-    static SeatOdds of(SeatTrack seat, SeatProgress progress, ClassTempo.Belief belief, Next next, TapHabits habits,
-                       double previousLateness, double now, PacePriors priors) {
-        return new Weighing(seat, progress, belief, next, habits, previousLateness, now, priors).odds();
+    /** Bayes' rule once something is known that is {@code undone} : {@code done} as likely when the step is not done. */
+    SeatOdds given(double undone, double done) {
+        double fresh = forgotten - settled;
+        double sum = undone * (working + stalled + fresh) + done * settled;
+        double late = (undone * fresh + done * settled) / sum;
+        return new SeatOdds(undone * working / sum, undone * stalled / sum, late,
+                Math.min(late, unswept * undone / sum), done * settled / sum);
     }
 
     /**
-     * What would have to follow a forgotten tap.
+     * What is known of the step after the present one.
      *
-     * @param open whether the next step could be started
-     * @param belief time of the next step; only looked at when it is open
+     * @param open whether it could be started
+     * @param belief its time; only looked at when it is open
+     * @param lookMinutes moment the instructor last judged by eye whether enough seats were done
      */
-    record Next(boolean open, ClassTempo.Belief belief) { }
+    record Next(boolean open, ClassTempo.Belief belief, double lookMinutes) { }
 
-    private static final class Weighing {
+    /** Weighs the three for one seat: time spent, sweeps that passed it by, answers and hints. */
+    static final class Weighing {
         private final ClassTempo.Belief belief;
         private final Next next;
         private final PacePriors priors;
+        private final double promptShare;
         private final double worked;
         private final double[] passes;
+        private final double[] misses;
         private final double answered;
+        private final double look;
         private final boolean hinted;
-        private final double promptShare;
+        private double sinceSweep;
+        private double beforeLook;
 
         Weighing(SeatTrack seat, SeatProgress progress, ClassTempo.Belief belief, Next next, TapHabits habits,
-                 double previousLateness, double now, PacePriors priors) {
+                 double promptShare, double previousLateness, PacePriors priors) {
             this.belief = belief;
             this.next = next;
             this.priors = priors;
+            this.promptShare = promptShare;
             this.worked = progress.workedMinutes() + previousLateness;
-            this.promptShare = habits.promptShare();
             double start = progress.startMinutes();
             double[] sweeps = habits.sweepMinutes();
             int first = 0;
@@ -47,56 +60,77 @@ record SeatOdds(double working, double stalled, double forgotten) {
                 first++;
             }
             this.passes = new double[sweeps.length - first];
+            this.misses = new double[sweeps.length - first];
             for (int j = first; j < sweeps.length; j++) {
-                passes[j - first] = sweeps[j] - start - seat.pausedWithin(start, sweeps[j]) + previousLateness;
+                misses[j - first] = priors.miss(habits.sweepSize(j), habits.seats());
+                passes[j - first] = sinceStart(seat, start, sweeps[j]) + previousLateness;
             }
             double said = seat.lastStillAtIt(progress.step());
-            this.answered = said < start ? 0 : said - start - seat.pausedWithin(start, said) + previousLateness;
+            this.answered = said < start ? 0 : sinceStart(seat, start, said) + previousLateness;
+            this.look = next.lookMinutes() <= start ? 0
+                    : sinceStart(seat, start, next.lookMinutes()) + previousLateness;
             this.hinted = seat.lastHint(progress.step()) >= Math.max(start, said);
         }
 
-        SeatOdds odds() {
-            double working = survival(worked);
-            double late = unticked(0);
-            double stalled = 0;
-            double stalledLate = 0;
-            double[] lengths = priors.stallMinutes();
-            for (int j = 0; j < lengths.length; j++) {
-                double weight = priors.stallWeights()[j];
-                stalled += weight * survival(worked - lengths[j]);
-                stalledLate += weight * unticked(lengths[j]);
-            }
-            double p = priors.stallOdds();
-            double hint = hinted ? priors.hintOdds() : 1;
-            double w = (1 - p) * working;
-            double s = p * stalled;
-            double f = hint * ((1 - p) * late + p * stalledLate);
-            double sum = w + s + f;
-            return new SeatOdds(w / sum, s / sum, f / sum);
+        private static double sinceStart(SeatTrack seat, double start, double at) {
+            return at - start - seat.pausedWithin(start, at);
         }
 
-        /** P(done before now, {@code stall} minutes lost on the way, and yet not ticked). */
+        SeatOdds odds() {
+            double p = priors.stallOdds();
+            double working = (1 - p) * survival(worked);
+            double done = (1 - p) * unticked(0);
+            double unswept = (1 - p) * sinceSweep;
+            double settled = (1 - p) * beforeLook;
+            double stalled = 0;
+            double[] lengths = priors.stallMinutes();
+            for (int j = 0; j < lengths.length; j++) {
+                double weight = p * priors.stallWeights()[j];
+                stalled += weight * survival(worked - lengths[j]);
+                done += weight * unticked(lengths[j]);
+                settled += weight * beforeLook;
+            }
+            double hint = hinted ? priors.hintOdds() : 1;
+            double sum = working + stalled + hint * done;
+            return new SeatOdds(working / sum, stalled / sum, hint * done / sum, hint * unswept / sum,
+                    hint * settled / sum);
+        }
+
+        /**
+         * P(done before now, {@code stall} minutes lost on the way, and yet not ticked): the time of being done is
+         * cut at the sweeps, the last look round and the usual moment a tick takes, and each piece weighed by the
+         * chance that all ticks since went past it.
+         */
         private double unticked(double stall) {
             double from = Math.max(answered, stall);
             double prompt = worked - priors.promptDelayMinutes();
             double forgot = priors.forgottenOdds();
             double missed = 1;
+            double overlooked = 1;
             double sum = 0;
+            sinceSweep = 0;
+            beforeLook = 0;
             double upper = worked;
             int pass = passes.length - 1;
             while (upper > from) {
                 while (pass >= 0 && passes[pass] >= upper) {
-                    missed *= priors.sweepMiss();
+                    missed *= misses[pass];
+                    overlooked *= 0.5 + 0.5 * misses[pass];
                     pass--;
                 }
-                double lower = pass >= 0 ? passes[pass] : 0;
-                if (upper > prompt) {
-                    lower = Math.max(lower, prompt);
-                }
-                lower = Math.max(lower, from);
+                double lower = Math.max(from, pass >= 0 ? passes[pass] : 0);
+                lower = upper > prompt ? Math.max(lower, prompt) : lower;
+                lower = upper > look ? Math.max(lower, look) : lower;
                 double notTicked = missed * (upper > prompt ? 1 : 1 - promptShare);
-                sum += (survival(lower - stall) - survival(upper - stall))
-                        * (forgot + (1 - forgot) * notTicked) * silentSince(0.5 * (lower + upper));
+                double piece = (survival(lower - stall) - survival(upper - stall))
+                        * (forgot * overlooked + (1 - forgot) * notTicked) * silentSince(0.5 * (lower + upper));
+                sum += piece;
+                if (missed == 1 && upper <= prompt) {
+                    sinceSweep += piece;
+                }
+                if (upper <= look) {
+                    beforeLook += piece;
+                }
                 upper = lower;
             }
             return sum;
@@ -104,15 +138,12 @@ record SeatOdds(double working, double stalled, double forgotten) {
 
         /** P(the next step is not ticked either), had this one been done {@code at} minutes after its start. */
         private double silentSince(double at) {
-            if (!next.open()) {
-                return 1;
-            }
-            double since = worked - at - priors.censoringLatenessMinutes();
-            if (since <= 0) {
+            double since = worked - at - priors.promptDelayMinutes();
+            if (!next.open() || since <= 0) {
                 return 1;
             }
             double z = (next.belief().meanLog() - Math.log(since)) / next.belief().sdLog();
-            return 0.1 + 0.9 * StandardNormal.cdf(z);
+            return 1 - promptShare * (1 - StandardNormal.cdf(z));
         }
 
         private double survival(double minutes) {

@@ -14,13 +14,18 @@ final class TapHabits {
     private final double[] tapMinutes;
     private final int[] groupSize;
     private final double[] sweepMinutes;
+    private final int[] sweepSize;
     private final double promptShare;
+    private final int seats;
 
-    private TapHabits(double[] tapMinutes, int[] groupSize, double[] sweepMinutes, double promptShare) {
+    private TapHabits(double[] tapMinutes, int[] groupSize, double[] sweepMinutes, int[] sweepSize,
+                      double promptShare, int seats) {
         this.tapMinutes = tapMinutes;
         this.groupSize = groupSize;
         this.sweepMinutes = sweepMinutes;
+        this.sweepSize = sweepSize;
         this.promptShare = promptShare;
+        this.seats = seats;
     }
 
     static TapHabits of(ClassTrack track, PacePriors priors) {
@@ -28,6 +33,7 @@ final class TapHabits {
                 .toArray();
         int[] size = new int[at.length];
         double[] sweeps = new double[at.length];
+        int[] sizes = new int[at.length];
         int count = 0;
         int alone = 0;
         for (int from = 0; from < at.length; ) {
@@ -37,6 +43,7 @@ final class TapHabits {
             }
             Arrays.fill(size, from, to, to - from);
             if (to - from > 1) {
+                sizes[count] = to - from;
                 sweeps[count++] = at[to - 1];
             } else {
                 alone++;
@@ -45,7 +52,8 @@ final class TapHabits {
         }
         double share = (priors.promptPriorTaps() * priors.promptShare() + alone * priors.promptShareOfLoneTaps())
                 / (priors.promptPriorTaps() + at.length);
-        return new TapHabits(at, size, Arrays.copyOf(sweeps, count), share);
+        return new TapHabits(at, size, Arrays.copyOf(sweeps, count), sizes, share,
+                track.seats().size());
     }
 
     /** How many taps fell together with the one at {@code minutes}, itself included. */
@@ -59,9 +67,29 @@ final class TapHabits {
         return sweepMinutes;
     }
 
+    /** Seats at the table. */
+    int seats() {
+        return seats;
+    }
+
+    /** How many taps sweep j made. */
+    int sweepSize(int j) {
+        return sweepSize[j];
+    }
+
     /** The last tap of any seat, or 0 when there was none. */
     double lastTapMinutes() {
         return tapMinutes.length == 0 ? 0 : tapMinutes[tapMinutes.length - 1];
+    }
+
+    /** Taps made one at a time since the last sweep. */
+    int loneTapsSinceSweep() {
+        double last = sweepMinutes.length == 0 ? -1 : sweepMinutes[sweepMinutes.length - 1];
+        int count = 0;
+        for (int j = tapMinutes.length - 1; j >= 0 && tapMinutes[j] > last; j--) {
+            count++;
+        }
+        return count;
     }
 
     /** Share of finished steps ticked at once rather than at the next sweep. */

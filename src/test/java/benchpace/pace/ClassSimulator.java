@@ -29,10 +29,10 @@ public final class ClassSimulator {
      */
     public record Habit(boolean gamma, double planBias, double promptShare, double sweepGapMinutes,
                         double sweepCatch, double stallChance, boolean answers) {
-        public static final Habit USUAL = new Habit(false, 1, 0.47, 3.2, 0.75, 0.02, false);
-        public static final Habit GAMMA = new Habit(true, 1.13, 0.47, 3.2, 0.75, 0.02, false);
-        public static final Habit BUNCHED = new Habit(false, 0.87, 0.3, 4.5, 0.7, 0.02, false);
-        public static final Habit GAMMA_BUNCHED = new Habit(true, 0.88, 0.35, 4, 0.7, 0.02, false);
+        public static final Habit USUAL = new Habit(false, 1, 0.47, 2, 0.8, 0.02, false);
+        public static final Habit GAMMA = new Habit(true, 1.13, 0.47, 2, 0.8, 0.02, false);
+        public static final Habit BUNCHED = new Habit(false, 0.87, 0.3, 3, 0.7, 0.02, false);
+        public static final Habit GAMMA_BUNCHED = new Habit(true, 0.88, 0.38, 2.4, 0.7, 0.02, false);
         public static final Habit PROMPT = new Habit(false, 1, 1, 3, 1, 0.02, true);
     }
 
@@ -79,6 +79,8 @@ public final class ClassSimulator {
     private final double classEffect;
     private final double[] stepEffect = new double[STEPS.length];
     private final double[] guestEffect;
+    private final boolean[][] dull;
+    private final double openingShare;
     private int id;
 
     private ClassSimulator(String classId, int n, Habit habit, long seed) {
@@ -88,6 +90,8 @@ public final class ClassSimulator {
         this.random = new SplittableRandom(seed);
         this.done = new double[n][STEPS.length];
         this.tapped = new double[n][STEPS.length];
+        this.openingShare = new double[] {0.82, 0.85, 0.9, 1}[random.nextInt(4)];
+        this.dull = new boolean[n][STEPS.length + 1];
         this.arrive = new double[n];
         this.leave = new double[n];
         this.pause = new double[n][];
@@ -170,14 +174,13 @@ public final class ClassSimulator {
         double[] before = new double[n];
         int m = 0;
         for (int i = 0; i < n; i++) {
-            if (arrive[i] < 10) {
+            if (arrive[i] < 10 && (k == 0 || Double.isFinite(done[i][k - 1]))) {
                 before[m++] = k == 0 ? 0 : done[i][k - 1];
             }
         }
         Arrays.sort(before, 0, m);
-        int most = (int) Math.ceil(0.83 * m) - 1;
-        double all = before[m - 1];
-        open[k] = Math.min(all + 0.5 + exponential(0.5), before[most] + 0.7 + exponential(1.2));
+        int needed = (int) Math.ceil(openingShare * m - 1e-9) - 1;
+        open[k] = before[needed] + 0.4 + exponential(0.6);
         add(open[k], "open-step", ", \"step\": \"" + STEPS[k] + "\"");
     }
 
@@ -237,6 +240,7 @@ public final class ClassSimulator {
         List<double[]> prompt = new ArrayList<>();
         for (int i = 0; i < n; i++) {
             for (int k = 0; k < STEPS.length; k++) {
+                dull[i][k] = random.nextDouble() < 0.07;
                 if (Double.isFinite(done[i][k]) && random.nextDouble() < habit.promptShare) {
                     prompt.add(new double[] {done[i][k] + 0.03 + exponential(0.15), i, k});
                 }
@@ -252,7 +256,7 @@ public final class ClassSimulator {
             }
             for (int i = 0; i < n; i++) {
                 int k = position(i);
-                if (k < STEPS.length && done[i][k] < sweep && random.nextDouble() < habit.sweepCatch) {
+                if (k < STEPS.length && done[i][k] < sweep && random.nextDouble() < (dull[i][k] ? 0.3 : habit.sweepCatch)) {
                     while (k + 1 < STEPS.length && done[i][k + 1] < sweep - 1) {
                         k++;
                     }
