@@ -1,5 +1,6 @@
 package benchpace.pace;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -58,7 +59,7 @@ final class ClassTempo {
         this.guestPull = new double[seats.size()];
         solve();
         for (int round = 0; round < ROUNDS; round++) {
-            refine(round);
+            refine();
             solve();
         }
     }
@@ -131,7 +132,18 @@ final class ClassTempo {
         return Math.sqrt(1 / guestPrecision[seat]);
     }
 
-    private void refine(int round) {
+    /** Log times of finished seats at the step, beyond what class, step and guest explain. */
+    List<Double> residuals(int step) {
+        List<Double> residuals = new ArrayList<>();
+        for (int i = 0; i < seats.size(); i++) {
+            int seat = i;
+            seats.get(i).done().stream().filter(d -> d.step() == step && d.weight() == 1)
+                    .forEach(d -> residuals.add(value[seat][step] - predictedMean(seat, step)));
+        }
+        return residuals;
+    }
+
+    private void refine() {
         for (int i = 0; i < seats.size(); i++) {
             SeatProgress progress = seats.get(i);
             double previousLateness = 0;
@@ -148,8 +160,8 @@ final class ClassTempo {
     private double finished(int seat, SeatProgress.Done done, double previousLateness) {
         int k = done.step();
         boolean swept = habits.tapsTogether(done.tapMinutes()) > 1;
-        double[] nodes = priors.latenessMinutes();
-        double[] weights = swept ? priors.sweptLateness() : priors.loneLateness();
+        double[] nodes = PacePriors.LATENESS_MINUTES;
+        double[] weights = swept ? PacePriors.SWEPT_LATENESS : PacePriors.LONE_LATENESS;
         double mean = predictedMean(seat, k);
         double variance = predictedVariance(seat, k) + noiseVariance[k];
         double sum = 0;
@@ -178,7 +190,7 @@ final class ClassTempo {
 
     private void unfinished(int seat, SeatProgress progress, double previousLateness) {
         int k = progress.step();
-        double seen = progress.workedMinutes() - priors.censoringLatenessMinutes();
+        double seen = progress.workedMinutes() - priors.taps().censoringLatenessMinutes();
         double[] sweeps = habits.sweepMinutes();
         if (sweeps.length > 0 && sweeps[sweeps.length - 1] > progress.startMinutes()) {
             double sinceSweep = sweeps[sweeps.length - 1] - progress.startMinutes();
@@ -192,7 +204,7 @@ final class ClassTempo {
         double v = cavity.modelVariance();
         double root = Math.sqrt(v + noiseVariance[k]);
         double z = (cavity.meanLog() - Math.log(seen)) / root;
-        double floor = priors.censoringFloor();
+        double floor = priors.taps().censoringFloor();
         double evidence = floor + (1 - floor) * StandardNormal.cdf(z);
         double slope = (1 - floor) * StandardNormal.density(z) / evidence;
         double mean = cavity.meanLog() + v * slope / root;
@@ -235,7 +247,7 @@ final class ClassTempo {
     private void solve() {
         double[][] a = new double[dims][dims];
         double[] b = new double[dims];
-        a[0][0] = 1 / priors.classVariance();
+        a[0][0] = 1 / priors.times().classVariance();
         for (int k = 0; k < dims - 1; k++) {
             a[k + 1][k + 1] = 1 / priors.stepPrior(track.steps().get(k)).variance();
         }
@@ -269,7 +281,7 @@ final class ClassTempo {
         g[0] = all;
         a[0][0] += all;
         b[0] += pull;
-        guestPrecision[seat] = 1 / priors.guestVariance() + all;
+        guestPrecision[seat] = 1 / priors.times().guestVariance() + all;
         guestPull[seat] = pull;
         for (int r = 0; r < dims; r++) {
             b[r] -= g[r] * pull / guestPrecision[seat];

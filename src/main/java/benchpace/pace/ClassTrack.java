@@ -64,6 +64,18 @@ public record ClassTrack(List<PaceStep> steps, List<Double> openedMinutes, doubl
         return new ClassTrack(steps, opened, cureMinutes, seats.stream().map(s -> s.asOf(minutes)).toList());
     }
 
+    /** Whether both records tell the same about everything until {@code minutes}; what cures promise is left aside. */
+    public boolean samePast(ClassTrack other, double minutes) {
+        return steps.equals(other.steps) && past(minutes).equals(other.past(minutes));
+    }
+
+    private List<Object> past(double minutes) {
+        ClassTrack then = asOf(minutes);
+        List<Object> past = new ArrayList<>(then.openedMinutes());
+        then.seats.forEach(seat -> past.add(seat.withReady(ReadyOutlook.UNKNOWN)));
+        return past;
+    }
+
     /** Every moment something recorded in this track happened, ascending, each once. */
     public List<Double> moments() {
         TreeSet<Double> moments = new TreeSet<>(openedMinutes);

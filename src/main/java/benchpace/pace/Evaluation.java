@@ -7,6 +7,9 @@ import java.util.List;
 /** Everything believed about a class at one moment, before memory: odds, draws of the pour, prices. */
 final class Evaluation {
     static final int DRAWS = 128;
+    static final int FORECAST_DRAWS = 1000;
+    private static final double SILENT_MINUTES = 4;
+    private static final double SILENT_TAPS_DUE = 2;
     private static final int ROUNDS = 3;
     private static final double CLOSED_LOOK_MINUTES = 1.3;
     private static final double OPENED_LOOK_MINUTES = 0.3;
@@ -48,7 +51,7 @@ final class Evaluation {
             for (int i = 0; i < n; i++) {
                 next.add(judged(i) ? weighing(i, share[i]).odds() : SeatOdds.NOT_JUDGED);
             }
-            all = withOpenings(next, round == 0 ? next : all);
+            all = withOpenings(next);
             double missing = 0;
             for (SeatOdds seat : all) {
                 missing += seat.unswept();
@@ -56,11 +59,20 @@ final class Evaluation {
             for (int i = 0; i < n; i++) {
                 double others = missing - all.get(i).unswept();
                 double seen = habits.loneTapsSinceSweep();
-                share[i] = (priors.promptWindowTaps() * habits.promptShare() + seen)
-                        / (priors.promptWindowTaps() + seen + others);
+                share[i] = (priors.taps().promptWindowTaps() * habits.promptShare() + seen)
+                        / (priors.taps().promptWindowTaps() + seen + others);
             }
         }
         return all;
+    }
+
+    /** The first led step after step k, or the number of steps. */
+    private int nextLed(int k) {
+        int led = k + 1;
+        while (led < track.steps().size() && !track.steps().get(led).led()) {
+            led++;
+        }
+        return led;
     }
 
     boolean judged(int i) {
@@ -72,23 +84,31 @@ final class Evaluation {
         int k = progress.step();
         int following = k + 1;
         boolean before = following <= track.pourStep();
-        double opened = before && track.steps().get(following).led() ? track.openedMinutes().get(following) : 0;
-        boolean open = before && opened <= now;
-        double look = opened == 0 ? 0 : open ? opened - OPENED_LOOK_MINUTES : now - CLOSED_LOOK_MINUTES;
+        boolean open = before && !(track.steps().get(following).led() && track.openedMinutes().get(following) > now);
+        int led = nextLed(k);
+        double look = 0;
+        double rest = 0;
+        if (led <= track.pourStep()) {
+            double opened = track.openedMinutes().get(led);
+            look = opened <= now ? opened - OPENED_LOOK_MINUTES : now - CLOSED_LOOK_MINUTES;
+            for (int j = following; j < led; j++) {
+                rest += tempo.belief(i, j).meanMinutes();
+            }
+        }
         double late = 0;
         if (progress.startsByTap() && !progress.done().isEmpty()) {
             late = tempo.lateness(i, progress.done().get(progress.done().size() - 1).step());
         }
-        SeatOdds.Next next = new SeatOdds.Next(open, tempo.belief(i, open ? following : k), look);
+        SeatOdds.Next next = new SeatOdds.Next(open, tempo.belief(i, open ? following : k), look, rest);
         return new SeatOdds.Weighing(track.seats().get(i), progress, tempo.belief(i, k), next, habits, promptShare,
                 late, priors);
     }
 
     /** Brings in what the led step after each step says, opened or still closed. */
-    private List<SeatOdds> withOpenings(List<SeatOdds> fresh, List<SeatOdds> latest) {
+    private List<SeatOdds> withOpenings(List<SeatOdds> fresh) {
         List<SeatOdds> result = new ArrayList<>(fresh);
         for (int k = 0; k < track.pourStep(); k++) {
-            if (!track.steps().get(k).kind().isWorked() || !track.steps().get(k + 1).led()) {
+            if (!track.steps().get(k + 1).led()) {
                 continue;
             }
             double opened = track.openedMinutes().get(k + 1);
@@ -99,14 +119,14 @@ final class Evaluation {
             for (int i = 0; i < undone.length; i++) {
                 if (track.seats().get(i).isHere(moment)) {
                     present++;
-                    undone[i] = undone(i, k, opened, latest.get(i));
+                    undone[i] = undone(i, k, opened, fresh.get(i));
                 }
             }
             OpeningEvidence evidence = new OpeningEvidence(openings, present, undone);
             for (int i = 0; i < undone.length; i++) {
-                if (judged(i) && seats.get(i).step() == k && track.seats().get(i).isHere(moment)) {
-                    double[] likelihood = closed ? evidence.whileClosed(i, priors.openingBlind())
-                            : evidence.whenOpened(i, priors.openingBlind());
+                if (judged(i) && nextLed(seats.get(i).step()) == k + 1 && track.seats().get(i).isHere(moment)) {
+                    double[] likelihood = closed ? evidence.whileClosed(i, priors.openings().blind())
+                            : evidence.whenOpened(i, priors.openings().blind());
                     result.set(i, fresh.get(i).given(likelihood[0], likelihood[1]));
                 }
             }
@@ -117,7 +137,7 @@ final class Evaluation {
     /** P(seat i was still at step k, or before it, when the instructor last looked). */
     private double undone(int i, int k, double opened, SeatOdds latest) {
         SeatProgress progress = seats.get(i);
-        if (progress.step() == k && judged(i)) {
+        if (judged(i) && nextLed(progress.step()) == k + 1) {
             return 1 - latest.settled();
         }
         if (progress.step() <= k) {
@@ -133,32 +153,56 @@ final class Evaluation {
 
     PourDraws draws() {
         if (draws == null) {
-            draws = new PourDraws(track, seats, odds, tempo, openings, priors, now, DRAWS, SEED);
+            draws = new PourDraws(track, seats, odds, tempo, openings, priors, now, DRAWS, SEED,
+                    PourDraws.Without.NOTHING);
         }
         return draws;
     }
 
-    /** For each seat the share of draws in which it pours clearly later than the middle of the class. */
-    double[] lateShare() {
-        int n = seats.size();
-        double[] share = new double[n];
-        PourDraws d = draws();
-        double[] sorted = new double[n];
-        for (int b = 0; b < d.draws(); b++) {
-            int m = 0;
-            for (int i = 0; i < n; i++) {
-                if (d.pour(b, i) > Double.NEGATIVE_INFINITY) {
-                    sorted[m++] = d.pour(b, i);
-                }
-            }
-            Arrays.sort(sorted, 0, m);
-            double median = m == 0 ? 0 : m % 2 == 1 ? sorted[m / 2] : 0.5 * (sorted[m / 2 - 1] + sorted[m / 2]);
-            for (int i = 0; i < n; i++) {
-                if (d.pour(b, i) > median + priors.lateMinutes()) {
-                    share[i] += 1.0 / d.draws();
-                }
-            }
+    /** The same draws in a world that differs in one seat. */
+    PourDraws drawsWithout(PourDraws.Without without) {
+        return new PourDraws(track, seats, odds, tempo, openings, priors, now, DRAWS, SEED, without);
+    }
+
+    /** How much later the last pour is because of seat i: E[last of all] - E[last without it], minutes. */
+    double priceMinutes(int i) {
+        return Math.max(0, draws().meanLastPour() - drawsWithout(new PourDraws.Without(i, -1)).meanLastPour());
+    }
+
+    /** How much sooner the last pour is if somebody walks to seat i now, minutes. */
+    double savedMinutes(int i) {
+        return Math.max(0, draws().meanLastPour() - drawsWithout(new PourDraws.Without(-1, i)).meanLastPour());
+    }
+
+    /** What seat i still needs for its present step if it is at it, minutes, on average over working and stalled. */
+    double remainingMinutes(int i) {
+        SeatProgress progress = seats.get(i);
+        ClassTempo.Belief belief = tempo.belief(i, progress.step());
+        double worked = Math.max(1e-3, progress.workedMinutes());
+        double left = (Math.log(worked) - belief.meanLog()) / belief.sdLog();
+        double beyond = Math.max(1e-9, StandardNormal.survival(left));
+        double mean = belief.meanMinutes() * StandardNormal.survival(left - belief.sdLog()) / beyond - worked;
+        double stalled = odds.get(i).stalled() / Math.max(1e-9, odds.get(i).stalled() + odds.get(i).working());
+        return (1 - stalled) * Math.max(0, mean) + stalled * priors.stalls().meanRestMinutes();
+    }
+
+    /** Draws for the forecast of home time. */
+    Forecast forecast() {
+        PourDraws many = new PourDraws(track, seats, odds, tempo, openings, priors, now, FORECAST_DRAWS, SEED + 1,
+                PourDraws.Without.NOTHING);
+        return new FinishForecast(track, many, priors, now).forecast(SEED + 2);
+    }
+
+    /** No tap of any seat for long while several should have been made: the tablet lies idle, not the class. */
+    boolean tabletSilent() {
+        double due = 0;
+        for (SeatOdds seat : odds) {
+            due += seat.unswept();
         }
-        return share;
+        return quietMinutes() >= SILENT_MINUTES && due >= SILENT_TAPS_DUE;
+    }
+
+    double quietMinutes() {
+        return now - habits.lastTapMinutes();
     }
 }

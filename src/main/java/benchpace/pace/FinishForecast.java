@@ -26,8 +26,8 @@ final class FinishForecast {
         double[] finish = new double[draws.draws()];
         int[] last = new int[n];
         for (int b = 0; b < finish.length; b++) {
-            double cure = Math.log(track.cureMinutes()) + priors.cureClassMean()
-                    + priors.cureClassSd() * StandardNormal.quantile(random.nextDouble());
+            double cure = Math.log(track.cureMinutes()) + priors.cure().classMean()
+                    + priors.cure().classSd() * StandardNormal.quantile(random.nextDouble());
             int latest = -1;
             for (int i = 0; i < n; i++) {
                 double z = StandardNormal.quantile(random.nextDouble());
@@ -64,7 +64,7 @@ final class FinishForecast {
         if (seat.ready().isKnown() && pour <= now) {
             return Math.max(now, seat.ready().medianMinutes() + seat.ready().sdMinutes() * z);
         }
-        return Math.max(now, pour + Math.exp(logCure + priors.cureSeatSd() * z));
+        return Math.max(now, pour + Math.exp(logCure + priors.cure().seatSd() * z));
     }
 
     /** Quantile of sorted values, type 7 of Hyndman &amp; Fan (1996), "Sample quantiles in statistical packages". */

@@ -18,7 +18,7 @@ final class OpeningHabit {
     }
 
     static OpeningHabit of(ClassTrack track, List<SeatProgress> seats, double now, PacePriors priors) {
-        double[] weights = priors.openingShares().clone();
+        double[] weights = priors.openings().shares().stream().mapToDouble(s -> s).toArray();
         for (int k = 1; k <= track.pourStep(); k++) {
             double opened = track.openedMinutes().get(k);
             if (track.steps().get(k).led() && opened <= now) {
@@ -53,7 +53,7 @@ final class OpeningHabit {
         Arrays.sort(ticked, 0, n);
         for (int j = 0; j < weights.length; j++) {
             double waited = opened - ticked[n - 1 - missing(SHARES[j], n)];
-            double excess = waited - priors.openingDelayMinutes();
+            double excess = waited - priors.openings().delayMinutes();
             weights[j] *= waited < -3 ? 0.3 : 0.05 + 0.95 * Math.exp(-Math.max(0, excess) / 0.8);
         }
     }

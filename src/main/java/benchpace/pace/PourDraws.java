@@ -10,6 +10,9 @@ import java.util.SplittableRandom;
  * the table. The same seed gives the same draws, so the same class gives the same answer.
  */
 final class PourDraws {
+    /** Somebody who walks over needs about this long to get a stuck seat going; from judgement. */
+    private static final double HELPED_MINUTES = 1;
+
     private final ClassTrack track;
     private final List<SeatProgress> seats;
     private final List<SeatOdds> odds;
@@ -23,9 +26,11 @@ final class PourDraws {
     private final double[][] stalls;
     private final boolean[] counted;
     private final double[] scratch;
+    private final int helped;
 
     PourDraws(ClassTrack track, List<SeatProgress> seats, List<SeatOdds> odds, ClassTempo tempo, OpeningHabit openings,
-              PacePriors priors, double now, int draws, long seed) {
+              PacePriors priors, double now, int draws, long seed, Without without) {
+        this.helped = without.helpedSeat();
         this.track = track;
         this.seats = seats;
         this.odds = odds;
@@ -42,11 +47,34 @@ final class PourDraws {
         double[][] lower = Cholesky.factor(tempo.covariance());
         SplittableRandom random = new SplittableRandom(seed);
         for (int i = 0; i < seats.size(); i++) {
-            counted[i] = track.seats().get(i).leftMinutes() > now;
+            counted[i] = track.seats().get(i).leftMinutes() > now && i != without.leftOutSeat();
         }
         for (int b = 0; b < draws; b++) {
             draw(b, random, lower);
         }
+    }
+
+    /**
+     * A world that differs in one seat, drawn with the same chance otherwise.
+     *
+     * @param leftOutSeat index of a seat left out of account, -1 for none
+     * @param helpedSeat index of a seat somebody walks to now, -1 for none
+     */
+    record Without(int leftOutSeat, int helpedSeat) {
+        static final Without NOTHING = new Without(-1, -1);
+    }
+
+    /** Mean over the draws of the last pour; {@code now} when nobody pours. */
+    double meanLastPour() {
+        double sum = 0;
+        for (double[] draw : pours) {
+            double last = now;
+            for (double pour : draw) {
+                last = Math.max(last, pour);
+            }
+            sum += last / draws;
+        }
+        return sum;
     }
 
     /** Minutes from the start at which seat i pours in draw b; negative infinity for seats that have left. */
@@ -122,7 +150,7 @@ final class PourDraws {
         }
         Arrays.sort(scratch, 0, n);
         int needed = n - 1 - OpeningHabit.missing(share, n);
-        return Math.max(Math.max(now, before), scratch[needed]) + priors.openingDelayMinutes();
+        return Math.max(Math.max(now, before), scratch[needed]) + priors.openings().delayMinutes();
     }
 
     /** Puts seat i where it may truly be now: {@code step} is the next step it has to do, from {@code at} on. */
@@ -135,8 +163,8 @@ final class PourDraws {
         switch (progress.standing()) {
             case POURED -> at[i] = progress.startMinutes() - tempo.lateness(i, pour);
             case WAITING -> at[i] = now;
-            case AWAY -> at[i] = now - priors.arrivalMinutes() * Math.log(1 - u);
-            case PAUSED -> resume(i, theta, guest, at, step, now - priors.pauseMinutes() * Math.log(1 - choice), u);
+            case AWAY -> at[i] = now - priors.times().arrivalMinutes() * Math.log(1 - u);
+            case PAUSED -> resume(i, theta, guest, at, step, now - priors.times().pauseMinutes() * Math.log(1 - choice), u);
             case WORKING -> {
                 SeatOdds seatOdds = odds.get(i);
                 if (choice < seatOdds.forgotten()) {
@@ -144,7 +172,8 @@ final class PourDraws {
                     step[i]++;
                 } else if (choice < seatOdds.forgotten() + seatOdds.stalled()) {
                     stalls[b][i] = standstill(progress.workedMinutes(), random);
-                    resume(i, theta, guest, at, step, now + stalls[b][i], u);
+                    double standing = i == helped ? Math.min(HELPED_MINUTES, stalls[b][i]) : stalls[b][i];
+                    resume(i, theta, guest, at, step, now + standing, u);
                 } else {
                     resume(i, theta, guest, at, step, now, u);
                 }
@@ -176,15 +205,15 @@ final class PourDraws {
     }
 
     private double stallLength(double u) {
-        double[] weights = priors.stallWeights();
+        List<Double> weights = priors.stalls().weights();
         double sum = 0;
-        for (int j = 0; j < weights.length; j++) {
-            sum += weights[j];
+        for (int j = 0; j < weights.size(); j++) {
+            sum += weights.get(j);
             if (u < sum) {
-                return priors.stallMinutes()[j];
+                return priors.stalls().minutes().get(j);
             }
         }
-        return priors.stallMinutes()[weights.length - 1];
+        return priors.stalls().minutes().get(weights.size() - 1);
     }
 
     private double time(int k, double[] theta, double guest, SplittableRandom random) {
@@ -193,7 +222,7 @@ final class PourDraws {
         }
         double z = StandardNormal.quantile(random.nextDouble());
         double minutes = Math.exp(tempo.logPlan(k) + theta[0] + theta[k + 1] + guest + tempo.noiseSd(k) * z);
-        if (random.nextDouble() < priors.stallOdds()) {
+        if (random.nextDouble() < priors.stalls().odds()) {
             minutes += stallLength(random.nextDouble());
         }
         return minutes;

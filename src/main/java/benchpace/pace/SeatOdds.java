@@ -1,5 +1,7 @@
 package benchpace.pace;
 
+import java.util.List;
+
 /**
  * The three explanations of a step that is not ticked, as probabilities that add up to 1.
  *
@@ -11,6 +13,7 @@ package benchpace.pace;
  */
 record SeatOdds(double working, double stalled, double forgotten, double unswept, double settled) {
     /** A seat that is not judged. */
+    private static final double REST_SD_LOG = 0.35;
     static final SeatOdds NOT_JUDGED = new SeatOdds(1, 0, 0, 0, 0);
 
     /** Bayes' rule once something is known that is {@code undone} : {@code done} as likely when the step is not done. */
@@ -28,8 +31,10 @@ record SeatOdds(double working, double stalled, double forgotten, double unswept
      * @param open whether it could be started
      * @param belief its time; only looked at when it is open
      * @param lookMinutes moment the instructor last judged by eye whether enough seats were done
+     * @param restMinutes usual time of the free steps between this one and the one looked for; 0 when there is none
      */
-    record Next(boolean open, ClassTempo.Belief belief, double lookMinutes) { }
+    record Next(boolean open, ClassTempo.Belief belief, double lookMinutes,
+                double restMinutes) { }
 
     /** Weighs the three for one seat: time spent, sweeps that passed it by, answers and hints. */
     static final class Weighing {
@@ -37,6 +42,7 @@ record SeatOdds(double working, double stalled, double forgotten, double unswept
         private final Next next;
         private final PacePriors priors;
         private final double promptShare;
+        private final double forgottenShare;
         private final double worked;
         private final double[] passes;
         private final double[] misses;
@@ -52,6 +58,7 @@ record SeatOdds(double working, double stalled, double forgotten, double unswept
             this.next = next;
             this.priors = priors;
             this.promptShare = promptShare;
+            this.forgottenShare = habits.forgottenShare();
             this.worked = progress.workedMinutes() + previousLateness;
             double start = progress.startMinutes();
             double[] sweeps = habits.sweepMinutes();
@@ -62,7 +69,7 @@ record SeatOdds(double working, double stalled, double forgotten, double unswept
             this.passes = new double[sweeps.length - first];
             this.misses = new double[sweeps.length - first];
             for (int j = first; j < sweeps.length; j++) {
-                misses[j - first] = priors.miss(habits.sweepSize(j), habits.seats());
+                misses[j - first] = priors.taps().miss(habits.sweepSize(j), habits.seats());
                 passes[j - first] = sinceStart(seat, start, sweeps[j]) + previousLateness;
             }
             double said = seat.lastStillAtIt(progress.step());
@@ -77,20 +84,20 @@ record SeatOdds(double working, double stalled, double forgotten, double unswept
         }
 
         SeatOdds odds() {
-            double p = priors.stallOdds();
+            double p = priors.stalls().odds();
             double working = (1 - p) * survival(worked);
             double done = (1 - p) * unticked(0);
             double unswept = (1 - p) * sinceSweep;
             double settled = (1 - p) * beforeLook;
             double stalled = 0;
-            double[] lengths = priors.stallMinutes();
-            for (int j = 0; j < lengths.length; j++) {
-                double weight = p * priors.stallWeights()[j];
-                stalled += weight * survival(worked - lengths[j]);
-                done += weight * unticked(lengths[j]);
+            List<Double> lengths = priors.stalls().minutes();
+            for (int j = 0; j < lengths.size(); j++) {
+                double weight = p * priors.stalls().weights().get(j);
+                stalled += weight * survival(worked - lengths.get(j));
+                done += weight * unticked(lengths.get(j));
                 settled += weight * beforeLook;
             }
-            double hint = hinted ? priors.hintOdds() : 1;
+            double hint = hinted ? priors.taps().hintOdds() : 1;
             double sum = working + stalled + hint * done;
             return new SeatOdds(working / sum, stalled / sum, hint * done / sum, hint * unswept / sum,
                     hint * settled / sum);
@@ -103,8 +110,8 @@ record SeatOdds(double working, double stalled, double forgotten, double unswept
          */
         private double unticked(double stall) {
             double from = Math.max(answered, stall);
-            double prompt = worked - priors.promptDelayMinutes();
-            double forgot = priors.forgottenOdds();
+            double prompt = worked - priors.taps().promptDelayMinutes();
+            double forgot = forgottenShare;
             double missed = 1;
             double overlooked = 1;
             double sum = 0;
@@ -129,7 +136,7 @@ record SeatOdds(double working, double stalled, double forgotten, double unswept
                     sinceSweep += piece;
                 }
                 if (upper <= look) {
-                    beforeLook += piece;
+                    beforeLook += piece * through(look - 0.5 * (lower + upper));
                 }
                 upper = lower;
             }
@@ -138,12 +145,20 @@ record SeatOdds(double working, double stalled, double forgotten, double unswept
 
         /** P(the next step is not ticked either), had this one been done {@code at} minutes after its start. */
         private double silentSince(double at) {
-            double since = worked - at - priors.promptDelayMinutes();
+            double since = worked - at - priors.taps().promptDelayMinutes();
             if (!next.open() || since <= 0) {
                 return 1;
             }
             double z = (next.belief().meanLog() - Math.log(since)) / next.belief().sdLog();
             return 1 - promptShare * (1 - StandardNormal.cdf(z));
+        }
+
+        /** P(the free steps in between are done too within so many minutes). */
+        private double through(double minutes) {
+            if (next.restMinutes() <= 0) {
+                return 1;
+            }
+            return minutes <= 0 ? 0 : StandardNormal.cdf(Math.log(minutes / next.restMinutes()) / REST_SD_LOG);
         }
 
         private double survival(double minutes) {

@@ -42,6 +42,12 @@ public record SeatTrack(int seat, int party, boolean sharesCandle, double arrive
                 NOT_YET, ReadyOutlook.UNKNOWN);
     }
 
+    /** The same seat with another outlook for its candle. */
+    public SeatTrack withReady(ReadyOutlook outlook) {
+        return new SeatTrack(seat, party, sharesCandle, arrivedMinutes, leftMinutes, pauses, taps, stillAtIt, hints,
+                claims, setMinutes, outlook);
+    }
+
     boolean isHere(double now) {
         return arrivedMinutes <= now && now < leftMinutes;
     }

@@ -16,15 +16,17 @@ final class TapHabits {
     private final double[] sweepMinutes;
     private final int[] sweepSize;
     private final double promptShare;
+    private final double forgottenShare;
     private final int seats;
 
     private TapHabits(double[] tapMinutes, int[] groupSize, double[] sweepMinutes, int[] sweepSize,
-                      double promptShare, int seats) {
+                      double promptShare, double forgottenShare, int seats) {
         this.tapMinutes = tapMinutes;
         this.groupSize = groupSize;
         this.sweepMinutes = sweepMinutes;
         this.sweepSize = sweepSize;
         this.promptShare = promptShare;
+        this.forgottenShare = forgottenShare;
         this.seats = seats;
     }
 
@@ -35,7 +37,7 @@ final class TapHabits {
         double[] sweeps = new double[at.length];
         int[] sizes = new int[at.length];
         int count = 0;
-        int alone = 0;
+        int swept = 0;
         for (int from = 0; from < at.length; ) {
             int to = from + 1;
             while (to < at.length && at[to] - at[to - 1] <= SAME_SWEEP_MINUTES) {
@@ -45,15 +47,41 @@ final class TapHabits {
             if (to - from > 1) {
                 sizes[count] = to - from;
                 sweeps[count++] = at[to - 1];
-            } else {
-                alone++;
+                swept += to - from;
             }
             from = to;
         }
-        double share = (priors.promptPriorTaps() * priors.promptShare() + alone * priors.promptShareOfLoneTaps())
-                / (priors.promptPriorTaps() + at.length);
-        return new TapHabits(at, size, Arrays.copyOf(sweeps, count), sizes, share,
+        int filled = filled(track);
+        PacePriors.Taps prior = priors.taps();
+        double prompt = at.length == 0 ? 0 : Math.max(0.05, 1 - prior.sweptToLate() * swept / at.length);
+        double share = (prior.promptPriorTaps() * prior.promptShare() + at.length * prompt)
+                / (prior.promptPriorTaps() + at.length);
+        double forgotten = (prior.forgottenPriorTaps() * prior.forgottenOdds() + filled)
+                / (prior.forgottenPriorTaps() + at.length + filled);
+        return new TapHabits(at, size, Arrays.copyOf(sweeps, count), sizes, share, forgotten,
                 track.seats().size());
+    }
+
+    /** Steps that were never ticked although a later one was. */
+    private static int filled(ClassTrack track) {
+        int filled = 0;
+        for (SeatTrack seat : track.seats()) {
+            int last = -1;
+            long mask = 0;
+            for (Tap tap : seat.taps()) {
+                last = Math.max(last, tap.step());
+                mask |= 1L << tap.step();
+            }
+            for (int k = 0; k < last; k++) {
+                filled += track.steps().get(k).kind().isWorked() && (mask >> k & 1) == 0 ? 1 : 0;
+            }
+        }
+        return filled;
+    }
+
+    /** Share of steps nobody will tick before the next one. */
+    double forgottenShare() {
+        return forgottenShare;
     }
 
     /** How many taps fell together with the one at {@code minutes}, itself included. */

@@ -24,16 +24,13 @@ public final class Lab {
             }
             return;
         }
-        PacePriors p = PacePriors.standard();
-        if (a.length > 3) {
-            var rc = PacePriors.class.getRecordComponents();
-            Object[] v = new Object[rc.length]; Class<?>[] ty = new Class<?>[rc.length];
-            for (int i = 0; i < rc.length; i++) { v[i] = rc[i].getAccessor().invoke(p); ty[i] = rc[i].getType(); }
-            for (int q = 3; q < a.length; q++) { String[] kv = a[q].split("="); boolean ok = false;
-                for (int i = 0; i < rc.length; i++) if (rc[i].getName().equals(kv[0])) { v[i] = Double.parseDouble(kv[1]); ok = true; }
-                if (!ok) throw new IllegalArgumentException(kv[0]); }
-            p = PacePriors.class.getDeclaredConstructor(ty).newInstance(v);
+        if (a[0].equals("replay")) {
+            List<String> logs; try (var s = Files.list(Path.of(a[1]))) { logs = s.map(Path::toString).filter(x -> x.endsWith(".jsonl") && !x.endsWith("truth.jsonl")).sorted().toList(); }
+            long t0 = System.nanoTime();
+            System.out.println(new ReplayCommand().run(logs, a[2] + "-F.csv", a[2] + "-G.csv", a.length > 3 ? Optional.of(a[3]) : Optional.empty(), System.in, System.out, System.err) + " in " + (System.nanoTime() - t0) / 1e9);
+            return;
         }
+        PacePriors p = PacePriors.standard();
         String stem = a[2];
         try (PrintWriter o = new PrintWriter(a[2] + "-seats.csv"); PrintWriter f = new PrintWriter(a[2] + "-fc.csv"); PrintWriter f2 = new PrintWriter(a[2] + "-pour.csv")) {
             o.println("class_id,seat,t,standing,step,worked,p,c,late,eta,sd,prev,silence,plan,n,nw,led");
@@ -52,7 +49,7 @@ public final class Lab {
                     ClassTrack tr = fold.track();
                     long t0 = System.nanoTime();
                     Evaluation ev = new Evaluation(tr, now, p);
-                    double[] late = ev.lateShare();
+                    double[] late = new double[tr.seats().size()];
                     ns += System.nanoTime() - t0; evals++;
                     boolean all = true;
                     int nw = 0;
@@ -66,7 +63,7 @@ public final class Lab {
                         o.printf(Locale.ROOT, "%s,%d,%.0f,%s,%d,%.2f,%.4f,%.4f,%.3f,%.3f,%.3f,%.2f,%.2f,%.1f,%d,%d,%d%n", log.classId(), tr.seats().get(i).seat(), now * 60, g.standing(), g.step(), g.workedMinutes(), q.stalled(), q.forgotten(), late[i], b.meanLog(), b.sdLog(), g.startMinutes(), now - ev.habits.lastTapMinutes(), tr.steps().get(g.step()).planMinutes(), tr.seats().size(), nw, tr.steps().get(g.step()).led() ? 1 : 0);
                     }
                     if (tick % 10 == 0 && tick >= 10) {
-                        PourDraws d = new PourDraws(tr, ev.seats, ev.odds, ev.tempo, ev.openings, p, now, 1000, 5);
+                        PourDraws d = new PourDraws(tr, ev.seats, ev.odds, ev.tempo, ev.openings, p, now, 1000, 5, PourDraws.Without.NOTHING);
                         Forecast c = new FinishForecast(tr, d, p, now).forecast(7);
                         f.printf(Locale.ROOT, "%s,%.0f,%.1f,%.1f,%.1f%n", log.classId(), now * 60, c.p10() * 60, c.p50() * 60, c.p90() * 60);
                         double[] mx = new double[1000]; for (int k = 0; k < 1000; k++) mx[k] = Arrays.stream(d.pours(k)).max().orElse(0); Arrays.sort(mx);
