@@ -79,6 +79,11 @@ final class Evaluation {
         return seats.get(i).standing() == SeatProgress.Standing.WORKING;
     }
 
+    /** Whether a helper is at the seat, or on the way, for the step it is judged at. */
+    boolean claimed(int i) {
+        return judged(i) && track.seats().get(i).isClaimed(seats.get(i).startMinutes(), now);
+    }
+
     private SeatOdds.Weighing weighing(int i, double promptShare) {
         SeatProgress progress = seats.get(i);
         int k = progress.step();
@@ -101,7 +106,7 @@ final class Evaluation {
         }
         SeatOdds.Next next = new SeatOdds.Next(open, tempo.belief(i, open ? following : k), look, rest);
         return new SeatOdds.Weighing(track.seats().get(i), progress, tempo.belief(i, k), next, habits, promptShare,
-                late, priors);
+                late, now, priors);
     }
 
     /** Brings in what the led step after each step says, opened or still closed. */

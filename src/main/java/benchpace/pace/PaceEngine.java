@@ -62,7 +62,7 @@ public final class PaceEngine {
             int number = track.seats().get(i).seat();
             int judged = evaluation.judged(i) ? evaluation.seats.get(i).step() : -1;
             next.put(number, memory.seat(number).next(tick, judged, evaluation.odds.get(i).stalled(),
-                    events == memory.events(), silent, priors.rule()));
+                    evaluation.claimed(i), events == memory.events(), silent, priors.rule()));
         }
         return new PaceMemory(tick, events, next);
     }

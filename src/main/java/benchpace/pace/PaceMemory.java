@@ -46,17 +46,18 @@ public record PaceMemory(long tick, int events, Map<Integer, SeatMemory> seats) 
          *
          * @param judgedStep the step the seat is judged at, -1 when it is not judged
          * @param stalled the probability that it is stuck
+         * @param claimed whether a helper went there; somebody having seen it, one evaluation is enough
          * @param quiet whether nothing at all was recorded since the evaluation before: mere waiting clears nobody
          * @param silent whether the tablet is silent for all, so that nobody is flagged anew
          */
-        SeatMemory next(long tick, int judgedStep, double stalled, boolean quiet, boolean silent,
+        SeatMemory next(long tick, int judgedStep, double stalled, boolean claimed, boolean quiet, boolean silent,
                         PacePriors.Rule rule) {
             if (judgedStep < 0) {
                 return NOTHING;
             }
             if (judgedStep != step) {
                 return new SeatMemory(judgedStep, Level.NONE, LONG_AGO, 0, 0, 0, 0)
-                        .next(tick, judgedStep, stalled, false, silent, rule);
+                        .next(tick, judgedStep, stalled, claimed, false, silent, rule);
             }
             double p = quiet ? Math.max(suspicion, stalled) : stalled;
             int behind = p >= rule.behindStalled() ? behindTicks + 1 : 0;
@@ -66,7 +67,7 @@ public record PaceMemory(long tick, int events, Map<Integer, SeatMemory> seats) 
             int calm = kept ? 0 : calmTicks + 1;
             Level shown = level;
             if (tick - changedTick >= DWELL_TICKS) {
-                if (behind >= IN_A_ROW && !silent) {
+                if (behind >= (claimed ? 1 : IN_A_ROW) && !silent) {
                     shown = Level.BEHIND;
                 } else if (level == Level.NONE && slipping >= IN_A_ROW && !silent) {
                     shown = Level.SLIPPING;

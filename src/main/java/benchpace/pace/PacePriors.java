@@ -95,10 +95,12 @@ public record PacePriors(Times times, Taps taps, Stalls stalls, Openings opening
      * @param odds chance of one at a step: 0.02 (recorded classes: 0.019)
      * @param minutes lengths it may have if nobody comes
      * @param weights their probabilities. Recorded: quarter under 8.5 min, half under 12.3, nine tenths under 18.5
+     * @param claimOdds how much likelier a helper's "I've got it" makes a stall. Recorded: all 12 claims were at stalled
+     *        seats, with three or four in a hundred seats stalled at any time
      */
-    public record Stalls(double odds, List<Double> minutes, List<Double> weights) {
+    public record Stalls(double odds, List<Double> minutes, List<Double> weights, double claimOdds) {
         static final Stalls STANDARD = new Stalls(0.02, List.of(5.5, 8.0, 11.0, 14.0, 19.0, 26.0),
-                List.of(0.13, 0.2, 0.22, 0.22, 0.15, 0.08));
+                List.of(0.13, 0.2, 0.22, 0.22, 0.15, 0.08), 200);
 
         public Stalls {
             minutes = List.copyOf(minutes);

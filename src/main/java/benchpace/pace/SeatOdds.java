@@ -49,11 +49,12 @@ record SeatOdds(double working, double stalled, double forgotten, double unswept
         private final double answered;
         private final double look;
         private final boolean hinted;
+        private final boolean claimed;
         private double sinceSweep;
         private double beforeLook;
 
         Weighing(SeatTrack seat, SeatProgress progress, ClassTempo.Belief belief, Next next, TapHabits habits,
-                 double promptShare, double previousLateness, PacePriors priors) {
+                 double promptShare, double previousLateness, double now, PacePriors priors) {
             this.belief = belief;
             this.next = next;
             this.priors = priors;
@@ -76,6 +77,7 @@ record SeatOdds(double working, double stalled, double forgotten, double unswept
             this.answered = said < start ? 0 : sinceStart(seat, start, said) + previousLateness;
             this.look = next.lookMinutes() <= start ? 0
                     : sinceStart(seat, start, next.lookMinutes()) + previousLateness;
+            this.claimed = seat.isClaimed(start, now);
             this.hinted = seat.lastHint(progress.step()) >= Math.max(start, said);
         }
 
@@ -98,6 +100,7 @@ record SeatOdds(double working, double stalled, double forgotten, double unswept
                 settled += weight * beforeLook;
             }
             double hint = hinted ? priors.taps().hintOdds() : 1;
+            stalled *= claimed ? priors.stalls().claimOdds() : 1;
             double sum = working + stalled + hint * done;
             return new SeatOdds(working / sum, stalled / sum, hint * done / sum, hint * unswept / sum,
                     hint * settled / sum);

@@ -56,6 +56,11 @@ public record SeatTrack(int seat, int party, boolean sharesCandle, double arrive
         return pauses.stream().anyMatch(p -> p.covers(now));
     }
 
+    /** Whether a helper said "I've got it" after {@code since} and is not through with it. */
+    boolean isClaimed(double since, double now) {
+        return claims.stream().anyMatch(c -> c.fromMinutes() >= since && c.covers(now));
+    }
+
     double pausedWithin(double from, double to) {
         double sum = 0;
         for (Span pause : pauses) {

@@ -33,7 +33,7 @@ public final class Lab {
         PacePriors p = PacePriors.standard();
         String stem = a[2];
         try (PrintWriter o = new PrintWriter(a[2] + "-seats.csv"); PrintWriter f = new PrintWriter(a[2] + "-fc.csv"); PrintWriter f2 = new PrintWriter(a[2] + "-pour.csv")) {
-            o.println("class_id,seat,t,standing,step,worked,p,c,late,eta,sd,prev,silence,plan,n,nw,led");
+            o.println("class_id,seat,t,standing,step,worked,p,c,late,eta,sd,prev,silence,plan,n,nw,led,claimed");
             f.println("class_id,t,p10,p50,p90");
             f2.println("class_id,t,p10,p50,p90");
             List<Path> files;
@@ -60,7 +60,7 @@ public final class Lab {
                         SeatOdds q = ev.odds.get(i);
                         if (!ev.judged(i)) continue;
                         var b = ev.tempo.belief(i, g.step());
-                        o.printf(Locale.ROOT, "%s,%d,%.0f,%s,%d,%.2f,%.4f,%.4f,%.3f,%.3f,%.3f,%.2f,%.2f,%.1f,%d,%d,%d%n", log.classId(), tr.seats().get(i).seat(), now * 60, g.standing(), g.step(), g.workedMinutes(), q.stalled(), q.forgotten(), late[i], b.meanLog(), b.sdLog(), g.startMinutes(), now - ev.habits.lastTapMinutes(), tr.steps().get(g.step()).planMinutes(), tr.seats().size(), nw, tr.steps().get(g.step()).led() ? 1 : 0);
+                        o.printf(Locale.ROOT, "%s,%d,%.0f,%s,%d,%.2f,%.4f,%.4f,%.3f,%.3f,%.3f,%.2f,%.2f,%.1f,%d,%d,%d,%d%n", log.classId(), tr.seats().get(i).seat(), now * 60, g.standing(), g.step(), g.workedMinutes(), q.stalled(), q.forgotten(), late[i], b.meanLog(), b.sdLog(), g.startMinutes(), now - ev.habits.lastTapMinutes(), tr.steps().get(g.step()).planMinutes(), tr.seats().size(), nw, tr.steps().get(g.step()).led() ? 1 : 0, ev.claimed(i) ? 1 : 0);
                     }
                     if (tick % 10 == 0 && tick >= 10) {
                         PourDraws d = new PourDraws(tr, ev.seats, ev.odds, ev.tempo, ev.openings, p, now, 1000, 5, PourDraws.Without.NOTHING);
