@@ -10,8 +10,8 @@ import java.util.List;
  * @param layout {@code beside} the table for narrow tables, {@code wide} or {@code folded} for large ones
  */
 public record InstructorPage(Shell shell, String name, String place, String classId, String layout, int columns,
-                             int rows, List<SeatingChart.Block> tables, List<SeatPlace> places, NowPanel now, HelpList help,
-                             NextPanel next, HomeLine home, UndoButton undo, List<NoteLine> notes) {
+                             int rows, List<SeatingChart.Block> tables, List<SeatPlace> places, NowPanel now,
+                             HelpList help, NextPanel next, HomeLine home, UndoButton undo, List<NoteLine> notes) {
     private static final int BESIDE = 7;
     private static final int DRAWN = 12;
     static final int CARDS = 2;
