@@ -30,7 +30,8 @@ public record SeatTile(int seat, String name, String mark, String word, String l
                 still(view.stage()) && seat.sharesWith().isEmpty() ? "" : line(seat, times),
                 still(view.stage()) ? Optional.empty() : count(seat, times),
                 detail(seat, times), seat.stepId(), seat.canFinish(), seat.helper().orElse(""),
-                seat.hint() || seat.question() && seat.flag().isEmpty(), (int) Math.min(all, finished(seat, view)), all, spoken(seat));
+                seat.hint() || seat.question() && seat.flag().isEmpty(),
+                (int) Math.min(all, finished(seat, view)), all, spoken(seat));
     }
 
     private static long finished(SeatView seat, ClassView view) {

@@ -16,8 +16,8 @@ import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 
 /**
- * Contrast of the colours as WCAG 2.2 defines it: (L1 + 0.05) / (L2 + 0.05) with the relative luminance of sRGB (success
- * criteria 1.4.3: 4.5 for text, 1.4.6: 7 for text, 1.4.11: 3 for the edges of controls; not rounded). Check vectors on
+ * Contrast of the colours as WCAG 2.2 defines it: (L1 + 0.05) / (L2 + 0.05) with the relative luminance of sRGB
+ * (success criteria 1.4.3: 4.5 for text, 1.4.6: 7 for text, 1.4.11: 3 for the edges of controls; not rounded). Check vectors on
  * white: #767676 4.5422, #777777 4.4781, #595959 7.0047, computed from that definition.
  */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)

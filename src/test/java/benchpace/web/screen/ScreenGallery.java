@@ -31,7 +31,8 @@ public final class ScreenGallery {
             "/webjars/htmx.js", "/META-INF/resources/webjars/htmx.org/2.0.10/dist/htmx.min.js",
             "/webjars/htmx-sse.js", "/META-INF/resources/webjars/htmx-ext-sse/2.2.2/sse.js");
     private static final String POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; "
-            + "img-src 'self' data:; connect-src 'self'; font-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+            + "img-src 'self' data:; connect-src 'self'; font-src 'self'; form-action 'self'; "
+            + "base-uri 'none'; frame-ancestors 'none'";
 
     /** What to do with a page before its picture is taken. */
     private record Shot(String name, String html, int width, int height, String then) { }
