@@ -6,6 +6,8 @@ import java.util.logging.Logger;
 /** What is logged goes to standard error, and only what somebody should look at. */
 final class Logs {
     private static final Logger ROOT = Logger.getLogger("");
+    /** Warns about every malformed request, which is the sender's trouble and answered as such. */
+    private static final Logger SERVER = Logger.getLogger("org.eclipse.jetty");
 
     private Logs() { }
 
@@ -13,6 +15,7 @@ final class Logs {
         if (System.getProperty("java.util.logging.config.file") == null) {
             System.setProperty("java.util.logging.SimpleFormatter.format", "%1$tT %4$s %5$s%6$s%n");
             ROOT.setLevel(Level.WARNING);
+            SERVER.setLevel(Level.SEVERE);
         }
     }
 }

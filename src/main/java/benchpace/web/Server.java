@@ -57,7 +57,7 @@ public final class Server implements AutoCloseable {
             settings(config, limits);
             RoutesConfig routes = config.routes;
             routes.before(guard::check);
-            routes.get("/health", ctx -> Bodies.send(ctx, 200, Json.object().put("status", "ok")
+            Reads.route(routes, "/health", ctx -> Bodies.send(ctx, 200, Json.object().put("status", "ok")
                     .put("classes", boards.all().size()).put("screens", streams.count())));
             routes.post("/api/pair", access::pair);
             routes.post("/api/unpair", access::unpair);
