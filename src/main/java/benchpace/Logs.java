@@ -8,6 +8,8 @@ final class Logs {
     private static final Logger ROOT = Logger.getLogger("");
     /** Warns about every malformed request, which is the sender's trouble and answered as such. */
     private static final Logger SERVER = Logger.getLogger("org.eclipse.jetty");
+    /** Says "Failed to start" beside the exception that says why, which is told in one sentence. */
+    private static final Logger START = Logger.getLogger("io.javalin.Javalin");
 
     private Logs() { }
 
@@ -16,6 +18,7 @@ final class Logs {
             System.setProperty("java.util.logging.SimpleFormatter.format", "%1$tT %4$s %5$s%6$s%n");
             ROOT.setLevel(Level.WARNING);
             SERVER.setLevel(Level.SEVERE);
+            START.setFilter(line -> !String.valueOf(line.getMessage()).startsWith("Failed to start"));
         }
     }
 }

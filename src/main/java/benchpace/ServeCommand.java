@@ -50,17 +50,23 @@ final class ServeCommand implements Callable<Integer> {
 
     @Spec
     private CommandSpec spec;
-    @Option(names = "--port", defaultValue = "7070", paramLabel = "N", description = "default ${DEFAULT-VALUE}; 0 takes a free one")
+    @Option(names = "--port", defaultValue = "7070", paramLabel = "N",
+            description = "default ${DEFAULT-VALUE}; 0 takes a free one")
     private int port;
-    @Option(names = "--data", defaultValue = "data", paramLabel = "DIR", description = "where classes are kept; default ${DEFAULT-VALUE}")
+    @Option(names = "--data", defaultValue = "data", paramLabel = "DIR",
+            description = "where classes are kept; default ${DEFAULT-VALUE}")
     private Path data;
-    @Option(names = "--host", defaultValue = "0.0.0.0", paramLabel = "ADDRESS", description = "the address to listen on; default all")
+    @Option(names = "--host", defaultValue = "0.0.0.0", paramLabel = "ADDRESS",
+            description = "the address to listen on; default all")
     private String host;
-    @Option(names = "--host-name", paramLabel = "NAME", description = "a further name under which this machine is reached")
+    @Option(names = "--host-name", paramLabel = "NAME",
+            description = "a further name under which this machine is reached")
     private Set<String> hostNames = Set.of();
-    @Option(names = "--demo", negatable = true, description = "set up the demo class; by default if there is no class of yours")
+    @Option(names = "--demo", negatable = true,
+            description = "set up the demo class; by default if there is no class of yours")
     private Boolean demo;
-    @Option(names = "--pin", paramLabel = "PIN", description = "the instructor's PIN; default a random one at each start")
+    @Option(names = "--pin", paramLabel = "PIN",
+            description = "the instructor's PIN; default a random one at each start")
     private String pin;
 
     @Override public Integer call() {

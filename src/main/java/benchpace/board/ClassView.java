@@ -17,13 +17,16 @@ import java.util.Optional;
  * @param seq   the number of the last event it rests on
  * @param now   the board's time it holds for
  * @param help  the seats that need somebody, most costly first
+ * @param room  what is known of the cooling here
+ * @param lines the chart of the class
+ * @param waiting the plan of the wait
  * @param calm  one calm line for when nobody needs anybody
  */
 public record ClassView(String id, String name, String place, ZoneId zone, long seq, Instant now, Instant startsAt,
                         Stage stage, List<StepView> steps, NowView present, Optional<NextView> next,
                         SeatingChart chart, List<SeatView> seats, CureView cure, HomeTime home, List<HelpView> help,
                         String calm, Optional<Duration> silence, Optional<UndoView> undo, List<NoteView> notes,
-                        Optional<Instant> nextChange) {
+                        RoomView room, PaceLines lines, WaitView waiting, Optional<Instant> nextChange) {
 
     /** How far the class is as a whole. */
     public enum Stage { BEFORE, RUNNING, SETTING, FINISHING, CLOSED }

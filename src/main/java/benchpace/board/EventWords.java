@@ -95,6 +95,18 @@ final class EventWords implements ClassEvent.Cases<String> {
         return "note";
     }
 
+    @Override public String candleChosen(ClassEvent.CandleChosen event) {
+        return seat(event.seat()) + " makes " + plan.candle(event.candle()).map(c -> c.name()).orElse(event.candle());
+    }
+
+    @Override public String roomRead(ClassEvent.RoomRead event) {
+        return "room temperature read";
+    }
+
+    @Override public String pourRead(ClassEvent.PourRead event) {
+        return "pour temperature read";
+    }
+
     @Override public String temperatureRead(ClassEvent.TemperatureRead event) {
         return "reading at " + seat(event.seat());
     }

@@ -45,7 +45,7 @@ final class SeatViews {
     }
 
     private void collectTaps() {
-        for (Recorded recorded : live.history()) {
+        for (Recorded recorded : live.corrected()) {
             if (recorded.event() instanceof ClassEvent.AtSeat at) {
                 boolean undone = live.isUndone(recorded.seq());
                 boolean finish = recorded.event() instanceof ClassEvent.StepFinished;

@@ -75,7 +75,8 @@ public final class ViewMaker {
             Stage stage = stage();
             return new ClassView(classId, live.name(), plan.place(), zone, live.seq(), now, live.startsAt(), stage,
                     steps, present(stage), next(), chart, seats, cure(), pace.home(), help(), calm(), pace.silence(),
-                    undo(), notes(), nextChange());
+                    undo(), notes(), RoomView.NONE, PaceLinesMaker.of(live, pace, now), WaitViews.of(live),
+                    nextChange());
         }
 
         private Stream<Seat> makers() {

@@ -98,6 +98,9 @@ final class EventReader {
 
     private static void theCandle(Map<String, Function<Fields, ClassEvent>> readers) {
         readers.put("poured-again", f -> new ClassEvent.PouredAgain(seat(f)));
+        readers.put("choose-candle", f -> new ClassEvent.CandleChosen(seat(f), f.line("candle", 1, 40).orElseThrow()));
+        readers.put("read-room", f -> new ClassEvent.RoomRead(f.number("celsius", COLDEST, HOTTEST).orElseThrow()));
+        readers.put("read-pour", f -> new ClassEvent.PourRead(f.number("celsius", COLDEST, HOTTEST).orElseThrow()));
         readers.put("read-temperature", f ->
                 new ClassEvent.TemperatureRead(seat(f), f.number("celsius", COLDEST, HOTTEST).orElseThrow()));
         readers.put("judge-skin", f -> new ClassEvent.SkinSeen(seat(f)));

@@ -42,6 +42,11 @@ final class EventWriter implements ClassEvent.Cases<EventWriter.Written> {
             return text(field, instant.toString());
         }
 
+        private Written celsius(double celsius) {
+            fields.put("celsius", celsius);
+            return this;
+        }
+
         private Written text(String field, String text) {
             fields.put(field, text);
             return this;
@@ -121,9 +126,19 @@ final class EventWriter implements ClassEvent.Cases<EventWriter.Written> {
     }
 
     @Override public Written temperatureRead(ClassEvent.TemperatureRead event) {
-        Written written = type("read-temperature").seat(event.seat());
-        written.fields().put("celsius", event.celsius());
-        return written;
+        return type("read-temperature").seat(event.seat()).celsius(event.celsius());
+    }
+
+    @Override public Written candleChosen(ClassEvent.CandleChosen event) {
+        return type("choose-candle").seat(event.seat()).text("candle", event.candle());
+    }
+
+    @Override public Written roomRead(ClassEvent.RoomRead event) {
+        return type("read-room").celsius(event.celsius());
+    }
+
+    @Override public Written pourRead(ClassEvent.PourRead event) {
+        return type("read-pour").celsius(event.celsius());
     }
 
     @Override public Written skinSeen(ClassEvent.SkinSeen event) {

@@ -19,8 +19,8 @@ import java.util.Set;
 import java.util.function.Consumer;
 
 /**
- * Reads a plan by hand from the tree. To add a part: give it a field of the draft, sound from the start, and one line in
- * {@link #read}.
+ * Reads a plan by hand from the tree. To add a part: give it a field of the draft, sound from the start, and one line
+ * in {@link #read}.
  */
 final class PlanReader extends Draft<Plan> {
     /** Stands for "some step was done by hand" while a plan is not complete; no file can name it by accident. */

@@ -16,8 +16,9 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /**
- * Who sits where, read from a CSV file (RFC 4180) or from pasted text. Lines are {@code seat,name}; semicolons and tabs
- * will do as well, a heading may stand above, a name may be left out. Lines that are names only are taken in seat order.
+ * Who sits where, read from a CSV file (RFC 4180) or from pasted text. Lines are {@code seat,name}; semicolons and
+ * tabs will do as well, a heading may stand above, a name may be left out. Lines that are names only are taken in seat
+ * order.
  *
  * @param places   in seat order; what could be read, if there are problems
  * @param problems what is wrong, by line

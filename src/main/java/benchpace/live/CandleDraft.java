@@ -16,6 +16,7 @@ final class CandleDraft {
     final List<Seat.Answer> stillAt = new ArrayList<>();
     Optional<Seat.Answer> hint = Optional.empty();
     Optional<Seat.Claim> claim = Optional.empty();
+    Optional<String> chosen = Optional.empty();
     Optional<Instant> pouredAgainAt = Optional.empty();
     final List<Seat.Reading> readings = new ArrayList<>();
     Optional<Instant> skinSeenAt = Optional.empty();

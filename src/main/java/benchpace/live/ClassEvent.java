@@ -151,6 +151,27 @@ public sealed interface ClassEvent {
         }
     }
 
+    /** The seat makes this one of the plan's candles. */
+    record CandleChosen(SeatNumber seat, String candle) implements AtSeat {
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.candleChosen(this);
+        }
+    }
+
+    /** The room's thermometer was read. @param celsius degrees Celsius */
+    record RoomRead(double celsius) implements ClassEvent {
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.roomRead(this);
+        }
+    }
+
+    /** The wax in the pitcher was measured for the pour. @param celsius degrees Celsius */
+    record PourRead(double celsius) implements ClassEvent {
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.pourRead(this);
+        }
+    }
+
     /** A thermometer pointed at the candle's surface. @param celsius degrees Celsius */
     record TemperatureRead(SeatNumber seat, double celsius) implements AtSeat {
         @Override public <R> R match(Cases<R> cases) {
@@ -285,6 +306,12 @@ public sealed interface ClassEvent {
         R seatNoted(SeatNoted event);
 
         R classNoted(ClassNoted event);
+
+        R candleChosen(CandleChosen event);
+
+        R roomRead(RoomRead event);
+
+        R pourRead(PourRead event);
 
         R temperatureRead(TemperatureRead event);
 

@@ -25,6 +25,8 @@ final class Fold implements ClassEvent.Cases<Void> {
     private final Map<StepId, Instant> opened = new LinkedHashMap<>();
     private final SortedMap<SeatNumber, SeatDraft> seats = new TreeMap<>();
     private final Map<ActivityId, ActivityRun> activities = new HashMap<>();
+    private final List<LiveClass.Temperature> roomReadings = new ArrayList<>();
+    private final List<LiveClass.Temperature> pourReadings = new ArrayList<>();
     private final List<Seat.Note> notes = new ArrayList<>();
     private ClassEvent.ClassCreated created;
     private Optional<Instant> closedAt = Optional.empty();
@@ -45,13 +47,14 @@ final class Fold implements ClassEvent.Cases<Void> {
         Set<Long> undone = undone(history);
         Fold fold = new Fold();
         fold.created = created;
-        for (Recorded recorded : corrected(history, undone)) {
+        List<Recorded> corrected = corrected(history, undone);
+        for (Recorded recorded : corrected) {
             if (!undone.contains(recorded.seq())) {
                 fold.current = recorded;
                 recorded.event().match(fold);
             }
         }
-        return fold.freeze(history, undone);
+        return fold.freeze(history, corrected, undone);
     }
 
     private static Set<Long> undone(List<Recorded> history) {
@@ -87,15 +90,15 @@ final class Fold implements ClassEvent.Cases<Void> {
         }
     }
 
-    private LiveClass freeze(List<Recorded> history, Set<Long> undone) {
+    private LiveClass freeze(List<Recorded> history, List<Recorded> corrected, Set<Long> undone) {
         SortedMap<SeatNumber, Seat> frozen = new TreeMap<>();
         Plan plan = created.plan();
         seats.forEach((number, draft) -> {
             draft.candle.settle(Progress.firstPour(plan, draft.candle.finishes));
             frozen.put(number, draft.freeze());
         });
-        return new LiveClass(plan, created.name(), created.startsAt(), opened, frozen, activities, notes, closedAt,
-                history, undone);
+        return new LiveClass(plan, created.name(), created.startsAt(), opened, frozen, activities,
+                new LiveClass.Told(notes, roomReadings, pourReadings), closedAt, history, corrected, undone);
     }
 
     private SeatDraft seat(ClassEvent.AtSeat event) {
@@ -114,7 +117,8 @@ final class Fold implements ClassEvent.Cases<Void> {
     private static final Void DONE = null;
 
     @Override public Void classCreated(ClassEvent.ClassCreated event) {
-        event.seats().forEach(p -> seats.put(p.seat(), new SeatDraft(p.seat(), p.name(), current.at())));
+        Instant since = current.at().isBefore(event.startsAt()) ? current.at() : event.startsAt();
+        event.seats().forEach(p -> seats.put(p.seat(), new SeatDraft(p.seat(), p.name(), since)));
         return DONE;
     }
 
@@ -221,6 +225,21 @@ final class Fold implements ClassEvent.Cases<Void> {
 
     @Override public Void classNoted(ClassEvent.ClassNoted event) {
         notes.add(new Seat.Note(current.at(), event.text(), current.seq()));
+        return DONE;
+    }
+
+    @Override public Void candleChosen(ClassEvent.CandleChosen event) {
+        seat(event).candle.chosen = Optional.of(event.candle());
+        return DONE;
+    }
+
+    @Override public Void roomRead(ClassEvent.RoomRead event) {
+        roomReadings.add(new LiveClass.Temperature(current.at(), event.celsius()));
+        return DONE;
+    }
+
+    @Override public Void pourRead(ClassEvent.PourRead event) {
+        pourReadings.add(new LiveClass.Temperature(current.at(), event.celsius()));
         return DONE;
     }
 

@@ -24,30 +24,44 @@ import java.util.TreeMap;
  * stands is in {@link Progress}.
  */
 public final class LiveClass {
+    /** A thermometer's reading, degrees Celsius. */
+    public record Temperature(Instant at, double celsius) { }
+
+    /** What was told about the class as a whole. */
+    record Told(List<Seat.Note> notes, List<Temperature> room, List<Temperature> pour) {
+        Told {
+            notes = List.copyOf(notes);
+            room = List.copyOf(room);
+            pour = List.copyOf(pour);
+        }
+    }
+
     private final Plan plan;
     private final String name;
     private final Instant startsAt;
     private final Map<StepId, Instant> opened;
     private final SortedMap<SeatNumber, Seat> seats;
     private final Map<ActivityId, ActivityRun> activities;
-    private final List<Seat.Note> notes;
+    private final Told told;
     private final Optional<Instant> closedAt;
     private final List<Recorded> history;
+    private final List<Recorded> corrected;
     private final Set<Long> undone;
     private final Map<String, Long> seqOfCommand;
 
     LiveClass(Plan plan, String name, Instant startsAt, Map<StepId, Instant> opened,
-              SortedMap<SeatNumber, Seat> seats, Map<ActivityId, ActivityRun> activities, List<Seat.Note> notes,
-              Optional<Instant> closedAt, List<Recorded> history, Set<Long> undone) {
+              SortedMap<SeatNumber, Seat> seats, Map<ActivityId, ActivityRun> activities, Told told,
+              Optional<Instant> closedAt, List<Recorded> history, List<Recorded> corrected, Set<Long> undone) {
         this.plan = plan;
         this.name = name;
         this.startsAt = startsAt;
         this.opened = Collections.unmodifiableMap(new LinkedHashMap<>(opened));
         this.seats = Collections.unmodifiableSortedMap(new TreeMap<>(seats));
         this.activities = Map.copyOf(activities);
-        this.notes = List.copyOf(notes);
+        this.told = told;
         this.closedAt = closedAt;
         this.history = List.copyOf(history);
+        this.corrected = List.copyOf(corrected);
         this.undone = Set.copyOf(undone);
         Map<String, Long> ids = new HashMap<>();
         history.forEach(r -> ids.put(r.commandId(), r.seq()));
@@ -104,8 +118,17 @@ public final class LiveClass {
         return history.get(history.size() - 1).recordedAt();
     }
 
+    /** The log as it was written, in order. */
     public List<Recorded> history() {
         return history;
+    }
+
+    /**
+     * The log as its own corrections left it: the same events under the same numbers, undone ones too, but each tap
+     * with the time and the seat that it was set right to. For showing a seat what was tapped for it.
+     */
+    public List<Recorded> corrected() {
+        return corrected;
     }
 
     public boolean isUndone(long seq) {
@@ -134,8 +157,18 @@ public final class LiveClass {
         return activities.getOrDefault(id, ActivityRun.UNTOUCHED);
     }
 
+    /** The room's temperature as it was read tonight, in order. */
+    public List<Temperature> roomReadings() {
+        return told.room;
+    }
+
+    /** The wax's temperature in the pitcher as it was read tonight, in order. */
+    public List<Temperature> pourReadings() {
+        return told.pour;
+    }
+
     public List<Seat.Note> notes() {
-        return notes;
+        return told.notes;
     }
 
     public Optional<Instant> closedAt() {

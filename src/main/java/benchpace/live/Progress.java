@@ -182,8 +182,9 @@ public final class Progress {
         if (done >= 0) {
             return later(seat.finishes().get(plan.steps().get(done).id()).at(), seat.presenceSince());
         }
-        Instant begun = firstOpeningAfter(-1).filter(live.startsAt()::isAfter).orElse(live.startsAt());
-        return later(later(live.createdAt(), begun), seat.presenceSince());
+        Instant meant = later(live.createdAt(), live.startsAt());
+        Instant begun = firstOpeningAfter(-1).filter(meant::isAfter).orElse(meant);
+        return later(begun, seat.presenceSince());
     }
 
     private static Instant later(Instant a, Instant b) {

@@ -28,6 +28,12 @@ public sealed interface Refusal {
         }
     }
 
+    record NoSuchCandle(String candle) implements Refusal {
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.noSuchCandle(this);
+        }
+    }
+
     record NoSuchEvent(long seq) implements Refusal {
         @Override public <R> R match(Cases<R> cases) {
             return cases.noSuchEvent(this);
@@ -153,6 +159,8 @@ public sealed interface Refusal {
         R noSuchStep(NoSuchStep refusal);
 
         R noSuchActivity(NoSuchActivity refusal);
+
+        R noSuchCandle(NoSuchCandle refusal);
 
         R noSuchEvent(NoSuchEvent refusal);
 

@@ -5,6 +5,7 @@ import static benchpace.live.Checks.refuseIf;
 
 import benchpace.plan.Activity;
 import benchpace.plan.ActivityId;
+import benchpace.plan.Candle;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.Step;
 import benchpace.plan.StepId;
@@ -247,6 +248,23 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
 
     @Override public Optional<Refusal> pouredAgain(ClassEvent.PouredAgain event) {
         return poured(event.seat());
+    }
+
+    @Override public Optional<Refusal> candleChosen(ClassEvent.CandleChosen event) {
+        return checks.knownSeat(event.seat()).or(() -> refuseIf(live.plan().candle(event.candle()).isEmpty(),
+                () -> new Refusal.NoSuchCandle(event.candle())));
+    }
+
+    @Override public Optional<Refusal> roomRead(ClassEvent.RoomRead event) {
+        return outside("celsius", event.celsius(), Candle.COLDEST_ROOM, Candle.HOTTEST_ROOM);
+    }
+
+    @Override public Optional<Refusal> pourRead(ClassEvent.PourRead event) {
+        return outside("celsius", event.celsius(), Candle.COLDEST_POUR, Candle.HOTTEST_POUR);
+    }
+
+    private static Optional<Refusal> outside(String what, double value, double least, double most) {
+        return refuseIf(!(value >= least && value <= most), () -> new Refusal.Absurd(what, value, least, most));
     }
 
     @Override public Optional<Refusal> temperatureRead(ClassEvent.TemperatureRead event) {

@@ -24,6 +24,7 @@ import java.util.Set;
  * @param stillAt       answers "still at it", in order
  * @param hint          the guests' own "we are done"
  * @param activity      what it joined and has not quit
+ * @param candle        the plan's candle it chose; the first if it did not
  * @param activitiesDone what it joined and quit
  */
 public record Seat(SeatNumber number, String name, Presence presence, Instant presenceSince,
@@ -31,7 +32,7 @@ public record Seat(SeatNumber number, String name, Presence presence, Instant pr
                    Optional<Instant> pouredAgainAt, List<Reading> readings, Optional<Instant> skinSeenAt,
                    Optional<Instant> judgedSetAt, Optional<Claim> claim, List<Answer> stillAt,
                    Optional<Answer> hint, Optional<Joined> activity, Set<ActivityId> activitiesDone,
-                   List<Note> notes) {
+                   Optional<String> candle, List<Note> notes) {
 
     /** Whether somebody sits there. */
     public enum Presence { EXPECTED, PRESENT, LEFT }

@@ -89,6 +89,6 @@ final class SeatDraft {
     Seat freeze() {
         return new Seat(number, name, presence, presenceSince, candle.finishes, candle.away(), sharesWith,
                 candle.pouredAgainAt, candle.readings, candle.skinSeenAt, candle.judgedSetAt, candle.claim,
-                candle.stillAt, candle.hint, activity, activitiesDone, notes);
+                candle.stillAt, candle.hint, activity, activitiesDone, candle.chosen, notes);
     }
 }

@@ -14,12 +14,15 @@ import java.util.function.Predicate;
  * @param place      where it is held; may be empty
  * @param usualSeats how many places it is written for, 1 to {@link SeatNumber#MOST}
  * @param steps      1 to {@value #MOST_STEPS}, ids unique; at most one pour; a cure or finish step only after it
+ * @param candles    what a seat may make, ids unique, the first unless another is chosen; none leaves the cure to
+ *                   the plan's own figure; at most {@value #MOST_CANDLES}
  * @param activities what fills the wait, ids unique, at most {@value #MOST_ACTIVITIES}
  */
 public record Plan(PlanId id, String name, String about, String place, int usualSeats, TableShape table,
-                   List<Step> steps, List<Activity> activities) {
+                   List<Step> steps, List<Activity> activities, List<Candle> candles) {
     public static final int MOST_STEPS = 30;
     public static final int MOST_ACTIVITIES = 20;
+    public static final int MOST_CANDLES = 20;
 
     public Plan {
         Texts.present("the id of the plan", id);
@@ -34,6 +37,7 @@ public record Plan(PlanId id, String name, String about, String place, int usual
         activities.forEach(activity -> Texts.present("an activity in the list", activity));
         steps = List.copyOf(steps);
         activities = List.copyOf(activities);
+        candles = List.copyOf(candles);
         if (steps.isEmpty() || steps.size() > MOST_STEPS) {
             throw new IllegalArgumentException("a plan has 1 to " + MOST_STEPS + " steps, not " + steps.size());
         }
@@ -41,8 +45,18 @@ public record Plan(PlanId id, String name, String about, String place, int usual
             throw new IllegalArgumentException("a plan has at most " + MOST_ACTIVITIES + " activities");
         }
         requireUnique("step", steps.stream().map(s -> s.id().value()).toList());
+        if (candles.size() > MOST_CANDLES) {
+            throw new IllegalArgumentException("a plan has at most " + MOST_CANDLES + " candles to choose from");
+        }
+        requireUnique("candle", candles.stream().map(Candle::id).toList());
         requireUnique("activity", activities.stream().map(a -> a.id().value()).toList());
         requireOrder(steps);
+    }
+
+    /** A plan whose cure is its own figure. */
+    public Plan(PlanId id, String name, String about, String place, int usualSeats, TableShape table,
+                List<Step> steps, List<Activity> activities) {
+        this(id, name, about, place, usualSeats, table, steps, activities, List.of());
     }
 
     private static void requireUnique(String what, List<String> ids) {
@@ -91,6 +105,11 @@ public record Plan(PlanId id, String name, String about, String place, int usual
 
     public Optional<Activity> activity(ActivityId activity) {
         return activities.stream().filter(a -> a.id().equals(activity)).findFirst();
+    }
+
+    /** The candle of that id. */
+    public Optional<Candle> candle(String candle) {
+        return candles.stream().filter(c -> c.id().equals(candle)).findFirst();
     }
 
     /** Position of a step of this plan, from 0. */

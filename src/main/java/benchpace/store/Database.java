@@ -14,8 +14,8 @@ import org.sqlite.SQLiteException;
 
 /**
  * The one SQLite file of a data folder. A single connection writes, a transaction at a time, on disk before
- * {@link #write} returns (write-ahead log, {@code synchronous=FULL}: https://sqlite.org/pragma.html#pragma_synchronous);
- * others read beside it and never wait for it. Safe for use by many threads.
+ * {@link #write} returns (write-ahead log and {@code synchronous=FULL}, as https://sqlite.org/pragma.html says of
+ * them); others read beside it and never wait for it. Safe for use by many threads.
  */
 public final class Database implements AutoCloseable {
     /** The file's name in the data folder. */

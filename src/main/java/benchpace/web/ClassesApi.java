@@ -129,7 +129,8 @@ final class ClassesApi {
         }
         if (!seats.isIntegralNumber() || !seats.canConvertToInt() || seats.intValue() < 1
                 || seats.intValue() > SeatNumber.MOST) {
-            throw new Refused(Problem.unprocessable("\"seats\" must be a whole number from 1 to " + SeatNumber.MOST + "."));
+            throw new Refused(Problem.unprocessable("\"seats\" must be a whole number from 1 to "
+                    + SeatNumber.MOST + "."));
         }
         return seats.intValue();
     }

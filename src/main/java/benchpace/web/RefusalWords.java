@@ -36,7 +36,8 @@ final class RefusalWords implements Refusal.Cases<Problem> {
     }
 
     @Override public Problem noSuchSeat(Refusal.NoSuchSeat r) {
-        return unknown("no-such-seat", "There is no seat " + r.seat() + "; this class has seats 1 to " + r.seats() + ".");
+        return unknown("no-such-seat", "There is no seat " + r.seat() + "; this class has seats 1 to "
+                + r.seats() + ".");
     }
 
     @Override public Problem noSuchStep(Refusal.NoSuchStep r) {
@@ -45,6 +46,10 @@ final class RefusalWords implements Refusal.Cases<Problem> {
 
     @Override public Problem noSuchActivity(Refusal.NoSuchActivity r) {
         return unknown("no-such-activity", "The plan has no activity \"" + r.activity() + "\".");
+    }
+
+    @Override public Problem noSuchCandle(Refusal.NoSuchCandle r) {
+        return unknown("no-such-candle", "The plan has no candle \"" + r.candle() + "\" to choose.");
     }
 
     @Override public Problem noSuchEvent(Refusal.NoSuchEvent r) {
@@ -93,7 +98,8 @@ final class RefusalWords implements Refusal.Cases<Problem> {
     }
 
     @Override public Problem claimedBy(Refusal.ClaimedBy r) {
-        return conflict("claimed", "Somebody else has it", r.helper() + " is already on the way to seat " + r.seat() + ".");
+        return conflict("claimed", "Somebody else has it", r.helper() + " is already on the way to seat "
+                + r.seat() + ".");
     }
 
     @Override public Problem activityFull(Refusal.ActivityFull r) {
@@ -126,6 +132,7 @@ final class RefusalWords implements Refusal.Cases<Problem> {
     }
 
     private static String plain(double value) {
-        return value == Math.rint(value) && Math.abs(value) < 1e9 ? Long.toString((long) value) : Double.toString(value);
+        boolean whole = value == Math.rint(value) && Math.abs(value) < 1e9;
+        return whole ? Long.toString((long) value) : Double.toString(value);
     }
 }

@@ -110,7 +110,8 @@ public final class Server implements AutoCloseable {
 
     private static void failures(RoutesConfig routes, Screens screens) {
         routes.exception(Refused.class, (e, ctx) -> answer(ctx, e.problem(), screens));
-        routes.exception(BadField.class, (e, ctx) -> answer(ctx, Problem.unprocessable(sentence(e.getMessage())), screens));
+        routes.exception(BadField.class, (e, ctx) -> answer(ctx,
+                Problem.unprocessable(sentence(e.getMessage())), screens));
         routes.exception(MethodNotAllowedResponse.class, (e, ctx) -> {
             ctx.header("Allow", e.getDetails().getOrDefault("availableMethods", "GET"));
             answer(ctx, Problem.wrongMethod(ctx.method() + " is not for this address."), screens);

@@ -42,7 +42,8 @@ class EventJsonTest {
 
     @Test void a_guest_may_arrive_without_telling_a_name() {
         assertThat(read("arrive", "{'seat':3}")).isEqualTo(new ClassEvent.SeatArrived(new SeatNumber(3), ""));
-        assertThat(read("arrive", "{'seat':3,'name':null}")).isEqualTo(new ClassEvent.SeatArrived(new SeatNumber(3), ""));
+        assertThat(read("arrive", "{'seat':3,'name':null}"))
+                .isEqualTo(new ClassEvent.SeatArrived(new SeatNumber(3), ""));
     }
 
     @ParameterizedTest(name = "{0} {1}: {2} {3}")

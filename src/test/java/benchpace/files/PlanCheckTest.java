@@ -43,7 +43,8 @@ class PlanCheckTest {
 
     @Test void text_that_is_no_json_is_told_of_by_line() throws IOException {
         assertThat(check("-", "{\n\"id\": oops}")).isEqualTo(2);
-        assertThat(err.toString()).startsWith("standard input: line 2, column ").contains("is not sound JSON").hasLineCount(1);
+        assertThat(err.toString()).startsWith("standard input: line 2, column ")
+                .contains("is not sound JSON").hasLineCount(1);
     }
 
     @Test void a_file_that_cannot_be_read_is_told_of() throws IOException {

@@ -104,8 +104,8 @@ class PlanFileTest {
                 "/table: must be one of \"long-table\", \"two-tables\", \"horseshoe\", \"rows\", not \"horse-shoe\"; "
                         + "did you mean \"horseshoe\"?",
                 "/steps/0/name: the name of a step is missing",
-                "/steps/0/kind: must be one of \"talk\", \"hands-on\", \"pour\", \"cure\", \"finish\", not \"handson\"; "
-                        + "did you mean \"hands-on\"?",
+                "/steps/0/kind: must be one of \"talk\", \"hands-on\", \"pour\", \"cure\", \"finish\", not "
+                        + "\"handson\"; did you mean \"hands-on\"?",
                 "/steps/0/minutes: the planned length of \"this step\" must be above 0 and at most 480 minutes",
                 "/steps/0/allowanceMinutes: must be a number, not the text \"3\"",
                 "/steps/1/say: the cue of \"Cure\" is longer than 400 characters",

@@ -31,6 +31,19 @@ class CorrectingATapTest {
         assertThat(c.live().history().get((int) tap - 1).at()).isEqualTo(TestClass.instant(12));
     }
 
+    @Test void the_corrected_log_tells_every_tap_with_its_right_time_and_seat() {
+        c.minute(15).retime(tap, 9).reseat(tap, 2);
+
+        Recorded told = c.live().corrected().get((int) tap - 1);
+        assertThat(told.at()).isEqualTo(TestClass.instant(9));
+        assertThat(told.event()).isEqualTo(TestClass.finished(2, "wicks"));
+        assertThat(c.live().corrected()).extracting(Recorded::seq)
+                .isEqualTo(c.live().history().stream().map(Recorded::seq).toList());
+
+        c.undoLast();
+        assertThat(c.live().corrected().get((int) tap - 1).event()).isEqualTo(TestClass.finished(1, "wicks"));
+    }
+
     @Test void a_tap_is_not_moved_into_the_future_or_before_the_class() {
         c.minute(15);
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * All that can be seen of a class, as values that compare: two classes with equal digests cannot be told apart on any
@@ -13,7 +14,7 @@ import java.util.TreeMap;
  */
 public record Digest(Object frame, Map<String, Instant> opened, List<Seat> seats, List<Standing> standings,
                      List<Optional<Instant>> poured, List<List<Step>> gaps, List<ActivityRun> activities,
-                     List<Seat.Note> notes, Optional<Instant> closedAt, int furthestOpened) {
+                     List<Seat.Note> notes, List<LiveClass.Temperature> temperatures, Optional<Instant> closedAt, int furthestOpened) {
 
     public static Digest of(LiveClass live) {
         Progress progress = live.progress();
@@ -25,6 +26,7 @@ public record Digest(Object frame, Map<String, Instant> opened, List<Seat> seats
                 seats.stream().map(progress::pouredAt).toList(),
                 seats.stream().map(progress::gaps).toList(),
                 live.plan().activities().stream().map(a -> live.activity(a.id())).toList(),
-                live.notes(), live.closedAt(), live.furthestOpened());
+                live.notes(), Stream.concat(live.roomReadings().stream(), live.pourReadings().stream()).toList(),
+                live.closedAt(), live.furthestOpened());
     }
 }

@@ -44,6 +44,15 @@ class TimeAndCloseTest {
         assertThat(walkIn.madeAt(-1).refusalOf(finished(1, "wicks"))).isInstanceOf(Refusal.OutsideClass.class);
     }
 
+    @Test void a_class_made_after_its_hour_counts_from_an_opening_that_was_sent_late() {
+        TestClass walkIn = TestClass.createdAtMinute(TestPlans.evening(), 2, 10).madeAt(2).open("wicks");
+        assertThat(walkIn.sinceMinute(1)).isEqualTo(2);
+        assertThat(walkIn.minutesIn(1)).isEqualTo(8);
+
+        walkIn.madeAt(7).finish(1, "wicks");
+        assertThat(walkIn.sinceMinute(1)).isEqualTo(7);
+    }
+
     @Test void a_class_made_a_day_ahead_takes_taps_from_then_on() {
         TestClass ahead = TestClass.createdAtMinute(TestPlans.evening(), 2, -1440);
 

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import benchpace.plan.ActivityId;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.StepId;
+import benchpace.plan.TestPlans;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -43,6 +44,9 @@ class UndoingTest {
                 new Action("note on a seat", c -> c.note(1, "used two wicks")),
                 new Action("note on the class", c -> c.wish(new ClassEvent.ClassNoted("draughty"))),
                 new Action("reading", c -> c.read(1, 61.5)),
+                new Action("another candle", c -> c.wish(new ClassEvent.CandleChosen(one, TestPlans.CANDLE))),
+                new Action("room", c -> c.wish(new ClassEvent.RoomRead(23.5))),
+                new Action("pitcher", c -> c.wish(new ClassEvent.PourRead(62))),
                 new Action("skin", c -> c.seeSkin(1)),
                 new Action("judged set", c -> c.judgeSet(1)),
                 new Action("claim", c -> c.claim(2, "MB")),

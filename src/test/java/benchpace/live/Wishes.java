@@ -111,6 +111,10 @@ final class Wishes {
                 seats.map(ClassEvent.PouredAgain::new),
                 Combinators.combine(seats, Arbitraries.of(61.5, 48.0, -3.0, Double.NaN))
                         .as(ClassEvent.TemperatureRead::new),
+                Combinators.combine(seats, Arbitraries.of("glass", "small-glass", "nothing"))
+                        .as(ClassEvent.CandleChosen::new),
+                Arbitraries.of(21.0, 99.0, Double.NaN).map(ClassEvent.RoomRead::new),
+                Arbitraries.of(62.0, 12.0, Double.NaN).map(ClassEvent.PourRead::new),
                 seats.map(ClassEvent.SkinSeen::new),
                 seats.map(ClassEvent.JudgedSet::new),
                 Combinators.combine(seats, initials).as(ClassEvent.HelpClaimed::new),

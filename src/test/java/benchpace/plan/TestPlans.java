@@ -7,6 +7,9 @@ import java.util.stream.IntStream;
 
 /** Invented plans that tests run classes by. */
 public final class TestPlans {
+    /** The second of the two candles to choose from. */
+    public static final String CANDLE = "small-glass";
+
     private TestPlans() { }
 
     /**
@@ -28,7 +31,14 @@ public final class TestPlans {
     public static Plan of(Step... steps) {
         return new Plan(new PlanId("test-evening"), "Test evening", "", "", 6, TableShape.HORSESHOE, List.of(steps),
                 List.of(activity("labels", ActivityKind.LABELS, 12, 2),
-                        activity("refreshments", ActivityKind.REFRESHMENTS, 15, 12)));
+                        activity("refreshments", ActivityKind.REFRESHMENTS, 15, 12)),
+                List.of(candle("glass", 180), candle(CANDLE, 120)));
+    }
+
+    private static Candle candle(String id, double fillGrams) {
+        return new Candle(id, "Candle " + id, new Vessel("tumbler", "Tumbler", Vessel.Material.GLASS, 75, 3, 90),
+                new Wax("soy", "Soy", 900, 2100, 2200, 120_000, 38, 46, 0.2, 0.3, false), fillGrams, 0.07, 21, 62,
+                TableTop.WOOD);
     }
 
     /** @param minutes the planned length; the allowance is 3 min */

@@ -51,7 +51,8 @@ class SqliteEventLogTest {
     @Test void classes_are_listed_from_the_earliest_created() {
         Recorded first = ClassOfThree.created();
         log.append("b", first);
-        log.append("a", new Recorded(1, "x", "instructor", first.at(), first.recordedAt().plusMillis(1), first.event()));
+        log.append("a", new Recorded(1, "x", "instructor", first.at(), first.recordedAt().plusMillis(1),
+                first.event()));
         log.append("b", ClassOfThree.note(2, "begun"));
 
         assertThat(log.classIds()).containsExactly("b", "a");

@@ -27,7 +27,11 @@ public record Counter(boolean up, String at, String style, String after, String 
 
     /** Counts to the likely end of a cure; within the rest of the window it only says so. */
     public static Counter ready(ReadyWindow window, String style, String past, Times times) {
-        return new Counter(false, iso(window.likely()), style, "any minute", iso(window.until()), past,
+        return ready(window, style, "any minute", past, times);
+    }
+
+    static Counter ready(ReadyWindow window, String style, String after, String past, Times times) {
+        return new Counter(false, iso(window.likely()), style, after, iso(window.until()), past,
                 "about " + times.roughly(window));
     }
 

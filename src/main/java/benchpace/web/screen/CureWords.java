@@ -19,6 +19,12 @@ final class CureWords {
         return (basis.get() == Basis.PLAN_FIGURE ? "The plan's figure, an estimate. " : "An estimate. ") + DECIDES;
     }
 
+    /** For the wall, where every letter is a hand high. */
+    static String wall(Optional<ReadyWindow> window) {
+        boolean plan = window.filter(w -> w.basis() == Basis.PLAN_FIGURE).isPresent();
+        return (plan ? "The plan's figure." : "An estimate.") + " The hand test decides.";
+    }
+
     static String basis(ReadyWindow window) {
         return switch (window.basis()) {
             case PLAN_FIGURE -> "The plan's figure, an estimate. " + DECIDES;

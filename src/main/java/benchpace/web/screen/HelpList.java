@@ -15,6 +15,7 @@ public record HelpList(List<HelpCard> cards, int more, String calm) {
     static HelpList of(ClassView view, Viewer viewer, Times times, int most) {
         List<HelpCard> cards = view.help().stream().limit(most)
                 .map(help -> HelpCard.of(help, view, viewer, times)).toList();
-        return new HelpList(cards, view.help().size() - cards.size(), view.calm());
+        boolean quietStage = view.stage() == ClassView.Stage.BEFORE || view.stage() == ClassView.Stage.CLOSED;
+        return new HelpList(cards, view.help().size() - cards.size(), quietStage ? "" : view.calm());
     }
 }

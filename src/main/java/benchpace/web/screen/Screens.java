@@ -53,7 +53,8 @@ public final class Screens {
         }
         NextPanel next = NextPanel.of(view);
         parts.put("now", render("instructor/now.jte", NowPanel.of(view, times)));
-        parts.put("help", render("instructor/help.jte", HelpList.of(view, viewer, times, InstructorPage.CARDS)));
+        parts.put("help", render("instructor/help.jte", HelpList.of(view, viewer, times,
+                InstructorPage.cards(view))));
         parts.put("next", render("instructor/next.jte", next));
         parts.put("next-ask", render("instructor/next-ask.jte", next));
         parts.put("home", render("instructor/home.jte", HomeLine.of(view, times)));

@@ -26,10 +26,12 @@ public record SeatTile(int seat, String name, String mark, String word, String l
 
     static SeatTile of(SeatView seat, ClassView view, Times times) {
         int all = (int) view.steps().stream().filter(s -> s.kind().needsTap()).count();
-        return new SeatTile(seat.seat(), seat.name(), seat.mark().token(), word(seat, view.stage()), line(seat, times),
-                view.stage() == Stage.BEFORE || view.stage() == Stage.CLOSED ? Optional.empty() : count(seat, times),
+        return new SeatTile(seat.seat(), seat.name(), seat.mark().token(), word(seat, view.stage()),
+                still(view.stage()) && seat.sharesWith().isEmpty() ? "" : line(seat, times),
+                still(view.stage()) ? Optional.empty() : count(seat, times),
                 detail(seat, times), seat.stepId(), seat.canFinish(), seat.helper().orElse(""),
-                seat.hint() || seat.question(), (int) Math.min(all, finished(seat, view)), all, spoken(seat));
+                seat.hint() || seat.question() && seat.flag().isEmpty(),
+                (int) Math.min(all, finished(seat, view)), all, spoken(seat));
     }
 
     private static long finished(SeatView seat, ClassView view) {
@@ -38,14 +40,19 @@ public record SeatTile(int seat, String name, String mark, String word, String l
                 .count();
     }
 
+    /** Nothing goes on: before the first step and after the last. */
+    private static boolean still(Stage stage) {
+        return stage == Stage.BEFORE || stage == Stage.CLOSED;
+    }
+
     private static String word(SeatView seat, Stage stage) {
-        if (stage == Stage.BEFORE && seat.mark() == Mark.WAITING) {
+        if (still(stage) && seat.mark() == Mark.WAITING) {
             return "";
         }
         if (seat.hint() && seat.canFinish()) {
             return "says done";
         }
-        if (seat.question() && seat.canFinish()) {
+        if (seat.question() && seat.canFinish() && seat.flag().isEmpty()) {
             return "still at it?";
         }
         return seat.mark() == Mark.ON_PACE ? "" : seat.mark().words();
@@ -75,7 +82,8 @@ public record SeatTile(int seat, String name, String mark, String word, String l
         if (seat.mark() == Mark.SET) {
             return seat.candle().flatMap(CandleClock::judgedSetAt).map(at -> "at " + times.clock(at)).orElse("");
         }
-        return seat.flag().map(SeatFlag::minutesOver).filter(over -> over > 0).map(over -> over + " min over").orElse("");
+        return seat.flag().map(SeatFlag::minutesOver)
+                .filter(over -> over > 0).map(over -> over + " min over").orElse("");
     }
 
     private static String spoken(SeatView seat) {

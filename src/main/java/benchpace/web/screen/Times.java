@@ -25,8 +25,13 @@ public record Times(ZoneId zone) {
 
     /** The same, on the next full five minutes: an estimate promises no exact minute, and none too early. */
     public String roughly(Instant at) {
-        long up = Math.floorDiv(at.getEpochSecond() + FIVE_MINUTES - 1, FIVE_MINUTES) * FIVE_MINUTES;
-        return clock(Instant.ofEpochSecond(up));
+        return clock(next(5, at));
+    }
+
+    /** The next instant that is a full multiple of these minutes, {@code at} itself if it is one. */
+    static Instant next(int minutes, Instant at) {
+        long step = minutes * 60L;
+        return Instant.ofEpochSecond(Math.floorDiv(at.getEpochSecond() + step - 1, step) * step);
     }
 
     /** "20:10" for a plan's figure, "20:05 to 20:20" where a range is known. */

@@ -1,0 +1,9 @@
+package benchpace.breaks;
+
+import java.time.Instant;
+
+import benchpace.plan.ActivityId;
+import benchpace.plan.SeatNumber;
+
+/** One thing a guest was told: this seat begins this activity at this time. */
+public record Announced(SeatNumber seat, ActivityId activity, Instant from) { }

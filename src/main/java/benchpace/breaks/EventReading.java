@@ -1,0 +1,93 @@
+package benchpace.breaks;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+import benchpace.plan.Activity;
+import benchpace.plan.SeatNumber;
+
+/** What to call out and count down to, read from the strips. */
+final class EventReading {
+    private final Timeline line;
+    private final Draft draft;
+    private final BreakTimes times;
+    private final List<SeatStrip> strips;
+
+    EventReading(Timeline line, Draft draft, BreakTimes times, List<SeatStrip> strips) {
+        this.line = line;
+        this.draft = draft;
+        this.times = times;
+        this.strips = strips;
+    }
+
+    List<WaitEvent> events() {
+        List<WaitEvent> events = new ArrayList<>();
+        line.tasks.forEach(task -> opens(task.activity(), events));
+        classBreaks(events);
+        firstReady(events);
+        wrapping(events);
+        events.sort(Comparator.comparing(WaitEvent::at));
+        return events;
+    }
+
+    private void opens(Activity activity, List<WaitEvent> events) {
+        TreeMap<Instant, TreeSet<SeatNumber>> waves = new TreeMap<>();
+        for (SeatStrip strip : strips) {
+            for (StripPart part : strip.planned()) {
+                if (part.activity().equals(activity.id())) {
+                    waves.computeIfAbsent(part.from(), at -> new TreeSet<>()).add(strip.seat());
+                }
+            }
+        }
+        waves.forEach((at, seats) -> events.add(new WaitEvent.Opens(at, activity.id(), activity.name(),
+                activity.where(), List.copyOf(seats))));
+    }
+
+    private void classBreaks(List<WaitEvent> events) {
+        for (int b = 0; b < draft.breakStarts.length; b++) {
+            int start = draft.breakStarts[b];
+            if (start == BreakTimes.NONE) {
+                continue;
+            }
+            Task task = line.classBreaks.get(b);
+            List<Lane> taking = times.takingPart(task, start);
+            Activity activity = task.activity();
+            events.add(new WaitEvent.ClassBreak(line.instant(start), line.instant(start + task.length()),
+                    activity.id(), activity.name(), activity.where(), taking.stream().map(Lane::seat).toList(),
+                    line.lanes.stream().filter(l -> l.waits() && !taking.contains(l)).map(Lane::seat).toList()));
+        }
+    }
+
+    /** The first candle not yet past its expected moment, with those expected within the same minute or two. */
+    private void firstReady(List<WaitEvent> events) {
+        List<SeatWait> waiting = line.problem.seats().stream().filter(Timeline::isHere)
+                .filter(s -> s.ready().p50().isAfter(line.problem.now()))
+                .sorted(Comparator.comparing((SeatWait s) -> s.ready().p50()).thenComparing(SeatWait::seat)).toList();
+        boolean anyReady = line.problem.seats().stream().filter(Timeline::isHere)
+                .anyMatch(s -> !s.ready().p50().isAfter(line.problem.now()));
+        if (waiting.isEmpty() || anyReady) {
+            return;
+        }
+        Instant first = waiting.get(0).ready().p50();
+        List<SeatWait> together = waiting.stream()
+                .filter(s -> !s.ready().p50().isAfter(first.plusSeconds(120))).toList();
+        events.add(new WaitEvent.FirstReady(first,
+                together.stream().map(s -> s.ready().p10()).min(Comparator.naturalOrder()).orElseThrow(),
+                together.stream().map(s -> s.ready().p90()).max(Comparator.naturalOrder()).orElseThrow(),
+                together.stream().map(SeatWait::seat).sorted().toList()));
+    }
+
+    private void wrapping(List<WaitEvent> events) {
+        List<Lane> turns = line.lanes.stream().filter(l -> l.wrapFrom() >= 0).toList();
+        if (!turns.isEmpty()) {
+            Activity wrap = line.wrapping.task().activity();
+            int first = turns.stream().mapToInt(Lane::wrapFrom).min().orElseThrow();
+            events.add(new WaitEvent.WrappingFrom(line.instant(first), wrap.id(), wrap.name(), wrap.where(),
+                    turns.stream().map(Lane::seat).sorted().toList()));
+        }
+    }
+}

@@ -1,0 +1,54 @@
+package benchpace.breaks;
+
+/** How many places of each task are free in each slot. */
+final class Places {
+    private final int[][] free;
+
+    private Places(int[][] free) {
+        this.free = free;
+    }
+
+    static Places of(int tasks, int slots) {
+        return new Places(new int[tasks][slots]);
+    }
+
+    Places copy() {
+        int[][] copy = new int[free.length][];
+        for (int k = 0; k < free.length; k++) {
+            copy[k] = free[k].clone();
+        }
+        return new Places(copy);
+    }
+
+    boolean free(int task, int slot) {
+        return free[task][slot] > 0;
+    }
+
+    boolean free(int task, int from, int until) {
+        for (int t = from; t < until; t++) {
+            if (free[task][t] <= 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Adds places (negative: takes them) from a slot up to another, as far as the timeline reaches. */
+    void add(int task, int from, int until, int places) {
+        for (int t = Math.max(0, from); t < Math.min(until, free[task].length); t++) {
+            free[task][t] += places;
+        }
+    }
+
+    void take(int[] strip) {
+        for (int part : strip) {
+            add(Part.task(part), Part.from(part), Part.until(part), -1);
+        }
+    }
+
+    void giveBack(int[] strip) {
+        for (int part : strip) {
+            add(Part.task(part), Part.from(part), Part.until(part), 1);
+        }
+    }
+}

@@ -1,0 +1,115 @@
+package benchpace.breaks;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+import benchpace.plan.Activity;
+import benchpace.plan.SeatNumber;
+
+/** Turns a draft in slots into the plan people see. */
+final class PlanReading {
+    private final Timeline line;
+    private final Draft draft;
+    private final boolean proven;
+    private final BreakTimes times;
+
+    PlanReading(Timeline line, Draft draft, boolean proven) {
+        this.line = line;
+        this.draft = draft;
+        this.proven = proven;
+        this.times = new BreakTimes(line);
+    }
+
+    WaitPlan plan() {
+        List<SeatStrip> strips = strips();
+        AnnouncementCheck check = new AnnouncementCheck(line, strips);
+        return new WaitPlan(line.problem.now(), strips, new EventReading(line, draft, times, strips).events(),
+                new LeisureReading(line, strips).leisure(),
+                line.problem.announced().stream().map(check::of).flatMap(Optional::stream).toList(),
+                unplaced(), pastPromisedEnd(), proven);
+    }
+
+    private List<SeatStrip> strips() {
+        boolean[][] blocked = Draft.blocked(line, times, draft.breakStarts);
+        Map<SeatNumber, SeatStrip> strips = new HashMap<>();
+        for (int i = 0; i < line.lanes.size(); i++) {
+            Lane lane = line.lanes.get(i);
+            List<StripPart> parts = new ArrayList<>(lane.history());
+            boolean[] covered = blocked[i].clone();
+            for (int part : draft.strips[i]) {
+                parts.add(planned(line.tasks.get(Part.task(part)).activity(), Part.from(part), Part.until(part)));
+                Arrays.fill(covered, Part.from(part), Part.until(part), true);
+            }
+            for (int b = 0; b < draft.breakStarts.length; b++) {
+                Task task = line.classBreaks.get(b);
+                if (draft.breakStarts[b] >= 0 && times.takingPart(task, draft.breakStarts[b]).contains(lane)) {
+                    parts.add(planned(task.activity(), draft.breakStarts[b],
+                            draft.breakStarts[b] + task.length()));
+                }
+            }
+            if (lane.wrapFrom() >= 0) {
+                Task wrap = line.wrapping.task();
+                parts.add(planned(wrap.activity(), lane.wrapFrom(), lane.wrapFrom() + wrap.length()));
+            }
+            parts.sort(Comparator.comparing(StripPart::from));
+            int idle = 0;
+            for (int t = lane.from(); t < lane.until(); t++) {
+                idle += covered[t] ? 0 : 1;
+            }
+            strips.put(lane.seat(), new SeatStrip(lane.seat(), parts, line.instant(lane.from()),
+                    line.instant(lane.until()), idle, idleSoFar(seat(lane.seat()))));
+        }
+        for (SeatNumber seat : line.histories.keySet()) {
+            strips.computeIfAbsent(seat, s -> new SeatStrip(s, line.histories.get(s), line.instant(0),
+                    line.instant(0), 0, idleSoFar(seat(s))));
+        }
+        return strips.values().stream().sorted(Comparator.comparing(SeatStrip::seat)).toList();
+    }
+
+    private StripPart planned(Activity activity, int from, int until) {
+        return new StripPart(activity.id(), line.instant(from), line.instant(until), StripPart.Progress.PLANNED);
+    }
+
+    private SeatWait seat(SeatNumber number) {
+        return line.problem.seats().stream().filter(s -> s.seat().equals(number)).findFirst().orElseThrow();
+    }
+
+    /** Whole minutes between the pour and now (or the candle, if that was ready before) without any part. */
+    private int idleSoFar(SeatWait seat) {
+        Instant end = seat.ready().p50().isBefore(line.problem.now()) ? seat.ready().p50() : line.problem.now();
+        long seconds = Math.max(0, end.getEpochSecond() - seat.freeFrom().getEpochSecond());
+        for (StripPart part : line.histories.get(seat.seat())) {
+            long from = Math.max(part.from().getEpochSecond(), seat.freeFrom().getEpochSecond());
+            long until = Math.min(part.until().getEpochSecond(), end.getEpochSecond());
+            seconds -= Math.max(0, until - from);
+        }
+        return (int) (Math.max(0, seconds) / 60);
+    }
+
+    private List<Unplaced> unplaced() {
+        List<Unplaced> unplaced = new ArrayList<>();
+        for (int b = 0; b < draft.breakStarts.length; b++) {
+            if (draft.breakStarts[b] == BreakTimes.NONE) {
+                Task task = line.classBreaks.get(b);
+                unplaced.add(new Unplaced(task.activity().id(), times.tooFewPlaces(task)
+                        ? Unplaced.Reason.TOO_FEW_PLACES : Unplaced.Reason.NO_COMMON_TIME));
+            }
+        }
+        return unplaced;
+    }
+
+    private List<SeatNumber> pastPromisedEnd() {
+        int wrapLength = line.wrapping.exists() ? line.wrapping.task().length() : 0;
+        return line.lanes.stream().filter(l -> l.waits() || l.wrapFrom() >= 0)
+                .filter(l -> !line.wrapping.alreadyWrapped(l.seat()))
+                .filter(l -> !(seat(l.seat()).presence() instanceof Presence.LeavingAt))
+                .filter(l -> Math.max(l.until(), l.wrapFrom() + wrapLength) > line.promisedEnd)
+                .map(Lane::seat).toList();
+    }
+}

@@ -1,0 +1,30 @@
+package benchpace.breaks;
+
+import java.time.Duration;
+import java.time.Instant;
+
+import benchpace.plan.ActivityId;
+
+/**
+ * One piece of a seat's strip.
+ *
+ * @param until when it ends, typically; a guest who is quicker has that much to themselves
+ */
+public record StripPart(ActivityId activity, Instant from, Instant until, Progress progress) {
+    /** Where the piece stands at the instant of the plan. Taps are optional: untapped pieces count as done. */
+    public enum Progress { DONE, UNDER_WAY, PLANNED }
+
+    public StripPart {
+        if (until.isBefore(from)) {
+            throw new IllegalArgumentException("a part of the strip ends before it begins: " + activity);
+        }
+    }
+
+    public Duration length() {
+        return Duration.between(from, until);
+    }
+
+    boolean overlaps(Instant start, Instant end) {
+        return from.isBefore(end) && start.isBefore(until);
+    }
+}

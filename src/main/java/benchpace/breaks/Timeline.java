@@ -1,0 +1,197 @@
+package benchpace.breaks;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+import benchpace.plan.Activity;
+import benchpace.plan.ActivityId;
+import benchpace.plan.ActivityKind;
+import benchpace.plan.SeatNumber;
+
+/**
+ * The problem in whole minutes. Slot 0 is the first whole minute not before now; what must have happened is rounded
+ * up and what must not be passed is rounded down, so that a plan in slots holds in the room to the second.
+ */
+final class Timeline {
+    /** Nobody is planned for further ahead than this. */
+    private static final Duration FURTHEST = Duration.ofHours(8);
+
+    final WaitProblem problem;
+    final Instant origin;
+    final List<Task> tasks = new ArrayList<>();
+    final List<Task> classBreaks = new ArrayList<>();
+    final List<Lane> lanes = new ArrayList<>();
+    final Map<SeatNumber, List<StripPart>> histories = new LinkedHashMap<>();
+    final WrappingTurns wrapping;
+    final int slots;
+    final int promisedEnd;
+
+    Timeline(WaitProblem problem) {
+        this.problem = problem;
+        this.origin = Instant.ofEpochSecond(Math.floorDiv(problem.now().getEpochSecond()
+                + (problem.now().getNano() > 0 ? 1 : 0) + 59, 60L) * 60L);
+        this.promisedEnd = floor(problem.promisedEnd());
+        Map<ActivityId, Activity> activities = new HashMap<>();
+        problem.activities().forEach(a -> activities.put(a.id(), a));
+        Map<ActivityId, Standing> standings = Standing.fold(problem.decisions());
+        SeatHistory history = new SeatHistory(problem, activities, standings);
+        problem.seats().stream().filter(s -> !(s.presence() instanceof Presence.Left))
+                .sorted(Comparator.comparing(SeatWait::seat)).forEach(s -> histories.put(s.seat(), history.of(s)));
+        Task wrap = sortTasks(standings);
+        this.wrapping = new WrappingTurns(this, wrap);
+        addLanes();
+        this.slots = 1 + lanes.stream().mapToInt(Lane::until).max().orElse(0);
+    }
+
+    Instant instant(int slot) {
+        return origin.plusSeconds(60L * slot);
+    }
+
+    /** The first slot not before an instant, 0 at least. */
+    int ceil(Instant at) {
+        Duration since = fromOrigin(at);
+        long secondsUp = since.getSeconds() + (since.getNano() > 0 ? 1 : 0);
+        return (int) Math.max(0, Math.floorDiv(secondsUp + 59, 60L));
+    }
+
+    /** The last slot not after an instant; below 0 for what has passed. */
+    int floor(Instant at) {
+        return (int) Math.floorDiv(fromOrigin(at).getSeconds(), 60L);
+    }
+
+    /** The slot that begins at exactly this instant, or -1. */
+    int exactly(Instant at) {
+        int slot = floor(at);
+        return slot >= 0 && instant(slot).equals(at) ? slot : -1;
+    }
+
+    /** The places free at every task while the present occupants stay as long as expected. */
+    Places placesNow() {
+        Places places = Places.of(tasks.size(), slots);
+        for (int k = 0; k < tasks.size(); k++) {
+            places.add(k, 0, slots, tasks.get(k).places());
+        }
+        histories.values().forEach(parts -> parts.stream()
+                .filter(p -> p.progress() == StripPart.Progress.UNDER_WAY).forEach(p -> {
+                    int k = taskOf(p.activity());
+                    if (k >= 0) {
+                        places.add(k, 0, ceil(p.until()), -1);
+                    }
+                }));
+        return places;
+    }
+
+    int taskOf(ActivityId id) {
+        for (int k = 0; k < tasks.size(); k++) {
+            if (tasks.get(k).activity().id().equals(id)) {
+                return k;
+            }
+        }
+        return -1;
+    }
+
+    /** When this seat can begin something: its hands free, and what it is in over. */
+    int freeFrom(SeatWait seat) {
+        int from = ceil(seat.freeFrom());
+        for (StripPart part : histories.get(seat.seat())) {
+            if (part.progress() == StripPart.Progress.UNDER_WAY) {
+                from = Math.max(from, ceil(part.until()));
+            }
+        }
+        return from;
+    }
+
+    static boolean isHere(SeatWait seat) {
+        return seat.presence() instanceof Presence.Here || seat.presence() instanceof Presence.LeavingAt;
+    }
+
+    private Duration fromOrigin(Instant at) {
+        Instant furthest = origin.plus(FURTHEST);
+        Instant earliest = origin.minus(FURTHEST);
+        return Duration.between(origin, at.isAfter(furthest) ? furthest : at.isBefore(earliest) ? earliest : at);
+    }
+
+    private Task sortTasks(Map<ActivityId, Standing> standings) {
+        Task wrap = null;
+        for (Activity activity : problem.activities()) {
+            Standing standing = standings.getOrDefault(activity.id(), Standing.AS_PLANNED);
+            if (!standing.offered()) {
+                continue;
+            }
+            Task task = Task.of(activity, standing, standing.pinned() ? ceil(standing.notBefore()) : 0);
+            if (activity.kind() == ActivityKind.WRAPPING) {
+                wrap = wrap == null ? task : wrap;
+            } else if (activity.audience() == Activity.Audience.OWN_PACE) {
+                tasks.add(task);
+            } else if (histories.values().stream().flatMap(List::stream)
+                    .noneMatch(p -> p.activity().equals(activity.id())) && !standing.begunBy(problem.now())) {
+                classBreaks.add(task);
+            }
+        }
+        return wrap;
+    }
+
+    private void addLanes() {
+        Map<SeatNumber, Integer> turns = wrapping.turns();
+        for (SeatWait seat : problem.seats().stream().sorted(Comparator.comparing(SeatWait::seat)).toList()) {
+            if (isHere(seat)) {
+                lanes.add(lane(seat, turns.getOrDefault(seat.seat(), -1)));
+            }
+        }
+    }
+
+    private Lane lane(SeatWait seat, int turn) {
+        List<StripPart> history = histories.get(seat.seat());
+        int from = freeFrom(seat);
+        boolean wrapped = wrapping.alreadyWrapped(seat.seat());
+        int until = wrapped ? from : turn >= 0 ? turn : ceil(seat.ready().p50());
+        int mustEndBy = Math.min(floor(seat.ready().p10()), floor(seat.mustBeBackBy()));
+        until = Math.min(until, floor(seat.mustBeBackBy()));
+        if (seat.presence() instanceof Presence.LeavingAt leaving) {
+            until = Math.min(until, floor(leaving.at()));
+            mustEndBy = Math.min(mustEndBy, floor(leaving.at()));
+        }
+        int[] uses = new int[tasks.size()];
+        int last = -1;
+        for (int k = 0; k < uses.length; k++) {
+            uses[k] = tasks.get(k).uses();
+        }
+        for (StripPart part : history) {
+            last = taskOf(part.activity());
+            if (last >= 0) {
+                uses[last] = Math.max(0, uses[last] - 1);
+            }
+        }
+        until = Math.max(from, Math.min(until, Part.MOST_SLOTS - 2));
+        return new Lane(seat.seat(), from, until, mustEndBy, turn, uses, last, told(seat, from),
+                planned(seat, from), history);
+    }
+
+    private int[][] told(SeatWait seat, int from) {
+        int[][] told = new int[tasks.size()][];
+        for (int k = 0; k < told.length; k++) {
+            ActivityId id = tasks.get(k).activity().id();
+            told[k] = problem.announced().stream()
+                    .filter(a -> a.seat().equals(seat.seat()) && a.activity().equals(id))
+                    .mapToInt(a -> exactly(a.from())).filter(s -> s >= from).distinct().toArray();
+        }
+        return told;
+    }
+
+    private int[][] planned(SeatWait seat, int from) {
+        int[][] planned = new int[tasks.size()][];
+        List<StripPart> parts = problem.previous().strip(seat.seat()).map(SeatStrip::parts).orElse(List.of());
+        for (int k = 0; k < planned.length; k++) {
+            ActivityId id = tasks.get(k).activity().id();
+            planned[k] = parts.stream().filter(p -> p.activity().equals(id))
+                    .mapToInt(p -> exactly(p.from())).filter(s -> s >= from).distinct().toArray();
+        }
+        return planned;
+    }
+}

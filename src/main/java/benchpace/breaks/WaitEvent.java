@@ -1,0 +1,46 @@
+package benchpace.breaks;
+
+import java.time.Instant;
+import java.util.List;
+
+import benchpace.plan.ActivityId;
+import benchpace.plan.SeatNumber;
+
+/** Something to call out and count down to. Seats are in ascending order. */
+public sealed interface WaitEvent {
+    Instant at();
+
+    List<SeatNumber> seats();
+
+    /** An own-pace activity takes these seats from this moment on. */
+    record Opens(Instant at, ActivityId activity, String name, String where, List<SeatNumber> seats)
+            implements WaitEvent {
+        public Opens {
+            seats = List.copyOf(seats);
+        }
+    }
+
+    /** The class breaks together. {@code leftOut} names the seats that cannot take part. */
+    record ClassBreak(Instant at, Instant until, ActivityId activity, String name, String where,
+                      List<SeatNumber> seats, List<SeatNumber> leftOut) implements WaitEvent {
+        public ClassBreak {
+            seats = List.copyOf(seats);
+            leftOut = List.copyOf(leftOut);
+        }
+    }
+
+    /** About when the first candles are ready: an estimate; the instructor's hand test decides. */
+    record FirstReady(Instant at, Instant earliest, Instant latest, List<SeatNumber> seats) implements WaitEvent {
+        public FirstReady {
+            seats = List.copyOf(seats);
+        }
+    }
+
+    /** Wrapping begins, for these seats in the order of their turns' seat numbers. */
+    record WrappingFrom(Instant at, ActivityId activity, String name, String where, List<SeatNumber> seats)
+            implements WaitEvent {
+        public WrappingFrom {
+            seats = List.copyOf(seats);
+        }
+    }
+}

@@ -1,0 +1,64 @@
+package benchpace.breaks;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+
+import benchpace.plan.SeatNumber;
+
+/** The one line that calls out an event of the wait: what, when, where and for whom. */
+public final class WaitWords {
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+    private static final Duration SOON = Duration.ofMinutes(15);
+
+    private WaitWords() { }
+
+    /** What happens and when: "label table opens in 4 min", "first candles ready about 20:05". */
+    public static String say(WaitEvent event, Instant now, ZoneId zone) {
+        if (event instanceof WaitEvent.Opens e) {
+            return e.name() + (soon(e.at(), now) ? " opens " + in(e.at(), now) : " " + clock(e.at(), zone));
+        }
+        if (event instanceof WaitEvent.ClassBreak e) {
+            return e.name() + (soon(e.at(), now) ? " " + in(e.at(), now) : " " + clock(e.at(), zone));
+        }
+        if (event instanceof WaitEvent.FirstReady e) {
+            return "First candles ready about " + clock(e.at(), zone);
+        }
+        WaitEvent.WrappingFrom e = (WaitEvent.WrappingFrom) event;
+        return e.name() + " from " + clock(e.at(), zone);
+    }
+
+    /** For whom: "seats 1 to 4 and 7", "seat 3". */
+    public static String who(List<SeatNumber> seats) {
+        List<Integer> numbers = seats.stream().map(SeatNumber::value).sorted().distinct().toList();
+        StringBuilder words = new StringBuilder(numbers.size() == 1 ? "seat " : "seats ");
+        for (int i = 0; i < numbers.size(); ) {
+            int end = i;
+            while (end + 1 < numbers.size() && numbers.get(end + 1) == numbers.get(end) + 1) {
+                end++;
+            }
+            boolean run = end - i >= 2;
+            int last = run ? end : i;
+            words.append(i == 0 ? "" : last == numbers.size() - 1 ? " and " : ", ");
+            words.append(numbers.get(i)).append(run ? " to " + numbers.get(end) : "");
+            i = last + 1;
+        }
+        return numbers.isEmpty() ? "nobody" : words.toString();
+    }
+
+    private static boolean soon(Instant at, Instant now) {
+        return !at.isAfter(now.plus(SOON));
+    }
+
+    private static String in(Instant at, Instant now) {
+        long minutes = (Duration.between(now, at).getSeconds() + 59) / 60;
+        return minutes <= 0 ? "now" : "in " + minutes + " min";
+    }
+
+    private static String clock(Instant at, ZoneId zone) {
+        return CLOCK.format(at.atZone(zone));
+    }
+}

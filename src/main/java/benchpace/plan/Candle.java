@@ -1,0 +1,35 @@
+package benchpace.plan;
+
+/**
+ * What a seat makes: one choice of vessel, wax and fill, with the temperatures it is planned for.
+ *
+ * @param id                short name used in plans and events; lower-case letters, digits and hyphens
+ * @param fillGrams         wax and fragrance together, grams; above 0
+ * @param fragranceFraction fragrance as a share of all that is poured, 0 to 0.25
+ * @param roomCelsius       the room it is planned for, -10 to 45
+ * @param pourCelsius       at the pour, in the pitcher, 30 to 150
+ */
+public record Candle(String id, String name, Vessel vessel, Wax wax, double fillGrams, double fragranceFraction,
+                     double roomCelsius, double pourCelsius, TableTop tableTop) {
+    /** Rooms that a class is held in, degrees Celsius. */
+    public static final double COLDEST_ROOM = -10;
+    public static final double HOTTEST_ROOM = 45;
+    /** What candle wax is poured at, degrees Celsius. */
+    public static final double COLDEST_POUR = 30;
+    public static final double HOTTEST_POUR = 150;
+
+    public Candle {
+        Ids.checked("the id of a candle", id);
+        Texts.required("the name of a candle", name, 60);
+        within("fill of \"" + name + "\" in grams", fillGrams, 1, 100_000);
+        within("fragrance share of \"" + name + "\"", fragranceFraction, 0, 0.25);
+        within("room temperature of \"" + name + "\"", roomCelsius, COLDEST_ROOM, HOTTEST_ROOM);
+        within("pour temperature of \"" + name + "\"", pourCelsius, COLDEST_POUR, HOTTEST_POUR);
+    }
+
+    private static void within(String what, double value, double least, double most) {
+        if (!(value >= least && value <= most)) {
+            throw new IllegalArgumentException("the " + what + " must be " + least + " to " + most + ", not " + value);
+        }
+    }
+}

@@ -1,0 +1,126 @@
+package benchpace.shelf;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** The pickup shelf: every candle that was ever put there, folded from the events. Immutable. */
+public final class Shelf {
+    private static final Shelf EMPTY = new Shelf(new TreeMap<>());
+
+    private final TreeMap<EntryId, ShelfEntry> entries;
+
+    private Shelf(TreeMap<EntryId, ShelfEntry> entries) {
+        this.entries = entries;
+    }
+
+    public static Shelf empty() {
+        return EMPTY;
+    }
+
+    public static Shelf of(Collection<ShelfEvent> events) {
+        TreeMap<EntryId, ShelfEntry> entries = new TreeMap<>();
+        events.forEach(event -> fold(entries, event));
+        return new Shelf(entries);
+    }
+
+    /** The shelf after one more event. */
+    public Shelf after(ShelfEvent event) {
+        TreeMap<EntryId, ShelfEntry> next = new TreeMap<>(entries);
+        fold(next, event);
+        return new Shelf(next);
+    }
+
+    private static void fold(Map<EntryId, ShelfEntry> entries, ShelfEvent event) {
+        if (event instanceof ShelfEvent.Placed e) {
+            entries.put(e.entry(), new ShelfEntry(e.entry(), e.classId(), e.seat(), e.place(), e.readyFrom(),
+                    e.collectBy(), e.claim(), e.name(), e.at(), ShelfEntry.NOT_YET));
+        } else if (event instanceof ShelfEvent.Collected e) {
+            entries.computeIfPresent(e.entry(), (id, old) -> old.collectedAt(e.at()));
+        } else if (event instanceof ShelfEvent.CollectionUndone e) {
+            entries.computeIfPresent(e.entry(), (id, old) -> old.collectedAt(ShelfEntry.NOT_YET).at(e.place()));
+        } else if (event instanceof ShelfEvent.Moved e) {
+            entries.computeIfPresent(e.entry(), (id, old) -> old.at(e.to()));
+        } else if (event instanceof ShelfEvent.Erased e) {
+            entries.computeIfPresent(e.entry(), (id, old) -> old.withoutWords());
+        }
+    }
+
+    /** All candles, collected ones too, oldest first. */
+    public List<ShelfEntry> entries() {
+        return List.copyOf(entries.values());
+    }
+
+    /** The candles that stand there, oldest first. */
+    public Stream<ShelfEntry> standing() {
+        return entries.values().stream().filter(e -> !e.collected());
+    }
+
+    public Optional<ShelfEntry> entry(EntryId id) {
+        return Optional.ofNullable(entries.get(id));
+    }
+
+    public Optional<ShelfEntry> standingAt(ShelfPlace place) {
+        return standing().filter(e -> e.place().equals(place)).findFirst();
+    }
+
+    /** The number the next candle gets. */
+    public EntryId nextId() {
+        return entries.isEmpty() ? new EntryId(1) : new EntryId(entries.lastKey().value() + 1);
+    }
+
+    /** The claim words that a new one must differ from: all not yet erased, as collecting may be undone. */
+    public Set<ClaimWord> takenWords() {
+        return entries.values().stream().flatMap(e -> e.claimWord().stream()).collect(Collectors.toSet());
+    }
+
+    /** Free places, those on a shelf where candles of this class already stand first, else in the layout's order. */
+    public List<ShelfPlace> suggest(ShelfLayout layout, String classId, int most) {
+        Set<ShelfPlace> taken = standing().map(ShelfEntry::place).collect(Collectors.toSet());
+        Set<String> ours = standing().filter(e -> e.classId().equals(classId)).map(e -> e.place().shelf())
+                .collect(Collectors.toSet());
+        return layout.places().filter(p -> !taken.contains(p))
+                .sorted(Comparator.comparing((ShelfPlace p) -> !ours.contains(p.shelf()))).limit(most).toList();
+    }
+
+    /**
+     * What the counter types: a claim word or the start of one, its number, a place ("window 3") or part of a name.
+     * Candles that stand there first, then collected ones, newest first.
+     */
+    public List<ShelfEntry> search(String typed) {
+        String wanted = typed.strip().toLowerCase(Locale.ROOT);
+        if (wanted.isEmpty()) {
+            return List.of();
+        }
+        Optional<ClaimWord> exact = ClaimWord.read(wanted);
+        return entries.values().stream().filter(e -> matches(e, wanted, exact))
+                .sorted(Comparator.comparing(ShelfEntry::collected)
+                        .thenComparing(ShelfEntry::leftAt, Comparator.reverseOrder())
+                        .thenComparing(ShelfEntry::id)).toList();
+    }
+
+    private static boolean matches(ShelfEntry entry, String wanted, Optional<ClaimWord> exact) {
+        Optional<ClaimWord> word = entry.claimWord();
+        return exact.isPresent() && word.equals(exact)
+                || word.isPresent() && word.get().toString().startsWith(wanted)
+                || word.isPresent() && wanted.equals(Integer.toString(word.get().number()))
+                || entry.place().toString().toLowerCase(Locale.ROOT).equals(wanted)
+                || entry.name().toLowerCase(Locale.ROOT).contains(wanted);
+    }
+
+    /** Whom to remind: overdue candles, and ready ones to be collected within {@code ahead}; most urgent first. */
+    public List<ShelfEntry> reminders(Instant now, Duration ahead) {
+        return standing().filter(e -> e.status(now) == ShelfStatus.OVERDUE
+                        || e.status(now) == ShelfStatus.READY && !e.collectBy().isAfter(now.plus(ahead)))
+                .sorted(Comparator.comparing(ShelfEntry::collectBy).thenComparing(ShelfEntry::id)).toList();
+    }
+}

@@ -1,0 +1,127 @@
+package benchpace.shelf;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+import benchpace.plan.SeatNumber;
+
+/** Decides what may happen at the pickup shelf. Pure: same shelf, wish and instant, same answer. */
+public final class ShelfRules {
+    private final ShelfLayout layout;
+    private final ShelfSettings settings;
+
+    public ShelfRules(ShelfLayout layout, ShelfSettings settings) {
+        this.layout = layout;
+        this.settings = settings;
+    }
+
+    /**
+     * Puts a seat's candle on the shelf.
+     *
+     * @param lateEndOfRange by when nine candles in ten like it are ready
+     * @param claim          drawn with {@link ClaimWords#draw}
+     * @param name           empty unless the guest wants one kept
+     */
+    public ShelfDecision put(Shelf shelf, String classId, SeatNumber seat, ShelfPlace place, Instant lateEndOfRange,
+                             ClaimWord claim, String name, Instant now) {
+        Optional<ShelfEntry> same = shelf.standing()
+                .filter(e -> e.classId().equals(classId) && e.seat().equals(seat)).findFirst();
+        if (same.isPresent()) {
+            return same.get().place().equals(place) ? ShelfDecision.accept()
+                    : ShelfDecision.refuse(new ShelfRefusal.AlreadyOnShelf(same.get().id(), same.get().place()));
+        }
+        Optional<ShelfRefusal> noRoom = whyNotAt(shelf, place);
+        if (noRoom.isPresent()) {
+            return ShelfDecision.refuse(noRoom.get());
+        }
+        if (shelf.takenWords().contains(claim)) {
+            return ShelfDecision.refuse(new ShelfRefusal.WordTaken(claim));
+        }
+        Instant readyFrom = settings.readyFrom(lateEndOfRange);
+        return ShelfDecision.accept(new ShelfEvent.Placed(shelf.nextId(), now, classId, seat, place, readyFrom,
+                settings.collectBy(readyFrom), claim, name));
+    }
+
+    /** Hands out the candle whose claim word was typed; a word whose candle has gone is answered with that. */
+    public ShelfDecision collect(Shelf shelf, String typed, boolean handTested, Instant now) {
+        Optional<ClaimWord> word = ClaimWord.read(typed);
+        Optional<ShelfEntry> entry = word.isEmpty() ? Optional.empty() : shelf.entries().stream()
+                .filter(e -> e.claimWord().equals(word)).findFirst();
+        return entry.map(e -> collect(shelf, e.id(), handTested, now))
+                .orElseGet(() -> ShelfDecision.refuse(new ShelfRefusal.NoSuchWord(typed)));
+    }
+
+    /** Hands out a candle. @param handTested whether somebody felt that it is firm, though its time has not come */
+    public ShelfDecision collect(Shelf shelf, EntryId id, boolean handTested, Instant now) {
+        Optional<ShelfEntry> entry = shelf.entry(id);
+        if (entry.isEmpty()) {
+            return ShelfDecision.refuse(new ShelfRefusal.NoSuchEntry(id));
+        }
+        ShelfEntry e = entry.get();
+        if (e.collected()) {
+            return ShelfDecision.refuse(new ShelfRefusal.AlreadyCollected(id, e.collectedAt()));
+        }
+        if (e.status(now) == ShelfStatus.SETTING && !handTested) {
+            return ShelfDecision.refuse(new ShelfRefusal.StillSetting(id, e.readyFrom()));
+        }
+        return ShelfDecision.accept(new ShelfEvent.Collected(id, now));
+    }
+
+    /** Takes a collection back; the candle stands at its old place again, if that is free. */
+    public ShelfDecision undo(Shelf shelf, EntryId id, Instant now) {
+        return shelf.entry(id).map(e -> undo(shelf, id, e.place(), now))
+                .orElseGet(() -> ShelfDecision.refuse(new ShelfRefusal.NoSuchEntry(id)));
+    }
+
+    /** Takes a collection back; the candle stands at another place than before. */
+    public ShelfDecision undo(Shelf shelf, EntryId id, ShelfPlace place, Instant now) {
+        Optional<ShelfEntry> entry = shelf.entry(id);
+        if (entry.isEmpty()) {
+            return ShelfDecision.refuse(new ShelfRefusal.NoSuchEntry(id));
+        }
+        if (!entry.get().collected()) {
+            return ShelfDecision.refuse(new ShelfRefusal.NotCollected(id));
+        }
+        if (entry.get().erased()) {
+            return ShelfDecision.refuse(new ShelfRefusal.WordsErased(id));
+        }
+        Optional<ShelfEntry> again = shelf.standing().filter(e -> e.classId().equals(entry.get().classId())
+                && e.seat().equals(entry.get().seat())).findFirst();
+        if (again.isPresent()) {
+            return ShelfDecision.refuse(new ShelfRefusal.AlreadyOnShelf(again.get().id(), again.get().place()));
+        }
+        return whyNotAt(shelf, place).map(ShelfDecision::refuse)
+                .orElseGet(() -> ShelfDecision.accept(new ShelfEvent.CollectionUndone(id, now, place)));
+    }
+
+    /** Moves a candle to another place. */
+    public ShelfDecision move(Shelf shelf, EntryId id, ShelfPlace to, Instant now) {
+        Optional<ShelfEntry> entry = shelf.entry(id);
+        if (entry.isEmpty()) {
+            return ShelfDecision.refuse(new ShelfRefusal.NoSuchEntry(id));
+        }
+        if (entry.get().collected()) {
+            return ShelfDecision.refuse(new ShelfRefusal.AlreadyCollected(id, entry.get().collectedAt()));
+        }
+        if (entry.get().place().equals(to)) {
+            return ShelfDecision.accept();
+        }
+        return whyNotAt(shelf, to).map(ShelfDecision::refuse)
+                .orElseGet(() -> ShelfDecision.accept(new ShelfEvent.Moved(id, now, to)));
+    }
+
+    /** The erasures that are due: names and words of candles collected long enough ago. */
+    public List<ShelfEvent> erasuresDue(Shelf shelf, Instant now) {
+        return shelf.entries().stream().filter(e -> e.collected() && !e.erased())
+                .filter(e -> !e.collectedAt().plus(settings.eraseAfter()).isAfter(now))
+                .<ShelfEvent>map(e -> new ShelfEvent.Erased(e.id(), now)).toList();
+    }
+
+    private Optional<ShelfRefusal> whyNotAt(Shelf shelf, ShelfPlace place) {
+        if (!layout.has(place)) {
+            return Optional.of(new ShelfRefusal.NoSuchPlace(place));
+        }
+        return shelf.standingAt(place).map(e -> new ShelfRefusal.PlaceTaken(place, e.id()));
+    }
+}

@@ -1,0 +1,140 @@
+package benchpace.breaks;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+import benchpace.plan.Activity;
+import benchpace.plan.ActivityId;
+import benchpace.plan.ActivityKind;
+
+/** Looks at a plan from outside, knowing only the rules, and lists what is wrong with it. */
+public final class PlanFaults {
+    private PlanFaults() { }
+
+    public static List<String> of(WaitProblem problem, WaitPlan plan) {
+        Map<ActivityId, Activity> activities =
+                problem.activities().stream().collect(Collectors.toMap(Activity::id, Function.identity()));
+        List<String> faults = new ArrayList<>();
+        for (SeatStrip strip : plan.strips()) {
+            SeatWait seat = problem.seats().stream().filter(s -> s.seat().equals(strip.seat())).findFirst()
+                    .orElseThrow();
+            seatFaults(problem, seat, strip, activities, faults);
+        }
+        capacityFaults(plan, activities, faults);
+        classBreakFaults(problem, plan, activities, faults);
+        return faults;
+    }
+
+    private static void seatFaults(WaitProblem problem, SeatWait seat, SeatStrip strip,
+                                   Map<ActivityId, Activity> activities, List<String> faults) {
+        String who = "seat " + seat.seat() + ": ";
+        boolean cleaned = activities.values().stream().noneMatch(a -> a.kind() == ActivityKind.CLEAN_UP
+                && a.audience() == Activity.Audience.OWN_PACE && isOffered(problem, a.id()));
+        StripPart before = null;
+        for (StripPart part : strip.parts()) {
+            Activity activity = activities.get(part.activity());
+            if (before != null && part.from().isBefore(before.until())) {
+                faults.add(who + "two things at once at " + part.from());
+            }
+            if (part.progress() == StripPart.Progress.PLANNED) {
+                plannedFaults(seat, part, activity, who, faults);
+                boolean classBreak = activity.audience() == Activity.Audience.WHOLE_CLASS;
+                if (activity.needs().contains(Activity.Need.TABLE_CLEAR) && !cleaned && !classBreak
+                        && activity.kind() != ActivityKind.CLEAN_UP) {
+                    faults.add(who + activity.id() + " before the table is clear");
+                }
+                if (before != null && before.activity().equals(part.activity())) {
+                    faults.add(who + activity.id() + " twice in a row");
+                }
+            }
+            cleaned |= activity.kind() == ActivityKind.CLEAN_UP;
+            before = part;
+        }
+        for (Activity activity : activities.values()) {
+            long times = strip.parts().stream().filter(p -> p.activity().equals(activity.id())).count();
+            if (times > (activity.kind().onceOnly() || activity.audience() == Activity.Audience.WHOLE_CLASS ? 1 : 2)) {
+                faults.add(who + activity.id() + " " + times + " times");
+            }
+        }
+        int idle = 0;
+        for (Instant t = strip.waitFrom(); t.isBefore(strip.waitUntil()); t = t.plusSeconds(60)) {
+            Instant minute = t;
+            idle += strip.parts().stream().anyMatch(p -> p.overlaps(minute, minute.plusSeconds(60))) ? 0 : 1;
+        }
+        if (idle != strip.idleMinutes()) {
+            faults.add(who + "says " + strip.idleMinutes() + " idle minutes, has " + idle);
+        }
+    }
+
+    private static boolean isOffered(WaitProblem problem, ActivityId id) {
+        List<BreakDecision> about = problem.decisions().stream().filter(d -> d.activity().equals(id)
+                && !(d instanceof BreakDecision.Extended)).toList();
+        BreakDecision last = about.isEmpty() ? null : about.get(about.size() - 1);
+        return !(last instanceof BreakDecision.Skipped || last instanceof BreakDecision.Ended);
+    }
+
+    private static void plannedFaults(SeatWait seat, StripPart part, Activity activity, String who,
+                                      List<String> faults) {
+        if (part.from().isBefore(seat.freeFrom())) {
+            faults.add(who + activity.id() + " before its hands are free");
+        }
+        if (activity.kind() == ActivityKind.WRAPPING) {
+            if (part.from().isBefore(seat.ready().p50())) {
+                faults.add(who + "wrapped before its candle is ready");
+            }
+            return;
+        }
+        if (!activity.interruptible()
+                && part.from().plus(activity.longest()).isAfter(seat.ready().p10())) {
+            faults.add(who + activity.id() + " outlasts its candle");
+        }
+        if (part.until().isAfter(seat.mustBeBackBy())) {
+            faults.add(who + activity.id() + " when it must be back");
+        }
+        if (seat.presence() instanceof Presence.LeavingAt leaving && part.until().isAfter(leaving.at())) {
+            faults.add(who + activity.id() + " after it left");
+        }
+        boolean elastic = activity.interruptible() && !activity.kind().onceOnly()
+                && activity.audience() == Activity.Audience.OWN_PACE;
+        if (part.length().compareTo(activity.typical()) != 0 && !(elastic
+                && part.length().compareTo(activity.typical()) <= 0
+                && part.length().multipliedBy(2).compareTo(activity.typical()) >= 0)) {
+            faults.add(who + activity.id() + " for " + part.length());
+        }
+    }
+
+    private static void capacityFaults(WaitPlan plan, Map<ActivityId, Activity> activities, List<String> faults) {
+        List<StripPart> parts = plan.strips().stream().flatMap(s -> s.parts().stream())
+                .filter(p -> p.progress() != StripPart.Progress.DONE).toList();
+        for (StripPart begins : parts) {
+            long there = parts.stream().filter(p -> p.activity().equals(begins.activity())
+                    && !p.from().isAfter(begins.from()) && p.until().isAfter(begins.from())).count();
+            if (there > activities.get(begins.activity()).places()) {
+                faults.add(there + " at " + begins.activity() + " at " + begins.from());
+            }
+        }
+    }
+
+    private static void classBreakFaults(WaitProblem problem, WaitPlan plan, Map<ActivityId, Activity> activities,
+                                         List<String> faults) {
+        for (Activity activity : activities.values()) {
+            if (activity.audience() != Activity.Audience.WHOLE_CLASS || activity.kind() == ActivityKind.WRAPPING) {
+                continue;
+            }
+            List<Instant> starts = plan.strips().stream().flatMap(s -> s.planned().stream())
+                    .filter(p -> p.activity().equals(activity.id())).map(StripPart::from).toList();
+            boolean pinned = problem.decisions().stream().anyMatch(d -> d.activity().equals(activity.id()));
+            long waiting = plan.strips().stream().filter(s -> s.waitUntil().isAfter(s.waitFrom())).count();
+            if (starts.stream().distinct().count() > 1) {
+                faults.add(activity.id() + " begins at " + starts);
+            }
+            if (!starts.isEmpty() && !pinned && starts.size() != waiting) {
+                faults.add(activity.id() + " with " + starts.size() + " of " + waiting + " seats");
+            }
+        }
+    }
+}

@@ -1,0 +1,56 @@
+package benchpace.shelf;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Set;
+
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
+
+@DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+class ClaimWordsTest {
+    private static final List<String> WORDS = ClaimWords.all();
+
+    @Test void there_are_more_than_a_hundred_words_each_once() {
+        assertThat(WORDS).hasSizeGreaterThan(100).doesNotHaveDuplicates().isSorted()
+                .allMatch(w -> w.matches("[a-z]{4,9}"));
+    }
+
+    @Test void no_word_is_the_start_of_another_and_one_wrong_letter_never_makes_another() {
+        for (String a : WORDS) {
+            for (String b : WORDS) {
+                if (!a.equals(b)) {
+                    assertThat(b).doesNotStartWith(a);
+                    assertThat(letters(a, b)).as(a + " and " + b).isGreaterThanOrEqualTo(2);
+                }
+            }
+        }
+    }
+
+    @Test void the_same_seed_draws_the_same_word() {
+        assertThat(ClaimWords.draw(7, Set.of())).isEqualTo(ClaimWords.draw(7, Set.of()))
+                .isNotEqualTo(ClaimWords.draw(8, Set.of()));
+    }
+
+    @Test void what_is_typed_sloppily_is_still_read() {
+        assertThat(ClaimWord.read("MAPLE42")).contains(new ClaimWord("maple", 42));
+        assertThat(ClaimWord.read(" maple . 42")).contains(new ClaimWord("maple", 42));
+        assertThat(ClaimWord.read("maple 07")).isEmpty();
+        assertThat(ClaimWord.read("maple")).isEmpty();
+        assertThat(ClaimWord.read("<b>42")).isEmpty();
+    }
+
+    /** Levenshtein distance by its defining recurrence. */
+    private static int letters(String a, String b) {
+        int[][] d = new int[a.length() + 1][b.length() + 1];
+        for (int i = 0; i <= a.length(); i++) {
+            for (int j = 0; j <= b.length(); j++) {
+                d[i][j] = i == 0 ? j : j == 0 ? i : Math.min(Math.min(d[i - 1][j], d[i][j - 1]) + 1,
+                        d[i - 1][j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1));
+            }
+        }
+        return d[a.length()][b.length()];
+    }
+}

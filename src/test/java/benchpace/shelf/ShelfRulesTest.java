@@ -1,0 +1,165 @@
+package benchpace.shelf;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
+
+import benchpace.plan.SeatNumber;
+
+@DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+class ShelfRulesTest {
+    private static final Instant NINE = Instant.parse("2027-03-04T21:00:00Z");
+    private static final ShelfLayout LAYOUT = new ShelfLayout(List.of(new ShelfLayout.Board("Window", 2),
+            new ShelfLayout.Board("Corner", 3)));
+    private static final ShelfRules RULES = new ShelfRules(LAYOUT, ShelfSettings.STANDARD);
+    private static final ShelfPlace WINDOW_1 = new ShelfPlace("Window", 1);
+    private static final ShelfPlace WINDOW_2 = new ShelfPlace("Window", 2);
+    private static final ClaimWord MAPLE = new ClaimWord("maple", 42);
+    private static final Instant READY = NINE.plusSeconds(90 * 60);
+
+    private final Shelf one = then(Shelf.empty(), put(Shelf.empty(), 4, WINDOW_1, MAPLE, "Robin"));
+    private final EntryId id = new EntryId(1);
+
+    @Test void ready_from_is_the_late_end_plus_the_margin_and_collect_by_two_weeks_on() {
+        ShelfEntry entry = one.entry(id).orElseThrow();
+        assertThat(entry.readyFrom()).isEqualTo(READY);
+        assertThat(entry.collectBy()).isEqualTo(READY.plus(Duration.ofDays(14)));
+    }
+
+    @Test void of_two_devices_taking_one_place_the_second_is_told() {
+        assertThat(put(one, 5, WINDOW_1, new ClaimWord("daisy", 17), ""))
+                .isEqualTo(refused(new ShelfRefusal.PlaceTaken(WINDOW_1, id)));
+    }
+
+    @Test void putting_the_same_candle_there_again_changes_nothing() {
+        assertThat(put(one, 4, WINDOW_1, new ClaimWord("daisy", 17), "")).isEqualTo(ShelfDecision.accept());
+        assertThat(put(one, 4, WINDOW_2, new ClaimWord("daisy", 17), ""))
+                .isEqualTo(refused(new ShelfRefusal.AlreadyOnShelf(id, WINDOW_1)));
+    }
+
+    @Test void a_place_the_layout_does_not_have_is_refused() {
+        ShelfPlace attic = new ShelfPlace("Window", 3);
+        assertThat(put(one, 5, attic, new ClaimWord("daisy", 17), ""))
+                .isEqualTo(refused(new ShelfRefusal.NoSuchPlace(attic)));
+    }
+
+    @Test void a_waiting_word_is_not_given_twice() {
+        assertThat(put(one, 5, WINDOW_2, MAPLE, "")).isEqualTo(refused(new ShelfRefusal.WordTaken(MAPLE)));
+    }
+
+    @Test void the_claim_word_hands_the_candle_out_once() {
+        Shelf gone = then(one, RULES.collect(one, " Maple-42 ", false, READY));
+        assertThat(gone.entry(id).orElseThrow().status(READY)).isEqualTo(ShelfStatus.COLLECTED);
+        assertThat(RULES.collect(gone, "maple 42", false, READY.plusSeconds(60)))
+                .isEqualTo(refused(new ShelfRefusal.AlreadyCollected(id, READY)));
+        assertThat(RULES.collect(one, "maple 43", false, READY))
+                .isEqualTo(refused(new ShelfRefusal.NoSuchWord("maple 43")));
+    }
+
+    @Test void a_candle_still_setting_leaves_only_after_a_hand_test() {
+        assertThat(RULES.collect(one, id, false, NINE)).isEqualTo(refused(new ShelfRefusal.StillSetting(id, READY)));
+        assertThat(RULES.collect(one, id, true, NINE))
+                .isEqualTo(ShelfDecision.accept(new ShelfEvent.Collected(id, NINE)));
+    }
+
+    @Test void a_collection_is_undone_to_its_place_or_to_another_when_that_was_given_away() {
+        Shelf gone = then(one, RULES.collect(one, id, false, READY));
+        Shelf back = then(gone, RULES.undo(gone, id, READY));
+        assertThat(back.standingAt(WINDOW_1)).isPresent();
+        Shelf retaken = then(gone, put(gone, 9, WINDOW_1, new ClaimWord("daisy", 17), ""));
+        assertThat(RULES.undo(retaken, id, READY))
+                .isEqualTo(refused(new ShelfRefusal.PlaceTaken(WINDOW_1, new EntryId(2))));
+        assertThat(then(retaken, RULES.undo(retaken, id, WINDOW_2, READY)).standingAt(WINDOW_2)).isPresent();
+        assertThat(RULES.undo(one, id, READY)).isEqualTo(refused(new ShelfRefusal.NotCollected(id)));
+    }
+
+    @Test void names_and_words_are_erased_seven_days_after_collection_and_the_fact_stays() {
+        Shelf gone = then(one, RULES.collect(one, id, false, READY));
+        Instant week = READY.plus(Duration.ofDays(7));
+        assertThat(RULES.erasuresDue(gone, week.minusSeconds(1))).isEmpty();
+        List<ShelfEvent> due = RULES.erasuresDue(gone, week);
+        Shelf erased = gone.after(due.get(0));
+        ShelfEntry entry = erased.entry(id).orElseThrow();
+        assertThat(entry.name()).isEmpty();
+        assertThat(entry.claimWord()).isEmpty();
+        assertThat(entry.collectedAt()).isEqualTo(READY);
+        assertThat(RULES.erasuresDue(erased, week)).isEmpty();
+        assertThat(RULES.undo(erased, id, week)).isEqualTo(refused(new ShelfRefusal.WordsErased(id)));
+        assertThat(erased.search("maple")).isEmpty();
+    }
+
+    @Test void a_placing_without_its_words_folds_to_the_same_facts() {
+        ShelfEvent.Placed placed = (ShelfEvent.Placed) events(put(Shelf.empty(), 4, WINDOW_1, MAPLE, "Robin")).get(0);
+        ShelfEntry entry = Shelf.of(List.of(placed.withoutWords())).entry(id).orElseThrow();
+        assertThat(entry).isEqualTo(one.after(new ShelfEvent.Erased(id, READY)).entry(id).orElseThrow());
+    }
+
+    @Test void status_goes_from_setting_to_ready_to_overdue() {
+        ShelfEntry entry = one.entry(id).orElseThrow();
+        assertThat(entry.status(READY.minusSeconds(1))).isEqualTo(ShelfStatus.SETTING);
+        assertThat(entry.status(READY)).isEqualTo(ShelfStatus.READY);
+        assertThat(entry.status(entry.collectBy())).isEqualTo(ShelfStatus.READY);
+        assertThat(entry.status(entry.collectBy().plusSeconds(1))).isEqualTo(ShelfStatus.OVERDUE);
+    }
+
+    @Test void search_finds_by_word_number_place_and_name() {
+        for (String typed : List.of("maple", "MAPLE 42", "maple42", "42", "window 1", "rob")) {
+            assertThat(one.search(typed)).as(typed).hasSize(1);
+        }
+        assertThat(one.search("43")).isEmpty();
+        assertThat(one.search("  ")).isEmpty();
+    }
+
+    @Test void free_places_beside_the_same_class_come_first() {
+        Shelf corner = then(Shelf.empty(), put(Shelf.empty(), 4, new ShelfPlace("Corner", 2), MAPLE, ""));
+        assertThat(corner.suggest(LAYOUT, "thursday", 3)).containsExactly(new ShelfPlace("Corner", 1),
+                new ShelfPlace("Corner", 3), WINDOW_1);
+        assertThat(corner.suggest(LAYOUT, "friday", 1)).containsExactly(WINDOW_1);
+    }
+
+    @Test void reminders_name_the_overdue_and_the_soon_due_most_urgent_first() {
+        Instant by = READY.plus(Duration.ofDays(14));
+        assertThat(one.reminders(by.minus(Duration.ofDays(3)), Duration.ofDays(2))).isEmpty();
+        assertThat(one.reminders(by.minus(Duration.ofDays(1)), Duration.ofDays(2))).hasSize(1);
+        assertThat(one.reminders(by.plus(Duration.ofDays(30)), Duration.ZERO)).hasSize(1);
+    }
+
+    /** The first three cautions are the rules of ASTM F2058 (from memory; "and pets" is the trade's). */
+    @Test void a_tag_carries_the_word_the_times_and_the_cautions_of_makers() {
+        ShelfTag tag = ShelfTag.of(one.entry(id).orElseThrow(), "Thursday candles", ZoneOffset.UTC);
+        assertThat(tag.claim()).isEqualTo("maple 42");
+        assertThat(tag.lines()).containsExactly("Robin", "Thursday candles, seat 4", "Shelf: Window 1",
+                "Ready from about Thu 4 Mar, 22:30", "Collect by Thu 18 Mar 2027");
+        assertThat(tag.cautions()).contains("Burn within sight.", "Keep away from things that catch fire.",
+                "Keep away from children and pets.");
+    }
+
+    private static ShelfDecision put(Shelf shelf, int seat, ShelfPlace place, ClaimWord claim, String name) {
+        return RULES.put(shelf, "thursday", new SeatNumber(seat), place, READY.minus(Duration.ofMinutes(30)), claim,
+                name, NINE);
+    }
+
+    private static List<ShelfEvent> events(ShelfDecision decision) {
+        assertThat(decision).isInstanceOf(ShelfDecision.Accepted.class);
+        return ((ShelfDecision.Accepted) decision).events();
+    }
+
+    private static Shelf then(Shelf shelf, ShelfDecision decision) {
+        Shelf next = shelf;
+        for (ShelfEvent event : events(decision)) {
+            next = next.after(event);
+        }
+        return next;
+    }
+
+    private static ShelfDecision refused(ShelfRefusal why) {
+        return ShelfDecision.refuse(why);
+    }
+}
