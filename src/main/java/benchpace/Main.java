@@ -37,7 +37,12 @@ public final class Main implements Callable<Integer> {
                 .addSubcommand(new FileCommands.Check())
                 .setParameterExceptionHandler(Main::wrongUsage)
                 .setExecutionExceptionHandler((e, command, parsed) -> main.failed(e, command));
-        return line.execute(args.length == 0 ? new String[] {"serve"} : args);
+        int code = line.execute(args.length == 0 ? new String[] {"serve"} : args);
+        line.getSubcommands().values().forEach(command -> {
+            command.getOut().flush();
+            command.getErr().flush();
+        });
+        return code;
     }
 
     @Override public Integer call() {

@@ -48,13 +48,13 @@ final class ClassesApi {
     }
 
     void routes(RoutesConfig routes) {
-        routes.get("/api/plans", this::plans);
-        routes.get("/api/classes", this::list);
+        Reads.route(routes, "/api/plans", this::plans);
+        Reads.route(routes, "/api/classes", this::list);
         routes.post("/api/classes", this::create);
-        routes.get("/api/classes/{id}", this::state);
+        Reads.route(routes, "/api/classes/{id}", this::state);
         routes.post("/api/classes/{id}/commands", this::command);
-        routes.get("/api/classes/{id}/events", this::events);
-        routes.get("/api/classes/{id}/stream", ctx -> streams.serve(ctx, board(ctx)));
+        Reads.route(routes, "/api/classes/{id}/events", this::events);
+        Reads.route(routes, "/api/classes/{id}/stream", ctx -> streams.serve(ctx, board(ctx)));
     }
 
     ClassBoard board(Context ctx) {
@@ -162,8 +162,7 @@ final class ClassesApi {
         List<ClassEvent.Place> places = new ArrayList<>();
         for (int i = 0; i < seats; i++) {
             JsonNode name = names == null || names.isNull() ? null : names.get(i);
-            if (name != null && (!name.isTextual() || name.textValue().length() > EventJson.LONGEST_NAME
-                    || name.textValue().chars().anyMatch(Character::isISOControl))) {
+            if (name != null && !Bodies.isLine(name, EventJson.LONGEST_NAME)) {
                 throw new Refused(Problem.unprocessable("Name " + (i + 1) + " must be text of at most "
                         + EventJson.LONGEST_NAME + " characters."));
             }
