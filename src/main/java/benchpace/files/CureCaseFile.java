@@ -37,13 +37,13 @@ public final class CureCaseFile {
      * Reads all cases; the first bad one refuses the whole file.
      *
      * @param name what to call the file in a refusal
-     * @throws BadFileException naming the file, the case and the field
+     * @throws BadFile naming the file, the case and the field
      * @throws IOException when the stream cannot be read
      */
-    public static List<NamedCase> read(String name, InputStream in) throws BadFileException, IOException {
+    public static List<NamedCase> read(String name, InputStream in) throws IOException {
         try (var parser = JSON.getFactory().createParser(in)) {
             if (parser.nextToken() != JsonToken.START_ARRAY) {
-                throw new BadFileException(name + " is not a JSON array of cooling cases.");
+                throw new BadFile(name + " is not a JSON array of cooling cases.");
             }
             List<NamedCase> cases = new ArrayList<>();
             while (parser.nextToken() != JsonToken.END_ARRAY) {
@@ -51,11 +51,11 @@ public final class CureCaseFile {
                 cases.add(one(name, cases.size() + 1, node));
             }
             if (parser.nextToken() != null) {
-                throw new BadFileException(name + " has something after its array of cooling cases.");
+                throw new BadFile(name + " has something after its array of cooling cases.");
             }
             return List.copyOf(cases);
         } catch (JsonProcessingException e) {
-            throw new BadFileException(name + " is not valid JSON" + place(e) + ".");
+            throw new BadFile(name + " is not valid JSON" + place(e) + ".");
         }
     }
 
@@ -64,16 +64,16 @@ public final class CureCaseFile {
                 + e.getLocation().getColumnNr() + ")";
     }
 
-    private static NamedCase one(String name, int number, JsonNode node) throws BadFileException {
+    private static NamedCase one(String name, int number, JsonNode node) {
         if (node == null || !node.isObject()) {
-            throw new BadFileException(name + ", case " + number + ": it is not an object with the case's fields.");
+            throw new BadFile(name + ", case " + number + ": it is not an object with the case's fields.");
         }
         JsonNode id = node.get("id");
         if (id == null || id.isNull()) {
-            throw new BadFileException(name + ", case " + number + ": field id is missing.");
+            throw new BadFile(name + ", case " + number + ": field id is missing.");
         }
         if (!id.isTextual() || id.asText().isBlank()) {
-            throw new BadFileException(name + ", case " + number + ": field id must be a text that is not empty.");
+            throw new BadFile(name + ", case " + number + ": field id must be a text that is not empty.");
         }
         String which = name + ", case " + number + " (" + shown(id.asText()) + "): field ";
         String[] fields = CoolingCase.fieldNames();
@@ -83,17 +83,17 @@ public final class CureCaseFile {
         }
         Optional<CaseFault> fault = CoolingCase.fault(numbers);
         if (fault.isPresent()) {
-            throw new BadFileException(which + fault.get().field() + " " + fault.get().reason() + ".");
+            throw new BadFile(which + fault.get().field() + " " + fault.get().reason() + ".");
         }
         return new NamedCase(id.asText(), CoolingCase.of(numbers));
     }
 
-    private static double number(String which, JsonNode value) throws BadFileException {
+    private static double number(String which, JsonNode value) {
         if (value == null || value.isNull()) {
-            throw new BadFileException(which + " is missing.");
+            throw new BadFile(which + " is missing.");
         }
         if (!value.isNumber()) {
-            throw new BadFileException(which + " must be a number.");
+            throw new BadFile(which + " must be a number.");
         }
         return value.doubleValue();
     }

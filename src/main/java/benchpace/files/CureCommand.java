@@ -28,7 +28,7 @@ public final class CureCommand {
         List<CureCaseFile.NamedCase> cases;
         try {
             cases = read(pathOrDash, in);
-        } catch (BadFileException e) {
+        } catch (BadFile e) {
             err.append(e.getMessage()).append(System.lineSeparator());
             return BAD_INPUT;
         }
@@ -42,7 +42,7 @@ public final class CureCommand {
         return DONE;
     }
 
-    private static List<CureCaseFile.NamedCase> read(String pathOrDash, InputStream in) throws BadFileException {
+    private static List<CureCaseFile.NamedCase> read(String pathOrDash, InputStream in) {
         String name = pathOrDash.equals("-") ? "Standard input" : pathOrDash;
         try {
             if (pathOrDash.equals("-")) {
@@ -50,18 +50,18 @@ public final class CureCommand {
             }
             Path path = Path.of(pathOrDash);
             if (!Files.exists(path)) {
-                throw new BadFileException("There is no file " + name + ".");
+                throw new BadFile("There is no file " + name + ".");
             }
             if (Files.isDirectory(path)) {
-                throw new BadFileException(name + " is a folder, not a file of cooling cases.");
+                throw new BadFile(name + " is a folder, not a file of cooling cases.");
             }
             try (InputStream file = new BufferedInputStream(Files.newInputStream(path))) {
                 return CureCaseFile.read(name, file);
             }
         } catch (InvalidPathException e) {
-            throw new BadFileException(name + " is not the name of a file.");
+            throw new BadFile(name + " is not the name of a file.");
         } catch (IOException e) {
-            throw new BadFileException(name + " cannot be read.");
+            throw new BadFile(name + " cannot be read.");
         }
     }
 }

@@ -38,7 +38,7 @@ public final class WaxFile {
             return read("waxes.json", in);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
-        } catch (BadFileException e) {
+        } catch (BadFile e) {
             throw new IllegalStateException(e);
         }
     }
@@ -46,18 +46,18 @@ public final class WaxFile {
     /**
      * Reads a wax file.
      *
-     * @throws BadFileException naming the wax and the field at fault
+     * @throws BadFile naming the wax and the field at fault
      * @throws IOException when the stream cannot be read
      */
-    public static List<SourcedWax> read(String name, InputStream in) throws BadFileException, IOException {
+    public static List<SourcedWax> read(String name, InputStream in) throws IOException {
         JsonNode waxes;
         try {
             waxes = new ObjectMapper().readTree(in).path("waxes");
         } catch (JsonProcessingException e) {
-            throw new BadFileException(name + " is not valid JSON.");
+            throw new BadFile(name + " is not valid JSON.");
         }
         if (!waxes.isArray()) {
-            throw new BadFileException(name + " has no list named waxes.");
+            throw new BadFile(name + " has no list named waxes.");
         }
         List<SourcedWax> all = new ArrayList<>();
         for (JsonNode node : waxes) {
@@ -66,14 +66,14 @@ public final class WaxFile {
         return List.copyOf(all);
     }
 
-    private static SourcedWax one(String where, JsonNode node) throws BadFileException {
+    private static SourcedWax one(String where, JsonNode node) {
         String id = text(where, node, "id");
         double[] n = new double[NUMBERS.length];
         Map<String, String> sources = new LinkedHashMap<>();
         for (int i = 0; i < NUMBERS.length; i++) {
             JsonNode field = node.path(NUMBERS[i]);
             if (!field.path("value").isNumber()) {
-                throw new BadFileException(where + " (" + id + "): " + NUMBERS[i] + " needs a number as its value.");
+                throw new BadFile(where + " (" + id + "): " + NUMBERS[i] + " needs a number as its value.");
             }
             n[i] = field.get("value").doubleValue();
             sources.put(NUMBERS[i], text(where + ", " + NUMBERS[i], field, "source"));
@@ -83,14 +83,14 @@ public final class WaxFile {
                     node.path("calibrated").asBoolean(false));
             return new SourcedWax(wax, sources);
         } catch (IllegalArgumentException e) {
-            throw new BadFileException(where + " (" + id + "): " + e.getMessage() + ".");
+            throw new BadFile(where + " (" + id + "): " + e.getMessage() + ".");
         }
     }
 
-    private static String text(String where, JsonNode node, String field) throws BadFileException {
+    private static String text(String where, JsonNode node, String field) {
         JsonNode text = node.path(field);
         if (!text.isTextual() || text.asText().isBlank()) {
-            throw new BadFileException(where + ": " + field + " is missing.");
+            throw new BadFile(where + ": " + field + " is missing.");
         }
         return text.asText();
     }

@@ -21,7 +21,7 @@ class WaxFileTest {
         }
     }
 
-    private static void read(String json) throws BadFileException, IOException {
+    private static void read(String json) throws IOException {
         WaxFile.read("waxes.json", new ByteArrayInputStream(json.getBytes(StandardCharsets.UTF_8)));
     }
 
@@ -42,6 +42,6 @@ class WaxFileTest {
         "{, [, JSON"})
     void a_wax_file_that_is_wrong_is_refused_with_its_place(String what, String by, String word) throws IOException {
         String wrong = builtIn().replaceFirst(java.util.regex.Pattern.quote(what), by);
-        assertThatThrownBy(() -> read(wrong)).isInstanceOf(BadFileException.class).hasMessageContaining(word);
+        assertThatThrownBy(() -> read(wrong)).isInstanceOf(BadFile.class).hasMessageContaining(word);
     }
 }
