@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 
 /** Every class in the store, and the one thread that tells their screens what has changed. */
@@ -31,11 +32,22 @@ public final class Boards implements AutoCloseable {
      * @param idEndings makes the short random endings of class ids
      */
     public Boards(EventLog log, InstantSource clock, ViewMaker maker, Supplier<String> idEndings) {
+        this(log, clock, maker, idEndings, board -> { });
+    }
+
+    /** The same, and draws each closed class's lesson about its room, on the one publishing thread. */
+    public Boards(EventLog log, InstantSource clock, ViewMaker maker, Supplier<String> idEndings,
+                  RoomLessons lessons) {
+        this(log, clock, maker, idEndings, board -> lessons.draw(board.id(), board.live()));
+    }
+
+    private Boards(EventLog log, InstantSource clock, ViewMaker maker, Supplier<String> idEndings,
+                   Consumer<ClassBoard> afterwards) {
         this.log = log;
         this.clock = clock;
         this.maker = maker;
         this.idEndings = idEndings;
-        this.publisher = new Publisher(this::all, clock);
+        this.publisher = new Publisher(this::all, clock, afterwards);
         log.classIds().forEach(id -> boards.put(id, board(id, LiveClass.of(log.read(id)))));
         publisher.start();
     }
