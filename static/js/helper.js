@@ -19,7 +19,7 @@ function stored() {
 }
 
 function initials() {
-  return document.body.dataset.initials || stored();
+  return stored() || document.body.dataset.initials;
 }
 
 function show() {

@@ -1,4 +1,4 @@
-// The seat sheet: everything about one seat, fetched when opened and again whenever that seat changes.
+// The seat sheet: everything about one seat, fetched when opened and again after every change of the class.
 
 import * as clock from './clock.js';
 import { tell } from './status.js';
@@ -62,7 +62,8 @@ export function start() {
     const opener = event.target.closest('[data-open-seat]');
     if (opener) openSheet(Number(opener.dataset.openSeat));
   });
-  document.addEventListener('htmx:sseMessage', (event) => {
-    if (dialog().open && event.target.dataset?.seat === String(seat)) refresh(false);
+  // A note or a corrected tap changes the sheet but not the tile, so every change of the class fetches it anew.
+  document.addEventListener('board:stamp', (event) => {
+    if (event.detail === 'state' && dialog().open) refresh(false);
   });
 }

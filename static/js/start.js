@@ -57,17 +57,31 @@ async function pairByLink() {
   history.replaceState(null, '', location.pathname);
   const role = document.body.dataset.role;
   if (role === 'instructor' || (role === 'helper' && kind === 'helper')) return;
-  let initials = '';
   try {
-    initials = localStorage.getItem(INITIALS_KEY) ?? '';
-  } catch { /* asked when needed */ }
-  try {
+    const initials = kind === 'helper' ? await ownInitials() : '';
     await post('/api/pair', initials ? { key, initials } : { key });
     location.reload();
   } catch (refusal) {
     const place = document.getElementById('pair-answer');
     if (place) place.textContent = refusal.message;
   }
+}
+
+/** A helper who comes by a link is asked once who they are; a seat shows it to the others. */
+async function ownInitials() {
+  let initials = '';
+  try {
+    initials = localStorage.getItem(INITIALS_KEY) ?? '';
+  } catch { /* asked each time */ }
+  const dialog = document.getElementById('link-dialog');
+  if (initials || !dialog) return initials;
+  dialog.showModal();
+  await new Promise((closed) => { dialog.addEventListener('close', closed, { once: true }); });
+  initials = document.getElementById('link-initials').value.trim().toUpperCase();
+  try {
+    if (initials) localStorage.setItem(INITIALS_KEY, initials);
+  } catch { /* asked each time */ }
+  return initials;
 }
 
 pairByLink();

@@ -38,6 +38,8 @@ export function tell(words) {
   const message = document.createElement('p');
   message.className = 'message';
   message.textContent = words;
+  // An open dialogue lies above the page, so what is said then is said in it.
+  (document.querySelector('dialog[open]') ?? document.body).append(place);
   message.addEventListener('click', () => message.remove());
   place.append(message);
   while (place.children.length > 3) place.firstElementChild.remove();

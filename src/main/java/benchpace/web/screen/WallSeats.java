@@ -19,7 +19,7 @@ import java.util.stream.Collectors;
  * @param dense many lines: smaller letters
  */
 public record WallSeats(String heading, List<Candle> candles, List<Group> groups, boolean dense) {
-    private static final int MOST_CARDS = 12;
+    private static final int MOST_CARDS = 8;
     private static final int SEATS_A_LINE = 11;
     private static final int SEATS_A_DENSE_LINE = 13;
     private static final int MOST_LINES = 5;

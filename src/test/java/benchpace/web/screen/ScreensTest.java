@@ -1,0 +1,170 @@
+package benchpace.web.screen;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import benchpace.board.ClassView;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
+
+/** What the rendered pages must hold to in every situation. */
+@DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+class ScreensTest {
+    private static final Viewer LEAD = new Viewer(Role.INSTRUCTOR, "");
+    private static final Viewer HELPER = new Viewer(Role.HELPER, "MO");
+    private static final Pattern STYLE = Pattern.compile("<style|<[^>]*\\sstyle\\s*=", Pattern.CASE_INSENSITIVE);
+    private static final Pattern HANDLER = Pattern.compile("<[^>]*\\son[a-z]+\\s*=|javascript:", Pattern.CASE_INSENSITIVE);
+    private static final Pattern SCRIPT = Pattern.compile("<script([^>]*)>(.*?)</script>", Pattern.DOTALL);
+
+    private final Screens screens = new Screens();
+    private final Map<String, ClassView> evenings = Evenings.all();
+
+    private List<String> everyPage() {
+        List<String> pages = new ArrayList<>();
+        evenings.values().forEach(view -> {
+            for (ScreenKind kind : ScreenKind.values()) {
+                pages.add(screens.page(kind, view, kind == ScreenKind.WALL ? Viewer.GUEST : LEAD));
+            }
+            view.seats().forEach(seat -> pages.add(screens.sheet(view, seat.seat(), LEAD)));
+        });
+        pages.add(screens.start(new StartView(Optional.of(Role.INSTRUCTOR), "", List.of(), List.of(), Optional.empty(),
+                Optional.empty(), "")));
+        pages.add(screens.message(new Message("Not here", "No.", "/", "Back")));
+        return pages;
+    }
+
+    @Test void no_page_needs_a_policy_that_allows_inline_scripts_or_styles() {
+        for (String page : everyPage()) {
+            String markup = page.replaceAll("=\"[^\"]*\"", "=\"\"");
+            assertThat(STYLE.matcher(markup).find()).isFalse();
+            assertThat(HANDLER.matcher(markup).find()).isFalse();
+            Matcher script = SCRIPT.matcher(page);
+            while (script.find()) {
+                assertThat(script.group(1)).contains("src=\"/");
+                assertThat(script.group(2)).isEmpty();
+            }
+        }
+    }
+
+    @Test void no_page_names_another_host() {
+        assertThat(everyPage()).noneMatch(page -> page.contains("http://") || page.contains("https://"));
+    }
+
+    @Test void the_wall_shows_no_name_in_any_situation() {
+        for (Map.Entry<String, ClassView> evening : evenings.entrySet()) {
+            ClassView view = evening.getValue();
+            String wall = screens.page(ScreenKind.WALL, view, Viewer.GUEST)
+                    + screens.fragments(ScreenKind.WALL, view, Viewer.GUEST);
+            view.seats().stream().filter(s -> !s.name().isEmpty()).forEach(s ->
+                    assertThat(text(wall)).as(evening.getKey()).doesNotContainPattern("\\b" + Pattern.quote(s.name()) + "\\b"));
+        }
+    }
+
+    @Test void the_wall_is_the_same_whoever_of_the_table_is_behind() {
+        ClassView four = Evening.of("table-of-six", 6).open(0, "hello").open(8, "wicks")
+                .done(9, "wicks", 1, 2, 3, 5, 6).view(25);
+        ClassView two = Evening.of("table-of-six", 6).open(0, "hello").open(8, "wicks")
+                .done(9, "wicks", 1, 3, 4, 5, 6).view(25);
+
+        assertThat(four.help()).isNotEmpty();
+        assertThat(screens.page(ScreenKind.WALL, four, Viewer.GUEST))
+                .isEqualTo(screens.page(ScreenKind.WALL, two, Viewer.GUEST))
+                .doesNotContain("behind", "slipping");
+    }
+
+    @Test void a_name_is_text_and_never_markup() {
+        ClassView odd = evenings.get("odd-names");
+        String page = screens.page(ScreenKind.INSTRUCTOR, odd, LEAD) + screens.sheet(odd, 1, LEAD)
+                + screens.page(ScreenKind.HELPER, odd, HELPER);
+
+        assertThat(page).doesNotContain("<script>alert").contains("&lt;script&gt;alert(1)&lt;/script&gt;")
+                .contains("value=\"x&#34;>").contains("&amp;amp; ${1+1}");
+    }
+
+    @Test void the_parts_sent_later_are_those_of_the_page() {
+        for (ClassView view : evenings.values()) {
+            for (ScreenKind kind : ScreenKind.values()) {
+                String page = screens.page(kind, view, HELPER);
+                screens.fragments(kind, view, HELPER).forEach((name, html) ->
+                        assertThat(page).contains("sse-swap=\"" + name + "\">" + html + "</"));
+            }
+        }
+    }
+
+    @Test void mere_passing_of_time_changes_no_part_while_nobody_gets_behind() {
+        Evening evening = Evening.of("evening-pour", 8).open(0, "welcome").done(3, "vessel", 1, 2);
+
+        for (ScreenKind kind : ScreenKind.values()) {
+            Map<String, String> then = screens.fragments(kind, evening.view(4), LEAD);
+            Map<String, String> later = screens.fragments(kind, evening.view(4.5), LEAD);
+            then.remove("home");
+            later.remove("home");
+            assertThat(later).isEqualTo(then);
+        }
+    }
+
+    @Test void every_state_that_speaks_says_its_word_and_draws_its_mark() {
+        String tile = screens.fragments(ScreenKind.INSTRUCTOR, evenings.get("wicks"), LEAD).get("seat-4");
+
+        assertThat(tile).contains("face--behind", "<svg class=\"mark\"", "behind</span>", "6 min over", "MO");
+    }
+
+    @Test void a_countdown_of_the_plan_says_so_and_leaves_the_last_word_to_the_hand_test() {
+        ClassView cure = evenings.get("cure");
+
+        assertThat(screens.page(ScreenKind.INSTRUCTOR, cure, LEAD)).contains("The plan&#39;s figure")
+                .contains("hand test decides").contains("about 20:4");
+        assertThat(screens.page(ScreenKind.WALL, cure, Viewer.GUEST)).contains("plan's figure").contains("hand test decides");
+        assertThat(everyPage()).noneMatch(page -> text(page).matches("(?s).*\\b(is|are) safe\\b.*"));
+    }
+
+    @Test void the_next_step_asks_before_it_leaves_somebody_behind_and_names_them() {
+        Map<String, String> parts = screens.fragments(ScreenKind.INSTRUCTOR, evenings.get("wicks"), LEAD);
+
+        assertThat(parts.get("next")).contains("data-ask=\"next-dialog\"", "leaves seats 4, 7 and 8 behind");
+        assertThat(parts.get("next-ask")).contains("data-seat=\"4\"", "data-seat=\"7\"", "data-command=\"pause\"");
+        assertThat(screens.fragments(ScreenKind.INSTRUCTOR, evenings.get("before"), LEAD).get("next"))
+                .contains("data-ask=\"\"", "Begin: ");
+    }
+
+    @Test void a_helper_sees_no_button_of_the_instructor_on_the_sheet() {
+        String sheet = screens.sheet(evenings.get("wicks"), 4, HELPER);
+
+        assertThat(sheet).doesNotContain("data-command=\"leave\"", "data-command=\"undo\"", "data-command=\"pair\"")
+                .contains("data-command=\"sorted\"", "data-command=\"note\"");
+    }
+
+    @Test void forty_seats_on_the_wall_are_grouped_by_time_and_none_is_lost() {
+        WallSeats seats = WallSeats.of(evenings.get("cure-40"), new Times(Evening.ZONE));
+
+        assertThat(seats.candles()).isEmpty();
+        assertThat(seats.groups().stream().flatMap(g -> g.seats().stream()).sorted())
+                .containsExactlyElementsOf(Stream.iterate(1, n -> n + 1).limit(40).toList());
+        assertThat(seats.groups()).hasSizeLessThanOrEqualTo(6);
+    }
+
+    @Test void every_script_and_style_sheet_a_page_asks_for_is_there() throws IOException {
+        Pattern asked = Pattern.compile("(?:src|href)=\"/(static/[^\"]+)\"");
+        for (String page : everyPage()) {
+            Matcher file = asked.matcher(page);
+            while (file.find()) {
+                assertThat(Path.of(file.group(1))).exists();
+                assertThat(Files.size(Path.of(file.group(1)))).isPositive();
+            }
+        }
+    }
+
+    private static String text(String html) {
+        return html.replaceAll("<[^>]*>", " ");
+    }
+}
