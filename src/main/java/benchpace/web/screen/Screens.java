@@ -94,6 +94,11 @@ public final class Screens {
         return render("start/page.jte", view);
     }
 
+    /** Candles tried out side by side. */
+    public String cure(CurePage page) {
+        return render("cure/page.jte", page);
+    }
+
     /** A plain page that says one thing: not found, no right, gone. */
     public String message(Message message) {
         return render("start/message.jte", message);

@@ -111,7 +111,7 @@ public record WallSeats(String heading, List<Candle> candles, List<Group> groups
     }
 
     private static Counter count(Poured poured, Times times) {
-        return Counter.ready(poured.clock().ready(), "bare", "soon", "soon", times);
+        return Counter.ready(poured.clock().ready(), "bare", "soon", "try it", times);
     }
 
     public boolean empty() {
