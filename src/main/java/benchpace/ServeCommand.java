@@ -128,7 +128,7 @@ final class ServeCommand implements Callable<Integer> {
         Server server;
         try {
             server = new Server(host, port, hostNames, n -> "http://" + address + ":" + n + "/", boards, plans, access,
-                    clock, zone, Optional.of(lessons));
+                    clock, zone);
         } catch (StartFailure e) {
             boards.close();
             throw e;

@@ -1,7 +1,6 @@
 package benchpace.web;
 
 import benchpace.board.Boards;
-import benchpace.board.RoomLessons;
 import benchpace.files.BadField;
 import benchpace.files.Json;
 import benchpace.plan.Plan;
@@ -20,7 +19,6 @@ import java.lang.System.Logger.Level;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntFunction;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
@@ -42,11 +40,10 @@ public final class Server implements AutoCloseable {
      * @param port      0 takes any free one
      * @param hostNames names besides plain addresses under which this machine is reached
      * @param reachable makes the address that phones on the same network can reach from the port
-     * @param lessons   what rooms have taught; without it there is no page of vessels and waxes
      * @throws StartFailure in one sentence if it cannot
      */
     public Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
-                  Map<String, Plan> plans, Access access, InstantSource clock, ZoneId zone, Optional<RoomLessons> lessons) {
+                  Map<String, Plan> plans, Access access, InstantSource clock, ZoneId zone) {
         streams = new Streams(clock);
         Screens screens = new Screens();
         Guard guard = new Guard(Addresses.names(hostNames));
@@ -64,7 +61,7 @@ public final class Server implements AutoCloseable {
             });
             new ClassesApi(boards, plans, access, streams, clock).routes(routes);
             new Pages(boards, plans, access, streams, screens, zone, () -> reachable.apply(port())).routes(routes);
-            lessons.ifPresent(l -> new CurePages(plans, l, access, screens, zone).routes(routes));
+            boards.lessons().ifPresent(l -> new CurePages(plans, l, access, screens, zone).routes(routes));
             Webjars.routes(routes);
             failures(routes, screens);
         });
@@ -73,12 +70,6 @@ public final class Server implements AutoCloseable {
         } catch (RuntimeException e) {
             throw StartFailure.of(host, port, e);
         }
-    }
-
-    /** A board whose rooms teach nothing. */
-    public Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
-                  Map<String, Plan> plans, Access access, InstantSource clock, ZoneId zone) {
-        this(host, port, hostNames, reachable, boards, plans, access, clock, zone, Optional.empty());
     }
 
     private static void settings(JavalinConfig config) {

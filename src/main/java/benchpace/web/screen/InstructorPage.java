@@ -10,13 +10,17 @@ import java.util.List;
  * @param layout {@code beside} the table for narrow tables, {@code wide} or {@code folded} for large ones
  */
 public record InstructorPage(Shell shell, String name, String place, String classId, String layout, int columns,
-                             int rows, List<SeatingChart.Block> tables, List<SeatPlace> places, NowPanel now, HelpList help,
-                             NextPanel next, HomeLine home, UndoButton undo, List<NoteLine> notes,
+                             int rows, List<SeatingChart.Block> tables, List<SeatPlace> places, NowPanel now,
+                             HelpList help, NextPanel next, HomeLine home, UndoButton undo, List<NoteLine> notes,
                              RoomPanel warmth) {
     private static final int BESIDE = 7;
     private static final int DRAWN = 12;
-    static final int CARDS = 2;
     static final int NOTES = 3;
+
+    /** How many cards of seats that need somebody fit beside the cue without scrolling: fewer if there is a caution. */
+    static int cards(ClassView view) {
+        return view.present().caution().isEmpty() ? 2 : 1;
+    }
 
     static InstructorPage of(Shell shell, ClassView view, Viewer viewer, Times times) {
         SeatingChart chart = view.chart();
@@ -27,7 +31,7 @@ public record InstructorPage(Shell shell, String name, String place, String clas
                 .toList();
         return new InstructorPage(shell, view.name(), view.place(), view.id(), layout, chart.columns(), chart.rows(),
                 layout.equals("folded") ? List.of() : chart.tables(), places, NowPanel.of(view, times),
-                HelpList.of(view, viewer, times, CARDS), NextPanel.of(view), HomeLine.of(view, times),
+                HelpList.of(view, viewer, times, cards(view)), NextPanel.of(view), HomeLine.of(view, times),
                 UndoButton.of(view, times), NoteLine.latest(view.notes(), NOTES, times),
                 RoomPanel.of(view, times));
     }

@@ -58,7 +58,8 @@ public final class Screens {
         RoomPanel room = RoomPanel.of(view, times);
         parts.put("fit", render("instructor/fit.jte", room));
         parts.put("warmth", render("instructor/warmth.jte", room));
-        parts.put("help", render("instructor/help.jte", HelpList.of(view, viewer, times, InstructorPage.CARDS)));
+        parts.put("help", render("instructor/help.jte", HelpList.of(view, viewer, times,
+                InstructorPage.cards(view))));
         parts.put("next", render("instructor/next.jte", next));
         parts.put("next-ask", render("instructor/next-ask.jte", next));
         parts.put("home", render("instructor/home.jte", HomeLine.of(view, times)));

@@ -30,7 +30,8 @@ public record SeatTile(int seat, String name, String mark, String word, String l
                 still(view.stage()) && seat.sharesWith().isEmpty() ? "" : line(seat, times),
                 still(view.stage()) ? Optional.empty() : count(seat, times),
                 detail(seat, times), seat.stepId(), seat.canFinish(), seat.helper().orElse(""),
-                seat.hint() || seat.question(), (int) Math.min(all, finished(seat, view)), all, spoken(seat));
+                seat.hint() || seat.question() && seat.flag().isEmpty(),
+                (int) Math.min(all, finished(seat, view)), all, spoken(seat));
     }
 
     private static long finished(SeatView seat, ClassView view) {
@@ -51,7 +52,7 @@ public record SeatTile(int seat, String name, String mark, String word, String l
         if (seat.hint() && seat.canFinish()) {
             return "says done";
         }
-        if (seat.question() && seat.canFinish()) {
+        if (seat.question() && seat.canFinish() && seat.flag().isEmpty()) {
             return "still at it?";
         }
         return seat.mark() == Mark.ON_PACE ? "" : seat.mark().words();
@@ -87,7 +88,8 @@ public record SeatTile(int seat, String name, String mark, String word, String l
         if (seat.mark() == Mark.SET) {
             return seat.candle().flatMap(CandleClock::judgedSetAt).map(at -> "at " + times.clock(at)).orElse("");
         }
-        return seat.flag().map(SeatFlag::minutesOver).filter(over -> over > 0).map(over -> over + " min over").orElse("");
+        return seat.flag().map(SeatFlag::minutesOver)
+                .filter(over -> over > 0).map(over -> over + " min over").orElse("");
     }
 
     private static String spoken(SeatView seat) {

@@ -5,6 +5,7 @@ import benchpace.board.ClassView.NowView;
 import benchpace.board.ClassView.Stage;
 import benchpace.board.ReadyWindow;
 import benchpace.plan.StepKind;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -43,13 +44,14 @@ public record WallMain(String kicker, String heading, String sentence, Optional<
         Optional<Counter> count = window.map(w -> Counter.ready(w, "left", "any minute now", "time to try them", times));
         String when = window.map(w -> (view.cure().all().isPresent() ? "All" : "First") + " candles ready about "
                 + times.roughly(w)).orElse("");
-        return new WallMain(when, now.heading(), now.wall(), count, List.of(), "", view.cure().poured() == 0 ? "" : CureWords.wall(window));
+        String small = view.cure().poured() == 0 ? "" : CureWords.wall(window);
+        return new WallMain(when, now.heading(), now.wall(), count, List.of(), "", small);
     }
 
     private static WallMain working(ClassView view, Times times) {
         NowView now = view.present();
         boolean tapped = now.step().filter(s -> s.kind().needsTap()).isPresent() && now.of() > 0;
-        List<Boolean> dots = new java.util.ArrayList<>(Collections.nCopies(tapped ? now.done() : 0, true));
+        List<Boolean> dots = new ArrayList<>(Collections.nCopies(tapped ? now.done() : 0, true));
         dots.addAll(Collections.nCopies(tapped ? now.of() - now.done() : 0, false));
         String progress = !tapped ? "" : now.done() == 0 ? "Take your time"
                 : now.done() == now.of() ? "Everybody is done" : now.done() + " of " + now.of() + " done";
