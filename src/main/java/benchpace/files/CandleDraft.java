@@ -58,8 +58,9 @@ final class CandleDraft extends Draft<Candle> {
                 .filter(w -> w.id().equals(id)).findFirst();
         if (known.isEmpty()) {
             var ids = WaxFile.builtIn().stream().map(w -> w.wax().id()).toList();
-            fields.tell("wax", "must be one of " + Words.quoted(ids) + " or an object with all of a wax's numbers, not \""
-                    + Fields.shorter(id) + "\"" + Words.suggestion(id, ids));
+            fields.tell("wax", "must be one of " + Words.quoted(ids)
+                    + " or an object with all of a wax's numbers, not \"" + Fields.shorter(id) + "\""
+                    + Words.suggestion(id, ids));
         }
         return known;
     }

@@ -83,8 +83,8 @@ final class CureFormReading {
                     : number(typed);
             double[] range = RANGES.get(f.name());
             number.filter(v -> v >= range[0] && v <= range[1]).ifPresentOrElse(v -> n.put(f.name(), v),
-                    () -> faults.put(f.name(), "From " + Degrees.plain(range[0]) + " to " + Degrees.plain(range[1]) + " "
-                            + f.unit() + ", please."));
+                    () -> faults.put(f.name(), "From " + Degrees.plain(range[0]) + " to " + Degrees.plain(range[1])
+                            + " " + f.unit() + ", please."));
         });
         Wax wax = waxes.get(values.get("wax"));
         Optional<Vessel.Material> material = constant(Vessel.Material.values(), values.get("material"));

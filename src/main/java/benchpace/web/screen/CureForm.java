@@ -16,7 +16,8 @@ public record CureForm(String plan, String room, String minutes, String minutesF
     /** The fields of numbers: name, words, unit, and the step of their arrows. */
     public static final List<NumberField> NUMBERS = List.of(
             new NumberField("diameter", "Inner diameter", "mm"), new NumberField("wall", "Wall and base", "mm"),
-            new NumberField("brim", "Height to the brim", "mm"), new NumberField("fill", "Fill, wax and fragrance", "g"),
+            new NumberField("brim", "Height to the brim", "mm"),
+            new NumberField("fill", "Fill, wax and fragrance", "g"),
             new NumberField("fragrance", "Fragrance, of the wax", "%"), new NumberField("room", "Room", "°C"),
             new NumberField("pour", "Pour", "°C"), new NumberField("draught", "Draught", "m/s"));
 

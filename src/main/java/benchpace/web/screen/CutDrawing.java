@@ -53,7 +53,8 @@ public record CutDrawing(String id, String viewBox, double radius, double height
         String box = plain(-outer - MARGIN) + " " + plain(-rim - MARGIN) + " " + plain(2 * (outer + MARGIN)) + " "
                 + plain(rim + wall + MARGIN + TABLE);
         return new CutDrawing(id, box, r, h, outer, wall, List.copyOf(zones), line(section.fronts().get(1), r, h),
-                vessel(r, wall, rim), "M0 " + plain(-rim + 2) + "V0", cut.candle(), seats(cut), caption(cut), solid(section),
+                vessel(r, wall, rim), "M0 " + plain(-rim + 2) + "V0", cut.candle(), seats(cut), caption(cut),
+                solid(section),
                 cut.candle() + " in section, in " + material(cut.vessel()) + " on " + top(cut) + ". "
                         + section.describe() + " Computed, not measured.");
     }

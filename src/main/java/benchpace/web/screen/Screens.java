@@ -111,8 +111,13 @@ public final class Screens {
             case HELPER -> view.name() + ", helper";
             case WALL -> view.name();
         };
-        return new Shell(title, kind.token(), kind == ScreenKind.INSTRUCTOR ? List.of("seating", "sheet", "cut") : kind == ScreenKind.WALL ? List.of("cut") : List.of(),
-                view.id(), Counter.iso(view.now()), view.zone().getId(), viewer.role().token(), viewer.initials());
+        List<String> sheets = switch (kind) {
+            case INSTRUCTOR -> List.of("seating", "sheet", "cut");
+            case HELPER -> List.of();
+            case WALL -> List.of("cut");
+        };
+        return new Shell(title, kind.token(), sheets, view.id(), Counter.iso(view.now()), view.zone().getId(),
+                viewer.role().token(), viewer.initials());
     }
 
     private String render(String template, Object of) {
