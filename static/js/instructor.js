@@ -1,6 +1,7 @@
 // The instructor's page: taps on tiles, the sheet, and the keys.
 
 import * as commands from './commands.js';
+import * as degrees from './degrees.js';
 import * as live from './live.js';
 import * as sheet from './sheet.js';
 import * as taps from './taps.js';
@@ -9,6 +10,7 @@ import * as tiles from './tiles.js';
 live.start();
 commands.start();
 commands.askInitials(async () => document.body.dataset.initials || 'Lead');
+degrees.start();
 sheet.start();
 tiles.start();
 taps.start();

@@ -67,6 +67,7 @@ public final class Server implements AutoCloseable {
             });
             new ClassesApi(boards, plans, access, streams, clock).routes(routes);
             new Pages(boards, plans, access, streams, screens, zone, () -> reachable.apply(port())).routes(routes);
+            boards.lessons().ifPresent(l -> new CurePages(plans, l, access, screens, zone).routes(routes));
             Webjars.routes(routes);
             failures(routes, screens);
         });

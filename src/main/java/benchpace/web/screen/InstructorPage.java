@@ -11,7 +11,8 @@ import java.util.List;
  */
 public record InstructorPage(Shell shell, String name, String place, String classId, String layout, int columns,
                              int rows, List<SeatingChart.Block> tables, List<SeatPlace> places, NowPanel now,
-                             HelpList help, NextPanel next, HomeLine home, UndoButton undo, List<NoteLine> notes) {
+                             HelpList help, NextPanel next, HomeLine home, UndoButton undo, List<NoteLine> notes,
+                             RoomPanel warmth) {
     private static final int BESIDE = 7;
     private static final int DRAWN = 12;
     static final int NOTES = 3;
@@ -31,6 +32,7 @@ public record InstructorPage(Shell shell, String name, String place, String clas
         return new InstructorPage(shell, view.name(), view.place(), view.id(), layout, chart.columns(), chart.rows(),
                 layout.equals("folded") ? List.of() : chart.tables(), places, NowPanel.of(view, times),
                 HelpList.of(view, viewer, times, cards(view)), NextPanel.of(view), HomeLine.of(view, times),
-                UndoButton.of(view, times), NoteLine.latest(view.notes(), NOTES, times));
+                UndoButton.of(view, times), NoteLine.latest(view.notes(), NOTES, times),
+                RoomPanel.of(view, times));
     }
 }

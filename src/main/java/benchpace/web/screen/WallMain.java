@@ -41,7 +41,8 @@ public record WallMain(String kicker, String heading, String sentence, Optional<
     private static WallMain setting(ClassView view, Times times) {
         NowView now = view.present();
         Optional<ReadyWindow> window = view.cure().all().or(view.cure()::first);
-        Optional<Counter> count = window.map(w -> Counter.ready(w, "left", "any minute now", times));
+        Optional<Counter> count = window.map(
+                w -> Counter.ready(w, "left", "any minute now", "time to try them", times));
         String when = window.map(w -> (view.cure().all().isPresent() ? "All" : "First") + " candles ready about "
                 + times.roughly(w)).orElse("");
         String small = view.cure().poured() == 0 ? "" : CureWords.wall(window);
