@@ -89,6 +89,7 @@ public final class ClassBoard {
         mailboxes.add(mailbox);
         ClassView latest = newest;
         mailbox.put(latest != null && latest.seq() == live.seq() && !due(latest) ? latest : view());
+        changed.run();  // the first screen of a class: from now on somebody sees what time alone changes
         return mailbox;
     }
 

@@ -162,8 +162,7 @@ final class ClassesApi {
         List<ClassEvent.Place> places = new ArrayList<>();
         for (int i = 0; i < seats; i++) {
             JsonNode name = names == null || names.isNull() ? null : names.get(i);
-            if (name != null && (!name.isTextual() || name.textValue().length() > EventJson.LONGEST_NAME
-                    || name.textValue().chars().anyMatch(Character::isISOControl))) {
+            if (name != null && !Bodies.isLine(name, EventJson.LONGEST_NAME)) {
                 throw new Refused(Problem.unprocessable("Name " + (i + 1) + " must be text of at most "
                         + EventJson.LONGEST_NAME + " characters."));
             }

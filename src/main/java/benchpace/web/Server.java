@@ -13,6 +13,8 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
+import io.javalin.http.MethodNotAllowedResponse;
+import io.javalin.http.NotFoundResponse;
 import io.javalin.http.staticfiles.Location;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
@@ -21,13 +23,12 @@ import java.time.ZoneId;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.IntFunction;
+import org.eclipse.jetty.http.HttpException;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 
 /** The board on the network. */
 public final class Server implements AutoCloseable {
     private static final Logger LOG = System.getLogger(Server.class.getName());
-    /** A reader that takes nothing for so long is dropped; it comes back with the newest view. */
-    private static final long STALLED_MILLIS = 20_000;
     private static final long STOP_MILLIS = 150;
 
     private Javalin javalin;
@@ -44,11 +45,16 @@ public final class Server implements AutoCloseable {
      */
     public Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
                   Map<String, Plan> plans, Access access, InstantSource clock, ZoneId zone) {
-        streams = new Streams(clock);
+        this(host, port, hostNames, reachable, boards, plans, access, clock, zone, StreamLimits.USUAL);
+    }
+
+    Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
+           Map<String, Plan> plans, Access access, InstantSource clock, ZoneId zone, StreamLimits limits) {
+        streams = new Streams(clock, limits);
         Screens screens = new Screens();
         Guard guard = new Guard(Addresses.names(hostNames));
         javalin = Javalin.create(config -> {
-            settings(config);
+            settings(config, limits);
             RoutesConfig routes = config.routes;
             routes.before(guard::check);
             routes.get("/health", ctx -> Bodies.send(ctx, 200, Json.object().put("status", "ok")
@@ -71,22 +77,26 @@ public final class Server implements AutoCloseable {
         }
     }
 
-    private static void settings(JavalinConfig config) {
+    private static void settings(JavalinConfig config, StreamLimits limits) {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
         config.http.maxRequestSize = Bodies.LARGEST + 1;
+        config.http.prefer405over404 = true;
         config.http.asyncTimeout = 0;
         config.http.compressionStrategy = CompressionStrategy.NONE;
         QueuedThreadPool threads = new QueuedThreadPool(60, 4, 30_000);
         threads.setStopTimeout(STOP_MILLIS);
         config.jetty.threadPool = threads;
         config.jetty.modifyServer(server -> {
-            server.setStopTimeout(STOP_MILLIS);
+            // no waiting for idle browsers to hang up: streams are ended by us, and a cut tap is sent again
+            server.setStopTimeout(0);
             server.setStopAtShutdown(false);
+            server.setErrorHandler(new UnreadableRequests());
         });
         config.jetty.modifyHttpConfiguration(http -> {
             http.setSendServerVersion(false);
+            http.setIdleTimeout(limits.stalled().toMillis());
             http.setRequestHeaderSize(16 * 1024);
         });
         config.staticFiles.add(files -> {
@@ -102,9 +112,17 @@ public final class Server implements AutoCloseable {
         routes.exception(Refused.class, (e, ctx) -> answer(ctx, e.problem(), screens));
         routes.exception(BadField.class, (e, ctx) -> answer(ctx,
                 Problem.unprocessable(sentence(e.getMessage())), screens));
-        routes.exception(HttpResponseException.class, (e, ctx) -> answer(ctx, e.getStatus() == 413
-                ? Bodies.tooLarge().problem()
-                : new Problem(e.getStatus(), "refused", "The request is refused", sentence(e.getMessage())), screens));
+        routes.exception(MethodNotAllowedResponse.class, (e, ctx) -> {
+            ctx.header("Allow", e.getDetails().getOrDefault("availableMethods", "GET"));
+            answer(ctx, Problem.wrongMethod(ctx.method() + " is not for this address."), screens);
+        });
+        routes.exception(NotFoundResponse.class, (e, ctx) -> answer(ctx, Problem.notFound(
+                "There is nothing at this address. The start page leads on."), screens));
+        routes.exception(HttpResponseException.class, (e, ctx) -> answer(ctx, new Problem(e.getStatus(), "refused",
+                "The request is refused", sentence(e.getMessage())), screens));
+        routes.exception(HttpException.RuntimeException.class, (e, ctx) -> answer(ctx, e.getCode() < 500
+                ? new Problem(e.getCode(), "refused", "The request is refused", sentence(e.getReason()))
+                : Problem.badRequest("The request did not arrive whole."), screens));
         routes.exception(StoreException.class, (e, ctx) -> {
             LOG.log(Level.ERROR, "the store refused", e);
             answer(ctx, new Problem(503, "not-written", "It could not be written down", e.getMessage()), screens);
@@ -123,6 +141,9 @@ public final class Server implements AutoCloseable {
     /** JSON for programs; a page for people. */
     private static void answer(Context ctx, Problem problem, Screens screens) {
         String accept = ctx.header("Accept");
+        if (problem.status() == 401) {
+            ctx.header("WWW-Authenticate", "Bearer");
+        }
         boolean person = accept != null && accept.contains("text/html") && !ctx.path().startsWith("/api/");
         if (person) {
             ctx.status(problem.status()).contentType("text/html; charset=utf-8")

@@ -6,7 +6,8 @@ import benchpace.board.Mailbox;
 import benchpace.files.Json;
 import io.javalin.http.Context;
 import java.io.IOException;
-import java.time.Duration;
+import java.lang.System.Logger;
+import java.lang.System.Logger.Level;
 import java.time.InstantSource;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -21,17 +22,16 @@ import java.util.function.Function;
  * holds up nobody else; the connection's write time-out ends it, and it comes back with the newest view.
  */
 final class Streams implements AutoCloseable {
-    /** How often a silent stream shows that it lives; half-open connections are found by it. */
-    static final Duration BEAT = Duration.ofSeconds(10);
-    /** More screens than any class has; beyond it somebody is playing. */
-    private static final int MOST = 150;
+    private static final Logger LOG = System.getLogger(Streams.class.getName());
     private static final long STACK_BYTES = 256 * 1024;
 
     private final InstantSource clock;
+    private final StreamLimits limits;
     private final Set<Mailbox> open = ConcurrentHashMap.newKeySet();
 
-    Streams(InstantSource clock) {
+    Streams(InstantSource clock, StreamLimits limits) {
         this.clock = clock;
+        this.limits = limits;
     }
 
     /** A stream of bare {@code state} events. */
@@ -45,7 +45,7 @@ final class Streams implements AutoCloseable {
      * @param fragments what the screen shows of a view: event name to content; only changed ones are sent
      */
     void serve(Context ctx, ClassBoard board, Function<ClassView, Map<String, String>> fragments) {
-        if (open.size() >= MOST) {
+        if (open.size() >= limits.most()) {
             throw new Refused(new Problem(503, "too-many-screens", "Too many screens are open",
                     "Close some pages of this board and try again."));
         }
@@ -65,6 +65,8 @@ final class Streams implements AutoCloseable {
                 write(new EventStream(ctx.res().getOutputStream()), mailbox, fragments);
             } catch (IOException | InterruptedException e) {
                 // the screen went away, or stopped reading for too long: it will come back
+            } catch (RuntimeException e) {
+                LOG.log(Level.ERROR, "a screen of class " + board.id() + " could not be written", e);
             } finally {
                 open.remove(mailbox);
                 ended.complete(null);
@@ -80,7 +82,7 @@ final class Streams implements AutoCloseable {
             throws IOException, InterruptedException {
         Map<String, String> shown = new LinkedHashMap<>();
         while (!mailbox.isClosed()) {
-            Optional<ClassView> view = mailbox.take(BEAT);
+            Optional<ClassView> view = mailbox.take(limits.beat());
             if (mailbox.isClosed()) {
                 return;
             }
