@@ -58,11 +58,12 @@ public final class PaceEngine {
         int events = track.moments().size();
         Evaluation evaluation = new Evaluation(track, at, priors);
         boolean silent = evaluation.tabletSilent();
+        PacePriors.Rule rule = priors.rule().at(track.seats().size());
         for (int i = 0; i < track.seats().size(); i++) {
             int number = track.seats().get(i).seat();
             int judged = evaluation.judged(i) ? evaluation.seats.get(i).step() : -1;
             next.put(number, memory.seat(number).next(tick, judged, evaluation.odds.get(i).stalled(),
-                    evaluation.claimed(i), events == memory.events(), silent, priors.rule()));
+                    evaluation.claimed(i), events == memory.events(), silent, rule));
         }
         return new PaceMemory(tick, events, next);
     }

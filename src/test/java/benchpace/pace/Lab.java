@@ -31,7 +31,20 @@ public final class Lab {
             return;
         }
         PacePriors p = PacePriors.standard();
-        String stem = a[2];
+        for (int q = 3; q < a.length && a[0].equals("dump"); q++) {
+            String[] kv = a[q].split("=");
+            var rc = PacePriors.class.getRecordComponents();
+            Object[] v = new Object[rc.length]; Class<?>[] ty = new Class<?>[rc.length]; boolean ok = false;
+            for (int i = 0; i < rc.length; i++) {
+                v[i] = rc[i].getAccessor().invoke(p); ty[i] = rc[i].getType();
+                if (!ty[i].isRecord()) continue;
+                var nc = ty[i].getRecordComponents(); Object[] w = new Object[nc.length]; Class<?>[] wt = new Class<?>[nc.length]; boolean hit = false;
+                for (int j = 0; j < nc.length; j++) { w[j] = nc[j].getAccessor().invoke(v[i]); wt[j] = nc[j].getType(); if (nc[j].getName().equals(kv[0])) { hit = ok = true; w[j] = wt[j] == double.class ? (Object) Double.parseDouble(kv[1]) : Arrays.stream(kv[1].split(",")).map(Double::parseDouble).toList(); } }
+                if (hit) v[i] = ty[i].getDeclaredConstructor(wt).newInstance(w);
+            }
+            if (!ok) throw new IllegalArgumentException(kv[0]);
+            p = PacePriors.class.getDeclaredConstructor(ty).newInstance(v);
+        }
         try (PrintWriter o = new PrintWriter(a[2] + "-seats.csv"); PrintWriter f = new PrintWriter(a[2] + "-fc.csv"); PrintWriter f2 = new PrintWriter(a[2] + "-pour.csv")) {
             o.println("class_id,seat,t,standing,step,worked,p,c,late,eta,sd,prev,silence,plan,n,nw,led,claimed");
             f.println("class_id,t,p10,p50,p90");
