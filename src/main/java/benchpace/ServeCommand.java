@@ -3,7 +3,7 @@ package benchpace;
 import benchpace.board.Boards;
 import benchpace.board.ClassBoard;
 import benchpace.board.PlanCureClock;
-import benchpace.board.PlanPaceWatch;
+import benchpace.board.PosteriorPaceWatch;
 import benchpace.board.SteadyClock;
 import benchpace.board.ViewMaker;
 import benchpace.files.BadFile;
@@ -117,7 +117,7 @@ final class ServeCommand implements Callable<Integer> {
         SqliteEventLog log = new SqliteEventLog(database);
         InstantSource clock = SteadyClock.system(Boards.lastRecorded(log));
         ZoneId zone = ZoneId.systemDefault();
-        ViewMaker maker = new ViewMaker(new PlanCureClock(), new PlanPaceWatch(), zone);
+        ViewMaker maker = new ViewMaker(new PlanCureClock(), new PosteriorPaceWatch(), zone);
         Boards boards = new Boards(log, clock, maker, Secrets::idEnding);
         Access access = new Access(new Sessions(database), clock, pin == null ? Secrets.pin() : pin, Secrets.pin(),
                 helperKey(new Settings(database)));

@@ -23,7 +23,8 @@ import java.util.TreeMap;
  */
 public final class PlanPaceWatch implements PaceWatch {
 
-    @Override public Pace watch(LiveClass live, Map<SeatNumber, CandleClock> clocks, Instant now) {
+    @Override public Pace watch(String classId, LiveClass live, Map<SeatNumber, CandleClock> clocks,
+                                Instant now) {
         Progress progress = live.progress();
         Map<SeatNumber, SeatFlag> flags = new TreeMap<>();
         List<Instant> changes = new ArrayList<>();
@@ -44,7 +45,7 @@ public final class PlanPaceWatch implements PaceWatch {
         List<SeatNumber> urgent = flags.keySet().stream()
                 .sorted(Comparator.comparing((SeatNumber s) -> -flags.get(s).minutesOver()).thenComparing(s -> s))
                 .toList();
-        return new Pace(flags, urgent, home(live, clocks, now), Optional.empty(),
+        return new Pace(flags, urgent, List.of(), home(live, clocks, now), Optional.empty(),
                 changes.stream().min(Comparator.naturalOrder()));
     }
 

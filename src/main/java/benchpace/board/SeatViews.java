@@ -67,7 +67,7 @@ final class SeatViews {
                 mark(standing, flag, candle), step.map(s -> s.id().value()).orElse(""),
                 step.map(Step::name).orElse(""), canFinish, now.minus(progress.timeIn(seat, standing, now)),
                 standing.since(), finished(seat), progress.gaps(seat).stream().map(Step::name).toList(), flag,
-                seat.claim().map(Seat.Claim::helper), candle, seat.sharesWith().map(SeatNumber::value),
+                seat.claim().filter(c -> c.holds(now)).map(Seat.Claim::helper), candle, seat.sharesWith().map(SeatNumber::value),
                 sharedBy(seat), seat.hint().isPresent(),
                 flag.filter(f -> f.level() == SeatFlag.Level.SLIPPING).isPresent(),
                 taps.getOrDefault(seat.number(), List.of()), notes(seat));

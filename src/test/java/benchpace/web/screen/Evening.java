@@ -108,12 +108,12 @@ final class Evening {
 
     /** The plan's own rule, with the middle level for seats that are only a little over. */
     private static PaceWatch slippingFirst() {
-        return (live, clocks, now) -> {
-            Pace pace = new PlanPaceWatch().watch(live, clocks, now);
+        return (classId, live, clocks, now) -> {
+            Pace pace = new PlanPaceWatch().watch(classId, live, clocks, now);
             Map<SeatNumber, SeatFlag> flags = new TreeMap<>();
             pace.flags().forEach((seat, flag) -> flags.put(seat, flag.minutesOver() > 5 ? flag
                     : new SeatFlag(SeatFlag.Level.SLIPPING, flag.reason(), flag.minutesOver(), flag.priceMinutes())));
-            return new Pace(flags, pace.mostUrgent(), pace.home(), pace.silence(), pace.nextChange());
+            return new Pace(flags, pace.mostUrgent(), pace.unticked(), pace.home(), pace.silence(), pace.nextChange());
         };
     }
 }
