@@ -161,7 +161,7 @@ public record PacePriors(Times times, Taps taps, Stalls stalls, Openings opening
      */
     public record Rule(double behindStalled, double behindOff, double slippingStalled, double slippingOff,
                        int crowdSeats) {
-        static final Rule STANDARD = new Rule(0.27, 0.2, 0.15, 0.105, 12);
+        static final Rule STANDARD = new Rule(0.235, 0.17, 0.15, 0.105, 12);
 
         public Rule {
             if (!(slippingOff <= slippingStalled && behindOff <= behindStalled && slippingStalled <= behindStalled)) {
