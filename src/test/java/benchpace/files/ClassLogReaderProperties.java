@@ -16,7 +16,8 @@ import net.jqwik.api.constraints.IntRange;
 class ClassLogReaderProperties {
     private static final String[] PIECES = {"{", "}", "\"t\":", "\"type\":", "\"finish-step\"", "\"undo\"", "\"seat\":",
         "1", "-7", "1e308", "1e999", "null", "\"step\":", "\"wicks\"", "\"pour\"", "\"id\":", "\"ref\":", ",", "[", "]",
-        "\n", "\u0000", "\"pause\"", "\"resume\"", "\"open-step\"", "true", "é", "99999999999999999999", "\"judge-set\""};
+        "\n", "\u0000", "\"pause\"", "\"resume\"", "\"open-step\"", "true", "é", "99999999999999999999",
+        "\"judge-set\""};
 
     @Property(tries = 400)
     void any_text_is_read_or_refused_in_one_sentence(@ForAll String text) throws Exception {

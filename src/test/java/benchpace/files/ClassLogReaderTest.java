@@ -28,7 +28,8 @@ class ClassLogReaderTest {
     @Test
     void a_log_is_read_with_its_events() throws Exception {
         ClassLog log = read(HEAD + "{\"t\":60,\"type\":\"finish-step\",\"seat\":1,\"step\":\"wicks\",\"id\":1}\n\n"
-                + "{\"t\":70.5,\"type\":\"undo\",\"seat\":1,\"ref\":1}\n{\"t\":71,\"type\":\"open-step\",\"step\":\"pour\"}");
+                + "{\"t\":70.5,\"type\":\"undo\",\"seat\":1,\"ref\":1}\n"
+                + "{\"t\":71,\"type\":\"open-step\",\"step\":\"pour\"}");
         assertThat(log.classId()).isEqualTo("c1");
         assertThat(log.steps()).extracting("id").containsExactly("wicks", "pour");
         assertThat(log.events()).extracting(LogEvent::type).isEqualTo(List.of(LogEvent.Type.FINISH_STEP,

@@ -10,8 +10,8 @@ import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 
 /**
- * Against the printed table (Abramowitz &amp; Stegun 1964, table 26.1; also inside the cover of any statistics text) and
- * against Hipparchus.
+ * Against the printed table (Abramowitz &amp; Stegun 1964, table 26.1; also inside the cover of any statistics text)
+ * and against Hipparchus.
  */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class StandardNormalTest {
