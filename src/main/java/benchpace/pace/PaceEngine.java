@@ -11,7 +11,8 @@ import java.util.Map;
  * only ever lowers one (the seat was ticked, paused, left, or answered for). So the flags are a function of the record
  * alone: a board that restarts and a replay of the log show the same.
  *
- * <p>Use: keep the record and the {@link PaceMemory} of the last time, {@link #follow} them to now, then {@link #judge}.
+ * <p>Use: keep the record and the {@link PaceMemory} of the last time, {@link #follow} them to now, then
+ * {@link #judge}.
  */
 public final class PaceEngine {
     /** Length of the grid the rule is evaluated on. */

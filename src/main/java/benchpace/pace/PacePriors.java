@@ -72,9 +72,9 @@ public record PacePriors(Times times, Taps taps, Stalls stalls, Openings opening
      */
     public record Taps(double promptShare, double promptPriorTaps, double promptWindowTaps,
                        double sweptToLate, double promptDelayMinutes, double sweepMiss, double missScale,
-                       double missFade, double forgottenOdds, double forgottenPriorTaps, double hintOdds, double censoringLatenessMinutes,
-                       double censoringFloor) {
-        static final Taps STANDARD = new Taps(0.47, 12, 2, 1.1, 0.25, 0.13, 0.8, 0.07, 0.08, 40, 20, 1.5, 0.15);
+                       double missFade, double forgottenOdds, double forgottenPriorTaps,
+                       double hintOdds, double censoringLatenessMinutes, double censoringFloor) {
+        static final Taps STANDARD = new Taps(0.47, 6, 2, 1.1, 0.25, 0.13, 0.8, 0.07, 0.08, 20, 20, 1.5, 0.15);
 
         /** P(a seat that is done is left out of a sweep of so many taps at a table of so many seats). */
         double miss(int size, int seats) {
@@ -95,8 +95,8 @@ public record PacePriors(Times times, Taps taps, Stalls stalls, Openings opening
      * @param odds chance of one at a step: 0.02 (recorded classes: 0.019)
      * @param minutes lengths it may have if nobody comes
      * @param weights their probabilities. Recorded: quarter under 8.5 min, half under 12.3, nine tenths under 18.5
-     * @param claimOdds how much likelier a helper's "I've got it" makes a stall. Recorded: all 12 claims were at stalled
-     *        seats, with three or four in a hundred seats stalled at any time
+     * @param claimOdds how much likelier a helper's "I've got it" makes a stall. Recorded: all 12 claims were at
+     *        stalled seats, with three or four in a hundred seats stalled at any time
      */
     public record Stalls(double odds, List<Double> minutes, List<Double> weights, double claimOdds) {
         static final Stalls STANDARD = new Stalls(0.02, List.of(5.5, 8.0, 11.0, 14.0, 19.0, 26.0),
@@ -161,7 +161,7 @@ public record PacePriors(Times times, Taps taps, Stalls stalls, Openings opening
      */
     public record Rule(double behindStalled, double behindOff, double slippingStalled, double slippingOff,
                        int crowdSeats) {
-        static final Rule STANDARD = new Rule(0.27, 0.2, 0.15, 0.105, 12);
+        static final Rule STANDARD = new Rule(0.235, 0.17, 0.14, 0.1, 12);
 
         public Rule {
             if (!(slippingOff <= slippingStalled && behindOff <= behindStalled && slippingStalled <= behindStalled)) {

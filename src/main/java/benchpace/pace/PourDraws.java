@@ -164,7 +164,10 @@ final class PourDraws {
             case POURED -> at[i] = progress.startMinutes() - tempo.lateness(i, pour);
             case WAITING -> at[i] = now;
             case AWAY -> at[i] = now - priors.times().arrivalMinutes() * Math.log(1 - u);
-            case PAUSED -> resume(i, theta, guest, at, step, now - priors.times().pauseMinutes() * Math.log(1 - choice), u);
+            case PAUSED -> {
+                double back = now - priors.times().pauseMinutes() * Math.log(1 - choice);
+                resume(i, theta, guest, at, step, back, u);
+            }
             case WORKING -> {
                 SeatOdds seatOdds = odds.get(i);
                 if (choice < seatOdds.forgotten()) {

@@ -3,8 +3,9 @@ package benchpace.pace;
 /**
  * The standard normal law, fast enough to be asked tens of thousands of times an evaluation.
  *
- * <p>Distribution function: Abramowitz &amp; Stegun, <i>Handbook of Mathematical Functions</i> (1964), 26.2.17 (absolute
- * error below 7.5e-8). Quantile: the same, 26.2.23 as a start (error below 4.5e-4), sharpened by one Newton step.
+ * <p>Distribution function: Abramowitz &amp; Stegun, <i>Handbook of Mathematical Functions</i> (1964), 26.2.17
+ * (absolute error below 7.5e-8). Quantile: the same, 26.2.23 as a start (error below 4.5e-4), sharpened by one Newton
+ * step.
  */
 final class StandardNormal {
     private static final double INVERSE_ROOT_TWO_PI = 0.3989422804014327;
