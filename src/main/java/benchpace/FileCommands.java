@@ -26,7 +26,10 @@ final class FileCommands {
         private String plan;
 
         @Override public Integer call() throws IOException {
-            return PlanCheck.run(plan, System.in, spec.commandLine().getOut(), spec.commandLine().getErr());
+            int code = PlanCheck.run(plan, System.in, spec.commandLine().getOut(), spec.commandLine().getErr());
+            spec.commandLine().getOut().flush();
+            spec.commandLine().getErr().flush();
+            return code;
         }
     }
 
@@ -50,7 +53,8 @@ final class FileCommands {
         @Override public Integer call() throws IOException {
             PrintWriter out = spec.commandLine().getOut();
             PrintWriter err = spec.commandLine().getErr();
-            int code = new ReplayCommand().run(logs, flags, forecasts, Optional.ofNullable(history), System.in, out, err);
+            int code = new ReplayCommand().run(logs, flags, forecasts, Optional.ofNullable(history), System.in, out,
+                    err);
             out.flush();
             err.flush();
             return code;

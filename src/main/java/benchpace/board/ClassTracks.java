@@ -25,14 +25,14 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * A class as pace judges it: minutes from its beginning, undone taps gone, corrected ones where they belong. A seat that
- * shares another's candle counts as gone while it does: the candle is judged at the seat that makes it.
+ * A class as pace judges it: minutes from its beginning, undone taps gone, corrected ones where they belong. A seat
+ * that shares another's candle counts as gone while it does: the candle is judged at the seat that makes it.
  */
 final class ClassTracks {
     private static final double NOT_YET = SeatTrack.NOT_YET;
     /** The distance from the median of a normal distribution to its 90th percentile, in standard deviations. */
     private static final double NORMAL_P90 = 1.2816;
-    /** How far cures depart from the plan's figure: seven in a hundred, as {@code pace} believes of classes it knows. */
+    /** How far cures depart from the plan's figure: seven in a hundred, as {@code pace} believes of any class. */
     private static final double PLAN_FIGURE_SPREAD = 0.07;
 
     private final LiveClass live;

@@ -67,13 +67,15 @@ public record ClassView(String id, String name, String place, ZoneId zone, long 
      *
      * @param finishStep       the step whose tick brings the seat up to the others; empty if none can be ticked
      * @param atStep           its present step; empty if it has none
+     * @param paused           it is away for a moment
+     * @param answered         somebody said that it is still at its step, so that it may stay behind
      * @param doneProbability  that it is done and was not ticked
      * @param remainingMinutes what it still needs on average
      * @param leaveMinutes     how much later everyone leaves because of it, if the step is opened now
      * @param judged           whether the three figures are known: they are not while it is away
      */
-    public record LeftRow(int seat, String finishStep, String atStep, boolean paused, double doneProbability,
-                          int remainingMinutes, int leaveMinutes, boolean judged) { }
+    public record LeftRow(int seat, String finishStep, String atStep, boolean paused, boolean answered,
+                          double doneProbability, int remainingMinutes, int leaveMinutes, boolean judged) { }
 
     /** The latest event that can be taken back, in words. */
     public record UndoView(long seq, String words, Instant at) { }

@@ -115,7 +115,7 @@ public final class PosteriorPaceWatch implements PaceWatch {
         return Optional.of(Duration.between(lastTap, now));
     }
 
-    /** The next half minute while anybody is still on the way to the pour; later only the candles' own windows count. */
+    /** The next half minute while anybody is on the way to the pour; later only the candles' own windows count. */
     private static Optional<Instant> nextChange(LiveClass live, Map<SeatNumber, CandleClock> clocks, PaceView view,
                                                 Instant origin) {
         boolean pouring = live.seats().stream().filter(Seat::makesCandle).map(Seat::number)

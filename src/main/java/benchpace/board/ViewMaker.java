@@ -203,8 +203,11 @@ public final class ViewMaker {
             String finish = plan.steps().subList(0, index).stream().filter(Step::needsTap).filter(progress::isOpen)
                     .filter(s -> s.kind() != StepKind.CURE && !seat.finished(s.id()))
                     .reduce((a, b) -> b).map(s -> s.id().value()).orElse("");
+            boolean answered = seat.stillAt().stream()
+                    .anyMatch(a -> standing.step().filter(s -> s.id().equals(a.step())).isPresent());
             return new ClassView.LeftRow(number, finish, standing.step().map(s -> s.id().value()).orElse(""),
-                    standing.phase() == Phase.PAUSED, judged.map(Pace.Unticked::doneProbability).orElse(0.0),
+                    standing.phase() == Phase.PAUSED, answered,
+                    judged.map(Pace.Unticked::doneProbability).orElse(0.0),
                     judged.map(Pace.Unticked::remainingMinutes).orElse(0),
                     judged.map(Pace.Unticked::leaveMinutes).orElse(0), judged.isPresent());
         }

@@ -99,7 +99,8 @@ final class Fold implements ClassEvent.Cases<Void> {
             frozen.put(number, draft.freeze());
         });
         return new LiveClass(plan, created.name(), created.startsAt(), opened, frozen, activities,
-                new LiveClass.Told(notes, roomReadings, pourReadings, guestsMayTell), closedAt, history, corrected, undone);
+                new LiveClass.Told(notes, roomReadings, pourReadings, guestsMayTell), closedAt, history, corrected,
+                undone);
     }
 
     private SeatDraft seat(ClassEvent.AtSeat event) {

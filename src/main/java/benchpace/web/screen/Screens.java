@@ -58,6 +58,8 @@ public final class Screens {
         parts.put("next-ask", render("instructor/next-ask.jte", next));
         parts.put("home", render("instructor/home.jte", HomeLine.of(view, times)));
         parts.put("undo", render("instructor/undo.jte", UndoButton.of(view, times)));
+        parts.put("lines", render("instructor/lines.jte", LinesChart.of(view, times)));
+        parts.put("guests", render("instructor/guests.jte", GuestsPanel.of(view)));
         parts.put("notes", render("instructor/notes.jte", NoteLine.latest(view.notes(), InstructorPage.NOTES, times)));
     }
 
@@ -83,6 +85,16 @@ public final class Screens {
         return render("start/page.jte", view);
     }
 
+    /** The page behind the code at a seat. */
+    public String guest(GuestPage page) {
+        return render("guest/page.jte", page);
+    }
+
+    /** The codes of all seats, to be printed. */
+    public String codes(CodeSheet sheet) {
+        return render("guest/codes.jte", sheet);
+    }
+
     /** A plain page that says one thing: not found, no right, gone. */
     public String message(Message message) {
         return render("start/message.jte", message);
@@ -94,7 +106,8 @@ public final class Screens {
             case HELPER -> view.name() + ", helper";
             case WALL -> view.name();
         };
-        return new Shell(title, kind.token(), kind == ScreenKind.INSTRUCTOR ? List.of("seating", "sheet") : List.of(),
+        List<String> sheets = kind == ScreenKind.INSTRUCTOR ? List.of("seating", "sheet", "lines") : List.of();
+        return new Shell(title, kind.token(), sheets,
                 view.id(), Counter.iso(view.now()), view.zone().getId(), viewer.role().token(), viewer.initials());
     }
 

@@ -42,7 +42,8 @@ public record SeatSheet(SeatTile tile, String word, String reason, String gaps, 
         return new SeatSheet(tile, seat.mark().words(), seat.flag().map(SeatFlag::reason).orElse(""),
                 seat.gaps().isEmpty() ? "" : "Not tapped: " + String.join(", ", seat.gaps()) + ".",
                 otherSteps(view, seat), candle.map(c -> candleWords(c, times)).orElse(""),
-                candle.filter(c -> c.judgedSetAt().isEmpty()).map(c -> Counter.ready(c.ready(), "left", "try it", times)),
+                candle.filter(c -> c.judgedSetAt().isEmpty())
+                        .map(c -> Counter.ready(c.ready(), "left", "try it", times)),
                 candle.map(c -> CureWords.basis(c.ready())).orElse(""), candle.isPresent(),
                 candle.flatMap(CandleClock::judgedSetAt).isPresent(), presence(seat), seat.sharesWith(),
                 seat.sharedBy().isEmpty() ? "" : "Shared by " + Phrases.seats(seat.sharedBy(), 9) + ".",
@@ -79,7 +80,8 @@ public record SeatSheet(SeatTile tile, String word, String reason, String gaps, 
     private static List<Tap> taps(SeatView seat, Times times) {
         return seat.taps().stream()
                 .sorted(Comparator.comparing(SeatView.TapView::seq).reversed())
-                .map(t -> new Tap(t.seq(), t.words(), times.clock(t.at()), t.undone(), t.correctable(), earlier(t.at())))
+                .map(t -> new Tap(t.seq(), t.words(), times.clock(t.at()), t.undone(), t.correctable(),
+                        earlier(t.at())))
                 .toList();
     }
 

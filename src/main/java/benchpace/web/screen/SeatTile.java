@@ -81,7 +81,8 @@ public record SeatTile(int seat, String name, String mark, String word, String l
         if (seat.mark() == Mark.SET) {
             return seat.candle().flatMap(CandleClock::judgedSetAt).map(at -> "at " + times.clock(at)).orElse("");
         }
-        return seat.flag().map(SeatFlag::minutesOver).filter(over -> over > 0).map(over -> over + " min over").orElse("");
+        return seat.flag().map(SeatFlag::minutesOver).filter(over -> over > 0).map(over -> over + " min over")
+                .orElse("");
     }
 
     private static String spoken(SeatView seat) {

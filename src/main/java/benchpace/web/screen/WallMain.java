@@ -41,9 +41,15 @@ public record WallMain(String kicker, String heading, String sentence, Optional<
         NowView now = view.present();
         Optional<ReadyWindow> window = view.cure().all().or(view.cure()::first);
         Optional<Counter> count = window.map(w -> Counter.ready(w, "left", "any minute now", times));
-        String when = window.map(w -> (view.cure().all().isPresent() ? "All" : "First") + " candles ready about "
-                + times.roughly(w)).orElse("");
-        return new WallMain(when, now.heading(), now.wall(), count, List.of(), "", view.cure().poured() == 0 ? "" : CureWords.wall(window));
+        String when = view.cure().all().isPresent() ? "All candles ready about " + allReady(view, times)
+                : window.map(w -> "First candles ready about " + times.roughly(w)).orElse("");
+        return new WallMain(when, now.heading(), now.wall(), count, List.of(), "",
+                view.cure().poured() == 0 ? "" : CureWords.wall(window));
+    }
+
+    /** A friendly window once the last pour is in: when the last of them should be firm. */
+    private static String allReady(ClassView view, Times times) {
+        return times.window(view.home().p10(), view.home().p90());
     }
 
     private static WallMain working(ClassView view, Times times) {

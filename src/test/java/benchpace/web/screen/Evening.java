@@ -1,11 +1,8 @@
 package benchpace.web.screen;
 
 import benchpace.board.ClassView;
-import benchpace.board.Pace;
-import benchpace.board.PaceWatch;
 import benchpace.board.PlanCureClock;
-import benchpace.board.PlanPaceWatch;
-import benchpace.board.SeatFlag;
+import benchpace.board.PosteriorPaceWatch;
 import benchpace.board.ViewMaker;
 import benchpace.files.PlanFile;
 import benchpace.live.ClassEvent;
@@ -23,8 +20,6 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import java.util.stream.IntStream;
 
 /** An invented class, told tap by tap in minutes after its start, and seen as the board sees it. */
@@ -103,17 +98,6 @@ final class Evening {
     }
 
     ClassView view(double minute) {
-        return new ViewMaker(new PlanCureClock(), slippingFirst(), ZONE).view("evening", live(), at(minute));
-    }
-
-    /** The plan's own rule, with the middle level for seats that are only a little over. */
-    private static PaceWatch slippingFirst() {
-        return (classId, live, clocks, now) -> {
-            Pace pace = new PlanPaceWatch().watch(classId, live, clocks, now);
-            Map<SeatNumber, SeatFlag> flags = new TreeMap<>();
-            pace.flags().forEach((seat, flag) -> flags.put(seat, flag.minutesOver() > 5 ? flag
-                    : new SeatFlag(SeatFlag.Level.SLIPPING, flag.reason(), flag.minutesOver(), flag.priceMinutes())));
-            return new Pace(flags, pace.mostUrgent(), pace.unticked(), pace.home(), pace.silence(), pace.nextChange());
-        };
+        return new ViewMaker(new PlanCureClock(), new PosteriorPaceWatch(), ZONE).view("evening", live(), at(minute));
     }
 }
