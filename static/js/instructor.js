@@ -1,7 +1,9 @@
 // The instructor's page: taps on tiles, the sheet, and the keys.
 
+import * as alerts from './alerts.js';
 import * as commands from './commands.js';
 import * as degrees from './degrees.js';
+import * as lines from './lines.js';
 import * as live from './live.js';
 import * as sheet from './sheet.js';
 import * as taps from './taps.js';
@@ -14,6 +16,8 @@ degrees.start();
 sheet.start();
 tiles.start();
 taps.start();
+lines.start();
+alerts.start();
 
 const DIGITS_MS = 700;
 let digits = '';

@@ -139,7 +139,7 @@ final class Pages {
         return new StartView.ClassRow(view.id(), view.name(), view.place(), view.startsAt(), zone, status);
     }
 
-    private static void html(Context ctx, String page) {
+    static void html(Context ctx, String page) {
         ctx.header("Cache-Control", "no-store");
         ctx.contentType("text/html; charset=utf-8").result(page);
     }

@@ -64,6 +64,8 @@ public final class Screens {
         parts.put("next-ask", render("instructor/next-ask.jte", next));
         parts.put("home", render("instructor/home.jte", HomeLine.of(view, times)));
         parts.put("undo", render("instructor/undo.jte", UndoButton.of(view, times)));
+        parts.put("lines", render("instructor/lines.jte", LinesChart.of(view, times)));
+        parts.put("guests", render("instructor/guests.jte", GuestsPanel.of(view)));
         parts.put("notes", render("instructor/notes.jte", NoteLine.latest(view.notes(), InstructorPage.NOTES, times)));
     }
 
@@ -100,6 +102,16 @@ public final class Screens {
         return render("cure/page.jte", page);
     }
 
+    /** The page behind the code at a seat. */
+    public String guest(GuestPage page) {
+        return render("guest/page.jte", page);
+    }
+
+    /** The codes of all seats, to be printed. */
+    public String codes(CodeSheet sheet) {
+        return render("guest/codes.jte", sheet);
+    }
+
     /** A plain page that says one thing: not found, no right, gone. */
     public String message(Message message) {
         return render("start/message.jte", message);
@@ -112,7 +124,7 @@ public final class Screens {
             case WALL -> view.name();
         };
         List<String> sheets = switch (kind) {
-            case INSTRUCTOR -> List.of("seating", "sheet", "cut");
+            case INSTRUCTOR -> List.of("seating", "sheet", "cut", "lines");
             case HELPER -> List.of();
             case WALL -> List.of("cut");
         };
