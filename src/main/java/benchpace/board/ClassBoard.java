@@ -4,7 +4,9 @@ import benchpace.live.Command;
 import benchpace.live.Decision;
 import benchpace.live.LiveClass;
 import benchpace.live.Recorded;
+import benchpace.live.Refusal;
 import benchpace.live.Rules;
+import benchpace.plan.SeatNumber;
 import benchpace.store.EventLog;
 import java.time.Instant;
 import java.time.InstantSource;
@@ -37,7 +39,7 @@ public final class ClassBoard {
         this.clock = clock;
         this.maker = maker;
         this.changed = changed;
-        this.waits = maker.waitChain();
+        this.waits = maker.waitChain(id);
     }
 
     public String id() {
@@ -58,6 +60,10 @@ public final class ClassBoard {
         Decision decision = Rules.decide(live, wished, now);
         if (decision instanceof Decision.Refused refused) {
             return new Answer.Refused(refused.reason());
+        }
+        Optional<Refusal> absurd = Plausible.refusal(live, wished.wish());
+        if (absurd.isPresent()) {
+            return new Answer.Refused(absurd.get());
         }
         Instant tapped = wished.at().truncatedTo(ChronoUnit.MILLIS);
         Recorded recorded = new Recorded(live.seq() + 1, wished.id(), wished.by(), tapped.isAfter(now) ? now : tapped,
@@ -83,6 +89,11 @@ public final class ClassBoard {
     /** The class as it is this instant. */
     public ClassView view() {
         return maker.view(id, live, waits, now());
+    }
+
+    /** A seat's candle cut open as it should be this instant, where that is computed. */
+    public Optional<CutAway> cutAway(int seat) {
+        return maker.cutAway(id, live, new SeatNumber(seat), now());
     }
 
     /** A screen's own mailbox; it holds the newest view at once. */

@@ -4,6 +4,7 @@ import benchpace.live.ClassEvent;
 import benchpace.live.LiveClass;
 import benchpace.live.Recorded;
 import benchpace.plan.Plan;
+import benchpace.plan.SeatNumber;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -11,6 +12,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -26,6 +28,7 @@ final class WaitChain {
     /** Enough to go back by when an event turns out to be older than a minute already planned. */
     private static final int KEPT = 8;
 
+    private final String classId;
     private final CureClock cureClock;
     private final ZoneId zone;
     private final Deque<WaitLink> links = new ArrayDeque<>();
@@ -33,7 +36,8 @@ final class WaitChain {
     private WaitView shown;
     private WaitLink shownLink;
 
-    WaitChain(CureClock cureClock, ZoneId zone) {
+    WaitChain(String classId, CureClock cureClock, ZoneId zone) {
+        this.classId = classId;
         this.cureClock = cureClock;
         this.zone = zone;
     }
@@ -101,7 +105,11 @@ final class WaitChain {
     }
 
     private WaitLink plan(LiveClass live, Instant at, boolean tick) {
-        return links.getLast().next(new WaitProblems(live, cureClock.clocks(live, at), at), at, live.seq(), tick);
+        return links.getLast().next(new WaitProblems(live, clocks(live, at), at), at, live.seq(), tick);
+    }
+
+    private Map<SeatNumber, CandleClock> clocks(LiveClass live, Instant at) {
+        return cureClock.cooling(classId, live, at).clocks();
     }
 
     private void add(WaitLink link) {

@@ -20,6 +20,7 @@ final class Migrations {
             "001-events.sql",
             "002-sessions.sql",
             "003-settings.sql",
+            "004-rooms.sql",
             "005-shelf.sql");
 
     private Migrations() { }

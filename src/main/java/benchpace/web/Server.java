@@ -45,12 +45,14 @@ public final class Server implements AutoCloseable {
      * @throws StartFailure in one sentence if it cannot
      */
     public Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
-                  ShelfBoard shelf, Map<String, Plan> plans, Access access, InstantSource clock, ZoneId zone) {
-        this(host, port, hostNames, reachable, boards, shelf, plans, access, clock, zone, StreamLimits.USUAL);
+                  ShelfBoard shelf, Map<String, Plan> plans, Access access, GuestCodes codes, InstantSource clock,
+                  ZoneId zone) {
+        this(host, port, hostNames, reachable, boards, shelf, plans, access, codes, clock, zone, StreamLimits.USUAL);
     }
 
     Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
-           ShelfBoard shelf, Map<String, Plan> plans, Access access, InstantSource clock, ZoneId zone, StreamLimits limits) {
+           ShelfBoard shelf, Map<String, Plan> plans, Access access, GuestCodes codes, InstantSource clock,
+           ZoneId zone, StreamLimits limits) {
         streams = new Streams(clock, limits);
         Screens screens = new Screens();
         Guard guard = new Guard(Addresses.names(hostNames));
@@ -58,7 +60,7 @@ public final class Server implements AutoCloseable {
             settings(config, limits);
             RoutesConfig routes = config.routes;
             routes.before(guard::check);
-            routes.get("/health", ctx -> Bodies.send(ctx, 200, Json.object().put("status", "ok")
+            Reads.route(routes, "/health", ctx -> Bodies.send(ctx, 200, Json.object().put("status", "ok")
                     .put("classes", boards.all().size()).put("screens", streams.count())));
             routes.post("/api/pair", access::pair);
             routes.post("/api/unpair", access::unpair);
@@ -73,6 +75,8 @@ public final class Server implements AutoCloseable {
             new LeaveApi(classes, shelf, shelves, access, zone).routes(routes);
             new ShelfPages(shelf, shelves, boards, access, screens, zone).routes(routes);
             new Pages(boards, plans, access, streams, screens, zone, () -> reachable.apply(port())).routes(routes);
+            boards.lessons().ifPresent(l -> new CurePages(plans, l, access, screens, zone).routes(routes));
+            new GuestPages(boards, codes, access, screens, clock, () -> reachable.apply(port())).routes(routes);
             Webjars.routes(routes);
             failures(routes, screens);
         });

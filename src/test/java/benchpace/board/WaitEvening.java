@@ -62,7 +62,7 @@ final class WaitEvening {
     }
 
     static WaitChain chain() {
-        return new WaitChain(new PlanCureClock(), ZONE);
+        return new WaitChain("thursday", new PlanCureClock(), ZONE);
     }
 
     /** As a board sees it that was started just now. */

@@ -2,7 +2,7 @@ package benchpace.web;
 
 import benchpace.board.Boards;
 import benchpace.board.PlanCureClock;
-import benchpace.board.PlanPaceWatch;
+import benchpace.board.PosteriorPaceWatch;
 import benchpace.board.ShelfBoard;
 import benchpace.board.ViewMaker;
 import benchpace.files.Demo;
@@ -33,14 +33,17 @@ import java.util.logging.Logger;
 final class TestBoard implements AutoCloseable {
     static final String PIN = "135790";
     static final String HELPER_PIN = "246801";
+    static final String GUEST_SECRET = "guest-secret-guest-secret-0";
     static final String HELPER_KEY = "helper-key-helper-key-000";
     static final ZoneId ZONE = ZoneId.of("Europe/Berlin");
 
     private static final AtomicLong COMMANDS = new AtomicLong();
     private static final Logger ROOT = Logger.getLogger("");
+    private static final Logger SERVER = Logger.getLogger("org.eclipse.jetty");
 
     static {
         ROOT.setLevel(Level.WARNING);
+        SERVER.setLevel(Level.SEVERE);
     }
 
     final InstantSource clock;
@@ -73,13 +76,13 @@ final class TestBoard implements AutoCloseable {
     private void start() {
         database = Database.open(data);
         SqliteEventLog log = new SqliteEventLog(database);
-        boards = new Boards(log, clock, new ViewMaker(new PlanCureClock(), new PlanPaceWatch(), ZONE),
+        boards = new Boards(log, clock, new ViewMaker(new PlanCureClock(), new PosteriorPaceWatch(), ZONE),
                 Secrets::idEnding);
         access = new Access(new Sessions(database), clock, PIN, HELPER_PIN, HELPER_KEY);
         Map<String, Plan> plans = new LinkedHashMap<>();
         Demo.plans().forEach(p -> plans.put(p.id().value(), p));
         server = new Server("127.0.0.1", port, Set.of("loft.example"), n -> "http://127.0.0.1:" + n + "/", boards,
-                ShelfBoard.open(database, clock), plans, access, clock, ZONE, limits);
+                ShelfBoard.open(database, clock), plans, access, new GuestCodes(GUEST_SECRET), clock, ZONE, limits);
         port = server.port();
     }
 

@@ -13,18 +13,26 @@ import java.time.Duration;
  */
 public record HomeLine(String when, String against, boolean late, String driver, String basis) {
     private static final Duration SOON = Duration.ofMinutes(5);
+    private static final int CLOCK_LENGTH = "20:05".length();
 
     static HomeLine of(ClassView view, Times times) {
         HomeTime home = view.home();
-        String from = times.roughly(home.p10());
-        String until = times.roughly(home.p90());
-        String when = from.equals(until) ? "about " + times.roughly(home.p50()) : from + " to " + until;
+        String window = times.window(home.p10(), home.p90());
+        String when = window.length() > CLOCK_LENGTH ? window : "about " + window;
         Duration over = Duration.between(home.promised(), home.p50());
         boolean late = over.compareTo(SOON) > 0;
         String promised = times.clock(home.promised());
-        String against = late ? Phrases.length(over) + " after the promised " + promised
-                : over.compareTo(SOON.negated()) < 0 ? Phrases.length(over.negated()) + " before the promised " + promised
-                : "as promised, " + promised;
-        return new HomeLine(when, against, late, home.driver(), Phrases.sentence(home.basis()) + (home.basis().isEmpty() ? "" : "."));
+        String basis = home.basis().isEmpty() ? "" : Phrases.sentence(home.basis()) + ".";
+        return new HomeLine(when, against(over, promised), late, home.driver(), basis);
+    }
+
+    private static String against(Duration over, String promised) {
+        if (over.compareTo(SOON) > 0) {
+            return Phrases.length(over) + " after the promised " + promised;
+        }
+        if (over.compareTo(SOON.negated()) < 0) {
+            return Phrases.length(over.negated()) + " before the promised " + promised;
+        }
+        return "as promised, " + promised;
     }
 }

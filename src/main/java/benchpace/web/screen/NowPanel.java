@@ -35,14 +35,16 @@ public record NowPanel(String kicker, String heading, Optional<Counter> count, S
             case CLOSED -> "This class is closed";
             default -> view.present().step().map(step -> {
                 int index = view.steps().stream().map(ClassView.StepView::id).toList().indexOf(step.id());
-                return "Step " + (index + 1) + " of " + view.steps().size() + ", planned " + Phrases.length(step.planned());
+                return "Step " + (index + 1) + " of " + view.steps().size() + ", planned "
+                        + Phrases.length(step.planned());
             }).orElse("");
         };
     }
 
     private static Optional<Counter> count(ClassView view, Times times) {
         if (view.stage() == Stage.BEFORE) {
-            return Optional.of(Counter.to(view.startsAt(), "in", "time to begin", "at " + times.clock(view.startsAt())));
+            String at = "at " + times.clock(view.startsAt());
+            return Optional.of(Counter.to(view.startsAt(), "in", "time to begin", at));
         }
         return view.stage() == Stage.CLOSED ? Optional.empty()
                 : view.present().since().map(at -> Counter.since(at, times));

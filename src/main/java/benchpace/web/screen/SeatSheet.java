@@ -2,6 +2,7 @@ package benchpace.web.screen;
 
 import benchpace.board.CandleClock;
 import benchpace.board.ClassView;
+import benchpace.board.CutAway;
 import benchpace.board.SeatFlag;
 import benchpace.board.SeatView;
 import benchpace.board.WaitView;
@@ -21,12 +22,13 @@ import java.util.Optional;
  * @param waiting    what it is at and what comes next, in words; empty if it does not wait
  * @param shelf      it has a candle that may go to the pickup shelf when it leaves
  * @param open       the class is still open, so that something may be changed
+ * @param wax        what is computed of its candle
  */
 public record SeatSheet(SeatTile tile, String word, String reason, String gaps, List<StepChoice> otherSteps,
                         String candle, Optional<Counter> ready, String basis, boolean poured, boolean settled,
                         Presence presence, Optional<Integer> sharesWith, String sharedBy, List<Tap> taps,
                         List<NoteLine> notes, List<Integer> others, boolean instructor, boolean open, String helper,
-                        boolean mine, List<Doing> doings, String waiting, boolean shelf) {
+                        boolean mine, SheetCandle wax, List<Doing> doings, String waiting, boolean shelf) {
     private static final List<Integer> EARLIER = List.of(1, 2, 5, 10);
 
     /** Whether somebody sits there. */
@@ -42,21 +44,23 @@ public record SeatSheet(SeatTile tile, String word, String reason, String gaps, 
 
     public record Earlier(int minutes, String to) { }
 
-    static SeatSheet of(ClassView view, SeatView seat, Viewer viewer) {
+    static SeatSheet of(ClassView view, SeatView seat, Viewer viewer, Optional<CutAway> cut) {
         Times times = new Times(view.zone());
         SeatTile tile = SeatTile.of(seat, view, times);
         Optional<CandleClock> candle = seat.candle();
         return new SeatSheet(tile, seat.mark().words(), seat.flag().map(SeatFlag::reason).orElse(""),
                 seat.gaps().isEmpty() ? "" : "Not tapped: " + String.join(", ", seat.gaps()) + ".",
                 otherSteps(view, seat), candle.map(c -> candleWords(c, times)).orElse(""),
-                candle.filter(c -> c.judgedSetAt().isEmpty()).map(c -> Counter.ready(c.ready(), "left", "try it", times)),
+                candle.filter(c -> c.judgedSetAt().isEmpty())
+                        .map(c -> Counter.ready(c.ready(), "left", "try it", times)),
                 candle.map(c -> CureWords.basis(c.ready())).orElse(""), candle.isPresent(),
                 candle.flatMap(CandleClock::judgedSetAt).isPresent(), presence(seat), seat.sharesWith(),
                 seat.sharedBy().isEmpty() ? "" : "Shared by " + Phrases.seats(seat.sharedBy(), 9) + ".",
                 taps(seat, times), NoteLine.latest(seat.notes(), 6, times),
                 view.seats().stream().map(SeatView::seat).filter(n -> n != seat.seat()).toList(),
                 viewer.instructor(), view.stage() != ClassView.Stage.CLOSED, seat.helper().orElse(""),
-                seat.helper().filter(viewer.initials()::equals).isPresent(), doings(view, seat), waiting(view, seat, times),
+                seat.helper().filter(viewer.initials()::equals).isPresent(), SheetCandle.of(view, seat, cut, times),
+                doings(view, seat), waiting(view, seat, times),
                 candle.isPresent() && seat.sharesWith().isEmpty() && seat.sharedBy().isEmpty());
     }
 
@@ -104,7 +108,8 @@ public record SeatSheet(SeatTile tile, String word, String reason, String gaps, 
     private static List<Tap> taps(SeatView seat, Times times) {
         return seat.taps().stream()
                 .sorted(Comparator.comparing(SeatView.TapView::seq).reversed())
-                .map(t -> new Tap(t.seq(), t.words(), times.clock(t.at()), t.undone(), t.correctable(), earlier(t.at())))
+                .map(t -> new Tap(t.seq(), t.words(), times.clock(t.at()), t.undone(), t.correctable(),
+                        earlier(t.at())))
                 .toList();
     }
 

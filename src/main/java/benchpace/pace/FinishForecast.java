@@ -1,0 +1,87 @@
+package benchpace.pace;
+
+import java.util.Arrays;
+import java.util.SplittableRandom;
+
+/**
+ * The moment the last candle is ready: in each draw the latest of pour plus cure over all seats that stay. The cure of
+ * one class shares a factor (room, wax, vessel), each candle differs a little from it.
+ */
+final class FinishForecast {
+    private final ClassTrack track;
+    private final PourDraws draws;
+    private final PacePriors priors;
+    private final double now;
+
+    FinishForecast(ClassTrack track, PourDraws draws, PacePriors priors, double now) {
+        this.track = track;
+        this.draws = draws;
+        this.priors = priors;
+        this.now = now;
+    }
+
+    Forecast forecast(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        int n = track.seats().size();
+        double[] finish = new double[draws.draws()];
+        int[] last = new int[n];
+        for (int b = 0; b < finish.length; b++) {
+            double cure = Math.log(track.cureMinutes()) + priors.cure().classMean()
+                    + priors.cure().classSd() * StandardNormal.draw(random);
+            int latest = -1;
+            for (int i = 0; i < n; i++) {
+                double z = StandardNormal.draw(random);
+                double ready = ready(i, draws.pour(b, i), cure, z);
+                if (ready > Double.NEGATIVE_INFINITY && (latest < 0 || ready > finish[b])) {
+                    latest = i;
+                    finish[b] = ready;
+                }
+            }
+            if (latest >= 0) {
+                last[latest]++;
+            } else {
+                finish[b] = now;
+            }
+        }
+        Arrays.sort(finish);
+        int driver = 0;
+        for (int i = 1; i < n; i++) {
+            driver = last[i] > last[driver] ? i : driver;
+        }
+        boolean any = n > 0 && last[driver] > 0;
+        return new Forecast(at(finish, 0.1), at(finish, 0.5), at(finish, 0.9),
+                any ? track.seats().get(driver).seat() : 0, any && draws.pour(0, driver) <= now);
+    }
+
+    private double ready(int i, double pour, double logCure, double z) {
+        SeatTrack seat = track.seats().get(i);
+        if (pour == Double.NEGATIVE_INFINITY) {
+            return pour;
+        }
+        double set = setMinutes(seat);
+        if (set <= now) {
+            return set;
+        }
+        if (seat.ready().isKnown() && pour <= now) {
+            return Math.max(now, seat.ready().medianMinutes() + seat.ready().sdMinutes() * z);
+        }
+        return Math.max(now, pour + Math.exp(logCure + priors.cure().seatSd() * z));
+    }
+
+    /** A candle shared by two seats is set once either of them was judged. */
+    private double setMinutes(SeatTrack seat) {
+        double set = seat.setMinutes();
+        for (SeatTrack other : track.seats()) {
+            set = seat.sharesCandleWith(other) ? Math.min(set, other.setMinutes()) : set;
+        }
+        return set;
+    }
+
+    /** Quantile of sorted values, type 7 of Hyndman &amp; Fan (1996), "Sample quantiles in statistical packages". */
+    static double at(double[] sorted, double p) {
+        double h = (sorted.length - 1) * p;
+        int below = (int) Math.floor(h);
+        int above = Math.min(sorted.length - 1, below + 1);
+        return sorted[below] + (h - below) * (sorted[above] - sorted[below]);
+    }
+}

@@ -1,0 +1,41 @@
+package benchpace.pace;
+
+/**
+ * One seat's pace at a moment.
+ *
+ * @param seat its number
+ * @param level how loud it is
+ * @param step index of the step it is judged at, -1 when it is not judged (away, paused, waiting, poured)
+ * @param stepId that step's id, empty when it is not judged
+ * @param stalledProbability that it is stuck
+ * @param forgottenProbability that it is done and was not ticked
+ * @param minutesInStep time in the step, pauses taken out
+ * @param expectedMinutes what this guest at this table usually needs
+ * @param priceMinutes how much later the last pour is because of this seat, whole minutes; 0 unless flagged
+ * @param savedMinutes how much sooner the last pour is if somebody walks over now; 0 unless flagged
+ * @param helped whether a helper has said "I've got it"
+ */
+public record SeatPace(int seat, Level level, int step, String stepId, double stalledProbability,
+                       double forgottenProbability, double minutesInStep, double expectedMinutes, int priceMinutes,
+                       double savedMinutes, boolean helped) {
+
+    /** Minutes over what this table needs, whole, at least 0. */
+    public int overMinutes() {
+        return (int) Math.max(0, Math.round(minutesInStep - expectedMinutes));
+    }
+
+    /**
+     * The flag's reason and price in one line a person would say; empty when there is no flag.
+     *
+     * @param stepName the step as people call it
+     */
+    public String sentence(String stepName) {
+        return switch (level) {
+            case NONE -> "";
+            case SLIPPING -> "Seat " + seat + ": still on " + stepName + "?";
+            case BEHIND -> "Seat " + seat + ": " + stepName + ", " + overMinutes()
+                    + " min longer than this table needs. " + (priceMinutes < 1 ? "It holds nobody yet."
+                    : "If it goes on, everyone leaves " + priceMinutes + " min later.");
+        };
+    }
+}
