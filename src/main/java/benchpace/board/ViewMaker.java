@@ -246,9 +246,17 @@ public final class ViewMaker {
             List<ReadyWindow> windows = makers().map(s -> clocks.get(s.number())).filter(c -> c != null)
                     .map(CandleClock::ready).toList();
             int of = (int) makers().count();
-            Optional<ReadyWindow> all = windows.size() == of ? ReadyWindow.last(windows) : Optional.empty();
+            Optional<ReadyWindow> all = windows.size() == of ? ReadyWindow.last(windows).map(this::ofAll)
+                    : Optional.empty();
             Optional<ReadyWindow> first = windows.stream().min(Comparator.comparing(ReadyWindow::likely));
             return new ClassView.CureView(windows.size(), of, all, first, pace.home().basis());
+        }
+
+        /** The last of several candles is ready later than any one of them is likely to be: the home time says when. */
+        private ReadyWindow ofAll(ReadyWindow last) {
+            HomeTime home = pace.home();
+            return last.basis() == ReadyWindow.Basis.COMPUTED
+                    ? new ReadyWindow(home.p10(), home.p50(), home.p90(), last.basis()) : last;
         }
 
         private List<ClassView.HelpView> help() {
@@ -303,8 +311,8 @@ public final class ViewMaker {
             Stream<Instant> windows = values().flatMap(c -> Stream.of(c.ready().from(), c.ready().until()));
             Stream<Instant> claims = live.seats().stream()
                     .flatMap(s -> s.claim().map(Seat.Claim::lapsesAt).stream());
-            return Stream.of(pace.nextChange().stream(), waitChange.stream(), windows, claims, room.nextChange().stream(),
-                            Stream.of(live.startsAt()))
+            return Stream.of(pace.nextChange().stream(), waitChange.stream(), windows, claims,
+                            room.nextChange().stream(), Stream.of(live.startsAt()))
                     .flatMap(s -> s)
                     .filter(t -> t.isAfter(now))
                     .min(Comparator.naturalOrder());
