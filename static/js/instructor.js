@@ -1,6 +1,9 @@
 // The instructor's page: taps on tiles, the sheet, and the keys.
 
+import * as alerts from './alerts.js';
 import * as commands from './commands.js';
+import * as degrees from './degrees.js';
+import * as lines from './lines.js';
 import * as live from './live.js';
 import * as sheet from './sheet.js';
 import * as taps from './taps.js';
@@ -9,9 +12,12 @@ import * as tiles from './tiles.js';
 live.start();
 commands.start();
 commands.askInitials(async () => document.body.dataset.initials || 'Lead');
+degrees.start();
 sheet.start();
 tiles.start();
 taps.start();
+lines.start();
+alerts.start();
 
 const DIGITS_MS = 700;
 let digits = '';

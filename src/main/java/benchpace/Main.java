@@ -35,6 +35,8 @@ public final class Main implements Callable<Integer> {
         CommandLine line = new CommandLine(main)
                 .addSubcommand(new ServeCommand())
                 .addSubcommand(new FileCommands.Check())
+                .addSubcommand(new FileCommands.Cure())
+                .addSubcommand(new FileCommands.Replay())
                 .setParameterExceptionHandler(Main::wrongUsage)
                 .setExecutionExceptionHandler((e, command, parsed) -> main.failed(e, command));
         int code = line.execute(args.length == 0 ? new String[] {"serve"} : args);

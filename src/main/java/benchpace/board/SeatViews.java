@@ -65,12 +65,18 @@ final class SeatViews {
                 || standing.phase() == Standing.Phase.PAUSED && progress.isOpen(step.get()) && step.get().needsTap());
         return new SeatView(seat.number().value(), seat.name(), chart.places().get(seat.number().value() - 1),
                 mark(standing, flag, candle), step.map(s -> s.id().value()).orElse(""),
-                step.map(Step::name).orElse(""), canFinish, now.minus(progress.timeIn(seat, standing, now)),
+                step.map(Step::name).orElse(""), canFinish, countFrom(seat, standing),
                 standing.since(), finished(seat), progress.gaps(seat).stream().map(Step::name).toList(), flag,
-                seat.claim().map(Seat.Claim::helper), candle, seat.sharesWith().map(SeatNumber::value),
+                seat.claim().filter(c -> c.holds(now)).map(Seat.Claim::helper), candle,
+                seat.sharesWith().map(SeatNumber::value),
                 sharedBy(seat), seat.hint().isPresent(),
                 flag.filter(f -> f.level() == SeatFlag.Level.SLIPPING).isPresent(),
                 taps.getOrDefault(seat.number(), List.of()), notes(seat));
+    }
+
+    /** Behind a talk that still goes on, the clock of the step begins when the talk's time box ends. */
+    private Instant countFrom(Seat seat, Standing standing) {
+        return standing.since().isAfter(now) ? standing.since() : now.minus(progress.timeIn(seat, standing, now));
     }
 
     private Mark mark(Standing standing, Optional<SeatFlag> flag, Optional<CandleClock> candle) {

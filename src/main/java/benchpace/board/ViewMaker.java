@@ -25,6 +25,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Derives what screens show from the class, the cure and the pace at one instant. Pure. */
@@ -40,9 +41,14 @@ public final class ViewMaker {
     }
 
     public ClassView view(String classId, LiveClass live, Instant now) {
-        Map<SeatNumber, CandleClock> clocks = cureClock.clocks(live, now);
-        Pace pace = paceWatch.watch(live, clocks, now);
-        return new Making(classId, live, clocks, pace, now).view();
+        Cooling cooling = cureClock.cooling(classId, live, now);
+        Pace pace = paceWatch.watch(classId, live, cooling.clocks(), now);
+        return new Making(classId, live, cooling, pace, now).view();
+    }
+
+    /** A seat's candle cut open as it should be now, where that is computed. */
+    Optional<CutAway> cutAway(String classId, LiveClass live, SeatNumber seat, Instant now) {
+        return cureClock.cutAway(classId, live, seat, now);
     }
 
     /** One view in the making. */
@@ -52,17 +58,19 @@ public final class ViewMaker {
         private final Plan plan;
         private final Progress progress;
         private final Map<SeatNumber, CandleClock> clocks;
+        private final RoomView room;
         private final Pace pace;
         private final Instant now;
         private final Map<SeatNumber, Standing> standings = new TreeMap<>();
         private final SeatingChart chart;
 
-        Making(String classId, LiveClass live, Map<SeatNumber, CandleClock> clocks, Pace pace, Instant now) {
+        Making(String classId, LiveClass live, Cooling cooling, Pace pace, Instant now) {
             this.classId = classId;
             this.live = live;
             this.plan = live.plan();
             this.progress = live.progress();
-            this.clocks = clocks;
+            this.clocks = cooling.clocks();
+            this.room = cooling.room();
             this.pace = pace;
             this.now = now;
             this.chart = SeatingChart.of(plan.table(), live.seats().size());
@@ -75,8 +83,8 @@ public final class ViewMaker {
             Stage stage = stage();
             return new ClassView(classId, live.name(), plan.place(), zone, live.seq(), now, live.startsAt(), stage,
                     steps, present(stage), next(), chart, seats, cure(), pace.home(), help(), calm(), pace.silence(),
-                    undo(), notes(), RoomView.NONE, PaceLinesMaker.of(live, pace, now), WaitViews.of(live),
-                    nextChange());
+                    undo(), notes(), room, PaceLinesMaker.of(live, pace, now), WaitViews.of(live),
+                    live.guestsMayTell(), nextChange());
         }
 
         private Stream<Seat> makers() {
@@ -187,8 +195,28 @@ public final class ViewMaker {
                                 .anyMatch(earlier -> !isDoneWith(s, plan.indexOf(earlier.id()))))
                         .map(s -> s.number().value())
                         .toList();
-                return new ClassView.NextView(step(step), behind, cost(behind));
+                Map<Integer, Pace.Unticked> judged = pace.unticked().stream()
+                        .collect(Collectors.toMap(u -> u.seat().value(), u -> u));
+                List<ClassView.LeftRow> rows = behind.stream()
+                        .map(seat -> leftRow(seat, index, Optional.ofNullable(judged.get(seat)))).toList();
+                return new ClassView.NextView(step(step), behind, cost(behind), rows);
             });
+        }
+
+        /** One tap for it finishes all that comes before the step: the gaps fill themselves. */
+        private ClassView.LeftRow leftRow(int number, int index, Optional<Pace.Unticked> judged) {
+            Seat seat = live.seat(new SeatNumber(number)).orElseThrow();
+            Standing standing = standings.get(seat.number());
+            String finish = plan.steps().subList(0, index).stream().filter(Step::needsTap).filter(progress::isOpen)
+                    .filter(s -> s.kind() != StepKind.CURE && !seat.finished(s.id()))
+                    .reduce((a, b) -> b).map(s -> s.id().value()).orElse("");
+            boolean answered = seat.stillAt().stream()
+                    .anyMatch(a -> standing.step().filter(s -> s.id().equals(a.step())).isPresent());
+            return new ClassView.LeftRow(number, finish, standing.step().map(s -> s.id().value()).orElse(""),
+                    standing.phase() == Phase.PAUSED, answered,
+                    judged.map(Pace.Unticked::doneProbability).orElse(0.0),
+                    judged.map(Pace.Unticked::remainingMinutes).orElse(0),
+                    judged.map(Pace.Unticked::leaveMinutes).orElse(0), judged.isPresent());
         }
 
         private String cost(List<Integer> behind) {
@@ -202,8 +230,7 @@ public final class ViewMaker {
             List<ReadyWindow> windows = makers().map(s -> clocks.get(s.number())).filter(c -> c != null)
                     .map(CandleClock::ready).toList();
             int of = (int) makers().count();
-            Optional<ReadyWindow> all = windows.size() == of
-                    ? windows.stream().max(Comparator.comparing(ReadyWindow::likely)) : Optional.empty();
+            Optional<ReadyWindow> all = windows.size() == of ? ReadyWindow.last(windows) : Optional.empty();
             Optional<ReadyWindow> first = windows.stream().min(Comparator.comparing(ReadyWindow::likely));
             return new ClassView.CureView(windows.size(), of, all, first, pace.home().basis());
         }
@@ -214,7 +241,9 @@ public final class ViewMaker {
                 Standing standing = standings.get(number);
                 return new ClassView.HelpView(number.value(), seat.name(), pace.flags().get(number),
                         Listing.place(chart, number), now.minus(progress.timeIn(seat, standing, now)),
-                        seat.claim().map(Seat.Claim::helper));
+                        seat.claim().filter(c -> c.holds(now)).map(Seat.Claim::helper),
+                        seat.claim().filter(c -> !c.holds(now))
+                                .map(c -> new ClassView.WentView(c.helper(), c.at())));
             }).toList();
         }
 
@@ -234,7 +263,8 @@ public final class ViewMaker {
             List<Recorded> history = live.history();
             for (int i = history.size() - 1; i > 0; i--) {
                 Recorded recorded = history.get(i);
-                boolean tap = !(recorded.event() instanceof ClassEvent.Undone) && !live.isUndone(recorded.seq());
+                boolean tap = !(recorded.event() instanceof ClassEvent.Undone) && !live.isUndone(recorded.seq())
+                        && !(recorded.event() instanceof ClassEvent.DoneHinted); // a guest's word, not the staff's tap
                 if (tap) {
                     return Optional.of(new ClassView.UndoView(recorded.seq(),
                             EventWords.of(live, recorded.event()), recorded.at()));
@@ -255,7 +285,10 @@ public final class ViewMaker {
         /** When something on a screen changes although nobody taps. */
         private Optional<Instant> nextChange() {
             Stream<Instant> windows = values().flatMap(c -> Stream.of(c.ready().from(), c.ready().until()));
-            return Stream.of(pace.nextChange().stream(), windows, Stream.of(live.startsAt()))
+            Stream<Instant> claims = live.seats().stream()
+                    .flatMap(s -> s.claim().map(Seat.Claim::lapsesAt).stream());
+            return Stream.of(pace.nextChange().stream(), windows, claims, room.nextChange().stream(),
+                            Stream.of(live.startsAt()))
                     .flatMap(s -> s)
                     .filter(t -> t.isAfter(now))
                     .min(Comparator.naturalOrder());

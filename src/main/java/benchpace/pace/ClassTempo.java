@@ -19,6 +19,7 @@ import java.util.List;
 final class ClassTempo {
     private static final int ROUNDS = 3;
     private static final double STUDENT_DEGREES = 4;
+    private static final double LEAST_GAIN = 0.97;
 
     private final PacePriors priors;
     private final ClassTrack track;
@@ -209,11 +210,9 @@ final class ClassTempo {
         double slope = (1 - floor) * StandardNormal.density(z) / evidence;
         double mean = cavity.meanLog() + v * slope / root;
         double tilted = v - v * v / (root * root) * slope * (z + slope);
-        double sitePrecision = 1 / Math.max(1e-4, tilted) - 1 / v;
-        if (sitePrecision <= 1e-6) {
-            precision[seat][k] = 0;
-            return;
-        }
+        // far out the mixture is wider than before; the site then keeps its mean and next to no precision
+        tilted = Math.max(1e-4, Math.min(tilted, LEAST_GAIN * v));
+        double sitePrecision = 1 / tilted - 1 / v;
         double siteMean = (mean / tilted - cavity.meanLog() / v) / sitePrecision;
         value[seat][k] = siteMean - logPlan[k];
         precision[seat][k] = sitePrecision;

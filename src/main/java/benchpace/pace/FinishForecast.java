@@ -27,10 +27,10 @@ final class FinishForecast {
         int[] last = new int[n];
         for (int b = 0; b < finish.length; b++) {
             double cure = Math.log(track.cureMinutes()) + priors.cure().classMean()
-                    + priors.cure().classSd() * StandardNormal.quantile(random.nextDouble());
+                    + priors.cure().classSd() * StandardNormal.draw(random);
             int latest = -1;
             for (int i = 0; i < n; i++) {
-                double z = StandardNormal.quantile(random.nextDouble());
+                double z = StandardNormal.draw(random);
                 double ready = ready(i, draws.pour(b, i), cure, z);
                 if (ready > Double.NEGATIVE_INFINITY && (latest < 0 || ready > finish[b])) {
                     latest = i;
@@ -58,13 +58,23 @@ final class FinishForecast {
         if (pour == Double.NEGATIVE_INFINITY) {
             return pour;
         }
-        if (seat.setMinutes() <= now) {
-            return seat.setMinutes();
+        double set = setMinutes(seat);
+        if (set <= now) {
+            return set;
         }
         if (seat.ready().isKnown() && pour <= now) {
             return Math.max(now, seat.ready().medianMinutes() + seat.ready().sdMinutes() * z);
         }
         return Math.max(now, pour + Math.exp(logCure + priors.cure().seatSd() * z));
+    }
+
+    /** A candle shared by two seats is set once either of them was judged. */
+    private double setMinutes(SeatTrack seat) {
+        double set = seat.setMinutes();
+        for (SeatTrack other : track.seats()) {
+            set = seat.sharesCandleWith(other) ? Math.min(set, other.setMinutes()) : set;
+        }
+        return set;
     }
 
     /** Quantile of sorted values, type 7 of Hyndman &amp; Fan (1996), "Sample quantiles in statistical packages". */

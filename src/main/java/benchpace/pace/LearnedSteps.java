@@ -72,7 +72,7 @@ public final class LearnedSteps {
         squares[1] += residuals.size();
     }
 
-    /** 1.4826 times the median absolute value: the standard deviation, were they normal (Rousseeuw &amp; Croux 1993). */
+    /** 1.4826 times the median absolute value: the standard deviation of a normal law (Rousseeuw &amp; Croux 1993). */
     private static double medianDeviation(List<Double> residuals) {
         List<Double> sizes = new ArrayList<>(residuals);
         sizes.replaceAll(Math::abs);

@@ -4,8 +4,8 @@ package benchpace.pace;
  * The conjugate law of a normal sample's mean and variance: variance ~ inverse-gamma({@code shape}, {@code scale}),
  * mean given variance ~ normal({@code mean}, variance / {@code count}).
  *
- * <p>Gelman et al., <i>Bayesian Data Analysis</i>, 3rd ed., section 3.3; Hoff, <i>A First Course in Bayesian Statistical
- * Methods</i>, section 5.3 (there with nu0 = 2 shape and nu0 sigma0^2 = 2 scale).
+ * <p>Gelman et al., <i>Bayesian Data Analysis</i>, 3rd ed., section 3.3; Hoff, <i>A First Course in Bayesian
+ * Statistical Methods</i>, section 5.3 (there with nu0 = 2 shape and nu0 sigma0^2 = 2 scale).
  *
  * @param mean its centre
  * @param count how many observations the opinion about the mean is worth

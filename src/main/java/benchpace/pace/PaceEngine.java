@@ -11,7 +11,8 @@ import java.util.Map;
  * only ever lowers one (the seat was ticked, paused, left, or answered for). So the flags are a function of the record
  * alone: a board that restarts and a replay of the log show the same.
  *
- * <p>Use: keep the record and the {@link PaceMemory} of the last time, {@link #follow} them to now, then {@link #judge}.
+ * <p>Use: keep the record and the {@link PaceMemory} of the last time, {@link #follow} them to now, then
+ * {@link #judge}.
  */
 public final class PaceEngine {
     /** Length of the grid the rule is evaluated on. */
@@ -58,11 +59,12 @@ public final class PaceEngine {
         int events = track.moments().size();
         Evaluation evaluation = new Evaluation(track, at, priors);
         boolean silent = evaluation.tabletSilent();
+        PacePriors.Rule rule = priors.rule().at(track.seats().size());
         for (int i = 0; i < track.seats().size(); i++) {
             int number = track.seats().get(i).seat();
             int judged = evaluation.judged(i) ? evaluation.seats.get(i).step() : -1;
             next.put(number, memory.seat(number).next(tick, judged, evaluation.odds.get(i).stalled(),
-                    evaluation.claimed(i), events == memory.events(), silent, priors.rule()));
+                    evaluation.claimed(i), events == memory.events(), silent, rule));
         }
         return new PaceMemory(tick, events, next);
     }

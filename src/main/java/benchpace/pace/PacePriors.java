@@ -41,15 +41,15 @@ public record PacePriors(Times times, Taps taps, Stalls stalls, Openings opening
      *        because other plans are wrong by 12-15 per cent throughout
      * @param stepVariance of a step's own departure from plan: 0.21 squared (recorded classes: 0.16-0.24)
      * @param guestVariance of the guest effect: 0.22 squared (recorded classes: 0.22-0.24)
-     * @param noiseSdLog of one time around all that: 0.27 (recorded classes: 0.26 without skipped steps)
+     * @param noiseSdLog of one time around all that: 0.3 (recorded classes: 0.26 without skipped steps; a little more
+     *        costs nothing there and forgives times that are not lognormal)
      * @param tapNoiseMinutes what lateness still blurs after it is averaged over, weighing most on short steps
-     * @param lateMinutes a seat pouring this much after the middle of the class holds it: 6 min, the house's definition
      * @param arrivalMinutes mean further wait for a guest not yet there: 4 (recorded classes: 3-18 min after the start)
      * @param pauseMinutes mean rest of a pause: 2.5 (recorded classes: pauses of 2-7 min)
      */
     public record Times(double classVariance, double stepVariance, double guestVariance, double noiseSdLog,
-                        double tapNoiseMinutes, double lateMinutes, double arrivalMinutes, double pauseMinutes) {
-        static final Times STANDARD = new Times(0.09, 0.045, 0.05, 0.27, 0.3, 6, 4, 2.5);
+                        double tapNoiseMinutes, double arrivalMinutes, double pauseMinutes) {
+        static final Times STANDARD = new Times(0.09, 0.045, 0.05, 0.3, 0.3, 4, 2.5);
     }
 
     /**
@@ -72,9 +72,9 @@ public record PacePriors(Times times, Taps taps, Stalls stalls, Openings opening
      */
     public record Taps(double promptShare, double promptPriorTaps, double promptWindowTaps,
                        double sweptToLate, double promptDelayMinutes, double sweepMiss, double missScale,
-                       double missFade, double forgottenOdds, double forgottenPriorTaps, double hintOdds, double censoringLatenessMinutes,
-                       double censoringFloor) {
-        static final Taps STANDARD = new Taps(0.47, 12, 2, 1.1, 0.25, 0.13, 0.8, 0.07, 0.08, 40, 20, 1.5, 0.15);
+                       double missFade, double forgottenOdds, double forgottenPriorTaps,
+                       double hintOdds, double censoringLatenessMinutes, double censoringFloor) {
+        static final Taps STANDARD = new Taps(0.47, 6, 2, 1.1, 0.25, 0.13, 0.8, 0.07, 0.08, 20, 20, 1.5, 0.15);
 
         /** P(a seat that is done is left out of a sweep of so many taps at a table of so many seats). */
         double miss(int size, int seats) {
@@ -95,8 +95,8 @@ public record PacePriors(Times times, Taps taps, Stalls stalls, Openings opening
      * @param odds chance of one at a step: 0.02 (recorded classes: 0.019)
      * @param minutes lengths it may have if nobody comes
      * @param weights their probabilities. Recorded: quarter under 8.5 min, half under 12.3, nine tenths under 18.5
-     * @param claimOdds how much likelier a helper's "I've got it" makes a stall. Recorded: all 12 claims were at stalled
-     *        seats, with three or four in a hundred seats stalled at any time
+     * @param claimOdds how much likelier a helper's "I've got it" makes a stall. Recorded: all 12 claims were at
+     *        stalled seats, with three or four in a hundred seats stalled at any time
      */
     public record Stalls(double odds, List<Double> minutes, List<Double> weights, double claimOdds) {
         static final Stalls STANDARD = new Stalls(0.02, List.of(5.5, 8.0, 11.0, 14.0, 19.0, 26.0),
@@ -156,14 +156,29 @@ public record PacePriors(Times times, Taps taps, Stalls stalls, Openings opening
      * @param behindOff below this it is taken back
      * @param slippingStalled probability of a stall that raises the question
      * @param slippingOff below this it is taken back
+     * @param crowdSeats at larger tables "behind" asks for more: there are more seats to be wrong about, but not more
+     *        people to walk, so the odds asked for grow with the square root of the seats beyond this number
      */
-    public record Rule(double behindStalled, double behindOff, double slippingStalled, double slippingOff) {
-        static final Rule STANDARD = new Rule(0.25, 0.18, 0.14, 0.095);
+    public record Rule(double behindStalled, double behindOff, double slippingStalled, double slippingOff,
+                       int crowdSeats) {
+        static final Rule STANDARD = new Rule(0.235, 0.17, 0.14, 0.1, 12);
 
         public Rule {
             if (!(slippingOff <= slippingStalled && behindOff <= behindStalled && slippingStalled <= behindStalled)) {
                 throw new IllegalArgumentException("thresholds out of order");
             }
+        }
+
+        /** The same rule for a table of so many seats. */
+        Rule at(int seats) {
+            double factor = Math.sqrt(Math.max(1, (double) seats / crowdSeats));
+            return new Rule(raised(behindStalled, factor), raised(behindOff, factor), slippingStalled, slippingOff,
+                    crowdSeats);
+        }
+
+        private static double raised(double probability, double factor) {
+            double odds = factor * probability / (1 - probability);
+            return odds / (1 + odds);
         }
     }
 

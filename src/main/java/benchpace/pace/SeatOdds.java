@@ -16,7 +16,7 @@ record SeatOdds(double working, double stalled, double forgotten, double unswept
     private static final double REST_SD_LOG = 0.35;
     static final SeatOdds NOT_JUDGED = new SeatOdds(1, 0, 0, 0, 0);
 
-    /** Bayes' rule once something is known that is {@code undone} : {@code done} as likely when the step is not done. */
+    /** Bayes' rule, given something with these likelihoods when the step is not done and when it is. */
     SeatOdds given(double undone, double done) {
         double fresh = forgotten - settled;
         double sum = undone * (working + stalled + fresh) + done * settled;

@@ -39,6 +39,7 @@ record SeatProgress(Standing standing, int step, double startMinutes, boolean st
         private final double now;
         private final List<Done> done = new ArrayList<>();
         private double from;
+        private final double sharedPour;
         private boolean byTap;
 
         Walk(ClassTrack track, SeatTrack seat, double now) {
@@ -46,6 +47,7 @@ record SeatProgress(Standing standing, int step, double startMinutes, boolean st
             this.seat = seat;
             this.now = now;
             this.from = seat.arrivedMinutes();
+            this.sharedPour = sharedPour();
         }
 
         SeatProgress walk() {
@@ -121,9 +123,22 @@ record SeatProgress(Standing standing, int step, double startMinutes, boolean st
             return seat.taps().stream().anyMatch(t -> t.step() == k && t.skipped());
         }
 
+        /** One candle is poured once: when a seat it is shared with was ticked for the pour, or for anything later. */
+        private double sharedPour() {
+            double first = SeatTrack.NOT_YET;
+            for (SeatTrack other : track.seats()) {
+                if (other != seat && other.sharesCandleWith(seat)) {
+                    for (Tap tap : other.taps()) {
+                        first = tap.step() >= track.pourStep() ? Math.min(first, tap.atMinutes()) : first;
+                    }
+                }
+            }
+            return first;
+        }
+
         /** When step k was finished: its own first tap, or the first tap of any later step if that came before. */
         private double finishedAt(int k) {
-            double first = SeatTrack.NOT_YET;
+            double first = sharedPour;
             for (Tap tap : seat.taps()) {
                 if (tap.step() >= k && tap.atMinutes() < first) {
                     first = tap.atMinutes();

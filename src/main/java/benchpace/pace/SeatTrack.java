@@ -42,6 +42,11 @@ public record SeatTrack(int seat, int party, boolean sharesCandle, double arrive
                 NOT_YET, ReadyOutlook.UNKNOWN);
     }
 
+    /** Whether both have the same candle. */
+    boolean sharesCandleWith(SeatTrack other) {
+        return sharesCandle && other.sharesCandle && party == other.party;
+    }
+
     /** The same seat with another outlook for its candle. */
     public SeatTrack withReady(ReadyOutlook outlook) {
         return new SeatTrack(seat, party, sharesCandle, arrivedMinutes, leftMinutes, pauses, taps, stillAtIt, hints,

@@ -97,12 +97,14 @@ final class Pages {
 
     private void sheet(Context ctx) {
         Viewer viewer = access.paired(ctx);
-        ClassView view = board(ctx).view();
+        ClassBoard board = board(ctx);
+        ClassView view = board.view();
         String seat = ctx.pathParam("seat");
         if (!seat.matches("\\d{1,3}") || view.seats().stream().noneMatch(s -> s.seat() == Integer.parseInt(seat))) {
             throw new Refused(Problem.notFound("There is no seat " + seat + " in this class."));
         }
-        html(ctx, screens.sheet(view, Integer.parseInt(seat), viewer));
+        int number = Integer.parseInt(seat);
+        html(ctx, screens.sheet(view, number, viewer, board.cutAway(number)));
     }
 
     private void start(Context ctx, int status, String notice) {
@@ -137,7 +139,7 @@ final class Pages {
         return new StartView.ClassRow(view.id(), view.name(), view.place(), view.startsAt(), zone, status);
     }
 
-    private static void html(Context ctx, String page) {
+    static void html(Context ctx, String page) {
         ctx.header("Cache-Control", "no-store");
         ctx.contentType("text/html; charset=utf-8").result(page);
     }

@@ -44,12 +44,13 @@ public final class Server implements AutoCloseable {
      * @throws StartFailure in one sentence if it cannot
      */
     public Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
-                  Map<String, Plan> plans, Access access, InstantSource clock, ZoneId zone) {
-        this(host, port, hostNames, reachable, boards, plans, access, clock, zone, StreamLimits.USUAL);
+                  Map<String, Plan> plans, Access access, GuestCodes codes, InstantSource clock, ZoneId zone) {
+        this(host, port, hostNames, reachable, boards, plans, access, codes, clock, zone, StreamLimits.USUAL);
     }
 
     Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
-           Map<String, Plan> plans, Access access, InstantSource clock, ZoneId zone, StreamLimits limits) {
+           Map<String, Plan> plans, Access access, GuestCodes codes, InstantSource clock, ZoneId zone,
+           StreamLimits limits) {
         streams = new Streams(clock, limits);
         Screens screens = new Screens();
         Guard guard = new Guard(Addresses.names(hostNames));
@@ -67,6 +68,8 @@ public final class Server implements AutoCloseable {
             });
             new ClassesApi(boards, plans, access, streams, clock).routes(routes);
             new Pages(boards, plans, access, streams, screens, zone, () -> reachable.apply(port())).routes(routes);
+            boards.lessons().ifPresent(l -> new CurePages(plans, l, access, screens, zone).routes(routes));
+            new GuestPages(boards, codes, access, screens, clock, () -> reachable.apply(port())).routes(routes);
             Webjars.routes(routes);
             failures(routes, screens);
         });

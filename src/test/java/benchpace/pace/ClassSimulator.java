@@ -25,15 +25,14 @@ public final class ClassSimulator {
      * @param sweepGapMinutes mean time between sweeps
      * @param sweepCatch share of done seats a sweep ticks
      * @param stallChance chance of a stall at a step
-     * @param answers whether the person at the tablet answers the board's questions; unused in logs
      */
     public record Habit(boolean gamma, double planBias, double promptShare, double sweepGapMinutes,
-                        double sweepCatch, double stallChance, boolean answers) {
-        public static final Habit USUAL = new Habit(false, 1, 0.47, 2, 0.8, 0.02, false);
-        public static final Habit GAMMA = new Habit(true, 1.13, 0.47, 2, 0.8, 0.02, false);
-        public static final Habit BUNCHED = new Habit(false, 0.87, 0.3, 3, 0.7, 0.02, false);
-        public static final Habit GAMMA_BUNCHED = new Habit(true, 0.88, 0.38, 2.4, 0.7, 0.02, false);
-        public static final Habit PROMPT = new Habit(false, 1, 1, 3, 1, 0.02, true);
+                        double sweepCatch, double stallChance) {
+        public static final Habit USUAL = new Habit(false, 1, 0.47, 2, 0.8, 0.02);
+        public static final Habit GAMMA = new Habit(true, 1.13, 0.47, 2, 0.8, 0.02);
+        public static final Habit BUNCHED = new Habit(false, 0.87, 0.3, 3, 0.7, 0.02);
+        public static final Habit GAMMA_BUNCHED = new Habit(true, 0.88, 0.38, 2.4, 0.7, 0.02);
+        public static final Habit PROMPT = new Habit(false, 1, 1, 3, 1, 0.02);
     }
 
     /** A true stall, seconds. */
@@ -217,7 +216,7 @@ public final class ClassSimulator {
         }
     }
 
-    /** Marsaglia-Tsang (2000) is not needed: the shape is whole, a sum of exponentials will do. */
+    /** Gamma of a whole shape: a sum of exponentials (Devroye 1986, IX.2). */
     private double gamma(int shape) {
         double sum = 0;
         for (int j = 0; j < shape; j++) {
@@ -259,7 +258,8 @@ public final class ClassSimulator {
             }
             for (int i = 0; i < n; i++) {
                 int k = position(i);
-                if (k < STEPS.length && done[i][k] < sweep && random.nextDouble() < (dull[i][k] ? 0.3 : habit.sweepCatch)) {
+                double caught = dull[i][k] ? 0.3 : habit.sweepCatch;
+                if (k < STEPS.length && done[i][k] < sweep && random.nextDouble() < caught) {
                     while (k + 1 < STEPS.length && done[i][k + 1] < sweep - 1) {
                         k++;
                     }

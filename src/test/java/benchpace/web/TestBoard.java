@@ -2,7 +2,7 @@ package benchpace.web;
 
 import benchpace.board.Boards;
 import benchpace.board.PlanCureClock;
-import benchpace.board.PlanPaceWatch;
+import benchpace.board.PosteriorPaceWatch;
 import benchpace.board.ViewMaker;
 import benchpace.files.Demo;
 import benchpace.files.Json;
@@ -32,6 +32,7 @@ import java.util.logging.Logger;
 final class TestBoard implements AutoCloseable {
     static final String PIN = "135790";
     static final String HELPER_PIN = "246801";
+    static final String GUEST_SECRET = "guest-secret-guest-secret-0";
     static final String HELPER_KEY = "helper-key-helper-key-000";
     static final ZoneId ZONE = ZoneId.of("Europe/Berlin");
 
@@ -74,13 +75,13 @@ final class TestBoard implements AutoCloseable {
     private void start() {
         database = Database.open(data);
         SqliteEventLog log = new SqliteEventLog(database);
-        boards = new Boards(log, clock, new ViewMaker(new PlanCureClock(), new PlanPaceWatch(), ZONE),
+        boards = new Boards(log, clock, new ViewMaker(new PlanCureClock(), new PosteriorPaceWatch(), ZONE),
                 Secrets::idEnding);
         access = new Access(new Sessions(database), clock, PIN, HELPER_PIN, HELPER_KEY);
         Map<String, Plan> plans = new LinkedHashMap<>();
         Demo.plans().forEach(p -> plans.put(p.id().value(), p));
         server = new Server("127.0.0.1", port, Set.of("loft.example"), n -> "http://127.0.0.1:" + n + "/", boards,
-                plans, access, clock, ZONE, limits);
+                plans, access, new GuestCodes(GUEST_SECRET), clock, ZONE, limits);
         port = server.port();
     }
 

@@ -61,11 +61,17 @@ public record SeatTile(int seat, String name, String mark, String word, String l
     private static String line(SeatView seat, Times times) {
         return switch (seat.mark()) {
             case SHARING -> seat.sharesWith().map(host -> "with seat " + host).orElse(seat.stepName());
-            case SETTING, AT_LEISURE -> seat.candle().map(c -> "about " + times.roughly(c.ready()))
+            case SETTING, AT_LEISURE -> seat.candle().map(c -> tileWords(c.ready(), times))
                     .orElse(seat.stepName());
             case EXPECTED, WAITING -> "";
             default -> seat.stepName();
         };
+    }
+
+    /** A range has to stand in one line of the narrowest tile. */
+    private static String tileWords(ReadyWindow window, Times times) {
+        String brief = times.briefly(window);
+        return brief.length() > 5 ? brief : "about " + brief;
     }
 
     private static Optional<Counter> count(SeatView seat, Times times) {

@@ -34,14 +34,30 @@ public record Times(ZoneId zone) {
         return Instant.ofEpochSecond(Math.floorDiv(at.getEpochSecond() + step - 1, step) * step);
     }
 
+    /** "20:05 to 20:20", each to the five minutes outwards; "20:10" if that is one. */
+    public String window(Instant from, Instant until) {
+        String early = clock(Instant.ofEpochSecond(Math.floorDiv(from.getEpochSecond(), FIVE_MINUTES) * FIVE_MINUTES));
+        String late = roughly(until);
+        return early.equals(late) ? late : early + " to " + late;
+    }
+
     /** "20:10" for a plan's figure, "20:05 to 20:20" where a range is known. */
     public String roughly(ReadyWindow window) {
+        return roughly(window, " to ");
+    }
+
+    /** The same for where letters are large: "20:05\u201320:20". */
+    public String briefly(ReadyWindow window) {
+        return roughly(window, "\u2013");
+    }
+
+    private String roughly(ReadyWindow window, String to) {
         long down = Math.floorDiv(window.from().getEpochSecond(), FIVE_MINUTES) * FIVE_MINUTES;
         String from = clock(Instant.ofEpochSecond(down));
         String until = roughly(window.until());
         if (window.basis() != ReadyWindow.Basis.COMPUTED || from.equals(until)) {
             return roughly(window.likely());
         }
-        return from + " to " + until;
+        return from + to + until;
     }
 }

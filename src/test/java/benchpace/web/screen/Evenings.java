@@ -39,7 +39,24 @@ final class Evenings {
         all.put("forty-horseshoe", many("big-table", 40, TableShape.HORSESHOE).view(19));
         all.put("cure-24", poured(24).view(62));
         all.put("cure-40", poured(40).view(62));
+        all.put("computed", computed().computed(62));
+        all.put("computed-early", computed().computed(46));
+        all.put("computed-read", read().computed(62));
+        all.put("computed-try", read().event(85, new ClassEvent.JudgedSet(seat(4))).computed(125));
+        all.put("computed-24", poured(24).computed(50));
+        all.put("computed-40", poured(40).computed(50));
         return all;
+    }
+
+    /** Eight candles of two kinds, the room and the pour measured. */
+    static Evening computed() {
+        return cure().event(36, new ClassEvent.PourRead(61)).event(41, new ClassEvent.RoomRead(20.5))
+                .event(42, new ClassEvent.CandleChosen(seat(6), "tin-paraffin"));
+    }
+
+    /** The same with a thermometer held to one of them. */
+    static Evening read() {
+        return computed().event(54, new ClassEvent.TemperatureRead(seat(5), 43));
     }
 
     static SeatNumber seat(int number) {

@@ -88,6 +88,13 @@ public final class ScreenGallery {
         shots.add(new Shot("sheet-5-cure", screens.page(ScreenKind.INSTRUCTOR, cure, lead), 1280, 800,
                 "[data-open-seat='5']"));
         sheets.put("/classes/evening/seats/5/sheet", screens.sheet(cure, 5, lead));
+        ClassView read = Evenings.read().computed(62);
+        String computed = screens.page(ScreenKind.INSTRUCTOR, read, lead);
+        sheets.put("/classes/evening/seats/6/sheet", screens.sheet(read, 6, lead, Evenings.read().cutAway(6, 62)));
+        sheets.put("/classes/evening/seats/2/sheet", screens.sheet(read, 2, lead, Evenings.read().cutAway(2, 62)));
+        shots.add(new Shot("sheet-6-computed", computed, 1280, 800, "[data-open-seat='6']"));
+        shots.add(new Shot("sheet-2-computed-pocket", computed, 390, 844, "[data-open-seat='2']"));
+        shots.add(new Shot("warmth", computed, 1280, 800, "#warmth-button"));
         shots.add(new Shot("ask-next", page, 1280, 800, "#next-button"));
         shots.add(new Shot("keys", page, 1280, 800, "[data-open='keys-dialog']"));
         shots.add(new Shot("start-guest", screens.start(start(Optional.empty())), 390, 844, ""));
