@@ -45,7 +45,7 @@ class BoardClockTest {
     private void start() {
         database = Database.open(data);
         boards = new Boards(new SqliteEventLog(database), wall::get,
-                new ViewMaker(new PlanCureClock(), new PlanPaceWatch(), ZoneOffset.UTC), () -> "abcd");
+                new ViewMaker(new PlanCureClock(), new PosteriorPaceWatch(), ZoneOffset.UTC), () -> "abcd");
     }
 
     private Answer open(String step, Instant at) {

@@ -37,7 +37,7 @@ class MailboxTest {
             events.add(new Recorded(n, "note-" + n, "instructor", EVENING, EVENING,
                     new ClassEvent.ClassNoted("note " + n)));
         }
-        return new ViewMaker(new PlanCureClock(), new PlanPaceWatch(), ZoneOffset.UTC)
+        return new ViewMaker(new PlanCureClock(), new PosteriorPaceWatch(), ZoneOffset.UTC)
                 .view("thursday", LiveClass.of(events), now);
     }
 
