@@ -40,10 +40,21 @@ public final class ViewMaker {
         this.zone = zone;
     }
 
+    /** A fresh chain of plannings for one class, to be kept beside it. */
+    WaitChain waitChain(String classId) {
+        return new WaitChain(classId, cureClock, zone);
+    }
+
+    /** The view with the wait planned from the class's beginning; a board that is open keeps its plannings. */
     public ClassView view(String classId, LiveClass live, Instant now) {
+        return view(classId, live, waitChain(classId), now);
+    }
+
+    ClassView view(String classId, LiveClass live, WaitChain waits, Instant now) {
+        WaitView waiting = waits.at(live, now);
         Cooling cooling = cureClock.cooling(classId, live, now);
         Pace pace = paceWatch.watch(classId, live, cooling.clocks(), now);
-        return new Making(classId, live, cooling, pace, now).view();
+        return new Making(classId, live, cooling, pace, waiting, waits.nextChange(now), now).view();
     }
 
     /** A seat's candle cut open as it should be now, where that is computed. */
@@ -60,11 +71,14 @@ public final class ViewMaker {
         private final Map<SeatNumber, CandleClock> clocks;
         private final RoomView room;
         private final Pace pace;
+        private final WaitView waiting;
+        private final Optional<Instant> waitChange;
         private final Instant now;
         private final Map<SeatNumber, Standing> standings = new TreeMap<>();
         private final SeatingChart chart;
 
-        Making(String classId, LiveClass live, Cooling cooling, Pace pace, Instant now) {
+        Making(String classId, LiveClass live, Cooling cooling, Pace pace, WaitView waiting,
+               Optional<Instant> waitChange, Instant now) {
             this.classId = classId;
             this.live = live;
             this.plan = live.plan();
@@ -72,6 +86,8 @@ public final class ViewMaker {
             this.clocks = cooling.clocks();
             this.room = cooling.room();
             this.pace = pace;
+            this.waiting = waiting;
+            this.waitChange = waitChange;
             this.now = now;
             this.chart = SeatingChart.of(plan.table(), live.seats().size());
             live.seats().forEach(s -> standings.put(s.number(), progress.standing(s)));
@@ -79,11 +95,11 @@ public final class ViewMaker {
 
         ClassView view() {
             List<StepView> steps = plan.steps().stream().map(this::step).toList();
-            List<SeatView> seats = new SeatViews(live, clocks, pace, standings, chart, now).all();
+            List<SeatView> seats = new SeatViews(live, clocks, pace, waiting, standings, chart, now).all();
             Stage stage = stage();
             return new ClassView(classId, live.name(), plan.place(), zone, live.seq(), now, live.startsAt(), stage,
                     steps, present(stage), next(), chart, seats, cure(), pace.home(), help(), calm(), pace.silence(),
-                    undo(), notes(), room, PaceLinesMaker.of(live, pace, now), WaitViews.of(live),
+                    undo(), notes(), room, PaceLinesMaker.of(live, pace, now), waiting,
                     live.guestsMayTell(), nextChange());
         }
 
@@ -287,7 +303,7 @@ public final class ViewMaker {
             Stream<Instant> windows = values().flatMap(c -> Stream.of(c.ready().from(), c.ready().until()));
             Stream<Instant> claims = live.seats().stream()
                     .flatMap(s -> s.claim().map(Seat.Claim::lapsesAt).stream());
-            return Stream.of(pace.nextChange().stream(), windows, claims, room.nextChange().stream(),
+            return Stream.of(pace.nextChange().stream(), waitChange.stream(), windows, claims, room.nextChange().stream(),
                             Stream.of(live.startsAt()))
                     .flatMap(s -> s)
                     .filter(t -> t.isAfter(now))

@@ -3,6 +3,7 @@ package benchpace.web;
 import benchpace.board.Boards;
 import benchpace.board.PosteriorPaceWatch;
 import benchpace.board.RoomLessons;
+import benchpace.board.ShelfBoard;
 import benchpace.board.ViewMaker;
 import benchpace.files.Demo;
 import benchpace.files.Json;
@@ -57,7 +58,8 @@ final class CureBoard implements AutoCloseable, InstantSource {
         access = new Access(new Sessions(database), this, PIN, HELPER_PIN, "k".repeat(32));
         Map<String, Plan> plans = new LinkedHashMap<>();
         Demo.plans().forEach(p -> plans.put(p.id().value(), p));
-        server = new Server("127.0.0.1", 0, Set.of(), n -> "http://127.0.0.1:" + n + "/", boards, plans, access,
+        server = new Server("127.0.0.1", 0, Set.of(), n -> "http://127.0.0.1:" + n + "/", boards,
+                ShelfBoard.open(database, this), plans, access,
                 new GuestCodes("s".repeat(32)), this, ZoneOffset.UTC);
     }
 
