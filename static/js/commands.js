@@ -1,6 +1,7 @@
 // Buttons and small forms that say what they want in data attributes: <button data-command="pause" data-seat="4">.
 // Listens once, on the page, so that parts may be swapped at any time.
 
+import { toCelsius } from './degrees.js';
 import { send } from './taps.js';
 
 const NUMBERS = new Set(['seat', 'seq', 'with', 'celsius']);
@@ -40,6 +41,7 @@ function withFields(wish, form) {
     const value = field.value.trim();
     const number = NUMBERS.has(field.name) || 'number' in field.dataset;
     if (value !== '' || field.name === 'name') wish[field.name] = number ? Number(value.replace(',', '.')) : value;
+    if ('degrees' in field.dataset) wish[field.name] = toCelsius(wish[field.name]);
   }
   return wish;
 }

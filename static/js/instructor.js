@@ -2,6 +2,7 @@
 
 import * as alerts from './alerts.js';
 import * as commands from './commands.js';
+import * as degrees from './degrees.js';
 import * as lines from './lines.js';
 import * as live from './live.js';
 import * as sheet from './sheet.js';
@@ -11,6 +12,7 @@ import * as tiles from './tiles.js';
 live.start();
 commands.start();
 commands.askInitials(async () => document.body.dataset.initials || 'Lead');
+degrees.start();
 sheet.start();
 tiles.start();
 taps.start();

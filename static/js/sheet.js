@@ -1,6 +1,7 @@
 // The seat sheet: everything about one seat, fetched when opened and again after every change of the class.
 
 import * as clock from './clock.js';
+import * as degrees from './degrees.js';
 import { tell } from './status.js';
 
 let seat = 0;
@@ -53,6 +54,7 @@ function show(html, fresh) {
   for (const [id, value] of typed) { const field = document.getElementById(id); if (field) field.value = value; }
   for (const id of unfolded) document.getElementById(id)?.setAttribute('open', '');
   clock.tick(body());
+  degrees.show(body());
   if (fresh) document.getElementById('sheet-close')?.focus();
   else if (focus) document.getElementById(focus)?.focus({ preventScroll: true });
 }

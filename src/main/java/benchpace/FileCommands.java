@@ -1,5 +1,6 @@
 package benchpace;
 
+import benchpace.files.CureCommand;
 import benchpace.files.PlanCheck;
 import benchpace.files.ReplayCommand;
 import java.io.IOException;
@@ -57,6 +58,23 @@ final class FileCommands {
                     err);
             out.flush();
             err.flush();
+            return code;
+        }
+    }
+
+    @Command(name = "cure", mixinStandardHelpOptions = true,
+            description = "Computes when each cooling case of a file sets; the answers as JSON on standard output.")
+    static final class Cure implements Callable<Integer> {
+        @Spec
+        private CommandSpec spec;
+        @Parameters(paramLabel = "CASES.json", description = "an array of cooling cases; - reads standard input")
+        private String cases;
+
+        @Override public Integer call() throws IOException {
+            int code = new CureCommand().run(cases, System.in, spec.commandLine().getOut(),
+                    spec.commandLine().getErr());
+            spec.commandLine().getOut().flush();
+            spec.commandLine().getErr().flush();
             return code;
         }
     }

@@ -35,10 +35,16 @@ public final class Main implements Callable<Integer> {
         CommandLine line = new CommandLine(main)
                 .addSubcommand(new ServeCommand())
                 .addSubcommand(new FileCommands.Check())
+                .addSubcommand(new FileCommands.Cure())
                 .addSubcommand(new FileCommands.Replay())
                 .setParameterExceptionHandler(Main::wrongUsage)
                 .setExecutionExceptionHandler((e, command, parsed) -> main.failed(e, command));
-        return line.execute(args.length == 0 ? new String[] {"serve"} : args);
+        int code = line.execute(args.length == 0 ? new String[] {"serve"} : args);
+        line.getSubcommands().values().forEach(command -> {
+            command.getOut().flush();
+            command.getErr().flush();
+        });
+        return code;
     }
 
     @Override public Integer call() {

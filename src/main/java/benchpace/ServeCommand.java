@@ -2,8 +2,8 @@ package benchpace;
 
 import benchpace.board.Boards;
 import benchpace.board.ClassBoard;
-import benchpace.board.PlanCureClock;
 import benchpace.board.PosteriorPaceWatch;
+import benchpace.board.RoomLessons;
 import benchpace.board.SteadyClock;
 import benchpace.board.ViewMaker;
 import benchpace.files.BadFile;
@@ -11,6 +11,7 @@ import benchpace.files.Demo;
 import benchpace.files.PlanFolder;
 import benchpace.plan.Plan;
 import benchpace.store.Database;
+import benchpace.store.Rooms;
 import benchpace.store.Sessions;
 import benchpace.store.Settings;
 import benchpace.store.SqliteEventLog;
@@ -119,8 +120,9 @@ final class ServeCommand implements Callable<Integer> {
         SqliteEventLog log = new SqliteEventLog(database);
         InstantSource clock = SteadyClock.system(Boards.lastRecorded(log));
         ZoneId zone = ZoneId.systemDefault();
-        ViewMaker maker = new ViewMaker(new PlanCureClock(), new PosteriorPaceWatch(), zone);
-        Boards boards = new Boards(log, clock, maker, Secrets::idEnding);
+        RoomLessons lessons = new RoomLessons(new Rooms(database), clock);
+        ViewMaker maker = new ViewMaker(lessons.cureClock(), new PosteriorPaceWatch(), zone);
+        Boards boards = new Boards(log, clock, maker, Secrets::idEnding, lessons);
         Settings settings = new Settings(database);
         Access access = new Access(new Sessions(database), clock, pin == null ? Secrets.pin() : pin, Secrets.pin(),
                 kept(settings, HELPER_KEY));

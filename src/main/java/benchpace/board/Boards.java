@@ -23,6 +23,7 @@ public final class Boards implements AutoCloseable {
     private final ViewMaker maker;
     private final Supplier<String> idEndings;
     private final Map<String, ClassBoard> boards = new ConcurrentHashMap<>();
+    private final Optional<RoomLessons> lessons;
     private final Publisher publisher;
 
     /**
@@ -31,11 +32,24 @@ public final class Boards implements AutoCloseable {
      * @param idEndings makes the short random endings of class ids
      */
     public Boards(EventLog log, InstantSource clock, ViewMaker maker, Supplier<String> idEndings) {
+        this(log, clock, maker, idEndings, Optional.empty());
+    }
+
+    /** The same, and draws each closed class's lesson about its room, on the one publishing thread. */
+    public Boards(EventLog log, InstantSource clock, ViewMaker maker, Supplier<String> idEndings,
+                  RoomLessons lessons) {
+        this(log, clock, maker, idEndings, Optional.of(lessons));
+    }
+
+    private Boards(EventLog log, InstantSource clock, ViewMaker maker, Supplier<String> idEndings,
+                   Optional<RoomLessons> lessons) {
         this.log = log;
+        this.lessons = lessons;
         this.clock = clock;
         this.maker = maker;
         this.idEndings = idEndings;
-        this.publisher = new Publisher(this::all, clock);
+        this.publisher = new Publisher(this::all, clock,
+                board -> lessons.ifPresent(l -> l.draw(board.id(), board.live())));
         log.classIds().forEach(id -> boards.put(id, board(id, LiveClass.of(log.read(id)))));
         publisher.start();
     }
@@ -82,6 +96,11 @@ public final class Boards implements AutoCloseable {
 
     public Collection<ClassBoard> all() {
         return boards.values();
+    }
+
+    /** What rooms have taught, where the board computes the cure. */
+    public Optional<RoomLessons> lessons() {
+        return lessons;
     }
 
     @Override public void close() {

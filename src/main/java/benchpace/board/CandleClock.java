@@ -7,8 +7,15 @@ import java.util.Optional;
  * How a poured candle stands.
  *
  * @param judgedSetAt the instructor's hand test, which overrides every forecast
+ * @param detail      skin and firmness, where they are computed
  */
-public record CandleClock(Instant pouredAt, ReadyWindow ready, Optional<Instant> judgedSetAt) {
+public record CandleClock(Instant pouredAt, ReadyWindow ready, Optional<Instant> judgedSetAt,
+                          Optional<CureDetail> detail) {
+
+    /** A clock that knows when the candle is ready and no more. */
+    public CandleClock(Instant pouredAt, ReadyWindow ready, Optional<Instant> judgedSetAt) {
+        this(pouredAt, ready, judgedSetAt, Optional.empty());
+    }
 
     /** Past the likely end of its window without a hand test: somebody should try it. */
     public boolean tryIt(Instant now) {

@@ -4,7 +4,9 @@ import benchpace.live.Command;
 import benchpace.live.Decision;
 import benchpace.live.LiveClass;
 import benchpace.live.Recorded;
+import benchpace.live.Refusal;
 import benchpace.live.Rules;
+import benchpace.plan.SeatNumber;
 import benchpace.store.EventLog;
 import java.time.Instant;
 import java.time.InstantSource;
@@ -57,6 +59,10 @@ public final class ClassBoard {
         if (decision instanceof Decision.Refused refused) {
             return new Answer.Refused(refused.reason());
         }
+        Optional<Refusal> absurd = Plausible.refusal(live, wished.wish());
+        if (absurd.isPresent()) {
+            return new Answer.Refused(absurd.get());
+        }
         Instant tapped = wished.at().truncatedTo(ChronoUnit.MILLIS);
         Recorded recorded = new Recorded(live.seq() + 1, wished.id(), wished.by(), tapped.isAfter(now) ? now : tapped,
                 now, ((Decision.Accepted) decision).event());
@@ -81,6 +87,11 @@ public final class ClassBoard {
     /** The class as it is this instant. */
     public ClassView view() {
         return maker.view(id, live, now());
+    }
+
+    /** A seat's candle cut open as it should be this instant, where that is computed. */
+    public Optional<CutAway> cutAway(int seat) {
+        return maker.cutAway(id, live, new SeatNumber(seat), now());
     }
 
     /** A screen's own mailbox; it holds the newest view at once. */

@@ -4,9 +4,20 @@ import benchpace.live.LiveClass;
 import benchpace.plan.SeatNumber;
 import java.time.Instant;
 import java.util.Map;
+import java.util.Optional;
 
-/** Tells when each poured candle of a class should be firm enough. Pure: same class and instant, same answer. */
+/** Tells when each poured candle of a class should be firm enough. Same class and instant, same answer. */
 public interface CureClock {
     /** @return one clock for every seat that has poured a candle of its own and is at the table or has left */
     Map<SeatNumber, CandleClock> clocks(LiveClass live, Instant now);
+
+    /** The clocks with what is known of the room. @param classId says what the room had taught before this class */
+    default Cooling cooling(String classId, LiveClass live, Instant now) {
+        return new Cooling(clocks(live, now), RoomView.NONE);
+    }
+
+    /** A seat's candle cut open as it should be now, where that is computed. */
+    default Optional<CutAway> cutAway(String classId, LiveClass live, SeatNumber seat, Instant now) {
+        return Optional.empty();
+    }
 }

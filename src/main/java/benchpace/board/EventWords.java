@@ -31,6 +31,10 @@ final class EventWords implements ClassEvent.Cases<String> {
         return "seat " + seat;
     }
 
+    private static String degrees(double celsius) {
+        return Math.round(celsius * 10) / 10.0 + " °C";
+    }
+
     @Override public String classCreated(ClassEvent.ClassCreated event) {
         return "class set up";
     }
@@ -100,15 +104,15 @@ final class EventWords implements ClassEvent.Cases<String> {
     }
 
     @Override public String roomRead(ClassEvent.RoomRead event) {
-        return "room temperature read";
+        return "room read, " + degrees(event.celsius());
     }
 
     @Override public String pourRead(ClassEvent.PourRead event) {
-        return "pour temperature read";
+        return "pour read, " + degrees(event.celsius());
     }
 
     @Override public String temperatureRead(ClassEvent.TemperatureRead event) {
-        return "reading at " + seat(event.seat());
+        return degrees(event.celsius()) + " read at " + seat(event.seat());
     }
 
     @Override public String skinSeen(ClassEvent.SkinSeen event) {

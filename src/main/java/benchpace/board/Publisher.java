@@ -8,6 +8,7 @@ import java.time.InstantSource;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 
 /**
@@ -21,13 +22,16 @@ final class Publisher implements AutoCloseable {
 
     private final Supplier<Collection<ClassBoard>> boards;
     private final InstantSource clock;
+    private final Consumer<ClassBoard> afterwards;
     private final Thread thread = new Thread(this::run, "board-publisher");
     private boolean woken;
     private boolean closed;
 
-    Publisher(Supplier<Collection<ClassBoard>> boards, InstantSource clock) {
+    /** @param afterwards done with every class once screens have been told */
+    Publisher(Supplier<Collection<ClassBoard>> boards, InstantSource clock, Consumer<ClassBoard> afterwards) {
         this.boards = boards;
         this.clock = clock;
+        this.afterwards = afterwards;
         thread.setDaemon(true);
     }
 
@@ -56,6 +60,7 @@ final class Publisher implements AutoCloseable {
                 .filter(ClassBoard::watched)
                 .flatMap(board -> publish(board).stream())
                 .min(Comparator.naturalOrder());
+        boards.get().forEach(this::finish);
         Duration until = next.map(t -> Duration.between(clock.instant(), t)).orElse(LONGEST_SLEEP);
         return until.compareTo(LONGEST_SLEEP) > 0 ? LONGEST_SLEEP
                 : until.compareTo(SHORTEST_SLEEP) < 0 ? SHORTEST_SLEEP : until;
@@ -67,6 +72,14 @@ final class Publisher implements AutoCloseable {
         } catch (RuntimeException e) {
             LOG.log(Level.ERROR, "class " + board.id() + " could not be shown", e);
             return Optional.empty();
+        }
+    }
+
+    private void finish(ClassBoard board) {
+        try {
+            afterwards.accept(board);
+        } catch (RuntimeException e) {
+            LOG.log(Level.ERROR, "class " + board.id() + " could not be finished", e);
         }
     }
 

@@ -41,9 +41,14 @@ public final class ViewMaker {
     }
 
     public ClassView view(String classId, LiveClass live, Instant now) {
-        Map<SeatNumber, CandleClock> clocks = cureClock.clocks(live, now);
-        Pace pace = paceWatch.watch(classId, live, clocks, now);
-        return new Making(classId, live, clocks, pace, now).view();
+        Cooling cooling = cureClock.cooling(classId, live, now);
+        Pace pace = paceWatch.watch(classId, live, cooling.clocks(), now);
+        return new Making(classId, live, cooling, pace, now).view();
+    }
+
+    /** A seat's candle cut open as it should be now, where that is computed. */
+    Optional<CutAway> cutAway(String classId, LiveClass live, SeatNumber seat, Instant now) {
+        return cureClock.cutAway(classId, live, seat, now);
     }
 
     /** One view in the making. */
@@ -53,17 +58,19 @@ public final class ViewMaker {
         private final Plan plan;
         private final Progress progress;
         private final Map<SeatNumber, CandleClock> clocks;
+        private final RoomView room;
         private final Pace pace;
         private final Instant now;
         private final Map<SeatNumber, Standing> standings = new TreeMap<>();
         private final SeatingChart chart;
 
-        Making(String classId, LiveClass live, Map<SeatNumber, CandleClock> clocks, Pace pace, Instant now) {
+        Making(String classId, LiveClass live, Cooling cooling, Pace pace, Instant now) {
             this.classId = classId;
             this.live = live;
             this.plan = live.plan();
             this.progress = live.progress();
-            this.clocks = clocks;
+            this.clocks = cooling.clocks();
+            this.room = cooling.room();
             this.pace = pace;
             this.now = now;
             this.chart = SeatingChart.of(plan.table(), live.seats().size());
@@ -76,7 +83,7 @@ public final class ViewMaker {
             Stage stage = stage();
             return new ClassView(classId, live.name(), plan.place(), zone, live.seq(), now, live.startsAt(), stage,
                     steps, present(stage), next(), chart, seats, cure(), pace.home(), help(), calm(), pace.silence(),
-                    undo(), notes(), RoomView.NONE, PaceLinesMaker.of(live, pace, now), WaitViews.of(live),
+                    undo(), notes(), room, PaceLinesMaker.of(live, pace, now), WaitViews.of(live),
                     live.guestsMayTell(), nextChange());
         }
 
@@ -223,8 +230,7 @@ public final class ViewMaker {
             List<ReadyWindow> windows = makers().map(s -> clocks.get(s.number())).filter(c -> c != null)
                     .map(CandleClock::ready).toList();
             int of = (int) makers().count();
-            Optional<ReadyWindow> all = windows.size() == of
-                    ? windows.stream().max(Comparator.comparing(ReadyWindow::likely)) : Optional.empty();
+            Optional<ReadyWindow> all = windows.size() == of ? ReadyWindow.last(windows) : Optional.empty();
             Optional<ReadyWindow> first = windows.stream().min(Comparator.comparing(ReadyWindow::likely));
             return new ClassView.CureView(windows.size(), of, all, first, pace.home().basis());
         }
@@ -281,7 +287,8 @@ public final class ViewMaker {
             Stream<Instant> windows = values().flatMap(c -> Stream.of(c.ready().from(), c.ready().until()));
             Stream<Instant> claims = live.seats().stream()
                     .flatMap(s -> s.claim().map(Seat.Claim::lapsesAt).stream());
-            return Stream.of(pace.nextChange().stream(), windows, claims, Stream.of(live.startsAt()))
+            return Stream.of(pace.nextChange().stream(), windows, claims, room.nextChange().stream(),
+                            Stream.of(live.startsAt()))
                     .flatMap(s -> s)
                     .filter(t -> t.isAfter(now))
                     .min(Comparator.naturalOrder());

@@ -233,6 +233,10 @@ final class Fields {
         return optional(field).isPresent();
     }
 
+    boolean isText(String field) {
+        return optional(field).filter(JsonNode::isTextual).isPresent();
+    }
+
     Optional<Fields> inner(String field) {
         return required(field).map(n -> new Fields(n, place(field), this::tell)).filter(f -> f.readable);
     }

@@ -1,6 +1,7 @@
 package benchpace.files;
 
 import benchpace.plan.Activity;
+import benchpace.plan.Candle;
 import benchpace.plan.Opening;
 import benchpace.plan.Plan;
 import benchpace.plan.PlanId;
@@ -35,6 +36,7 @@ final class PlanReader extends Draft<Plan> {
     private TableShape table = TableShape.LONG_TABLE;
     private List<Step> steps = List.of(SOME_STEP);
     private List<Activity> activities = List.of();
+    private List<Candle> candles = List.of();
 
     private PlanReader(Fields fields) {
         super(fields);
@@ -54,11 +56,12 @@ final class PlanReader extends Draft<Plan> {
         plan.put("table", fields.choice("table", TableShape.class), plan.table, v -> plan.table = v);
         plan.put("steps", plan.steps(fields), plan.steps, v -> plan.steps = v);
         plan.put("activities", activities(fields), plan.activities, v -> plan.activities = v);
+        plan.put("candles", candles(fields), plan.candles, v -> plan.candles = v);
         return plan.finished();
     }
 
     @Override public Plan get() {
-        return new Plan(id, name, about, place, usualSeats, table, steps, activities);
+        return new Plan(id, name, about, place, usualSeats, table, steps, activities, candles);
     }
 
     /** The steps, if each is sound where it stands. */
@@ -106,6 +109,20 @@ final class PlanReader extends Draft<Plan> {
                         read.add(activity);
                     } else {
                         object.tell("id", "\"" + activity.id() + "\" is the id of an earlier activity already");
+                    }
+                }));
+        return Optional.of(read);
+    }
+
+    private static Optional<List<Candle>> candles(Fields fields) {
+        List<Candle> read = new ArrayList<>();
+        Set<String> ids = new HashSet<>();
+        fields.eachObject("candles", 0, Plan.MOST_CANDLES, object ->
+                CandleDraft.read(object).ifPresent(candle -> {
+                    if (ids.add(candle.id())) {
+                        read.add(candle);
+                    } else {
+                        object.tell("id", "\"" + candle.id() + "\" is the id of an earlier candle already");
                     }
                 }));
         return Optional.of(read);

@@ -23,6 +23,8 @@ final class PlanWriter {
         plan.steps().forEach(step -> steps.add(step(step)));
         ArrayNode activities = node.putArray("activities");
         plan.activities().forEach(activity -> activities.add(activity(activity)));
+        ArrayNode candles = node.putArray("candles");
+        plan.candles().forEach(candle -> candles.add(CandleJson.write(candle)));
         return node;
     }
 

@@ -27,10 +27,10 @@ final class FinishForecast {
         int[] last = new int[n];
         for (int b = 0; b < finish.length; b++) {
             double cure = Math.log(track.cureMinutes()) + priors.cure().classMean()
-                    + priors.cure().classSd() * StandardNormal.quantile(random.nextDouble());
+                    + priors.cure().classSd() * StandardNormal.draw(random);
             int latest = -1;
             for (int i = 0; i < n; i++) {
-                double z = StandardNormal.quantile(random.nextDouble());
+                double z = StandardNormal.draw(random);
                 double ready = ready(i, draws.pour(b, i), cure, z);
                 if (ready > Double.NEGATIVE_INFINITY && (latest < 0 || ready > finish[b])) {
                     latest = i;

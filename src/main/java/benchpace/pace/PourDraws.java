@@ -1,6 +1,5 @@
 package benchpace.pace;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 
@@ -25,6 +24,7 @@ final class PourDraws {
     private final double[][] pours;
     private final double[][] stalls;
     private final boolean[] counted;
+    private final boolean[] here;
     private final double[] scratch;
     private final int helped;
 
@@ -43,10 +43,12 @@ final class PourDraws {
         this.pours = new double[draws][seats.size()];
         this.stalls = new double[draws][seats.size()];
         this.counted = new boolean[seats.size()];
+        this.here = new boolean[seats.size()];
         this.scratch = new double[seats.size()];
         double[][] lower = Cholesky.factor(tempo.covariance());
         SplittableRandom random = new SplittableRandom(seed);
         for (int i = 0; i < seats.size(); i++) {
+            here[i] = track.seats().get(i).arrivedMinutes() <= now;
             counted[i] = track.seats().get(i).leftMinutes() > now && i != without.leftOutSeat();
         }
         for (int b = 0; b < draws; b++) {
@@ -99,7 +101,7 @@ final class PourDraws {
         double[] theta = tempo.theta().clone();
         double[] z = new double[tempo.dims()];
         for (int c = 0; c < z.length; c++) {
-            z[c] = StandardNormal.quantile(random.nextDouble());
+            z[c] = StandardNormal.draw(random);
         }
         for (int r = 0; r < z.length; r++) {
             for (int c = 0; c <= r; c++) {
@@ -111,7 +113,7 @@ final class PourDraws {
         int[] step = new int[seats.size()];
         for (int i = 0; i < guest.length; i++) {
             guest[i] = tempo.guestMean(i, theta)
-                    + tempo.guestSd(i) * StandardNormal.quantile(random.nextDouble());
+                    + tempo.guestSd(i) * StandardNormal.draw(random);
             begin(b, i, theta, guest[i], at, step, random);
         }
         double opening = 0;
@@ -141,16 +143,45 @@ final class PourDraws {
         }
         int n = 0;
         for (int i = 0; i < at.length; i++) {
-            if (counted[i] && track.seats().get(i).arrivedMinutes() <= now) {
-                scratch[n++] = step[i] > k ? 0 : at[i];
-            }
+            n += counts(i) ? 1 : 0;
         }
         if (n == 0) {
             return Math.max(now, before);
         }
-        Arrays.sort(scratch, 0, n);
-        int needed = n - 1 - OpeningHabit.missing(share, n);
-        return Math.max(Math.max(now, before), scratch[needed]) + priors.openings().delayMinutes();
+        // the seat waited for is the last but `missing`: keep the missing + 1 latest, ascending
+        int missing = OpeningHabit.missing(share, n);
+        int kept = 0;
+        for (int i = 0; i < at.length; i++) {
+            if (counts(i)) {
+                double done = step[i] > k ? 0 : at[i];
+                kept = keepLatest(done, kept, missing + 1);
+            }
+        }
+        return Math.max(Math.max(now, before), scratch[0]) + priors.openings().delayMinutes();
+    }
+
+    private boolean counts(int i) {
+        return counted[i] && here[i];
+    }
+
+    private int keepLatest(double value, int kept, int most) {
+        if (kept == most && value <= scratch[0]) {
+            return kept;
+        }
+        int at = kept == most ? 0 : kept;
+        if (kept == most) {
+            while (at + 1 < most && scratch[at + 1] < value) {
+                scratch[at] = scratch[at + 1];
+                at++;
+            }
+        } else {
+            while (at > 0 && scratch[at - 1] > value) {
+                scratch[at] = scratch[at - 1];
+                at--;
+            }
+        }
+        scratch[at] = value;
+        return Math.min(most, kept + 1);
     }
 
     /** Puts seat i where it may truly be now: {@code step} is the next step it has to do, from {@code at} on. */
@@ -223,7 +254,7 @@ final class PourDraws {
         if (!track.steps().get(k).kind().isWorked()) {
             return track.steps().get(k).planMinutes();
         }
-        double z = StandardNormal.quantile(random.nextDouble());
+        double z = StandardNormal.draw(random);
         double minutes = Math.exp(tempo.logPlan(k) + theta[0] + theta[k + 1] + guest + tempo.noiseSd(k) * z);
         if (random.nextDouble() < priors.stalls().odds()) {
             minutes += stallLength(random.nextDouble());

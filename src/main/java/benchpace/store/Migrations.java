@@ -19,7 +19,8 @@ final class Migrations {
     static final List<String> FILES = List.of(
             "001-events.sql",
             "002-sessions.sql",
-            "003-settings.sql");
+            "003-settings.sql",
+            "004-rooms.sql");
 
     private Migrations() { }
 

@@ -48,13 +48,13 @@ final class ClassesApi {
     }
 
     void routes(RoutesConfig routes) {
-        routes.get("/api/plans", this::plans);
-        routes.get("/api/classes", this::list);
+        Reads.route(routes, "/api/plans", this::plans);
+        Reads.route(routes, "/api/classes", this::list);
         routes.post("/api/classes", this::create);
-        routes.get("/api/classes/{id}", this::state);
+        Reads.route(routes, "/api/classes/{id}", this::state);
         routes.post("/api/classes/{id}/commands", this::command);
-        routes.get("/api/classes/{id}/events", this::events);
-        routes.get("/api/classes/{id}/stream", ctx -> streams.serve(ctx, board(ctx)));
+        Reads.route(routes, "/api/classes/{id}/events", this::events);
+        Reads.route(routes, "/api/classes/{id}/stream", ctx -> streams.serve(ctx, board(ctx)));
     }
 
     ClassBoard board(Context ctx) {

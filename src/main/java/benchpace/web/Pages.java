@@ -41,14 +41,14 @@ final class Pages {
     }
 
     void routes(RoutesConfig routes) {
-        routes.get("/", ctx -> start(ctx, 200, ""));
+        Reads.route(routes, "/", ctx -> start(ctx, 200, ""));
         for (ScreenKind kind : ScreenKind.values()) {
             String address = "/classes/{id}/" + kind.token();
-            routes.get(address, ctx -> page(ctx, kind));
-            routes.get(address + "/stream", ctx -> stream(ctx, kind));
+            Reads.route(routes, address, ctx -> page(ctx, kind));
+            Reads.route(routes, address + "/stream", ctx -> stream(ctx, kind));
         }
-        routes.get("/classes/{id}", ctx -> ctx.redirect("/classes/" + board(ctx).id() + "/" + home(ctx).token()));
-        routes.get("/classes/{id}/seats/{seat}/sheet", this::sheet);
+        Reads.route(routes, "/classes/{id}", ctx -> ctx.redirect("/classes/" + board(ctx).id() + "/" + home(ctx).token()));
+        Reads.route(routes, "/classes/{id}/seats/{seat}/sheet", this::sheet);
     }
 
     private ScreenKind home(Context ctx) {
@@ -97,12 +97,14 @@ final class Pages {
 
     private void sheet(Context ctx) {
         Viewer viewer = access.paired(ctx);
-        ClassView view = board(ctx).view();
+        ClassBoard board = board(ctx);
+        ClassView view = board.view();
         String seat = ctx.pathParam("seat");
         if (!seat.matches("\\d{1,3}") || view.seats().stream().noneMatch(s -> s.seat() == Integer.parseInt(seat))) {
             throw new Refused(Problem.notFound("There is no seat " + seat + " in this class."));
         }
-        html(ctx, screens.sheet(view, Integer.parseInt(seat), viewer));
+        int number = Integer.parseInt(seat);
+        html(ctx, screens.sheet(view, number, viewer, board.cutAway(number)));
     }
 
     private void start(Context ctx, int status, String notice) {

@@ -5,6 +5,7 @@ import benchpace.live.Refusal;
 import benchpace.plan.ActivityId;
 import benchpace.plan.Plan;
 import benchpace.plan.StepId;
+import benchpace.web.screen.Degrees;
 import java.util.stream.Collectors;
 
 /** Says why the rules of a class refused, in words for the person who tapped, and with the fitting status. */
@@ -127,6 +128,11 @@ final class RefusalWords implements Refusal.Cases<Problem> {
     }
 
     @Override public Problem absurd(Refusal.Absurd r) {
+        if (r.what().equals("celsius")) {
+            return new Problem(422, "absurd-value", "No such temperature can be", Degrees.both(r.value())
+                    + " cannot be right here: what is believed is " + Degrees.both(r.least()) + " to "
+                    + Degrees.both(r.most()) + ". Was the unit the right one?");
+        }
         return new Problem(422, "absurd-value", "No such value can be", "\"" + r.what() + "\" is "
                 + plain(r.value()) + "; it can be " + plain(r.least()) + " to " + plain(r.most()) + ".");
     }

@@ -58,7 +58,7 @@ public final class Server implements AutoCloseable {
             settings(config, limits);
             RoutesConfig routes = config.routes;
             routes.before(guard::check);
-            routes.get("/health", ctx -> Bodies.send(ctx, 200, Json.object().put("status", "ok")
+            Reads.route(routes, "/health", ctx -> Bodies.send(ctx, 200, Json.object().put("status", "ok")
                     .put("classes", boards.all().size()).put("screens", streams.count())));
             routes.post("/api/pair", access::pair);
             routes.post("/api/unpair", access::unpair);
@@ -68,6 +68,7 @@ public final class Server implements AutoCloseable {
             });
             new ClassesApi(boards, plans, access, streams, clock).routes(routes);
             new Pages(boards, plans, access, streams, screens, zone, () -> reachable.apply(port())).routes(routes);
+            boards.lessons().ifPresent(l -> new CurePages(plans, l, access, screens, zone).routes(routes));
             new GuestPages(boards, codes, access, screens, clock, () -> reachable.apply(port())).routes(routes);
             Webjars.routes(routes);
             failures(routes, screens);

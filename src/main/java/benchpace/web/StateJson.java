@@ -2,7 +2,10 @@ package benchpace.web;
 
 import benchpace.board.CandleClock;
 import benchpace.board.ClassView;
+import benchpace.board.CureDetail;
 import benchpace.board.HomeTime;
+import benchpace.board.ReadyWindow;
+import benchpace.board.RoomView;
 import benchpace.board.SeatFlag;
 import benchpace.board.SeatView;
 import benchpace.files.Json;
@@ -33,6 +36,11 @@ final class StateJson {
                 .put("reason", h.flag().reason()).put("minutesOver", h.flag().minutesOver())
                 .put("priceMinutes", h.flag().priceMinutes()).put("helper", h.helper().orElse(null)));
         state.set("forecast", forecast(view.home()));
+        state.set("room", room(view.room()));
+        view.cure().all().ifPresentOrElse(w -> {
+            ObjectNode cure = state.putObject("cure").put("basis", token(w.basis()));
+            window(cure, "ready", Optional.of(w));
+        }, () -> state.putNull("cure"));
         view.next().ifPresentOrElse(
                 n -> n.leavesBehind().forEach(state.putObject("next").put("step", n.step().id())
                         .put("name", n.step().name()).putArray("leavesBehind")::add),
@@ -61,11 +69,30 @@ final class StateJson {
                 .put("readyAt", text(candle.map(c -> c.ready().likely())))
                 .put("readyUntil", text(candle.map(c -> c.ready().until())))
                 .put("readyBasis", candle.map(c -> token(c.ready().basis())).orElse(null))
+                .put("candle", candle.flatMap(CandleClock::detail).map(CureDetail::candle).orElse(null))
                 .put("judgedSetAt", text(candle.flatMap(CandleClock::judgedSetAt)))
                 .put("flag", seat.flag().map(SeatFlag::level).map(StateJson::token).orElse(null))
                 .put("helper", seat.helper().orElse(null))
                 .put("sharesWith", seat.sharesWith().orElse(null))
                 .put("guestSaysDone", seat.hint());
+        Optional<CureDetail> detail = candle.flatMap(CandleClock::detail);
+        window(node, "skin", detail.map(CureDetail::skin));
+        window(node, "firm", detail.map(CureDetail::firm));
+        return node;
+    }
+
+    private static void window(ObjectNode node, String name, Optional<ReadyWindow> window) {
+        node.put(name + "From", text(window.map(ReadyWindow::from)))
+                .put(name + "At", text(window.map(ReadyWindow::likely)))
+                .put(name + "Until", text(window.map(ReadyWindow::until)));
+    }
+
+    private static ObjectNode room(RoomView room) {
+        ObjectNode node = Json.object().put("computed", !room.candles().isEmpty()).put("fit", room.fitWords())
+                .put("roomCelsius", room.room().map(RoomView.Warmth::celsius).orElse(null))
+                .put("pourCelsius", room.pour().map(RoomView.Warmth::celsius).orElse(null));
+        ArrayNode candles = node.putArray("candles");
+        room.candles().forEach(c -> candles.addObject().put("id", c.id()).put("name", c.name()));
         return node;
     }
 

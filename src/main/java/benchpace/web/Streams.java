@@ -5,7 +5,11 @@ import benchpace.board.ClassView;
 import benchpace.board.Mailbox;
 import benchpace.files.Json;
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
+import jakarta.servlet.AsyncContext;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
 import java.time.InstantSource;
@@ -52,30 +56,54 @@ final class Streams implements AutoCloseable {
         ctx.contentType(EventStream.MEDIA_TYPE);
         ctx.header("Cache-Control", "no-store");
         ctx.header("X-Accel-Buffering", "no");
+        if (ctx.method() == HandlerType.HEAD) {
+            return;
+        }
         ctx.future(() -> start(ctx, board, fragments));
     }
 
+    /**
+     * The future that is handed back never ends: the framework would go on with a request that may be gone by then.
+     * The writer itself ends the answer.
+     */
     private CompletableFuture<Void> start(Context ctx, ClassBoard board,
                                           Function<ClassView, Map<String, String>> fragments) {
-        CompletableFuture<Void> ended = new CompletableFuture<>();
+        AsyncContext answer = ctx.req().getAsyncContext();
+        EventStream stream = new EventStream(output(ctx));
         Mailbox mailbox = board.subscribe();
         open.add(mailbox);
         Runnable writing = () -> {
             try (mailbox) {
-                write(new EventStream(ctx.res().getOutputStream()), mailbox, fragments);
+                write(stream, mailbox, fragments);
             } catch (IOException | InterruptedException e) {
                 // the screen went away, or stopped reading for too long: it will come back
             } catch (RuntimeException e) {
                 LOG.log(Level.ERROR, "a screen of class " + board.id() + " could not be written", e);
             } finally {
                 open.remove(mailbox);
-                ended.complete(null);
+                end(answer);
             }
         };
         Thread thread = new Thread(null, writing, "screen-" + board.id(), STACK_BYTES);
         thread.setDaemon(true);
         thread.start();
-        return ended;
+        return new CompletableFuture<>();
+    }
+
+    private static OutputStream output(Context ctx) {
+        try {
+            return ctx.res().getOutputStream();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static void end(AsyncContext answer) {
+        try {
+            answer.complete();
+        } catch (IllegalStateException e) {
+            // the server has ended it already, with the connection
+        }
     }
 
     private void write(EventStream stream, Mailbox mailbox, Function<ClassView, Map<String, String>> fragments)

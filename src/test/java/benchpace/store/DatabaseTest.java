@@ -94,7 +94,8 @@ class DatabaseTest {
         try (Database database = Database.open(folder)) {
             new SqliteEventLog(database).append("a", ClassOfThree.created());
         }
-        sql("drop table session; drop table setting; pragma user_version = 1");
+        sql("drop table session; drop table setting; drop table room_lesson; "
+                + "drop table class_prior; pragma user_version = 1");
 
         try (Database database = Database.open(folder)) {
             assertThat(new SqliteEventLog(database).read("a")).containsExactly(ClassOfThree.created());

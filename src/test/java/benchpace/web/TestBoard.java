@@ -38,9 +38,11 @@ final class TestBoard implements AutoCloseable {
 
     private static final AtomicLong COMMANDS = new AtomicLong();
     private static final Logger ROOT = Logger.getLogger("");
+    private static final Logger SERVER = Logger.getLogger("org.eclipse.jetty");
 
     static {
         ROOT.setLevel(Level.WARNING);
+        SERVER.setLevel(Level.SEVERE);
     }
 
     final InstantSource clock;

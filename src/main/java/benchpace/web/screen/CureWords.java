@@ -16,7 +16,8 @@ final class CureWords {
         if (basis.isEmpty()) {
             return "";
         }
-        return (basis.get() == Basis.PLAN_FIGURE ? "The plan's figure, an estimate. " : "An estimate. ") + DECIDES;
+        return (basis.get() == Basis.PLAN_FIGURE ? "The plan's figure, an estimate. "
+                : basis.get() == Basis.COMPUTED ? "Computed for this room. " : "") + DECIDES;
     }
 
     /** For the wall, where every letter is a hand high. */

@@ -22,11 +22,17 @@ public record HomeLine(String when, String against, boolean late, String driver,
         Duration over = Duration.between(home.promised(), home.p50());
         boolean late = over.compareTo(SOON) > 0;
         String promised = times.clock(home.promised());
-        boolean early = over.compareTo(SOON.negated()) < 0;
-        String against = late ? Phrases.length(over) + " after the promised " + promised
-                : early ? Phrases.length(over.negated()) + " before the promised " + promised
-                : "as promised, " + promised;
         String basis = home.basis().isEmpty() ? "" : Phrases.sentence(home.basis()) + ".";
-        return new HomeLine(when, against, late, home.driver(), basis);
+        return new HomeLine(when, against(over, promised), late, home.driver(), basis);
+    }
+
+    private static String against(Duration over, String promised) {
+        if (over.compareTo(SOON) > 0) {
+            return Phrases.length(over) + " after the promised " + promised;
+        }
+        if (over.compareTo(SOON.negated()) < 0) {
+            return Phrases.length(over.negated()) + " before the promised " + promised;
+        }
+        return "as promised, " + promised;
     }
 }

@@ -13,11 +13,15 @@ import java.util.List;
 public record InstructorPage(Shell shell, String name, String place, String classId, String layout, int columns,
                              int rows, List<SeatingChart.Block> tables, List<SeatPlace> places, NowPanel now,
                              HelpList help, NextPanel next, HomeLine home, UndoButton undo, List<NoteLine> notes,
-                             LinesPlace linesPlace, LinesChart lines, GuestsPanel guests) {
+                             RoomPanel warmth, LinesPlace linesPlace, LinesChart lines, GuestsPanel guests) {
     private static final int BESIDE = 7;
     private static final int DRAWN = 12;
-    static final int CARDS = 2;
     static final int NOTES = 3;
+
+    /** How many cards of seats that need somebody fit beside the cue without scrolling: fewer if there is a caution. */
+    static int cards(ClassView view) {
+        return view.present().caution().isEmpty() ? 2 : 1;
+    }
 
     static InstructorPage of(Shell shell, ClassView view, Viewer viewer, Times times) {
         SeatingChart chart = view.chart();
@@ -27,9 +31,9 @@ public record InstructorPage(Shell shell, String name, String place, String clas
                 .toList();
         return new InstructorPage(shell, view.name(), view.place(), view.id(), layout, chart.columns(), chart.rows(),
                 layout.equals("folded") ? List.of() : chart.tables(), places, NowPanel.of(view, times),
-                HelpList.of(view, viewer, times, CARDS), NextPanel.of(view), HomeLine.of(view, times),
-                UndoButton.of(view, times), NoteLine.latest(view.notes(), NOTES, times), LinesPlace.of(view),
-                LinesChart.of(view, times), GuestsPanel.of(view));
+                HelpList.of(view, viewer, times, cards(view)), NextPanel.of(view), HomeLine.of(view, times),
+                UndoButton.of(view, times), NoteLine.latest(view.notes(), NOTES, times), RoomPanel.of(view, times),
+                LinesPlace.of(view), LinesChart.of(view, times), GuestsPanel.of(view));
     }
 
     static String layout(ClassView view) {

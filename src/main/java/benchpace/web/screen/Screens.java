@@ -1,6 +1,7 @@
 package benchpace.web.screen;
 
 import benchpace.board.ClassView;
+import benchpace.board.CutAway;
 import benchpace.board.SeatView;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
@@ -8,6 +9,7 @@ import gg.jte.output.StringOutput;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Renders what people look at. The parts of a page that change while a class runs come from the same templates as the
@@ -53,7 +55,11 @@ public final class Screens {
         }
         NextPanel next = NextPanel.of(view);
         parts.put("now", render("instructor/now.jte", NowPanel.of(view, times)));
-        parts.put("help", render("instructor/help.jte", HelpList.of(view, viewer, times, InstructorPage.CARDS)));
+        RoomPanel room = RoomPanel.of(view, times);
+        parts.put("fit", render("instructor/fit.jte", room));
+        parts.put("warmth", render("instructor/warmth.jte", room));
+        parts.put("help", render("instructor/help.jte", HelpList.of(view, viewer, times,
+                InstructorPage.cards(view))));
         parts.put("next", render("instructor/next.jte", next));
         parts.put("next-ask", render("instructor/next-ask.jte", next));
         parts.put("home", render("instructor/home.jte", HomeLine.of(view, times)));
@@ -73,16 +79,27 @@ public final class Screens {
     private void wall(Map<String, String> parts, ClassView view, Times times) {
         parts.put("wall-main", render("wall/main.jte", WallMain.of(view, times)));
         parts.put("wall-seats", render("wall/seats.jte", WallSeats.of(view, times)));
+        parts.put("wall-cut", render("wall/cut.jte", WallPage.cut(view)));
         parts.put("wall-next", render("wall/next.jte", WallPage.next(view)));
     }
 
     /** The inside of the seat sheet. @param seat one of the view's */
     public String sheet(ClassView view, int seat, Viewer viewer) {
-        return render("instructor/sheet.jte", SeatSheet.of(view, view.seat(seat), viewer));
+        return sheet(view, seat, viewer, Optional.empty());
+    }
+
+    /** The same with its candle cut open. */
+    public String sheet(ClassView view, int seat, Viewer viewer, Optional<CutAway> cut) {
+        return render("instructor/sheet.jte", SeatSheet.of(view, view.seat(seat), viewer, cut));
     }
 
     public String start(StartView view) {
         return render("start/page.jte", view);
+    }
+
+    /** Candles tried out side by side. */
+    public String cure(CurePage page) {
+        return render("cure/page.jte", page);
     }
 
     /** The page behind the code at a seat. */
@@ -106,9 +123,13 @@ public final class Screens {
             case HELPER -> view.name() + ", helper";
             case WALL -> view.name();
         };
-        List<String> sheets = kind == ScreenKind.INSTRUCTOR ? List.of("seating", "sheet", "lines") : List.of();
-        return new Shell(title, kind.token(), sheets,
-                view.id(), Counter.iso(view.now()), view.zone().getId(), viewer.role().token(), viewer.initials());
+        List<String> sheets = switch (kind) {
+            case INSTRUCTOR -> List.of("seating", "sheet", "cut", "lines");
+            case HELPER -> List.of();
+            case WALL -> List.of("cut");
+        };
+        return new Shell(title, kind.token(), sheets, view.id(), Counter.iso(view.now()), view.zone().getId(),
+                viewer.role().token(), viewer.initials());
     }
 
     private String render(String template, Object of) {

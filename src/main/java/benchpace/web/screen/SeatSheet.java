@@ -2,6 +2,7 @@ package benchpace.web.screen;
 
 import benchpace.board.CandleClock;
 import benchpace.board.ClassView;
+import benchpace.board.CutAway;
 import benchpace.board.SeatFlag;
 import benchpace.board.SeatView;
 import java.time.Duration;
@@ -17,12 +18,13 @@ import java.util.Optional;
  * @param candle     how its candle stands, in words; empty if none was poured
  * @param settled    a hand test has been made
  * @param open       the class is still open, so that something may be changed
+ * @param wax        what is computed of its candle
  */
 public record SeatSheet(SeatTile tile, String word, String reason, String gaps, List<StepChoice> otherSteps,
                         String candle, Optional<Counter> ready, String basis, boolean poured, boolean settled,
                         Presence presence, Optional<Integer> sharesWith, String sharedBy, List<Tap> taps,
                         List<NoteLine> notes, List<Integer> others, boolean instructor, boolean open, String helper,
-                        boolean mine) {
+                        boolean mine, SheetCandle wax) {
     private static final List<Integer> EARLIER = List.of(1, 2, 5, 10);
 
     /** Whether somebody sits there. */
@@ -35,7 +37,7 @@ public record SeatSheet(SeatTile tile, String word, String reason, String gaps, 
 
     public record Earlier(int minutes, String to) { }
 
-    static SeatSheet of(ClassView view, SeatView seat, Viewer viewer) {
+    static SeatSheet of(ClassView view, SeatView seat, Viewer viewer, Optional<CutAway> cut) {
         Times times = new Times(view.zone());
         SeatTile tile = SeatTile.of(seat, view, times);
         Optional<CandleClock> candle = seat.candle();
@@ -50,7 +52,7 @@ public record SeatSheet(SeatTile tile, String word, String reason, String gaps, 
                 taps(seat, times), NoteLine.latest(seat.notes(), 6, times),
                 view.seats().stream().map(SeatView::seat).filter(n -> n != seat.seat()).toList(),
                 viewer.instructor(), view.stage() != ClassView.Stage.CLOSED, seat.helper().orElse(""),
-                seat.helper().filter(viewer.initials()::equals).isPresent());
+                seat.helper().filter(viewer.initials()::equals).isPresent(), SheetCandle.of(view, seat, cut, times));
     }
 
     private static Presence presence(SeatView seat) {

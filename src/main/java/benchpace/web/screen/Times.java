@@ -43,12 +43,21 @@ public record Times(ZoneId zone) {
 
     /** "20:10" for a plan's figure, "20:05 to 20:20" where a range is known. */
     public String roughly(ReadyWindow window) {
+        return roughly(window, " to ");
+    }
+
+    /** The same for where letters are large: "20:05\u201320:20". */
+    public String briefly(ReadyWindow window) {
+        return roughly(window, "\u2013");
+    }
+
+    private String roughly(ReadyWindow window, String to) {
         long down = Math.floorDiv(window.from().getEpochSecond(), FIVE_MINUTES) * FIVE_MINUTES;
         String from = clock(Instant.ofEpochSecond(down));
         String until = roughly(window.until());
         if (window.basis() != ReadyWindow.Basis.COMPUTED || from.equals(until)) {
             return roughly(window.likely());
         }
-        return from + " to " + until;
+        return from + to + until;
     }
 }

@@ -5,6 +5,7 @@ import benchpace.board.ClassView.NowView;
 import benchpace.board.ClassView.Stage;
 import benchpace.board.ReadyWindow;
 import benchpace.plan.StepKind;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -40,11 +41,12 @@ public record WallMain(String kicker, String heading, String sentence, Optional<
     private static WallMain setting(ClassView view, Times times) {
         NowView now = view.present();
         Optional<ReadyWindow> window = view.cure().all().or(view.cure()::first);
-        Optional<Counter> count = window.map(w -> Counter.ready(w, "left", "any minute now", times));
+        Optional<Counter> count = window.map(
+                w -> Counter.ready(w, "left", "any minute now", "time to try them", times));
         String when = view.cure().all().isPresent() ? "All candles ready about " + allReady(view, times)
                 : window.map(w -> "First candles ready about " + times.roughly(w)).orElse("");
-        return new WallMain(when, now.heading(), now.wall(), count, List.of(), "",
-                view.cure().poured() == 0 ? "" : CureWords.wall(window));
+        String small = view.cure().poured() == 0 ? "" : CureWords.wall(window);
+        return new WallMain(when, now.heading(), now.wall(), count, List.of(), "", small);
     }
 
     /** A friendly window once the last pour is in: when the last of them should be firm. */
@@ -55,7 +57,7 @@ public record WallMain(String kicker, String heading, String sentence, Optional<
     private static WallMain working(ClassView view, Times times) {
         NowView now = view.present();
         boolean tapped = now.step().filter(s -> s.kind().needsTap()).isPresent() && now.of() > 0;
-        List<Boolean> dots = new java.util.ArrayList<>(Collections.nCopies(tapped ? now.done() : 0, true));
+        List<Boolean> dots = new ArrayList<>(Collections.nCopies(tapped ? now.done() : 0, true));
         dots.addAll(Collections.nCopies(tapped ? now.of() - now.done() : 0, false));
         String progress = !tapped ? "" : now.done() == 0 ? "Take your time"
                 : now.done() == now.of() ? "Everybody is done" : now.done() + " of " + now.of() + " done";

@@ -3,6 +3,7 @@ package benchpace.web.screen;
 import benchpace.board.CandleClock;
 import benchpace.board.ClassView;
 import benchpace.board.ClassView.Stage;
+import benchpace.board.ReadyWindow;
 import benchpace.board.SeatView;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -24,6 +25,7 @@ public record WallSeats(String heading, List<Candle> candles, List<Group> groups
     private static final int SEATS_A_DENSE_LINE = 13;
     private static final int MOST_LINES = 5;
     private static final int MOST_DENSE_LINES = 6;
+    private static final int MOST_STACKED_LINES = 8;
     /** Widths of the groups to try, in minutes, until they fit. */
     private static final List<Integer> WIDTHS = List.of(5, 10, 15, 30, 60);
 
@@ -45,19 +47,22 @@ public record WallSeats(String heading, List<Candle> candles, List<Group> groups
 
     static WallSeats of(ClassView view, Times times) {
         List<Poured> poured = poured(view);
+        boolean beside = WallMain.waits(view) && view.room().cutAway().isPresent();
         if (poured.size() <= MOST_CARDS) {
-            List<Candle> candles = poured.stream()
-                    .map(p -> new Candle(p.seat(), p.ready(), times.roughly(p.likely()), count(p, times))).toList();
+            List<Candle> candles = poured.stream().map(p -> new Candle(p.seat(), p.ready(),
+                    times.briefly(p.clock().ready()), count(p, times))).toList();
             return new WallSeats("Each candle, by seat number, about", candles, List.of(), false);
         }
         List<Group> groups = List.of();
         for (int minutes : WIDTHS) {
             groups = groups(poured, minutes, times);
-            if (lines(groups, SEATS_A_DENSE_LINE) <= MOST_DENSE_LINES) {
+            if (beside ? stackedLines(groups) <= MOST_STACKED_LINES
+                    : lines(groups, SEATS_A_DENSE_LINE) <= MOST_DENSE_LINES) {
                 break;
             }
         }
-        boolean dense = lines(groups, SEATS_A_LINE) > MOST_LINES;
+        boolean dense = beside ? stackedLines(groups) > MOST_STACKED_LINES - 2
+                : lines(groups, SEATS_A_LINE) > MOST_LINES;
         return new WallSeats("Candles ready about, by seat number", List.of(), groups, dense);
     }
 
@@ -74,6 +79,11 @@ public record WallSeats(String heading, List<Candle> candles, List<Group> groups
 
     private static int lines(List<Group> groups, int seatsALine) {
         return groups.stream().mapToInt(g -> (g.seats().size() + seatsALine - 1) / seatsALine).sum();
+    }
+
+    /** Beside a drawing a group's time stands above its seats. */
+    private static int stackedLines(List<Group> groups) {
+        return groups.size() + lines(groups, SEATS_A_LINE);
     }
 
     private static List<Group> groups(List<Poured> poured, int minutes, Times times) {
@@ -93,12 +103,15 @@ public record WallSeats(String heading, List<Candle> candles, List<Group> groups
     /** A group counts to its last candle. */
     private static Group group(List<Poured> some, Times times) {
         Poured last = some.stream().max(Comparator.comparing(Poured::likely)).orElseThrow();
-        return new Group(last.ready(), times.roughly(last.likely()), count(last, times),
-                some.stream().map(Poured::seat).sorted().toList());
+        ReadyWindow window = last.clock().ready();
+        Instant from = some.stream().map(p -> p.clock().ready().from()).min(Comparator.naturalOrder()).orElseThrow();
+        Instant until = some.stream().map(p -> p.clock().ready().until()).max(Comparator.naturalOrder()).orElseThrow();
+        return new Group(last.ready(), times.briefly(new ReadyWindow(from, window.likely(), until, window.basis())),
+                count(last, times), some.stream().map(Poured::seat).sorted().toList());
     }
 
     private static Counter count(Poured poured, Times times) {
-        return Counter.ready(poured.clock().ready(), "bare", "soon", "soon", times);
+        return Counter.ready(poured.clock().ready(), "bare", "soon", "try it", times);
     }
 
     public boolean empty() {

@@ -1,9 +1,12 @@
 package benchpace.web.screen;
 
 import benchpace.board.ClassView;
+import benchpace.board.CutAway;
 import benchpace.board.PlanCureClock;
 import benchpace.board.PosteriorPaceWatch;
+import benchpace.board.RoomCureClock;
 import benchpace.board.ViewMaker;
+import benchpace.cure.RoomFit;
 import benchpace.files.PlanFile;
 import benchpace.live.ClassEvent;
 import benchpace.live.LiveClass;
@@ -20,6 +23,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** An invented class, told tap by tap in minutes after its start, and seen as the board sees it. */
@@ -28,6 +32,8 @@ final class Evening {
     static final Instant START = Instant.parse("2027-03-04T18:00:00Z");
     private static final List<String> NAMES = List.of("Ada", "Bruno", "", "Cleo", "Dag", "Edda", "Finn", "", "Greta",
             "Hugo", "Ina", "Jonte");
+
+    private static final RoomCureClock COMPUTED = new RoomCureClock((id, room) -> RoomFit.untaught());
 
     private final List<Recorded> history = new ArrayList<>();
 
@@ -57,7 +63,7 @@ final class Evening {
     static Plan plan(String name, TableShape shape) {
         Plan plan = plan(name);
         return new Plan(plan.id(), plan.name(), plan.about(), plan.place(), plan.usualSeats(), shape, plan.steps(),
-                plan.activities());
+                plan.activities(), plan.candles());
     }
 
     Evening open(double minute, String step) {
@@ -99,5 +105,15 @@ final class Evening {
 
     ClassView view(double minute) {
         return new ViewMaker(new PlanCureClock(), new PosteriorPaceWatch(), ZONE).view("evening", live(), at(minute));
+    }
+
+    /** The same with the cure computed, in a room that has taught nothing. */
+    ClassView computed(double minute) {
+        return new ViewMaker(COMPUTED, new PosteriorPaceWatch(), ZONE).view("evening", live(), at(minute));
+    }
+
+    /** A seat's candle cut open. */
+    Optional<CutAway> cutAway(int seat, double minute) {
+        return COMPUTED.cutAway("evening", live(), new SeatNumber(seat), at(minute));
     }
 }

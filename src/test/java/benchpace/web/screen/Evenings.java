@@ -11,8 +11,9 @@ import java.util.Map;
 
 /** Situations a screen has to cope with, from an empty room to forty seats and the strangest names. */
 final class Evenings {
-    static final List<String> ODD_NAMES = List.of("x\"><script>alert(1)</script>", "\u05D0\u05D1\u05D9\u05D2\u05D9\u05DC",
-            "\u202Eevil\u202C", "A\u0301ngel\n\nevent: state", "Maximiliane-Charlotte von Unterlangenfeld", "&amp; ${1+1}",
+    static final List<String> ODD_NAMES = List.of("x\"><script>alert(1)</script>",
+            "\u05D0\u05D1\u05D9\u05D2\u05D9\u05DC", "\u202Eevil\u202C", "A\u0301ngel\n\nevent: state",
+            "Maximiliane-Charlotte von Unterlangenfeld", "&amp; ${1+1}",
             "'; --", "\uD83D\uDD6F\uFE0F\uD83D\uDD6F\uFE0F");
 
     private Evenings() { }
@@ -30,7 +31,8 @@ final class Evenings {
         all.put("cure", cure().view(70));
         all.put("try-it", cure().event(95, new ClassEvent.JudgedSet(seat(2))).view(101));
         all.put("finish", finish().view(112));
-        all.put("closed", finish().done(117, "wrap", 1, 2, 4, 5, 6, 7, 8).event(120, new ClassEvent.ClassClosed()).view(121));
+        all.put("closed", finish().done(117, "wrap", 1, 2, 4, 5, 6, 7, 8)
+                .event(120, new ClassEvent.ClassClosed()).view(121));
         all.put("odd-names", Evening.of(Evening.plan("evening-pour"), 8, ODD_NAMES).open(0, "welcome")
                 .done(9, "vessel", 1, 2, 3).view(16));
         all.put("six", Evening.of("table-of-six", 6).open(0, "hello").done(7, "tin", 1, 2, 3, 4, 5, 6).open(8, "wicks")
@@ -42,7 +44,24 @@ final class Evenings {
         all.put("forty-horseshoe", many("big-table", 40, TableShape.HORSESHOE).view(19));
         all.put("cure-24", poured(24).view(62));
         all.put("cure-40", poured(40).view(62));
+        all.put("computed", computed().computed(62));
+        all.put("computed-early", computed().computed(46));
+        all.put("computed-read", read().computed(62));
+        all.put("computed-try", read().event(85, new ClassEvent.JudgedSet(seat(4))).computed(125));
+        all.put("computed-24", poured(24).computed(50));
+        all.put("computed-40", poured(40).computed(50));
         return all;
+    }
+
+    /** Eight candles of two kinds, the room and the pour measured. */
+    static Evening computed() {
+        return cure().event(36, new ClassEvent.PourRead(61)).event(41, new ClassEvent.RoomRead(20.5))
+                .event(42, new ClassEvent.CandleChosen(seat(6), "tin-paraffin"));
+    }
+
+    /** The same with a thermometer held to one of them. */
+    static Evening read() {
+        return computed().event(54, new ClassEvent.TemperatureRead(seat(5), 43));
     }
 
     static SeatNumber seat(int number) {
@@ -56,7 +75,8 @@ final class Evenings {
     static Evening wicks() {
         return eight().open(0, "welcome").done(8, "vessel", 1, 2, 4, 5, 6, 7, 8, 3).open(9, "wicks")
                 .done(12, "wicks", 1, 2, 6).event(12.5, new ClassEvent.SeatPaused(seat(8)))
-                .done(14, "wicks", 3, 5).event(15, new ClassEvent.SeatNoted(seat(4), "Left-handed, wants the bar turned"))
+                .done(14, "wicks", 3, 5)
+                .event(15, new ClassEvent.SeatNoted(seat(4), "Left-handed, wants the bar turned"))
                 .event(17, new ClassEvent.HelpClaimed(seat(4), "MO"));
     }
 
@@ -93,8 +113,8 @@ final class Evenings {
     private static Evening pour() {
         Evening evening = eight().event(-5, new ClassEvent.SeatExpected(seat(8)))
                 .event(-4, new ClassEvent.SeatPaired(seat(2), seat(3)));
-        for (String[] step : new String[][] {{"0", "welcome"}, {"9", "wicks"}, {"16", "fragrance"}, {"24", "before-wax"},
-                {"26", "mix"}, {"33", "pour"}}) {
+        for (String[] step : new String[][] {{"0", "welcome"}, {"9", "wicks"}, {"16", "fragrance"},
+                {"24", "before-wax"}, {"26", "mix"}, {"33", "pour"}}) {
             evening.open(Double.parseDouble(step[0]), step[1]);
             evening.done(Double.parseDouble(step[0]) + 4, step[1].equals("welcome") ? "vessel"
                     : step[1].equals("before-wax") || step[1].equals("pour") ? "none" : step[1],
@@ -104,7 +124,8 @@ final class Evenings {
     }
 
     private static Evening cure() {
-        return pour().done(40.2, "pour", 4, 6).done(41, "centre", 2, 5).event(41.5, new ClassEvent.SeatArrived(seat(8), "Hale"))
+        return pour().done(40.2, "pour", 4, 6).done(41, "centre", 2, 5)
+                .event(41.5, new ClassEvent.SeatArrived(seat(8), "Hale"))
                 .done(42.5, "centre", 4, 6).done(43, "pour", 7, 8).done(45, "centre", 7, 8);
     }
 
@@ -117,20 +138,23 @@ final class Evenings {
     }
 
     private static Evening twelve() {
-        return Evening.of(Evening.plan("evening-pour", TableShape.HORSESHOE), 12, List.of("Ada", "Bruno", "Cleo", "Dag", ""))
+        return Evening.of(Evening.plan("evening-pour", TableShape.HORSESHOE), 12,
+                        List.of("Ada", "Bruno", "Cleo", "Dag", ""))
                 .open(0, "welcome").done(8, "vessel", Evening.seats(1, 12)).open(12, "wicks")
                 .done(15, "wicks", 1, 2, 3, 4, 5, 6, 8, 9);
     }
 
     private static Evening many(String plan, int seats, TableShape shape) {
-        return Evening.of(Evening.plan(plan, shape), seats, List.of("Ada", "Bruno", "Cleo", "Dag", "", "Edda", "Annegret"))
+        return Evening.of(Evening.plan(plan, shape), seats,
+                        List.of("Ada", "Bruno", "Cleo", "Dag", "", "Edda", "Annegret"))
                 .open(0, "welcome").open(6, "vessel").done(8, "vessel", Evening.seats(1, seats)).open(10, "wicks")
                 .done(14, "wicks", Evening.seats(1, seats - 9)).done(17, "wicks", seats - 1, seats);
     }
 
     private static Evening poured(int seats) {
         int[] all = Evening.seats(1, seats);
-        return Evening.of("big-table", seats).open(0, "welcome").open(5, "vessel").done(6, "vessel", all).open(15, "wicks")
+        return Evening.of("big-table", seats).open(0, "welcome").open(5, "vessel").done(6, "vessel", all)
+                .open(15, "wicks")
                 .open(20, "fragrance").open(25, "mix").open(30, "pour").done(34, "pour", all).done(43, "centre", all)
                 .event(60, new ClassEvent.JudgedSet(seat(3)));
     }

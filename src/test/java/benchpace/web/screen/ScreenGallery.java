@@ -21,7 +21,8 @@ import java.util.Optional;
 
 /**
  * Lays every screen out in many situations and photographs it, to be looked at: pictures and pages land in
- * {@code target/gallery}. Run by hand; {@code --only=expression} limits it to names that match.
+ * {@code target/gallery}. Run by hand ({@code mvn test-compile exec:java -Dexec.classpathScope=test
+ * -Dexec.mainClass=benchpace.web.screen.ScreenGallery}); {@code --only=expression} limits it to names that match.
  */
 public final class ScreenGallery {
     private static final String HOST = "http://127.0.0.1:1";
@@ -29,8 +30,9 @@ public final class ScreenGallery {
     private static final Map<String, String> WEBJARS = Map.of(
             "/webjars/htmx.js", "/META-INF/resources/webjars/htmx.org/2.0.10/dist/htmx.min.js",
             "/webjars/htmx-sse.js", "/META-INF/resources/webjars/htmx-ext-sse/2.2.2/sse.js");
-    private static final String POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; "
-            + "connect-src 'self'; font-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+    private static final String POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; "
+            + "img-src 'self' data:; connect-src 'self'; font-src 'self'; form-action 'self'; "
+            + "base-uri 'none'; frame-ancestors 'none'";
 
     /** What to do with a page before its picture is taken. */
     private record Shot(String name, String html, int width, int height, String then) { }
@@ -83,8 +85,16 @@ public final class ScreenGallery {
             sheets.put("/classes/evening/seats/" + seat + "/sheet", screens.sheet(wicks, seat, lead));
         }
         ClassView cure = Evenings.all().get("cure");
-        shots.add(new Shot("sheet-5-cure", screens.page(ScreenKind.INSTRUCTOR, cure, lead), 1280, 800, "[data-open-seat='5']"));
+        shots.add(new Shot("sheet-5-cure", screens.page(ScreenKind.INSTRUCTOR, cure, lead), 1280, 800,
+                "[data-open-seat='5']"));
         sheets.put("/classes/evening/seats/5/sheet", screens.sheet(cure, 5, lead));
+        ClassView read = Evenings.read().computed(62);
+        String computed = screens.page(ScreenKind.INSTRUCTOR, read, lead);
+        sheets.put("/classes/evening/seats/6/sheet", screens.sheet(read, 6, lead, Evenings.read().cutAway(6, 62)));
+        sheets.put("/classes/evening/seats/2/sheet", screens.sheet(read, 2, lead, Evenings.read().cutAway(2, 62)));
+        shots.add(new Shot("sheet-6-computed", computed, 1280, 800, "[data-open-seat='6']"));
+        shots.add(new Shot("sheet-2-computed-pocket", computed, 390, 844, "[data-open-seat='2']"));
+        shots.add(new Shot("warmth", computed, 1280, 800, "#warmth-button"));
         shots.add(new Shot("ask-next", page, 1280, 800, "#next-button"));
         shots.add(new Shot("keys", page, 1280, 800, "[data-open='keys-dialog']"));
         shots.add(new Shot("ask-next-phone", page, 390, 844, "#next-button"));
@@ -114,13 +124,13 @@ public final class ScreenGallery {
         }
         ZoneId zone = Evening.ZONE;
         return new StartView(role, "", List.of(
-                new StartView.ClassRow("evening", "Evening pour", "The Tallow Loft, Quay Lane, Marrowby", Evening.START, zone,
-                        "running"),
+                new StartView.ClassRow("evening", "Evening pour", "The Tallow Loft, Quay Lane, Marrowby", Evening.START,
+                        zone, "running"),
                 new StartView.ClassRow("old", "Table of six", "", Evening.at(-3000), zone, "closed")),
                 List.of(new StartView.PlanChoice("evening-pour", "Evening pour", 8),
                         new StartView.PlanChoice("big-table", "Big table", 24)),
                 Optional.of(new StartView.Link("http://192.168.1.20:7070/", code)),
-                role.map(r -> new StartView.Link("http://192.168.1.20:7070/#helper=0123456789abcdef0123456789abcdef", code)),
+                role.map(r -> new StartView.Link("http://192.168.1.20:7070/#helper=0123456789abcdef", code)),
                 role.isEmpty() ? "Pair this device first, then the page opens." : "");
     }
 
@@ -151,7 +161,8 @@ public final class ScreenGallery {
         Object high = page.evaluate("document.documentElement.scrollHeight > innerHeight + 1 "
                 + "|| [...document.querySelectorAll('.room, .lead')].some(e => e.scrollHeight > e.clientHeight + 1)"
                 + "|| [...document.querySelectorAll('.wall > *')].some(e => e.scrollHeight > e.clientHeight + 2)");
-        if (Boolean.TRUE.equals(wide) || Boolean.TRUE.equals(high) && (name.startsWith("tablet") || name.startsWith("wall"))) {
+        boolean mustFit = name.startsWith("tablet") || name.startsWith("wall");
+        if (Boolean.TRUE.equals(wide) || mustFit && Boolean.TRUE.equals(high)) {
             System.out.println(name + ": does not fit" + (Boolean.TRUE.equals(wide) ? " (wide)" : ""));
         }
         new AxeBuilder(page).analyze().getViolations().forEach(v -> {
@@ -168,20 +179,25 @@ public final class ScreenGallery {
             route.fulfill(new Route.FulfillOptions().setContentType("text/html; charset=utf-8").setBody(pages.get(path))
                     .setHeaders(Map.of("Content-Security-Policy", POLICY, "Content-Type", "text/html; charset=utf-8")));
         } else if (sheets.containsKey(path)) {
-            route.fulfill(new Route.FulfillOptions().setContentType("text/html; charset=utf-8").setBody(sheets.get(path)));
+            answer(route, "text/html; charset=utf-8", sheets.get(path).getBytes(StandardCharsets.UTF_8));
         } else if (WEBJARS.containsKey(path)) {
-            route.fulfill(new Route.FulfillOptions().setContentType("text/javascript").setBody(resource(WEBJARS.get(path))));
+            answer(route, "text/javascript", resource(WEBJARS.get(path)));
         } else if (path.startsWith("/static/")) {
-            String type = path.endsWith(".css") ? "text/css" : path.endsWith(".svg") ? "image/svg+xml" : "text/javascript";
-            route.fulfill(new Route.FulfillOptions().setContentType(type).setBodyBytes(file(path)));
+            String type = path.endsWith(".css") ? "text/css"
+                    : path.endsWith(".svg") ? "image/svg+xml" : "text/javascript";
+            answer(route, type, file(path));
         } else if (!path.endsWith("/stream")) {
             route.abort();
         } // a stream is left open without a word
     }
 
-    private static String resource(String path) {
+    private static void answer(Route route, String type, byte[] body) {
+        route.fulfill(new Route.FulfillOptions().setContentType(type).setBodyBytes(body));
+    }
+
+    private static byte[] resource(String path) {
         try (var in = ScreenGallery.class.getResourceAsStream(path)) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            return in.readAllBytes();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -1,0 +1,177 @@
+package benchpace.store;
+
+import benchpace.cure.RoomFit;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What rooms have taught, kept over restarts. Each class leaves one lesson; the latest is what the next class in that
+ * room starts from, and what a class started from stays as it was, whatever is learned or reset meanwhile.
+ */
+public final class Rooms {
+    private static final String FIT = "log_loss_mean, log_loss_sd, ready_mean, ready_sd, observations";
+
+    /**
+     * What a room has taught so far.
+     *
+     * @param room    its name; empty for "this room"
+     * @param classes how many classes taught it
+     * @param at      when the latest of them did
+     */
+    public record Taught(String room, RoomFit fit, int classes, Instant at) { }
+
+    private final Database database;
+
+    public Rooms(Database database) {
+        this.database = database;
+    }
+
+    /** What a class starts from: fixed for that class when this is first asked. */
+    public RoomFit prior(String classId, String room) {
+        return started(classId).orElseGet(() -> fix(classId, room, before(classId, room)));
+    }
+
+    /** What a class started from, if that is fixed already. */
+    public Optional<RoomFit> started(String classId) {
+        return database.read(connection -> one(connection,
+                "select " + FIT + " from class_prior where class_id = ?", classId));
+    }
+
+    private RoomFit fix(String classId, String room, RoomFit fit) {
+        database.write(connection -> {
+            try (PreparedStatement insert = connection.prepareStatement("insert into class_prior (" + FIT
+                    + ", class_id, room) values (?, ?, ?, ?, ?, ?, ?) on conflict (class_id) do nothing")) {
+                set(insert, fit);
+                insert.setString(6, classId);
+                insert.setString(7, room);
+                return insert.executeUpdate();
+            }
+        });
+        return started(classId).orElseThrow();
+    }
+
+    /** What the room had taught before that class, ready for the next one. */
+    public RoomFit before(String classId, String room) {
+        return database.read(connection -> {
+            try (PreparedStatement select = connection.prepareStatement("select " + FIT + " from room_lesson "
+                    + "where room = ? and ordinal < coalesce((select ordinal from room_lesson where class_id = ?), "
+                    + Long.MAX_VALUE + ") order by ordinal desc limit 1")) {
+                select.setString(1, room);
+                select.setString(2, classId);
+                return first(select);
+            }
+        }).map(RoomFit::forNextClass).orElseGet(RoomFit::untaught);
+    }
+
+    /** The event up to which a class's lesson was drawn; 0 if never. */
+    public long lessonSeq(String classId) {
+        return database.read(connection -> {
+            try (PreparedStatement select = connection.prepareStatement(
+                    "select lesson_seq from class_prior where class_id = ?")) {
+                select.setString(1, classId);
+                try (ResultSet row = select.executeQuery()) {
+                    return row.next() ? row.getLong(1) : 0L;
+                }
+            }
+        });
+    }
+
+    /**
+     * Keeps what a class taught, in place of an earlier lesson of the same class.
+     *
+     * @param lesson empty if it taught nothing
+     * @param seq    the class's last event that it rests on
+     */
+    public void learn(String classId, String room, Optional<RoomFit> lesson, long seq, Instant now) {
+        database.write(connection -> {
+            long ordinal = ordinal(connection, classId, room);
+            change(connection, "delete from room_lesson where class_id = ?", classId);
+            if (lesson.isPresent()) {
+                try (PreparedStatement insert = connection.prepareStatement("insert into room_lesson (" + FIT
+                        + ", room, ordinal, class_id, learned_ms) values (?, ?, ?, ?, ?, ?, ?, ?, ?)")) {
+                    set(insert, lesson.get());
+                    insert.setString(6, room);
+                    insert.setLong(7, ordinal);
+                    insert.setString(8, classId);
+                    insert.setLong(9, now.toEpochMilli());
+                    insert.executeUpdate();
+                }
+            }
+            return change(connection, "update class_prior set lesson_seq = ? where class_id = ?", seq, classId);
+        });
+    }
+
+    private static long ordinal(Connection connection, String classId, String room) throws SQLException {
+        try (PreparedStatement select = connection.prepareStatement("select coalesce("
+                + "(select ordinal from room_lesson where class_id = ?), "
+                + "(select max(ordinal) + 1 from room_lesson where room = ?), 1)")) {
+            select.setString(1, classId);
+            select.setString(2, room);
+            try (ResultSet row = select.executeQuery()) {
+                return row.getLong(1);
+            }
+        }
+    }
+
+    /** Every room that has taught something, by name. */
+    public List<Taught> all() {
+        return database.read(connection -> {
+            List<Taught> rooms = new ArrayList<>();
+            try (PreparedStatement select = connection.prepareStatement("select " + FIT + ", room, learned_ms, "
+                    + "(select count(*) from room_lesson o where o.room = l.room) from room_lesson l "
+                    + "where ordinal = (select max(ordinal) from room_lesson m where m.room = l.room) order by room");
+                 ResultSet row = select.executeQuery()) {
+                while (row.next()) {
+                    rooms.add(new Taught(row.getString(6), fit(row), row.getInt(8),
+                            Instant.ofEpochMilli(row.getLong(7))));
+                }
+            }
+            return rooms;
+        });
+    }
+
+    /** Forgets what a room has taught. @return whether there was anything to forget */
+    public boolean reset(String room) {
+        return database.write(connection -> change(connection, "delete from room_lesson where room = ?", room)) > 0;
+    }
+
+    private static Optional<RoomFit> one(Connection connection, String sql, String key) throws SQLException {
+        try (PreparedStatement select = connection.prepareStatement(sql)) {
+            select.setString(1, key);
+            return first(select);
+        }
+    }
+
+    private static Optional<RoomFit> first(PreparedStatement select) throws SQLException {
+        try (ResultSet row = select.executeQuery()) {
+            return row.next() ? Optional.of(fit(row)) : Optional.empty();
+        }
+    }
+
+    private static RoomFit fit(ResultSet row) throws SQLException {
+        return new RoomFit(row.getDouble(1), row.getDouble(2), row.getDouble(3), row.getDouble(4), row.getInt(5));
+    }
+
+    private static void set(PreparedStatement statement, RoomFit fit) throws SQLException {
+        statement.setDouble(1, fit.logLossMean());
+        statement.setDouble(2, fit.logLossSd());
+        statement.setDouble(3, fit.readyMean());
+        statement.setDouble(4, fit.readySd());
+        statement.setInt(5, fit.observations());
+    }
+
+    private static int change(Connection connection, String sql, Object... values) throws SQLException {
+        try (PreparedStatement statement = connection.prepareStatement(sql)) {
+            for (int i = 0; i < values.length; i++) {
+                statement.setObject(i + 1, values[i]);
+            }
+            return statement.executeUpdate();
+        }
+    }
+}

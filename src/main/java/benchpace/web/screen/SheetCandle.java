@@ -1,0 +1,40 @@
+package benchpace.web.screen;
+
+import benchpace.board.CandleClock;
+import benchpace.board.ClassView;
+import benchpace.board.CureDetail;
+import benchpace.board.CutAway;
+import benchpace.board.ReadyWindow;
+import benchpace.board.RoomView;
+import benchpace.board.SeatView;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The computed part of a seat's candle on its sheet.
+ *
+ * @param choices what it may make; empty if nothing is computed
+ * @param chosen  the id of what it makes
+ * @param skin    "19:20 to 19:35"; empty if not computed
+ * @param cut     the candle cut open; empty before the pour
+ */
+public record SheetCandle(List<RoomView.Choice> choices, String chosen, String skin, String firm,
+                          Optional<CutDrawing> cut) {
+
+    static SheetCandle of(ClassView view, SeatView seat, Optional<CutAway> cut, Times times) {
+        RoomView room = view.room();
+        String first = room.candles().isEmpty() ? "" : room.candles().get(0).id();
+        Optional<CureDetail> detail = seat.candle().flatMap(CandleClock::detail);
+        return new SheetCandle(room.candles(), room.chosen().getOrDefault(seat.seat(), first),
+                words(detail.map(CureDetail::skin), times), words(detail.map(CureDetail::firm), times),
+                cut.map(c -> CutDrawing.of(c, "sheet-cut")));
+    }
+
+    private static String words(Optional<ReadyWindow> window, Times times) {
+        return window.map(times::roughly).orElse("");
+    }
+
+    public boolean computed() {
+        return !skin.isEmpty();
+    }
+}
