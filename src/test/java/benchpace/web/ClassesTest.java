@@ -166,12 +166,8 @@ class ClassesTest {
 
     @Test void a_seat_that_is_far_over_its_time_is_flagged_with_its_reason() {
         String id = board.evening();
-        board.tap(id, opening("wicks")).ok();
-        board.testClock().advanceMinutes(4);
-        for (int seat : new int[] {1, 2, 3, 5, 6, 7, 8}) {
-            board.tap(id, finish(seat, "wicks")).ok();
-        }
-        board.testClock().advanceMinutes(14);
+        board.stuckAtWicks(id, 4);
+        board.testClock().advanceMinutes(12);
 
         JsonNode flags = board.state(id).json().get("flags");
 
