@@ -166,14 +166,30 @@ class ClassesTest {
 
     @Test void a_seat_that_is_far_over_its_time_is_flagged_with_its_reason() {
         String id = board.evening();
-        board.tap(id, opening("wicks")).ok();
-        board.testClock().advanceMinutes(30);
+        board.stuckAtWicks(id, 4);
+        board.testClock().advanceMinutes(12);
 
         JsonNode flags = board.state(id).json().get("flags");
 
-        assertThat(flags).hasSize(8);
+        assertThat(flags).hasSize(1);
         assertThat(flags.get(0).get("level").textValue()).isEqualTo("behind");
-        assertThat(flags.get(0).get("reason").textValue()).contains("Seat 1").contains("min");
+        assertThat(flags.get(0).get("reason").textValue())
+                .matches("Seat 4: Set the wick, \\d+ min longer than this table needs\\. "
+                        + "If it goes on, everyone leaves \\d+ min later\\.");
+        assertThat(flags.get(0).get("priceMinutes").intValue()).isPositive();
+    }
+
+    @Test void a_tablet_that_nobody_taps_is_said_to_be_silent_and_nobody_is_flagged() {
+        String id = board.evening();
+        board.tap(id, opening("wicks")).ok();
+        board.testClock().advanceMinutes(2);
+        board.tap(id, finish(1, "wicks")).ok();
+        board.testClock().advanceMinutes(13);
+
+        JsonNode state = board.state(id).json();
+
+        assertThat(state.get("flags")).isEmpty();
+        assertThat(state.get("silenceMinutes").intValue()).isEqualTo(13);
     }
 
     @Test void a_poured_seat_counts_down_to_the_plans_hour() {

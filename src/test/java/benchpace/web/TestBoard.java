@@ -217,6 +217,21 @@ final class TestBoard implements AutoCloseable {
         return post("/api/classes/" + id + "/commands", Json.text(command), token);
     }
 
+    /** The wicks opened, everybody through the glass and all but one through the wicks, some seconds apart. */
+    void stuckAtWicks(String id, int stuck) {
+        tap(id, opening("wicks")).ok();
+        for (String step : new String[] {"vessel", "wicks"}) {
+            testClock().advanceMinutes(2);
+            int seats = state(id).json().get("seats").size();
+            for (int seat = 1; seat <= seats; seat++) {
+                testClock().advance(Duration.ofSeconds(9));
+                if (seat != stuck || step.equals("vessel")) {
+                    tap(id, finish(seat, step)).ok();
+                }
+            }
+        }
+    }
+
     /** The class state as JSON. */
     Reply state(String id) {
         return get("/api/classes/" + id, instructor()).ok();
