@@ -3,6 +3,7 @@ package benchpace.web;
 import benchpace.files.Json;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
+import java.nio.charset.StandardCharsets;
 
 /**
  * A refusal as RFC 9457 describes it.
@@ -43,6 +44,6 @@ public record Problem(int status, String code, String title, String detail) {
                 .put("status", status)
                 .put("detail", detail)
                 .put("instance", ctx.path());
-        ctx.status(status).contentType(MEDIA_TYPE).result(Json.text(body));
+        ctx.status(status).contentType(MEDIA_TYPE).result(Json.text(body).getBytes(StandardCharsets.UTF_8));
     }
 }

@@ -83,7 +83,7 @@ public final class Server implements AutoCloseable {
         threads.setStopTimeout(STOP_MILLIS);
         config.jetty.threadPool = threads;
         config.jetty.modifyServer(server -> {
-            server.setStopTimeout(STOP_MILLIS);
+            server.setStopTimeout(0);
             server.setStopAtShutdown(false);
         });
         config.jetty.modifyHttpConfiguration(http -> {
