@@ -4,7 +4,8 @@
 import { toCelsius } from './degrees.js';
 import { send } from './taps.js';
 
-const NUMBERS = new Set(['seat', 'seq', 'with', 'celsius']);
+const NUMBERS = new Set(['seat', 'seq', 'with', 'celsius', 'minutes']);
+const YES_OR_NO = new Set(['on']);
 const NOT_FIELDS = new Set(['command', 'dismiss', 'ask', 'open', 'number']);
 const DOUBLE_TAP_MS = 600;
 
@@ -17,14 +18,20 @@ export function askInitials(ask) {
 
 /**
  * @param {HTMLElement} element
- * @returns {Record<string, string | number>}
+ * @returns {Record<string, string | number | boolean>}
  */
 function wishOf(element) {
   const wish = { type: element.dataset.command };
   for (const [name, value] of Object.entries(element.dataset)) {
-    if (!NOT_FIELDS.has(name)) wish[name] = NUMBERS.has(name) ? Number(value) : value;
+    if (!NOT_FIELDS.has(name)) wish[name] = meant(name, value);
   }
   return wish;
+}
+
+/** @param {string} name @param {string} value */
+function meant(name, value) {
+  if (YES_OR_NO.has(name)) return value === 'true';
+  return NUMBERS.has(name) ? Number(value) : value;
 }
 
 /** @param {HTMLFormElement} form */

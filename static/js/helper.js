@@ -1,5 +1,6 @@
 // The helper's page: who holds this phone, and the two taps.
 
+import * as alerts from './alerts.js';
 import * as commands from './commands.js';
 import * as live from './live.js';
 import * as taps from './taps.js';
@@ -9,6 +10,7 @@ const KEY = 'benchpace.initials';
 live.start();
 commands.start();
 taps.start();
+alerts.start();
 
 function stored() {
   try {

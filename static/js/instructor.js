@@ -1,7 +1,10 @@
 // The instructor's page: taps on tiles, the sheet, and the keys.
 
+import * as alerts from './alerts.js';
 import * as commands from './commands.js';
 import * as degrees from './degrees.js';
+import * as leave from './leave.js';
+import * as lines from './lines.js';
 import * as live from './live.js';
 import * as sheet from './sheet.js';
 import * as taps from './taps.js';
@@ -12,8 +15,11 @@ commands.start();
 commands.askInitials(async () => document.body.dataset.initials || 'Lead');
 degrees.start();
 sheet.start();
+leave.start();
 tiles.start();
 taps.start();
+lines.start();
+alerts.start();
 
 const DIGITS_MS = 700;
 let digits = '';

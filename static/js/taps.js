@@ -7,7 +7,7 @@ import { say, tell } from './status.js';
 
 /**
  * @typedef {{commandId: string, type: string, at: string, seat?: number, step?: string, seq?: number, to?: string|number,
- *   with?: number, helper?: string, name?: string, text?: string, celsius?: number}} Command
+ *   with?: number, helper?: string, name?: string, text?: string, celsius?: number, on?: boolean}} Command
  * @typedef {{key: string, command: Command}} Kept
  */
 

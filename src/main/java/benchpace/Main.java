@@ -36,9 +36,15 @@ public final class Main implements Callable<Integer> {
                 .addSubcommand(new ServeCommand())
                 .addSubcommand(new FileCommands.Check())
                 .addSubcommand(new FileCommands.Cure())
+                .addSubcommand(new FileCommands.Replay())
                 .setParameterExceptionHandler(Main::wrongUsage)
                 .setExecutionExceptionHandler((e, command, parsed) -> main.failed(e, command));
-        return line.execute(args.length == 0 ? new String[] {"serve"} : args);
+        int code = line.execute(args.length == 0 ? new String[] {"serve"} : args);
+        line.getSubcommands().values().forEach(command -> {
+            command.getOut().flush();
+            command.getErr().flush();
+        });
+        return code;
     }
 
     @Override public Integer call() {

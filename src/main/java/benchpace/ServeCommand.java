@@ -2,8 +2,9 @@ package benchpace;
 
 import benchpace.board.Boards;
 import benchpace.board.ClassBoard;
-import benchpace.board.PlanPaceWatch;
+import benchpace.board.PosteriorPaceWatch;
 import benchpace.board.RoomLessons;
+import benchpace.board.ShelfBoard;
 import benchpace.board.SteadyClock;
 import benchpace.board.ViewMaker;
 import benchpace.files.BadFile;
@@ -18,6 +19,7 @@ import benchpace.store.SqliteEventLog;
 import benchpace.store.StoreException;
 import benchpace.web.Access;
 import benchpace.web.Addresses;
+import benchpace.web.GuestCodes;
 import benchpace.web.QrCode;
 import benchpace.web.Secrets;
 import benchpace.web.Server;
@@ -48,6 +50,7 @@ final class ServeCommand implements Callable<Integer> {
     private static final String DEMO_NAME = "Demo: evening class";
     private static final Duration DEMO_STAYS = Duration.ofHours(4);
     private static final String HELPER_KEY = "helper-key";
+    private static final String GUEST_SECRET = "guest-secret";
 
     @Spec
     private CommandSpec spec;
@@ -119,15 +122,17 @@ final class ServeCommand implements Callable<Integer> {
         InstantSource clock = SteadyClock.system(Boards.lastRecorded(log));
         ZoneId zone = ZoneId.systemDefault();
         RoomLessons lessons = new RoomLessons(new Rooms(database), clock);
-        ViewMaker maker = new ViewMaker(lessons.cureClock(), new PlanPaceWatch(), zone);
+        ViewMaker maker = new ViewMaker(lessons.cureClock(), new PosteriorPaceWatch(), zone);
         Boards boards = new Boards(log, clock, maker, Secrets::idEnding, lessons);
+        Settings settings = new Settings(database);
         Access access = new Access(new Sessions(database), clock, pin == null ? Secrets.pin() : pin, Secrets.pin(),
-                helperKey(new Settings(database)));
+                kept(settings, HELPER_KEY));
         Optional<ClassBoard> shown = demoClass(boards, clock.instant());
         String address = reachable();
         Server server;
         try {
-            server = new Server(host, port, hostNames, n -> "http://" + address + ":" + n + "/", boards, plans, access,
+            server = new Server(host, port, hostNames, n -> "http://" + address + ":" + n + "/", boards,
+                    ShelfBoard.open(database, clock), plans, access, new GuestCodes(kept(settings, GUEST_SECRET)),
                     clock, zone);
         } catch (StartFailure e) {
             boards.close();
@@ -141,11 +146,12 @@ final class ServeCommand implements Callable<Integer> {
         announce(server.port(), address, access, shown);
     }
 
-    private static String helperKey(Settings settings) {
-        return settings.get(HELPER_KEY).orElseGet(() -> {
-            String key = Secrets.token();
-            settings.put(HELPER_KEY, key);
-            return key;
+    /** A random secret that stays the same from one start to the next. */
+    private static String kept(Settings settings, String key) {
+        return settings.get(key).orElseGet(() -> {
+            String secret = Secrets.token();
+            settings.put(key, secret);
+            return secret;
         });
     }
 

@@ -27,6 +27,7 @@ public final class ClassBoard {
     private final InstantSource clock;
     private final ViewMaker maker;
     private final Runnable changed;
+    private final WaitChain waits;
     private final Set<Mailbox> mailboxes = new CopyOnWriteArraySet<>();
     private volatile LiveClass live;
     private volatile ClassView newest;
@@ -38,6 +39,7 @@ public final class ClassBoard {
         this.clock = clock;
         this.maker = maker;
         this.changed = changed;
+        this.waits = maker.waitChain(id);
     }
 
     public String id() {
@@ -86,7 +88,7 @@ public final class ClassBoard {
 
     /** The class as it is this instant. */
     public ClassView view() {
-        return maker.view(id, live, now());
+        return maker.view(id, live, waits, now());
     }
 
     /** A seat's candle cut open as it should be this instant, where that is computed. */
@@ -100,6 +102,7 @@ public final class ClassBoard {
         mailboxes.add(mailbox);
         ClassView latest = newest;
         mailbox.put(latest != null && latest.seq() == live.seq() && !due(latest) ? latest : view());
+        changed.run();  // the first screen of a class: from now on somebody sees what time alone changes
         return mailbox;
     }
 

@@ -21,12 +21,14 @@ import java.util.Optional;
  * @param lines the chart of the class
  * @param waiting the plan of the wait
  * @param calm  one calm line for when nobody needs anybody
+ * @param guestsMayTell whether guests may say with their own phones that they are done
  */
 public record ClassView(String id, String name, String place, ZoneId zone, long seq, Instant now, Instant startsAt,
                         Stage stage, List<StepView> steps, NowView present, Optional<NextView> next,
                         SeatingChart chart, List<SeatView> seats, CureView cure, HomeTime home, List<HelpView> help,
                         String calm, Optional<Duration> silence, Optional<UndoView> undo, List<NoteView> notes,
-                        RoomView room, PaceLines lines, WaitView waiting, Optional<Instant> nextChange) {
+                        RoomView room, PaceLines lines, WaitView waiting, boolean guestsMayTell,
+                        Optional<Instant> nextChange) {
 
     /** How far the class is as a whole. */
     public enum Stage { BEFORE, RUNNING, SETTING, FINISHING, CLOSED }
@@ -51,8 +53,29 @@ public record ClassView(String id, String name, String place, ZoneId zone, long 
      *
      * @param leavesBehind the seats that are not done with what is open
      * @param cost         what opening it now means for them, in words; empty if nobody is left
+     * @param rows         one for each seat left behind
      */
-    public record NextView(StepView step, List<Integer> leavesBehind, String cost) { }
+    public record NextView(StepView step, List<Integer> leavesBehind, String cost, List<LeftRow> rows) {
+        public NextView {
+            leavesBehind = List.copyOf(leavesBehind);
+            rows = List.copyOf(rows);
+        }
+    }
+
+    /**
+     * A seat that the next led step leaves behind.
+     *
+     * @param finishStep       the step whose tick brings the seat up to the others; empty if none can be ticked
+     * @param atStep           its present step; empty if it has none
+     * @param paused           it is away for a moment
+     * @param answered         somebody said that it is still at its step, so that it may stay behind
+     * @param doneProbability  that it is done and was not ticked
+     * @param remainingMinutes what it still needs on average
+     * @param leaveMinutes     how much later everyone leaves because of it, if the step is opened now
+     * @param judged           whether the three figures are known: they are not while it is away
+     */
+    public record LeftRow(int seat, String finishStep, String atStep, boolean paused, boolean answered,
+                          double doneProbability, int remainingMinutes, int leaveMinutes, boolean judged) { }
 
     /** The latest event that can be taken back, in words. */
     public record UndoView(long seq, String words, Instant at) { }
@@ -71,9 +94,18 @@ public record ClassView(String id, String name, String place, ZoneId zone, long 
     public record CureView(int poured, int of, Optional<ReadyWindow> all, Optional<ReadyWindow> first,
                            String basis) { }
 
-    /** A seat that needs somebody. @param place where it stands, in words */
+    /**
+     * A seat that needs somebody.
+     *
+     * @param place  where it stands, in words
+     * @param helper who has it now
+     * @param went   who went there and has not said "sorted" for too long
+     */
     public record HelpView(int seat, String name, SeatFlag flag, String place, Instant countFrom,
-                           Optional<String> helper) { }
+                           Optional<String> helper, Optional<WentView> went) { }
+
+    /** A helper who went to a seat. */
+    public record WentView(String helper, Instant at) { }
 
     public ClassView {
         steps = List.copyOf(steps);

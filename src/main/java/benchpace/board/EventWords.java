@@ -139,6 +139,10 @@ final class EventWords implements ClassEvent.Cases<String> {
         return seat(event.seat()) + " says " + step(event.step()) + " is done";
     }
 
+    @Override public String guestsMayTell(ClassEvent.GuestsMayTell event) {
+        return event.on() ? "let guests say done" : "guests no longer say done";
+    }
+
     @Override public String activityOpened(ClassEvent.ActivityOpened event) {
         return "opened " + activity(event.activity());
     }

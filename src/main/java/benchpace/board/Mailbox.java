@@ -1,6 +1,7 @@
 package benchpace.board;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -11,14 +12,19 @@ import java.util.function.Consumer;
 public final class Mailbox implements AutoCloseable {
     private final Consumer<Mailbox> onClose;
     private ClassView newest;
+    private long lastSeq;
+    private Instant lastNow = Instant.MIN;
     private boolean closed;
 
     Mailbox(Consumer<Mailbox> onClose) {
         this.onClose = onClose;
     }
 
+    /** A view older than one that was here before, waiting or fetched, is dropped. */
     synchronized void put(ClassView view) {
-        if (newest == null || view.seq() >= newest.seq()) {
+        if (view.seq() > lastSeq || view.seq() == lastSeq && view.now().isAfter(lastNow)) {
+            lastSeq = view.seq();
+            lastNow = view.now();
             newest = view;
             notifyAll();
         }

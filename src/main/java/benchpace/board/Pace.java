@@ -12,13 +12,25 @@ import java.util.Optional;
  *
  * @param flags      the seats that should be looked at; all others are on pace
  * @param mostUrgent the flagged seats, most minutes saved first
+ * @param unticked   the seats that the next led step would leave behind, as far as they can be judged
  * @param silence    how long no tap has come from any seat, if that is strange
  * @param nextChange the first instant at which this answer may differ without a further event
  */
-public record Pace(Map<SeatNumber, SeatFlag> flags, List<SeatNumber> mostUrgent, HomeTime home,
+public record Pace(Map<SeatNumber, SeatFlag> flags, List<SeatNumber> mostUrgent, List<Unticked> unticked, HomeTime home,
                    Optional<Duration> silence, Optional<Instant> nextChange) {
+
+    /**
+     * A seat not ticked before the next led step.
+     *
+     * @param doneProbability  that it is done all the same
+     * @param remainingMinutes what it still needs on average, whole minutes
+     * @param leaveMinutes     how much later everyone leaves if the step is opened without it, whole minutes
+     */
+    public record Unticked(SeatNumber seat, double doneProbability, int remainingMinutes, int leaveMinutes) { }
+
     public Pace {
         flags = Map.copyOf(flags);
         mostUrgent = List.copyOf(mostUrgent);
+        unticked = List.copyOf(unticked);
     }
 }

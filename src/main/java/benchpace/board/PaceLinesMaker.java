@@ -1,9 +1,7 @@
 package benchpace.board;
 
 import benchpace.live.LiveClass;
-import benchpace.live.Progress;
 import benchpace.live.Seat;
-import benchpace.live.Standing;
 import benchpace.plan.Step;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -15,19 +13,19 @@ final class PaceLinesMaker {
     private PaceLinesMaker() { }
 
     static PaceLines of(LiveClass live, Pace pace, Instant now) {
-        Progress progress = live.progress();
+        Instant begun = ClassTracks.origin(live);
         List<Step> steps = live.plan().steps().stream().filter(Step::needsTap).toList();
         List<PaceLines.Line> lines = live.seats().stream()
                 .filter(s -> s.presence() != Seat.Presence.EXPECTED && s.sharesWith().isEmpty())
                 .map(s -> new PaceLines.Line(s.number().value(), pace.flags().containsKey(s.number()),
-                        points(s, steps, progress, now)))
+                        points(s, steps, begun, now)))
                 .toList();
         Instant from = lines.stream().flatMap(l -> l.points().stream()).map(PaceLines.Point::at)
                 .min(Comparator.naturalOrder()).orElse(now);
         return new PaceLines(from, now.isBefore(from) ? from : now, steps.stream().map(Step::name).toList(), lines);
     }
 
-    private static List<PaceLines.Point> points(Seat seat, List<Step> steps, Progress progress, Instant now) {
+    private static List<PaceLines.Point> points(Seat seat, List<Step> steps, Instant begun, Instant now) {
         List<PaceLines.Point> points = new ArrayList<>();
         int level = 0;
         for (int i = 0; i < steps.size(); i++) {
@@ -38,8 +36,7 @@ final class PaceLinesMaker {
             }
         }
         points.sort(Comparator.comparing(PaceLines.Point::at).thenComparing(PaceLines.Point::level));
-        Standing standing = progress.standing(seat);
-        Instant start = points.isEmpty() ? standing.since() : seat.presenceSince();
+        Instant start = seat.presenceSince().isAfter(begun) ? seat.presenceSince() : begun;
         if (points.isEmpty() || start.isBefore(points.get(0).at())) {
             points.add(0, new PaceLines.Point(start, 0));
         }

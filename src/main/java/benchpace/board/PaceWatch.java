@@ -5,7 +5,8 @@ import benchpace.plan.SeatNumber;
 import java.time.Instant;
 import java.util.Map;
 
-/** Judges who is falling behind and when everyone goes home. Pure: same class, clocks and instant, same answer. */
+/** Judges who is behind and when everyone goes home. The same class, clocks and instant give the same answer. */
 public interface PaceWatch {
-    Pace watch(LiveClass live, Map<SeatNumber, CandleClock> clocks, Instant now);
+    /** @param classId under which what was judged before may be kept, so that it need not be judged again */
+    Pace watch(String classId, LiveClass live, Map<SeatNumber, CandleClock> clocks, Instant now);
 }

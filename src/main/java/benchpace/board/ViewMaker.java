@@ -25,6 +25,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Derives what screens show from the class, the cure and the pace at one instant. Pure. */
@@ -39,10 +40,21 @@ public final class ViewMaker {
         this.zone = zone;
     }
 
+    /** A fresh chain of plannings for one class, to be kept beside it. */
+    WaitChain waitChain(String classId) {
+        return new WaitChain(classId, cureClock, zone);
+    }
+
+    /** The view with the wait planned from the class's beginning; a board that is open keeps its plannings. */
     public ClassView view(String classId, LiveClass live, Instant now) {
+        return view(classId, live, waitChain(classId), now);
+    }
+
+    ClassView view(String classId, LiveClass live, WaitChain waits, Instant now) {
+        WaitView waiting = waits.at(live, now);
         Cooling cooling = cureClock.cooling(classId, live, now);
-        Pace pace = paceWatch.watch(live, cooling.clocks(), now);
-        return new Making(classId, live, cooling, pace, now).view();
+        Pace pace = paceWatch.watch(classId, live, cooling.clocks(), now);
+        return new Making(classId, live, cooling, pace, waiting, waits.nextChange(now), now).view();
     }
 
     /** A seat's candle cut open as it should be now, where that is computed. */
@@ -59,11 +71,14 @@ public final class ViewMaker {
         private final Map<SeatNumber, CandleClock> clocks;
         private final RoomView room;
         private final Pace pace;
+        private final WaitView waiting;
+        private final Optional<Instant> waitChange;
         private final Instant now;
         private final Map<SeatNumber, Standing> standings = new TreeMap<>();
         private final SeatingChart chart;
 
-        Making(String classId, LiveClass live, Cooling cooling, Pace pace, Instant now) {
+        Making(String classId, LiveClass live, Cooling cooling, Pace pace, WaitView waiting,
+               Optional<Instant> waitChange, Instant now) {
             this.classId = classId;
             this.live = live;
             this.plan = live.plan();
@@ -71,6 +86,8 @@ public final class ViewMaker {
             this.clocks = cooling.clocks();
             this.room = cooling.room();
             this.pace = pace;
+            this.waiting = waiting;
+            this.waitChange = waitChange;
             this.now = now;
             this.chart = SeatingChart.of(plan.table(), live.seats().size());
             live.seats().forEach(s -> standings.put(s.number(), progress.standing(s)));
@@ -78,12 +95,12 @@ public final class ViewMaker {
 
         ClassView view() {
             List<StepView> steps = plan.steps().stream().map(this::step).toList();
-            List<SeatView> seats = new SeatViews(live, clocks, pace, standings, chart, now).all();
+            List<SeatView> seats = new SeatViews(live, clocks, pace, waiting, standings, chart, now).all();
             Stage stage = stage();
             return new ClassView(classId, live.name(), plan.place(), zone, live.seq(), now, live.startsAt(), stage,
                     steps, present(stage), next(), chart, seats, cure(), pace.home(), help(), calm(), pace.silence(),
-                    undo(), notes(), room, PaceLinesMaker.of(live, pace, now), WaitViews.of(live),
-                    nextChange());
+                    undo(), notes(), room, PaceLinesMaker.of(live, pace, now), waiting,
+                    live.guestsMayTell(), nextChange());
         }
 
         private Stream<Seat> makers() {
@@ -194,8 +211,28 @@ public final class ViewMaker {
                                 .anyMatch(earlier -> !isDoneWith(s, plan.indexOf(earlier.id()))))
                         .map(s -> s.number().value())
                         .toList();
-                return new ClassView.NextView(step(step), behind, cost(behind));
+                Map<Integer, Pace.Unticked> judged = pace.unticked().stream()
+                        .collect(Collectors.toMap(u -> u.seat().value(), u -> u));
+                List<ClassView.LeftRow> rows = behind.stream()
+                        .map(seat -> leftRow(seat, index, Optional.ofNullable(judged.get(seat)))).toList();
+                return new ClassView.NextView(step(step), behind, cost(behind), rows);
             });
+        }
+
+        /** One tap for it finishes all that comes before the step: the gaps fill themselves. */
+        private ClassView.LeftRow leftRow(int number, int index, Optional<Pace.Unticked> judged) {
+            Seat seat = live.seat(new SeatNumber(number)).orElseThrow();
+            Standing standing = standings.get(seat.number());
+            String finish = plan.steps().subList(0, index).stream().filter(Step::needsTap).filter(progress::isOpen)
+                    .filter(s -> s.kind() != StepKind.CURE && !seat.finished(s.id()))
+                    .reduce((a, b) -> b).map(s -> s.id().value()).orElse("");
+            boolean answered = seat.stillAt().stream()
+                    .anyMatch(a -> standing.step().filter(s -> s.id().equals(a.step())).isPresent());
+            return new ClassView.LeftRow(number, finish, standing.step().map(s -> s.id().value()).orElse(""),
+                    standing.phase() == Phase.PAUSED, answered,
+                    judged.map(Pace.Unticked::doneProbability).orElse(0.0),
+                    judged.map(Pace.Unticked::remainingMinutes).orElse(0),
+                    judged.map(Pace.Unticked::leaveMinutes).orElse(0), judged.isPresent());
         }
 
         private String cost(List<Integer> behind) {
@@ -220,7 +257,9 @@ public final class ViewMaker {
                 Standing standing = standings.get(number);
                 return new ClassView.HelpView(number.value(), seat.name(), pace.flags().get(number),
                         Listing.place(chart, number), now.minus(progress.timeIn(seat, standing, now)),
-                        seat.claim().map(Seat.Claim::helper));
+                        seat.claim().filter(c -> c.holds(now)).map(Seat.Claim::helper),
+                        seat.claim().filter(c -> !c.holds(now))
+                                .map(c -> new ClassView.WentView(c.helper(), c.at())));
             }).toList();
         }
 
@@ -240,7 +279,8 @@ public final class ViewMaker {
             List<Recorded> history = live.history();
             for (int i = history.size() - 1; i > 0; i--) {
                 Recorded recorded = history.get(i);
-                boolean tap = !(recorded.event() instanceof ClassEvent.Undone) && !live.isUndone(recorded.seq());
+                boolean tap = !(recorded.event() instanceof ClassEvent.Undone) && !live.isUndone(recorded.seq())
+                        && !(recorded.event() instanceof ClassEvent.DoneHinted); // a guest's word, not the staff's tap
                 if (tap) {
                     return Optional.of(new ClassView.UndoView(recorded.seq(),
                             EventWords.of(live, recorded.event()), recorded.at()));
@@ -261,7 +301,9 @@ public final class ViewMaker {
         /** When something on a screen changes although nobody taps. */
         private Optional<Instant> nextChange() {
             Stream<Instant> windows = values().flatMap(c -> Stream.of(c.ready().from(), c.ready().until()));
-            return Stream.of(pace.nextChange().stream(), windows, room.nextChange().stream(),
+            Stream<Instant> claims = live.seats().stream()
+                    .flatMap(s -> s.claim().map(Seat.Claim::lapsesAt).stream());
+            return Stream.of(pace.nextChange().stream(), waitChange.stream(), windows, claims, room.nextChange().stream(),
                             Stream.of(live.startsAt()))
                     .flatMap(s -> s)
                     .filter(t -> t.isAfter(now))

@@ -55,6 +55,7 @@ final class EventReader {
         readers.put("create", EventReader::created);
         readers.put("note", f -> f.has("seat")
                 ? new ClassEvent.SeatNoted(seat(f), note(f)) : new ClassEvent.ClassNoted(note(f)));
+        readers.put("guests-may-tell", f -> new ClassEvent.GuestsMayTell(f.yesOrNo("on").orElseThrow()));
         readers.put("close", f -> new ClassEvent.ClassClosed());
     }
 

@@ -47,6 +47,11 @@ final class EventWriter implements ClassEvent.Cases<EventWriter.Written> {
             return this;
         }
 
+        private Written yesOrNo(String field, boolean yes) {
+            fields.put(field, yes);
+            return this;
+        }
+
         private Written text(String field, String text) {
             fields.put(field, text);
             return this;
@@ -163,6 +168,10 @@ final class EventWriter implements ClassEvent.Cases<EventWriter.Written> {
 
     @Override public Written doneHinted(ClassEvent.DoneHinted event) {
         return type("guest-done").seat(event.seat()).step(event.step());
+    }
+
+    @Override public Written guestsMayTell(ClassEvent.GuestsMayTell event) {
+        return type("guests-may-tell").yesOrNo("on", event.on());
     }
 
     @Override public Written activityOpened(ClassEvent.ActivityOpened event) {

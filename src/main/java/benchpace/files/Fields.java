@@ -214,15 +214,17 @@ final class Fields {
     }
 
     Optional<Boolean> yesOrNo(String field, boolean otherwise) {
-        Optional<JsonNode> node = optional(field);
-        if (node.isEmpty()) {
-            return Optional.of(otherwise);
-        }
-        if (!node.get().isBoolean()) {
-            tell(field, "must be true or false, not " + sort(node.get()));
-            return Optional.empty();
-        }
-        return Optional.of(node.get().booleanValue());
+        return optional(field).isEmpty() ? Optional.of(otherwise) : yesOrNo(field);
+    }
+
+    Optional<Boolean> yesOrNo(String field) {
+        return required(field).flatMap(node -> {
+            if (!node.isBoolean()) {
+                tell(field, "must be true or false, not " + sort(node));
+                return Optional.empty();
+            }
+            return Optional.of(node.booleanValue());
+        });
     }
 
     // ---- objects and lists within

@@ -221,6 +221,13 @@ public sealed interface ClassEvent {
         }
     }
 
+    /** Whether guests may say with their own phones that they are done; they may not until the instructor allows it. */
+    record GuestsMayTell(boolean on) implements ClassEvent {
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.guestsMayTell(this);
+        }
+    }
+
     record ActivityOpened(ActivityId activity) implements ClassEvent {
         @Override public <R> R match(Cases<R> cases) {
             return cases.activityOpened(this);
@@ -326,6 +333,8 @@ public sealed interface ClassEvent {
         R stillWorking(StillWorking event);
 
         R doneHinted(DoneHinted event);
+
+        R guestsMayTell(GuestsMayTell event);
 
         R activityOpened(ActivityOpened event);
 

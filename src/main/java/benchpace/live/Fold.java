@@ -29,6 +29,7 @@ final class Fold implements ClassEvent.Cases<Void> {
     private final List<LiveClass.Temperature> pourReadings = new ArrayList<>();
     private final List<Seat.Note> notes = new ArrayList<>();
     private ClassEvent.ClassCreated created;
+    private boolean guestsMayTell;
     private Optional<Instant> closedAt = Optional.empty();
     private Recorded current;
 
@@ -98,7 +99,8 @@ final class Fold implements ClassEvent.Cases<Void> {
             frozen.put(number, draft.freeze());
         });
         return new LiveClass(plan, created.name(), created.startsAt(), opened, frozen, activities,
-                new LiveClass.Told(notes, roomReadings, pourReadings), closedAt, history, corrected, undone);
+                new LiveClass.Told(notes, roomReadings, pourReadings, guestsMayTell), closedAt, history, corrected,
+                undone);
     }
 
     private SeatDraft seat(ClassEvent.AtSeat event) {
@@ -276,6 +278,11 @@ final class Fold implements ClassEvent.Cases<Void> {
 
     @Override public Void doneHinted(ClassEvent.DoneHinted event) {
         seat(event).candle.hint = Optional.of(new Seat.Answer(event.step(), current.at()));
+        return DONE;
+    }
+
+    @Override public Void guestsMayTell(ClassEvent.GuestsMayTell event) {
+        guestsMayTell = event.on();
         return DONE;
     }
 

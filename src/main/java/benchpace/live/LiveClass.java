@@ -28,7 +28,7 @@ public final class LiveClass {
     public record Temperature(Instant at, double celsius) { }
 
     /** What was told about the class as a whole. */
-    record Told(List<Seat.Note> notes, List<Temperature> room, List<Temperature> pour) {
+    record Told(List<Seat.Note> notes, List<Temperature> room, List<Temperature> pour, boolean guestsMayTell) {
         Told {
             notes = List.copyOf(notes);
             room = List.copyOf(room);
@@ -169,6 +169,11 @@ public final class LiveClass {
 
     public List<Seat.Note> notes() {
         return told.notes;
+    }
+
+    /** Whether guests may say with their own phones that they are done. */
+    public boolean guestsMayTell() {
+        return told.guestsMayTell;
     }
 
     public Optional<Instant> closedAt() {

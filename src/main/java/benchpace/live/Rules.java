@@ -123,6 +123,11 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
                         () -> new Refusal.AlreadySo("told")));
     }
 
+    @Override public Optional<Refusal> guestsMayTell(ClassEvent.GuestsMayTell event) {
+        return refuseIf(live.guestsMayTell() == event.on(),
+                () -> new Refusal.AlreadySo(event.on() ? "allowed" : "switched off"));
+    }
+
     private Optional<Refusal> unfinished(SeatNumber number, StepId step) {
         if (live.plan().step(step).isEmpty()) {
             return refuse(new Refusal.NoSuchStep(step));
@@ -287,8 +292,8 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
     // ---- help
 
     @Override public Optional<Refusal> helpClaimed(ClassEvent.HelpClaimed event) {
-        return checks.activeSeat(event.seat()).or(() -> seat(event.seat()).claim().map(claim ->
-                claim.helper().equals(event.helper())
+        return checks.activeSeat(event.seat()).or(() -> seat(event.seat()).claim()
+                .filter(claim -> claim.holds(command.at())).map(claim -> claim.helper().equals(event.helper())
                         ? new Refusal.AlreadySo("claimed")
                         : new Refusal.ClaimedBy(event.seat(), claim.helper())));
     }

@@ -63,7 +63,22 @@ public record Seat(SeatNumber number, String name, Presence presence, Instant pr
     public record Reading(Instant at, double celsius, long seq) { }
 
     /** A helper on the way. */
-    public record Claim(String helper, Instant at) { }
+    public record Claim(String helper, Instant at) {
+        /**
+         * How long others leave a seat to the one who went there: long enough to walk over and set a wick straight,
+         * short enough that a forgotten "sorted" strands nobody. Common practice, no source.
+         */
+        public static final Duration HOLDS = Duration.ofMinutes(5);
+
+        public boolean holds(Instant now) {
+            return now.isBefore(lapsesAt());
+        }
+
+        /** From then on the seat is anybody's again. */
+        public Instant lapsesAt() {
+            return at.plus(HOLDS);
+        }
+    }
 
     /** Something said about a step. */
     public record Answer(StepId step, Instant at) { }

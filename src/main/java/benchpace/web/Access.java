@@ -22,7 +22,8 @@ import java.util.Set;
  */
 public final class Access {
     private static final String COOKIE = "benchpace";
-    private static final int COOKIE_SECONDS = (int) Duration.ofDays(30).toSeconds();
+    /** How long a device stays paired: a season of classes, and not for ever. */
+    private static final Duration STAYS = Duration.ofDays(30);
     private static final int LONGEST_INITIALS = 3;
 
     private final Sessions sessions;
@@ -64,7 +65,8 @@ public final class Access {
     /** Who is asking; a guest if the request carries no valid token. */
     Viewer viewer(Context ctx) {
         return token(ctx)
-                .flatMap(token -> sessions.find(token))
+                .flatMap(sessions::find)
+                .filter(s -> s.created().plus(STAYS).isAfter(clock.instant()))
                 .map(s -> new Viewer(Role.valueOf(s.role().toUpperCase(Locale.ROOT)), s.label()))
                 .orElse(Viewer.GUEST);
     }
@@ -90,38 +92,46 @@ public final class Access {
     /** POST /api/pair: {@code {"pin"}} or {@code {"key"}}, and {@code "initials"} for a helper. */
     void pair(Context ctx) {
         Instant now = clock.instant();
-        String address = ctx.ip();
-        throttle.wait(address, now).ifPresent(wait -> {
-            ctx.header("Retry-After", Long.toString(Math.max(1, wait.toSeconds() + 1)));
-            throw new Refused(new Problem(429, "too-many-tries", "Too many wrong PINs",
-                    "Wait " + Math.max(1, wait.toSeconds() + 1)
-                            + " seconds, or open the link from the board's console."));
-        });
         JsonNode body = Bodies.object(ctx);
-        Role role = role(body).orElseThrow(() -> {
-            throttle.wrong(address, now);
-            return new Refused(new Problem(401, "wrong-pin", "The PIN or link is not right",
-                    "That PIN or link is not right, or the link was used before."));
-        });
-        throttle.right(address);
-        String initials = role == Role.HELPER ? initials(body) : "";
-        String token = Secrets.token();
-        sessions.create(token, role.name().toLowerCase(Locale.ROOT), initials, now);
-        ctx.cookie(new Cookie(COOKIE, token, "/", COOKIE_SECONDS, false, true, null, SameSite.STRICT));
-        Bodies.send(ctx, 200, Json.object().put("role", role.name().toLowerCase(Locale.ROOT)).put("token", token));
-    }
-
-    private Optional<Role> role(JsonNode body) {
         String pin = Bodies.text(body, "pin", 64);
         String key = Bodies.text(body, "key", 64);
         if (pin.isEmpty() && key.isEmpty()) {
             throw new Refused(Problem.unprocessable("\"pin\" is missing."));
         }
-        if (Secrets.same(instructorPin, pin) || !key.isEmpty() && oneTimeKeys.remove(key)) {
+        Role role = (key.isEmpty() ? byPin(pin, ctx, now) : byKey(key)).orElseThrow(() ->
+                new Refused(new Problem(401, "wrong-pin", "The PIN or link is not right",
+                        "That PIN or link is not right, or the link was used before.")));
+        String initials = role == Role.HELPER ? initials(body) : "";
+        String token = Secrets.token();
+        sessions.create(token, role.name().toLowerCase(Locale.ROOT), initials, now);
+        ctx.cookie(new Cookie(COOKIE, token, "/", (int) STAYS.toSeconds(), false, true, null, SameSite.STRICT));
+        Bodies.send(ctx, 200, Json.object().put("role", role.name().toLowerCase(Locale.ROOT)).put("token", token));
+    }
+
+    /** Keys are far too long to guess, so they open while PINs have to wait. */
+    private Optional<Role> byKey(String key) {
+        if (oneTimeKeys.remove(key)) {
             return Optional.of(Role.INSTRUCTOR);
         }
-        return Secrets.same(helperPin, pin) || Secrets.same(helperKey, key)
-                ? Optional.of(Role.HELPER) : Optional.empty();
+        return Secrets.same(helperKey, key) ? Optional.of(Role.HELPER) : Optional.empty();
+    }
+
+    private Optional<Role> byPin(String pin, Context ctx, Instant now) {
+        String address = ctx.ip();
+        throttle.wait(address, now).ifPresent(wait -> {
+            long seconds = Math.max(1, wait.toSeconds() + 1);
+            ctx.header("Retry-After", Long.toString(seconds));
+            throw new Refused(new Problem(429, "too-many-tries", "Too many wrong PINs",
+                    "Wait " + seconds + " seconds, or open the link from the board's console."));
+        });
+        Optional<Role> role = Secrets.same(instructorPin, pin) ? Optional.of(Role.INSTRUCTOR)
+                : Secrets.same(helperPin, pin) ? Optional.of(Role.HELPER) : Optional.empty();
+        if (role.isPresent()) {
+            throttle.right(address);
+        } else {
+            throttle.wrong(address, now);
+        }
+        return role;
     }
 
     private static String initials(JsonNode body) {

@@ -4,33 +4,45 @@ import benchpace.files.Json;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.javalin.http.Context;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
 
 /** The one place that turns request bodies into JSON and back. */
 final class Bodies {
     /** Largest body that is read. */
-    static final long LARGEST = 64 * 1024;
+    static final int LARGEST = 64 * 1024;
 
     private Bodies() { }
 
     /** @throws Refused if the body is too large, or no JSON object */
     static JsonNode object(Context ctx) {
-        long told = ctx.req().getContentLengthLong();
-        if (told > LARGEST) {
-            throw tooLarge();
-        }
-        byte[] bytes = ctx.bodyAsBytes();
-        if (bytes.length > LARGEST) {
-            throw tooLarge();
-        }
         try {
-            JsonNode body = Json.read(new String(bytes, java.nio.charset.StandardCharsets.UTF_8));
+            JsonNode body = Json.read(text(ctx));
             if (body == null || !body.isObject()) {
                 throw new Refused(Problem.badRequest("The body must be one JSON object."));
             }
             return body;
         } catch (JsonProcessingException e) {
-            throw new Refused(Problem.badRequest("The body " + Json.problem(e).sentence()));
+            throw new Refused(Problem.badRequest("The body " + Json.problem(e).sentence() + "."));
+        } catch (CharacterCodingException e) {
+            throw new Refused(Problem.badRequest("The body is not text in UTF-8."));
+        } catch (IOException e) {
+            throw new Refused(Problem.badRequest("The body did not arrive whole."));
         }
+    }
+
+    /** Reads no more than is taken, whatever length the sender tells or keeps to itself. */
+    private static String text(Context ctx) throws IOException {
+        if (ctx.req().getContentLengthLong() > LARGEST) {
+            throw tooLarge();
+        }
+        byte[] bytes = ctx.req().getInputStream().readNBytes(LARGEST + 1);
+        if (bytes.length > LARGEST) {
+            throw tooLarge();
+        }
+        return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
     }
 
     static Refused tooLarge() {
@@ -38,18 +50,24 @@ final class Bodies {
                 "At most " + LARGEST / 1024 + " KiB are read."));
     }
 
-    /** A text field; empty if absent. @throws Refused if it is no text or longer than {@code most} */
+    /** A text field; empty if absent. @throws Refused if it is no line of text or longer than {@code most} */
     static String text(JsonNode body, String field, int most) {
         JsonNode value = body.get(field);
         if (value == null || value.isNull()) {
             return "";
         }
-        if (!value.isTextual() || value.textValue().length() > most
-                || value.textValue().chars().anyMatch(Character::isISOControl)) {
+        if (!isLine(value, most)) {
             throw new Refused(Problem.unprocessable("\"" + field + "\" must be text of at most " + most
                     + " characters on one line."));
         }
         return value.textValue();
+    }
+
+    /** Text without control characters and half characters (unpaired surrogates), which UTF-8 cannot hold. */
+    static boolean isLine(JsonNode value, int most) {
+        return value.isTextual() && value.textValue().length() <= most
+                && value.textValue().codePoints().noneMatch(c -> Character.isISOControl(c)
+                || c >= Character.MIN_SURROGATE && c <= Character.MAX_SURROGATE);
     }
 
     static void send(Context ctx, int status, JsonNode body) {

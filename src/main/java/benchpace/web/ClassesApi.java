@@ -3,6 +3,7 @@ package benchpace.web;
 import benchpace.board.Answer;
 import benchpace.board.Boards;
 import benchpace.board.ClassBoard;
+import benchpace.board.ShelfBoard;
 import benchpace.files.CommandJson;
 import benchpace.files.EventJson;
 import benchpace.files.Json;
@@ -25,6 +26,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** The JSON interface to classes. */
@@ -37,24 +39,27 @@ final class ClassesApi {
     private final Map<String, Plan> plans;
     private final Access access;
     private final Streams streams;
+    private final ShelfBoard shelf;
     private final InstantSource clock;
 
-    ClassesApi(Boards boards, Map<String, Plan> plans, Access access, Streams streams, InstantSource clock) {
+    ClassesApi(Boards boards, Map<String, Plan> plans, Access access, Streams streams, ShelfBoard shelf,
+               InstantSource clock) {
         this.boards = boards;
         this.plans = plans;
         this.access = access;
         this.streams = streams;
+        this.shelf = shelf;
         this.clock = clock;
     }
 
     void routes(RoutesConfig routes) {
-        routes.get("/api/plans", this::plans);
-        routes.get("/api/classes", this::list);
+        Reads.route(routes, "/api/plans", this::plans);
+        Reads.route(routes, "/api/classes", this::list);
         routes.post("/api/classes", this::create);
-        routes.get("/api/classes/{id}", this::state);
+        Reads.route(routes, "/api/classes/{id}", this::state);
         routes.post("/api/classes/{id}/commands", this::command);
-        routes.get("/api/classes/{id}/events", this::events);
-        routes.get("/api/classes/{id}/stream", ctx -> streams.serve(ctx, board(ctx)));
+        Reads.route(routes, "/api/classes/{id}/events", this::events);
+        Reads.route(routes, "/api/classes/{id}/stream", ctx -> streams.serve(ctx, board(ctx)));
     }
 
     ClassBoard board(Context ctx) {
@@ -162,8 +167,7 @@ final class ClassesApi {
         List<ClassEvent.Place> places = new ArrayList<>();
         for (int i = 0; i < seats; i++) {
             JsonNode name = names == null || names.isNull() ? null : names.get(i);
-            if (name != null && (!name.isTextual() || name.textValue().length() > EventJson.LONGEST_NAME
-                    || name.textValue().chars().anyMatch(Character::isISOControl))) {
+            if (name != null && !Bodies.isLine(name, EventJson.LONGEST_NAME)) {
                 throw new Refused(Problem.unprocessable("Name " + (i + 1) + " must be text of at most "
                         + EventJson.LONGEST_NAME + " characters."));
             }
@@ -185,7 +189,21 @@ final class ClassesApi {
             throw new Refused(RefusalWords.of(board.live(), refused.reason()));
         }
         Answer.Recorded recorded = (Answer.Recorded) answer;
-        Bodies.send(ctx, 200, Json.object().put("seq", recorded.seq()).put("duplicate", recorded.duplicate()));
+        boolean back = !recorded.duplicate() && backOnSeat(board, command)
+                .filter(seat -> shelf.guestIsBack("back." + board.id() + "." + recorded.seq(), board.id(), seat))
+                .isPresent();
+        Bodies.send(ctx, 200, Json.object().put("seq", recorded.seq()).put("duplicate", recorded.duplicate())
+                .put("offTheShelf", back));
+    }
+
+    /** The seat whose guest did not leave after all, or came back: its candle does not wait on the shelf. */
+    private static Optional<SeatNumber> backOnSeat(ClassBoard board, Command command) {
+        if (command.wish() instanceof ClassEvent.SeatArrived arrived) {
+            return Optional.of(arrived.seat());
+        }
+        return command.wish() instanceof ClassEvent.Undone undone
+                && board.live().history().get((int) undone.seq() - 1).event() instanceof ClassEvent.SeatLeft left
+                ? Optional.of(left.seat()) : Optional.empty();
     }
 
     private static String by(Viewer viewer) {

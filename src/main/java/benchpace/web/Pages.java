@@ -41,14 +41,14 @@ final class Pages {
     }
 
     void routes(RoutesConfig routes) {
-        routes.get("/", ctx -> start(ctx, 200, ""));
+        Reads.route(routes, "/", ctx -> start(ctx, 200, ""));
         for (ScreenKind kind : ScreenKind.values()) {
             String address = "/classes/{id}/" + kind.token();
-            routes.get(address, ctx -> page(ctx, kind));
-            routes.get(address + "/stream", ctx -> stream(ctx, kind));
+            Reads.route(routes, address, ctx -> page(ctx, kind));
+            Reads.route(routes, address + "/stream", ctx -> stream(ctx, kind));
         }
-        routes.get("/classes/{id}", ctx -> ctx.redirect("/classes/" + board(ctx).id() + "/" + home(ctx).token()));
-        routes.get("/classes/{id}/seats/{seat}/sheet", this::sheet);
+        Reads.route(routes, "/classes/{id}", ctx -> ctx.redirect("/classes/" + board(ctx).id() + "/" + home(ctx).token()));
+        Reads.route(routes, "/classes/{id}/seats/{seat}/sheet", this::sheet);
     }
 
     private ScreenKind home(Context ctx) {
@@ -139,7 +139,7 @@ final class Pages {
         return new StartView.ClassRow(view.id(), view.name(), view.place(), view.startsAt(), zone, status);
     }
 
-    private static void html(Context ctx, String page) {
+    static void html(Context ctx, String page) {
         ctx.header("Cache-Control", "no-store");
         ctx.contentType("text/html; charset=utf-8").result(page);
     }

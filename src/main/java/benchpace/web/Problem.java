@@ -28,6 +28,10 @@ public record Problem(int status, String code, String title, String detail) {
         return new Problem(404, "not-found", "There is no such thing here", detail);
     }
 
+    static Problem wrongMethod(String detail) {
+        return new Problem(405, "wrong-method", "That method is not for this address", detail);
+    }
+
     static Problem unauthorized() {
         return new Problem(401, "not-paired", "This device is not paired",
                 "Pair this device first: open the instructor's link or type the PIN on the start page.");
@@ -38,12 +42,15 @@ public record Problem(int status, String code, String title, String detail) {
     }
 
     void send(Context ctx) {
-        ObjectNode body = Json.object()
+        ctx.status(status).contentType(MEDIA_TYPE)
+                .result(Json.text(json().put("instance", ctx.path())).getBytes(StandardCharsets.UTF_8));
+    }
+
+    ObjectNode json() {
+        return Json.object()
                 .put("type", "urn:benchpace:" + code)
                 .put("title", title)
                 .put("status", status)
-                .put("detail", detail)
-                .put("instance", ctx.path());
-        ctx.status(status).contentType(MEDIA_TYPE).result(Json.text(body).getBytes(StandardCharsets.UTF_8));
+                .put("detail", detail);
     }
 }

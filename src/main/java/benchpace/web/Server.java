@@ -1,6 +1,7 @@
 package benchpace.web;
 
 import benchpace.board.Boards;
+import benchpace.board.ShelfBoard;
 import benchpace.files.BadField;
 import benchpace.files.Json;
 import benchpace.plan.Plan;
@@ -13,6 +14,8 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
+import io.javalin.http.MethodNotAllowedResponse;
+import io.javalin.http.NotFoundResponse;
 import io.javalin.http.staticfiles.Location;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
@@ -21,13 +24,12 @@ import java.time.ZoneId;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.IntFunction;
+import org.eclipse.jetty.http.HttpException;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 
 /** The board on the network. */
 public final class Server implements AutoCloseable {
     private static final Logger LOG = System.getLogger(Server.class.getName());
-    /** A reader that takes nothing for so long is dropped; it comes back with the newest view. */
-    private static final long STALLED_MILLIS = 20_000;
     private static final long STOP_MILLIS = 150;
 
     private Javalin javalin;
@@ -43,15 +45,22 @@ public final class Server implements AutoCloseable {
      * @throws StartFailure in one sentence if it cannot
      */
     public Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
-                  Map<String, Plan> plans, Access access, InstantSource clock, ZoneId zone) {
-        streams = new Streams(clock);
+                  ShelfBoard shelf, Map<String, Plan> plans, Access access, GuestCodes codes, InstantSource clock,
+                  ZoneId zone) {
+        this(host, port, hostNames, reachable, boards, shelf, plans, access, codes, clock, zone, StreamLimits.USUAL);
+    }
+
+    Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
+           ShelfBoard shelf, Map<String, Plan> plans, Access access, GuestCodes codes, InstantSource clock,
+           ZoneId zone, StreamLimits limits) {
+        streams = new Streams(clock, limits);
         Screens screens = new Screens();
         Guard guard = new Guard(Addresses.names(hostNames));
         javalin = Javalin.create(config -> {
-            settings(config);
+            settings(config, limits);
             RoutesConfig routes = config.routes;
             routes.before(guard::check);
-            routes.get("/health", ctx -> Bodies.send(ctx, 200, Json.object().put("status", "ok")
+            Reads.route(routes, "/health", ctx -> Bodies.send(ctx, 200, Json.object().put("status", "ok")
                     .put("classes", boards.all().size()).put("screens", streams.count())));
             routes.post("/api/pair", access::pair);
             routes.post("/api/unpair", access::unpair);
@@ -59,9 +68,15 @@ public final class Server implements AutoCloseable {
                 access.instructor(ctx);
                 Bodies.send(ctx, 201, Json.object().put("key", access.newInstructorKey()));
             });
-            new ClassesApi(boards, plans, access, streams, clock).routes(routes);
+            ClassesApi classes = new ClassesApi(boards, plans, access, streams, shelf, clock);
+            classes.routes(routes);
+            ShelfApi shelves = new ShelfApi(shelf, boards, access, zone);
+            shelves.routes(routes);
+            new LeaveApi(classes, shelf, shelves, access, zone).routes(routes);
+            new ShelfPages(shelf, shelves, boards, access, screens, zone).routes(routes);
             new Pages(boards, plans, access, streams, screens, zone, () -> reachable.apply(port())).routes(routes);
             boards.lessons().ifPresent(l -> new CurePages(plans, l, access, screens, zone).routes(routes));
+            new GuestPages(boards, codes, access, screens, clock, () -> reachable.apply(port())).routes(routes);
             Webjars.routes(routes);
             failures(routes, screens);
         });
@@ -72,22 +87,26 @@ public final class Server implements AutoCloseable {
         }
     }
 
-    private static void settings(JavalinConfig config) {
+    private static void settings(JavalinConfig config, StreamLimits limits) {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
         config.http.maxRequestSize = Bodies.LARGEST + 1;
+        config.http.prefer405over404 = true;
         config.http.asyncTimeout = 0;
         config.http.compressionStrategy = CompressionStrategy.NONE;
         QueuedThreadPool threads = new QueuedThreadPool(60, 4, 30_000);
         threads.setStopTimeout(STOP_MILLIS);
         config.jetty.threadPool = threads;
         config.jetty.modifyServer(server -> {
+            // no waiting for idle browsers to hang up: streams are ended by us, and a cut tap is sent again
             server.setStopTimeout(0);
             server.setStopAtShutdown(false);
+            server.setErrorHandler(new UnreadableRequests());
         });
         config.jetty.modifyHttpConfiguration(http -> {
             http.setSendServerVersion(false);
+            http.setIdleTimeout(limits.stalled().toMillis());
             http.setRequestHeaderSize(16 * 1024);
         });
         config.staticFiles.add(files -> {
@@ -103,9 +122,17 @@ public final class Server implements AutoCloseable {
         routes.exception(Refused.class, (e, ctx) -> answer(ctx, e.problem(), screens));
         routes.exception(BadField.class, (e, ctx) -> answer(ctx,
                 Problem.unprocessable(sentence(e.getMessage())), screens));
-        routes.exception(HttpResponseException.class, (e, ctx) -> answer(ctx, e.getStatus() == 413
-                ? Bodies.tooLarge().problem()
-                : new Problem(e.getStatus(), "refused", "The request is refused", sentence(e.getMessage())), screens));
+        routes.exception(MethodNotAllowedResponse.class, (e, ctx) -> {
+            ctx.header("Allow", e.getDetails().getOrDefault("availableMethods", "GET"));
+            answer(ctx, Problem.wrongMethod(ctx.method() + " is not for this address."), screens);
+        });
+        routes.exception(NotFoundResponse.class, (e, ctx) -> answer(ctx, Problem.notFound(
+                "There is nothing at this address. The start page leads on."), screens));
+        routes.exception(HttpResponseException.class, (e, ctx) -> answer(ctx, new Problem(e.getStatus(), "refused",
+                "The request is refused", sentence(e.getMessage())), screens));
+        routes.exception(HttpException.RuntimeException.class, (e, ctx) -> answer(ctx, e.getCode() < 500
+                ? new Problem(e.getCode(), "refused", "The request is refused", sentence(e.getReason()))
+                : Problem.badRequest("The request did not arrive whole."), screens));
         routes.exception(StoreException.class, (e, ctx) -> {
             LOG.log(Level.ERROR, "the store refused", e);
             answer(ctx, new Problem(503, "not-written", "It could not be written down", e.getMessage()), screens);
@@ -124,6 +151,9 @@ public final class Server implements AutoCloseable {
     /** JSON for programs; a page for people. */
     private static void answer(Context ctx, Problem problem, Screens screens) {
         String accept = ctx.header("Accept");
+        if (problem.status() == 401) {
+            ctx.header("WWW-Authenticate", "Bearer");
+        }
         boolean person = accept != null && accept.contains("text/html") && !ctx.path().startsWith("/api/");
         if (person) {
             ctx.status(problem.status()).contentType("text/html; charset=utf-8")

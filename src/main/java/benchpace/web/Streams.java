@@ -5,8 +5,13 @@ import benchpace.board.ClassView;
 import benchpace.board.Mailbox;
 import benchpace.files.Json;
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
+import jakarta.servlet.AsyncContext;
 import java.io.IOException;
-import java.time.Duration;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.lang.System.Logger;
+import java.lang.System.Logger.Level;
 import java.time.InstantSource;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -21,17 +26,16 @@ import java.util.function.Function;
  * holds up nobody else; the connection's write time-out ends it, and it comes back with the newest view.
  */
 final class Streams implements AutoCloseable {
-    /** How often a silent stream shows that it lives; half-open connections are found by it. */
-    static final Duration BEAT = Duration.ofSeconds(10);
-    /** More screens than any class has; beyond it somebody is playing. */
-    private static final int MOST = 150;
+    private static final Logger LOG = System.getLogger(Streams.class.getName());
     private static final long STACK_BYTES = 256 * 1024;
 
     private final InstantSource clock;
+    private final StreamLimits limits;
     private final Set<Mailbox> open = ConcurrentHashMap.newKeySet();
 
-    Streams(InstantSource clock) {
+    Streams(InstantSource clock, StreamLimits limits) {
         this.clock = clock;
+        this.limits = limits;
     }
 
     /** A stream of bare {@code state} events. */
@@ -45,42 +49,68 @@ final class Streams implements AutoCloseable {
      * @param fragments what the screen shows of a view: event name to content; only changed ones are sent
      */
     void serve(Context ctx, ClassBoard board, Function<ClassView, Map<String, String>> fragments) {
-        if (open.size() >= MOST) {
+        if (open.size() >= limits.most()) {
             throw new Refused(new Problem(503, "too-many-screens", "Too many screens are open",
                     "Close some pages of this board and try again."));
         }
         ctx.contentType(EventStream.MEDIA_TYPE);
         ctx.header("Cache-Control", "no-store");
         ctx.header("X-Accel-Buffering", "no");
+        if (ctx.method() == HandlerType.HEAD) {
+            return;
+        }
         ctx.future(() -> start(ctx, board, fragments));
     }
 
+    /**
+     * The future that is handed back never ends: the framework would go on with a request that may be gone by then.
+     * The writer itself ends the answer.
+     */
     private CompletableFuture<Void> start(Context ctx, ClassBoard board,
                                           Function<ClassView, Map<String, String>> fragments) {
-        CompletableFuture<Void> ended = new CompletableFuture<>();
+        AsyncContext answer = ctx.req().getAsyncContext();
+        EventStream stream = new EventStream(output(ctx));
         Mailbox mailbox = board.subscribe();
         open.add(mailbox);
         Runnable writing = () -> {
             try (mailbox) {
-                write(new EventStream(ctx.res().getOutputStream()), mailbox, fragments);
+                write(stream, mailbox, fragments);
             } catch (IOException | InterruptedException e) {
                 // the screen went away, or stopped reading for too long: it will come back
+            } catch (RuntimeException e) {
+                LOG.log(Level.ERROR, "a screen of class " + board.id() + " could not be written", e);
             } finally {
                 open.remove(mailbox);
-                ended.complete(null);
+                end(answer);
             }
         };
         Thread thread = new Thread(null, writing, "screen-" + board.id(), STACK_BYTES);
         thread.setDaemon(true);
         thread.start();
-        return ended;
+        return new CompletableFuture<>();
+    }
+
+    private static OutputStream output(Context ctx) {
+        try {
+            return ctx.res().getOutputStream();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static void end(AsyncContext answer) {
+        try {
+            answer.complete();
+        } catch (IllegalStateException e) {
+            // the server has ended it already, with the connection
+        }
     }
 
     private void write(EventStream stream, Mailbox mailbox, Function<ClassView, Map<String, String>> fragments)
             throws IOException, InterruptedException {
         Map<String, String> shown = new LinkedHashMap<>();
         while (!mailbox.isClosed()) {
-            Optional<ClassView> view = mailbox.take(BEAT);
+            Optional<ClassView> view = mailbox.take(limits.beat());
             if (mailbox.isClosed()) {
                 return;
             }

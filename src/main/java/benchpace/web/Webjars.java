@@ -18,7 +18,7 @@ final class Webjars {
     static void routes(RoutesConfig routes) {
         SCRIPTS.forEach((address, resource) -> {
             byte[] script = read(ROOT + resource);
-            routes.get(address, ctx -> ctx.contentType("text/javascript; charset=utf-8")
+            Reads.route(routes, address, ctx -> ctx.contentType("text/javascript; charset=utf-8")
                     .header("Cache-Control", "max-age=86400").result(script));
         });
     }

@@ -153,6 +153,7 @@ final class AnyEvent {
                 Combinators.combine(seat(), helper).as(ClassEvent.HelpSorted::new),
                 Combinators.combine(seat(), step()).as(ClassEvent.StillWorking::new),
                 Combinators.combine(seat(), step()).as(ClassEvent.DoneHinted::new),
+                Arbitraries.of(true, false).map(ClassEvent.GuestsMayTell::new),
                 activity().map(ClassEvent.ActivityOpened::new),
                 activity().map(ClassEvent.ActivityClosed::new),
                 Combinators.combine(activity(), Arbitraries.integers().between(1, 1440))

@@ -21,6 +21,15 @@ class HelpTest {
         assertThat(c.refusalOf(new ClassEvent.HelpClaimed(SEAT_1, "MB"))).isEqualTo(new Refusal.AlreadySo("claimed"));
     }
 
+    @Test void who_went_and_never_said_sorted_has_it_for_five_minutes() {
+        c.claim(1, "MB").minute(16.9);
+        assertThat(c.refusalOf(new ClassEvent.HelpClaimed(SEAT_1, "TO")))
+                .isEqualTo(new Refusal.ClaimedBy(SEAT_1, "MB"));
+
+        c.minute(17).claim(1, "TO");
+        assertThat(c.seat(1).claim()).contains(new Seat.Claim("TO", TestClass.instant(17)));
+    }
+
     @Test void once_sorted_the_seat_is_anybodys_again() {
         c.claim(1, "MB").minute(14).sorted(1, "MB");
         assertThat(c.seat(1).claim()).isEmpty();

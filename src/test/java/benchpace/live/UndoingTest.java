@@ -53,6 +53,7 @@ class UndoingTest {
                 new Action("sorted", c -> c.sorted(4, "MB")),
                 new Action("still at it", c -> c.wish(new ClassEvent.StillWorking(new SeatNumber(2), new StepId("pour")))),
                 new Action("hint", c -> c.wish(new ClassEvent.DoneHinted(new SeatNumber(2), new StepId("pour")))),
+                new Action("guests", c -> c.wish(new ClassEvent.GuestsMayTell(true))),
                 new Action("activity opened", c -> c.openActivity("labels")),
                 new Action("activity closed", c -> c.closeActivity("refreshments")),
                 new Action("activity extended", c -> c.wish(new ClassEvent.ActivityExtended(labels, 5))),

@@ -120,7 +120,8 @@ final class Wishes {
                 Combinators.combine(seats, initials).as(ClassEvent.HelpClaimed::new),
                 Combinators.combine(seats, initials).as(ClassEvent.HelpSorted::new),
                 Combinators.combine(seats, steps).as(ClassEvent.StillWorking::new),
-                Combinators.combine(seats, steps).as(ClassEvent.DoneHinted::new));
+                Combinators.combine(seats, steps).as(ClassEvent.DoneHinted::new),
+                Arbitraries.of(true, false).map(ClassEvent.GuestsMayTell::new));
     }
 
     private static Arbitrary<ClassEvent> activity(Arbitrary<SeatNumber> seats, Arbitrary<ActivityId> activities) {

@@ -3,29 +3,37 @@ package benchpace.web.screen;
 import benchpace.board.ClassView;
 import benchpace.board.SeatFlag;
 import benchpace.board.SeatView;
+import java.time.Instant;
+import java.util.Optional;
 
 /**
  * A seat that needs somebody, on the instructor's and the helpers' screens.
  *
  * @param mark   {@code slipping} or {@code behind}
- * @param price  what it costs everyone, in words; empty if nothing
+ * @param reason the question, or the reason and what it costs everyone
  * @param helper who has it; empty if nobody
  * @param mine   the viewer has it
+ * @param went   who went there and has been silent since for too long; empty if nobody
+ * @param ago    how long ago that was
  * @param step   the step in question, for the two answers
  */
-public record HelpCard(int seat, String name, String mark, String word, String reason, String price, String place,
-                       Counter count, String helper, boolean mine, String step, boolean answerable) {
+public record HelpCard(int seat, String name, String mark, String word, String reason, String place, Counter count,
+                       String helper, boolean mine, String went, Optional<Counter> ago, String step,
+                       boolean answerable) {
 
     static HelpCard of(ClassView.HelpView help, ClassView view, Viewer viewer, Times times) {
         SeatView seat = view.seat(help.seat());
         SeatFlag flag = help.flag();
-        boolean behind = flag.level() == SeatFlag.Level.BEHIND;
+        String mark = flag.level() == SeatFlag.Level.BEHIND ? "behind" : "slipping";
         String helper = help.helper().orElse("");
-        String price = flag.priceMinutes() > 0 && !flag.reason().contains("leaves")
-                ? "If it goes on, everyone leaves " + flag.priceMinutes() + " min later." : "";
-        return new HelpCard(help.seat(), help.name(), behind ? "behind" : "slipping", behind ? "behind" : "slipping",
-                flag.reason(), price, help.place(), Counter.since(help.countFrom(), times), helper,
-                !helper.isEmpty() && helper.equals(viewer.initials()), seat.stepId(),
-                seat.canFinish() && (!behind || seat.hint() || seat.question()));
+        return new HelpCard(help.seat(), help.name(), mark, mark, flag.reason(), help.place(),
+                Counter.since(help.countFrom(), times), helper, !helper.isEmpty() && helper.equals(viewer.initials()),
+                help.went().map(ClassView.WentView::helper).orElse(""), help.went().map(w -> ago(w.at(), times)),
+                seat.stepId(), seat.canFinish() && (seat.hint() || seat.question()));
+    }
+
+    /** "MK went 6 min ago": the minutes tick in the browser. */
+    private static Counter ago(Instant at, Times times) {
+        return new Counter(true, Counter.iso(at), "bare", "", Counter.iso(at), "", "some minutes");
     }
 }

@@ -13,12 +13,12 @@ import java.time.Duration;
  */
 public record HomeLine(String when, String against, boolean late, String driver, String basis) {
     private static final Duration SOON = Duration.ofMinutes(5);
+    private static final int CLOCK_LENGTH = "20:05".length();
 
     static HomeLine of(ClassView view, Times times) {
         HomeTime home = view.home();
-        String from = times.roughly(home.p10());
-        String until = times.roughly(home.p90());
-        String when = from.equals(until) ? "about " + times.roughly(home.p50()) : from + " to " + until;
+        String window = times.window(home.p10(), home.p90());
+        String when = window.length() > CLOCK_LENGTH ? window : "about " + window;
         Duration over = Duration.between(home.promised(), home.p50());
         boolean late = over.compareTo(SOON) > 0;
         String promised = times.clock(home.promised());

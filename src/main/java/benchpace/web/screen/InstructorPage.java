@@ -8,11 +8,12 @@ import java.util.List;
  * All that the instructor's screen shows at first.
  *
  * @param layout {@code beside} the table for narrow tables, {@code wide} or {@code folded} for large ones
+ * @param lines  the pace lines, and where there is room for them
  */
 public record InstructorPage(Shell shell, String name, String place, String classId, String layout, int columns,
                              int rows, List<SeatingChart.Block> tables, List<SeatPlace> places, NowPanel now,
-                             HelpList help, NextPanel next, HomeLine home, UndoButton undo, List<NoteLine> notes,
-                             RoomPanel warmth) {
+                             HelpList help, NextPanel next, WaitLine waiting, HomeLine home, UndoButton undo,
+                             List<NoteLine> notes, RoomPanel warmth, LinesPlace linesPlace, LinesChart lines, GuestsPanel guests) {
     private static final int BESIDE = 7;
     private static final int DRAWN = 12;
     static final int NOTES = 3;
@@ -24,15 +25,20 @@ public record InstructorPage(Shell shell, String name, String place, String clas
 
     static InstructorPage of(Shell shell, ClassView view, Viewer viewer, Times times) {
         SeatingChart chart = view.chart();
-        String layout = chart.columns() <= BESIDE && view.seats().size() <= 16 ? "beside"
-                : chart.columns() <= DRAWN ? "wide" : "folded";
+        String layout = layout(view);
         List<SeatPlace> places = view.seats().stream()
                 .map(s -> new SeatPlace(s.place().column(), s.place().row(), SeatTile.of(s, view, times)))
                 .toList();
         return new InstructorPage(shell, view.name(), view.place(), view.id(), layout, chart.columns(), chart.rows(),
                 layout.equals("folded") ? List.of() : chart.tables(), places, NowPanel.of(view, times),
-                HelpList.of(view, viewer, times, cards(view)), NextPanel.of(view), HomeLine.of(view, times),
-                UndoButton.of(view, times), NoteLine.latest(view.notes(), NOTES, times),
-                RoomPanel.of(view, times));
+                HelpList.of(view, viewer, times, cards(view)), NextPanel.of(view),
+                WaitLine.of(view, times), HomeLine.of(view, times),
+                UndoButton.of(view, times), NoteLine.latest(view.notes(), NOTES, times), RoomPanel.of(view, times),
+                LinesPlace.of(view), LinesChart.of(view, times), GuestsPanel.of(view));
+    }
+
+    static String layout(ClassView view) {
+        int columns = view.chart().columns();
+        return columns <= BESIDE && view.seats().size() <= 16 ? "beside" : columns <= DRAWN ? "wide" : "folded";
     }
 }

@@ -14,9 +14,18 @@ import java.util.List;
  */
 public record NextPanel(String step, String name, String leavesWords, String cost, List<Left> leaves, boolean closing,
                         boolean closed, boolean first) {
+    private static final double LIKELY_DONE = 0.5;
 
-    /** A seat that is not done with what is open. */
-    public record Left(int seat, String name, String step, String stepName, boolean canFinish, boolean paused) { }
+    /**
+     * A seat that is not done with what is open.
+     *
+     * @param finishStep the step whose tick brings it up to the others; empty if none can be ticked
+     * @param atStep     the step it is at, to say that it is still there; empty if it cannot be said
+     * @param words      what leaving it behind would cost
+     * @param stays      it was said to be still at its step: it may stay behind
+     */
+    public record Left(int seat, String name, String stepName, String finishStep, String atStep, boolean paused,
+                       boolean stays, String words) { }
 
     static NextPanel of(ClassView view) {
         boolean closed = view.stage() == Stage.CLOSED;
@@ -24,14 +33,28 @@ public record NextPanel(String step, String name, String leavesWords, String cos
             return new NextPanel("", "", "", "", List.of(), !closed, closed, false);
         }
         ClassView.NextView next = view.next().get();
-        List<Left> leaves = next.leavesBehind().stream().map(view::seat).map(NextPanel::left).toList();
+        List<Left> leaves = next.rows().stream().map(row -> left(row, view.seat(row.seat()))).toList();
         String words = leaves.isEmpty() ? "" : "leaves " + Phrases.seats(next.leavesBehind(), 4) + " behind";
         return new NextPanel(next.step().id(), next.step().name(), words, next.cost(), leaves, false, false,
                 view.stage() == Stage.BEFORE);
     }
 
-    private static Left left(SeatView seat) {
-        return new Left(seat.seat(), seat.name(), seat.stepId(), seat.stepName(), seat.canFinish(),
-                seat.mark() == SeatView.Mark.PAUSED);
+    private static Left left(ClassView.LeftRow row, SeatView seat) {
+        boolean here = row.judged() || seat.canFinish();
+        return new Left(row.seat(), seat.name(), seat.stepName(), row.finishStep(),
+                here && !row.paused() && !row.answered() ? row.atStep() : "", row.paused(), row.answered(), words(row));
+    }
+
+    private static String words(ClassView.LeftRow row) {
+        if (row.paused()) {
+            return "Away for a moment: nobody waits.";
+        }
+        if (!row.judged()) {
+            return "";
+        }
+        String done = row.doneProbability() >= LIKELY_DONE ? "Perhaps done already. " : "";
+        String cost = row.leaveMinutes() > 0 ? "left now, everyone leaves " + row.leaveMinutes() + " min later."
+                : "left now, nobody has to wait.";
+        return done + "About " + row.remainingMinutes() + " min to go; " + cost;
     }
 }

@@ -11,11 +11,17 @@ import java.util.Locale;
 public record Times(ZoneId zone) {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM, HH:mm", Locale.ENGLISH);
+    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH);
     private static final long FIVE_MINUTES = Duration.ofMinutes(5).toSeconds();
 
     /** "20:07". */
     public String clock(Instant at) {
         return CLOCK.format(at.atZone(zone));
+    }
+
+    /** "Thursday 4 March". */
+    public String date(Instant at) {
+        return DATE.format(at.atZone(zone));
     }
 
     /** "Thursday 4 March, 18:30". */
@@ -32,6 +38,13 @@ public record Times(ZoneId zone) {
     static Instant next(int minutes, Instant at) {
         long step = minutes * 60L;
         return Instant.ofEpochSecond(Math.floorDiv(at.getEpochSecond() + step - 1, step) * step);
+    }
+
+    /** "20:05 to 20:20", each to the five minutes outwards; "20:10" if that is one. */
+    public String window(Instant from, Instant until) {
+        String early = clock(Instant.ofEpochSecond(Math.floorDiv(from.getEpochSecond(), FIVE_MINUTES) * FIVE_MINUTES));
+        String late = roughly(until);
+        return early.equals(late) ? late : early + " to " + late;
     }
 
     /** "20:10" for a plan's figure, "20:05 to 20:20" where a range is known. */

@@ -43,10 +43,15 @@ public record WallMain(String kicker, String heading, String sentence, Optional<
         Optional<ReadyWindow> window = view.cure().all().or(view.cure()::first);
         Optional<Counter> count = window.map(
                 w -> Counter.ready(w, "left", "any minute now", "time to try them", times));
-        String when = window.map(w -> (view.cure().all().isPresent() ? "All" : "First") + " candles ready about "
-                + times.roughly(w)).orElse("");
+        String when = view.cure().all().isPresent() ? "All candles ready about " + allReady(view, times)
+                : window.map(w -> "First candles ready about " + times.roughly(w)).orElse("");
         String small = view.cure().poured() == 0 ? "" : CureWords.wall(window);
         return new WallMain(when, now.heading(), now.wall(), count, List.of(), "", small);
+    }
+
+    /** A friendly window once the last pour is in: when the last of them should be firm. */
+    private static String allReady(ClassView view, Times times) {
+        return times.window(view.home().p10(), view.home().p90());
     }
 
     private static WallMain working(ClassView view, Times times) {

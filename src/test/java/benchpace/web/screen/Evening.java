@@ -2,12 +2,9 @@ package benchpace.web.screen;
 
 import benchpace.board.ClassView;
 import benchpace.board.CutAway;
-import benchpace.board.Pace;
-import benchpace.board.PaceWatch;
 import benchpace.board.PlanCureClock;
-import benchpace.board.PlanPaceWatch;
+import benchpace.board.PosteriorPaceWatch;
 import benchpace.board.RoomCureClock;
-import benchpace.board.SeatFlag;
 import benchpace.board.ViewMaker;
 import benchpace.cure.RoomFit;
 import benchpace.files.PlanFile;
@@ -26,9 +23,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.stream.IntStream;
 
 /** An invented class, told tap by tap in minutes after its start, and seen as the board sees it. */
@@ -109,27 +104,16 @@ final class Evening {
     }
 
     ClassView view(double minute) {
-        return new ViewMaker(new PlanCureClock(), slippingFirst(), ZONE).view("evening", live(), at(minute));
+        return new ViewMaker(new PlanCureClock(), new PosteriorPaceWatch(), ZONE).view("evening", live(), at(minute));
     }
 
     /** The same with the cure computed, in a room that has taught nothing. */
     ClassView computed(double minute) {
-        return new ViewMaker(COMPUTED, slippingFirst(), ZONE).view("evening", live(), at(minute));
+        return new ViewMaker(COMPUTED, new PosteriorPaceWatch(), ZONE).view("evening", live(), at(minute));
     }
 
     /** A seat's candle cut open. */
     Optional<CutAway> cutAway(int seat, double minute) {
         return COMPUTED.cutAway("evening", live(), new SeatNumber(seat), at(minute));
-    }
-
-    /** The plan's own rule, with the middle level for seats that are only a little over. */
-    private static PaceWatch slippingFirst() {
-        return (live, clocks, now) -> {
-            Pace pace = new PlanPaceWatch().watch(live, clocks, now);
-            Map<SeatNumber, SeatFlag> flags = new TreeMap<>();
-            pace.flags().forEach((seat, flag) -> flags.put(seat, flag.minutesOver() > 5 ? flag
-                    : new SeatFlag(SeatFlag.Level.SLIPPING, flag.reason(), flag.minutesOver(), flag.priceMinutes())));
-            return new Pace(flags, pace.mostUrgent(), pace.home(), pace.silence(), pace.nextChange());
-        };
     }
 }

@@ -1,0 +1,31 @@
+package benchpace.board;
+
+import benchpace.pace.Level;
+import benchpace.pace.SeatPace;
+
+/** Says in one line a person would say why a seat is flagged, and what it costs. */
+final class FlagWords {
+    private FlagWords() { }
+
+    static SeatFlag flag(SeatPace seat, String stepName) {
+        boolean behind = seat.level() == Level.BEHIND;
+        String reason = "Seat " + seat.seat() + ": " + (behind ? behind(seat, stepName) : "still on "
+                + spoken(stepName) + "?");
+        return new SeatFlag(behind ? SeatFlag.Level.BEHIND : SeatFlag.Level.SLIPPING, reason, seat.overMinutes(),
+                seat.priceMinutes());
+    }
+
+    private static String behind(SeatPace seat, String stepName) {
+        String over = seat.overMinutes() > 0 ? seat.overMinutes() + " min longer" : "longer";
+        String price = seat.priceMinutes() < 1 ? ""
+                : " If it goes on, everyone leaves " + seat.priceMinutes() + " min later.";
+        return spoken(stepName) + ", " + over + " than this table needs." + price;
+    }
+
+    /** "Wicks" within a sentence is "wicks"; a name of several words keeps its capital, so that it is seen as one. */
+    private static String spoken(String stepName) {
+        boolean word = stepName.codePoints().allMatch(Character::isLetter)
+                && stepName.codePoints().skip(1).allMatch(Character::isLowerCase);
+        return word ? stepName.toLowerCase(java.util.Locale.ROOT) : stepName;
+    }
+}

@@ -1,0 +1,59 @@
+package benchpace.board;
+
+import benchpace.live.LiveClass;
+import benchpace.live.Seat;
+import benchpace.pace.Forecast;
+import benchpace.plan.SeatNumber;
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+/** Says when everyone goes home, what that hangs on and what it rests on. */
+final class HomeTimes {
+    private HomeTimes() { }
+
+    static HomeTime of(LiveClass live, Map<SeatNumber, CandleClock> clocks, Instant origin, Forecast forecast) {
+        boolean set = allSet(live, clocks);
+        boolean none = forecast.driverSeat() == 0;
+        return new HomeTime(PosteriorPaceWatch.instant(origin, forecast.p10()),
+                PosteriorPaceWatch.instant(origin, forecast.p50()), PosteriorPaceWatch.instant(origin, forecast.p90()),
+                promised(live), none || set ? "" : forecast.driver(), basis(live, clocks, set));
+    }
+
+    /** Nothing is expected any more: when the last candle was, or should have been, firm. */
+    static HomeTime ofClosed(LiveClass live, Map<SeatNumber, CandleClock> clocks) {
+        return new HomeTime(latest(live, clocks, ReadyWindow::from), latest(live, clocks, ReadyWindow::likely),
+                latest(live, clocks, ReadyWindow::until), promised(live), "",
+                basis(live, clocks, allSet(live, clocks)));
+    }
+
+    private static Instant latest(LiveClass live, Map<SeatNumber, CandleClock> clocks,
+                                  Function<ReadyWindow, Instant> of) {
+        return clocks.values().stream().map(CandleClock::ready).map(of).max(Comparator.naturalOrder())
+                .orElse(live.closedAt().orElse(live.startsAt()));
+    }
+
+    private static Instant promised(LiveClass live) {
+        return live.startsAt().plus(live.plan().planned());
+    }
+
+    private static boolean allSet(LiveClass live, Map<SeatNumber, CandleClock> clocks) {
+        List<Seat> makers = live.seats().stream().filter(Seat::makesCandle).toList();
+        return !makers.isEmpty() && makers.stream().allMatch(s -> clocks.containsKey(s.number())
+                && clocks.get(s.number()).judgedSetAt().isPresent());
+    }
+
+    private static String basis(LiveClass live, Map<SeatNumber, CandleClock> clocks, boolean set) {
+        if (set) {
+            return "by hand test";
+        }
+        String cure = clocks.values().stream().anyMatch(c -> c.ready().basis() == ReadyWindow.Basis.COMPUTED)
+                ? "the cure in this room" : "the plan's cure";
+        boolean begun = live.seats().stream().anyMatch(s -> !s.finishes().isEmpty());
+        boolean poured = live.seats().stream().filter(Seat::makesCandle)
+                .allMatch(s -> clocks.containsKey(s.number()));
+        return !begun ? "by the plan's figures" : poured ? "by " + cure : "by tonight's pace and " + cure;
+    }
+}

@@ -1,0 +1,135 @@
+package benchpace.web;
+
+import benchpace.board.Answer;
+import benchpace.board.Boards;
+import benchpace.board.ClassBoard;
+import benchpace.board.ClassView;
+import benchpace.live.ClassEvent;
+import benchpace.live.Command;
+import benchpace.plan.SeatNumber;
+import benchpace.plan.StepId;
+import benchpace.web.screen.CodeSheet;
+import benchpace.web.screen.GuestPage;
+import benchpace.web.screen.Screens;
+import benchpace.web.screen.StartView;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.net.URI;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
+
+/**
+ * What guests can do with their own phones: scan the code at their seat and say "we are done". No names, no login, and
+ * nothing that could touch another seat; the instructor's tap settles it.
+ */
+final class GuestPages {
+    /** A code may speak this often. */
+    static final Duration REST = Duration.ofSeconds(20);
+    private static final int REMEMBERED = 10_000;
+
+    private final Boards boards;
+    private final GuestCodes codes;
+    private final Access access;
+    private final Screens screens;
+    private final InstantSource clock;
+    private final Supplier<String> reachable;
+    private final Map<String, Instant> spoke = new ConcurrentHashMap<>();
+
+    GuestPages(Boards boards, GuestCodes codes, Access access, Screens screens, InstantSource clock,
+               Supplier<String> reachable) {
+        this.boards = boards;
+        this.codes = codes;
+        this.access = access;
+        this.screens = screens;
+        this.clock = clock;
+        this.reachable = reachable;
+    }
+
+    void routes(RoutesConfig routes) {
+        routes.get("/g/{code}", ctx -> Pages.html(ctx, screens.guest(page(place(ctx), ctx))));
+        routes.post("/g/{code}/done", this::done);
+        routes.get("/classes/{id}/guest-codes", this::sheet);
+    }
+
+    private GuestCodes.Place place(Context ctx) {
+        return codes.place(ctx.pathParam("code"), boards).orElseThrow(() -> new Refused(Problem.notFound(
+                "This code belongs to no seat here. Scan the one on your table again.")));
+    }
+
+    private ClassBoard board(GuestCodes.Place place) {
+        return boards.find(place.classId()).orElseThrow();
+    }
+
+    private GuestPage page(GuestCodes.Place place, Context ctx) {
+        return GuestPage.of(board(place).view(), place.seat().value(), ctx.pathParam("code"));
+    }
+
+    private void done(Context ctx) {
+        requireOwnPage(ctx);
+        GuestCodes.Place place = place(ctx);
+        GuestPage shown = page(place, ctx);
+        String step = ctx.formParam("step");
+        if (!shown.mayTell() || step == null || !step.equals(shown.step())) {
+            ctx.redirect("/g/" + ctx.pathParam("code"), io.javalin.http.HttpStatus.SEE_OTHER); // it shows what is so
+            return;
+        }
+        requireRest(ctx);
+        Instant now = clock.instant();
+        Answer answer = board(place).submit(new Command("guest-" + Secrets.token(), "guest", now,
+                new ClassEvent.DoneHinted(place.seat(), new StepId(step))));
+        if (answer instanceof Answer.Refused refused) {
+            throw new Refused(RefusalWords.of(board(place).live(), refused.reason()));
+        }
+        ctx.redirect("/g/" + ctx.pathParam("code"), io.javalin.http.HttpStatus.SEE_OTHER);
+    }
+
+    /** Browsers name the page's origin with every form they send; nothing else has a form to send here. */
+    private static void requireOwnPage(Context ctx) {
+        String origin = ctx.header("Origin");
+        String host = ctx.header("Host");
+        boolean own;
+        try {
+            own = origin != null && host != null && host.equalsIgnoreCase(URI.create(origin).getAuthority());
+        } catch (IllegalArgumentException e) {
+            own = false;
+        }
+        if (!own) {
+            throw new Refused(new Problem(403, "foreign-origin", "The request comes from another site",
+                    "Only the page behind the code on the table may do that."));
+        }
+    }
+
+    private void requireRest(Context ctx) {
+        String code = ctx.pathParam("code");
+        Instant now = clock.instant();
+        if (spoke.size() > REMEMBERED) {
+            spoke.values().removeIf(at -> !at.plus(REST).isAfter(now));
+        }
+        Instant before = spoke.put(code, now);
+        if (before != null && before.plus(REST).isAfter(now)) {
+            spoke.put(code, before);
+            long wait = Math.max(1, Duration.between(now, before.plus(REST)).toSeconds() + 1);
+            ctx.header("Retry-After", Long.toString(wait));
+            throw new Refused(new Problem(429, "too-soon", "Just a moment",
+                    "Your host was told a moment ago. Try again in " + wait + " seconds."));
+        }
+    }
+
+    /** One code a seat, to be cut out and laid on the table. */
+    private void sheet(Context ctx) {
+        access.instructor(ctx);
+        ClassBoard board = boards.find(ctx.pathParam("id")).orElseThrow(() -> new Refused(Problem.notFound(
+                "There is no class of that address. The start page lists those there are.")));
+        ClassView view = board.view();
+        List<CodeSheet.Card> cards = view.seats().stream().map(seat -> {
+            String url = reachable.get() + "g/" + codes.code(view.id(), new SeatNumber(seat.seat()));
+            return new CodeSheet.Card(seat.seat(), new StartView.Link(url, QrCode.modules(url)));
+        }).toList();
+        Pages.html(ctx, screens.codes(new CodeSheet(view.name(), view.id(), view.guestsMayTell(), cards)));
+    }
+}

@@ -1,0 +1,20 @@
+package benchpace.web;
+
+import java.time.Duration;
+
+/**
+ * What live connections may take.
+ *
+ * @param beat    how often a silent stream shows that it lives; half-open connections are found by it
+ * @param stalled a reader that takes nothing for so long is dropped; longer than {@code beat}
+ * @param most    how many screens may be connected; more than any class has, beyond it somebody is playing
+ */
+record StreamLimits(Duration beat, Duration stalled, int most) {
+    static final StreamLimits USUAL = new StreamLimits(Duration.ofSeconds(10), Duration.ofSeconds(20), 150);
+
+    StreamLimits {
+        if (beat.isNegative() || beat.isZero() || stalled.compareTo(beat) <= 0 || most < 1) {
+            throw new IllegalArgumentException("a stream is dropped only after a beat was due");
+        }
+    }
+}

@@ -1,0 +1,195 @@
+package benchpace.web.screen;
+
+import benchpace.board.ClassView;
+import benchpace.board.PaceLines;
+import benchpace.board.SeatFlag;
+import benchpace.board.SeatView;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/**
+ * The string-line chart, ready to be drawn: time across, steps up, one line a seat. Flagged lines come last, on top,
+ * and carry their numbers at the right edge; the others are quiet. It moves on by half minutes, so that it is drawn anew no
+ * oftener.
+ *
+ * @param words the same for those who do not see it
+ */
+public record LinesChart(int width, int height, int left, int right, int top, int bottom, List<Rung> rungs,
+                         List<Tick> ticks, List<Line> lines, List<Tag> tags, String words) {
+    private static final int TOP = 8;
+    private static final int FOOT = 18;
+    private static final int TAGS = 44;
+    private static final int NARROW = 500;
+    private static final int NAMES = 132;
+    private static final int NARROW_NAMES = 84;
+    private static final double LETTER = 6.6;
+    private static final int LINE_HEIGHT = 14;
+    private static final int LETTERS_OF_A_TICK = 70;
+    private static final List<Integer> TICK_MINUTES = List.of(5, 10, 15, 30, 60, 120);
+    private static final Duration SHORTEST = Duration.ofMinutes(10);
+    private static final long HALF_MINUTE = 30;
+
+    /** A step's level. @param name empty where there is no room for it */
+    public record Rung(int y, String name) { }
+
+    public record Tick(int x, String clock) { }
+
+    /** One seat's line. @param mark {@code quiet}, {@code slipping} or {@code behind} */
+    public record Line(int seat, String mark, String points, String title) { }
+
+    /** The numbers of the flagged seats whose lines end at this height. */
+    public record Tag(int x, int y, String seats, String mark) { }
+
+    static LinesChart of(ClassView view, Times times) {
+        LinesPlace place = LinesPlace.of(view);
+        return new Drawing(view, place.width(), place.height()).chart(times);
+    }
+
+    public boolean empty() {
+        return lines.isEmpty();
+    }
+
+    /** One chart in the drawing. */
+    private static final class Drawing {
+        private final ClassView view;
+        private final PaceLines chart;
+        private final int width;
+        private final int left;
+        private final int right;
+        private final int bottom;
+        private final int height;
+        private final Instant from;
+        private final Instant edge;
+        private final Instant until;
+
+        Drawing(ClassView view, int width, int height) {
+            this.view = view;
+            this.chart = view.lines();
+            this.width = width;
+            this.height = height;
+            this.left = width < NARROW ? NARROW_NAMES : NAMES;
+            this.right = width - TAGS;
+            this.bottom = height - FOOT;
+            this.from = chart.from();
+            this.edge = edge();
+            Instant least = from.plus(SHORTEST);
+            this.until = edge.isAfter(least) ? edge : least;
+        }
+
+        /** The half minute that has passed, or the last tap if that is younger. */
+        private Instant edge() {
+            long passed = Math.floorDiv(chart.until().getEpochSecond(), HALF_MINUTE) * HALF_MINUTE;
+            Instant tapped = chart.lines().stream().flatMap(l -> l.points().stream()).map(PaceLines.Point::at)
+                    .filter(at -> at.isBefore(chart.until())).max(Comparator.naturalOrder()).orElse(from);
+            Instant floor = Instant.ofEpochSecond(passed);
+            return floor.isAfter(tapped) ? floor : tapped;
+        }
+
+        LinesChart chart(Times times) {
+            boolean begun = view.stage() != ClassView.Stage.BEFORE;
+            List<Line> lines = new ArrayList<>();
+            if (begun) {
+                chart.lines().stream().sorted(Comparator.comparing(l -> mark(l.seat()).equals("quiet") ? 0 : 1))
+                        .forEach(l -> lines.add(line(l)));
+            }
+            return new LinesChart(width, height, left, right, TOP, bottom, rungs(), begun ? ticks(times) : List.of(),
+                    lines, begun ? tags() : List.of(), begun ? words() : "The lines begin with the class.");
+        }
+
+        private int x(Instant at) {
+            double share = (double) Duration.between(from, at).toMillis() / Duration.between(from, until).toMillis();
+            return (int) Math.round(left + Math.min(1, Math.max(0, share)) * (right - left));
+        }
+
+        private int y(int level) {
+            return (int) Math.round(bottom - (double) level / Math.max(1, chart.steps().size()) * (bottom - TOP));
+        }
+
+        private List<Rung> rungs() {
+            int count = chart.steps().size();
+            int every = Math.max(1, (int) Math.ceil(LINE_HEIGHT / ((bottom - TOP) / (double) Math.max(1, count))));
+            List<Rung> rungs = new ArrayList<>();
+            for (int i = 0; i < count; i++) {
+                boolean named = (count - 1 - i) % every == 0;
+                rungs.add(new Rung(y(i + 1), named ? shortened(chart.steps().get(i)) : ""));
+            }
+            return rungs;
+        }
+
+        private String shortened(String name) {
+            int letters = (int) ((left - 8) / LETTER);
+            return name.codePointCount(0, name.length()) <= letters ? name
+                    : name.substring(0, name.offsetByCodePoints(0, letters - 1)).stripTrailing() + "\u2026";
+        }
+
+        private List<Tick> ticks(Times times) {
+            long minutes = Math.max(1, Duration.between(from, until).toMinutes());
+            int most = Math.max(2, (right - left) / LETTERS_OF_A_TICK);
+            int every = TICK_MINUTES.stream().filter(m -> minutes / m <= most).findFirst()
+                    .orElse(TICK_MINUTES.get(TICK_MINUTES.size() - 1));
+            List<Tick> ticks = new ArrayList<>();
+            for (Instant at = Times.next(every, from); !at.isAfter(until); at = at.plus(Duration.ofMinutes(every))) {
+                ticks.add(new Tick(x(at), times.clock(at)));
+            }
+            return ticks;
+        }
+
+        private String mark(int seat) {
+            return view.seat(seat).flag().map(f -> f.level() == SeatFlag.Level.BEHIND ? "behind" : "slipping")
+                    .orElse("quiet");
+        }
+
+        private Line line(PaceLines.Line line) {
+            String points = line.points().stream()
+                    .map(p -> x(p.at().isBefore(chart.until()) ? p.at() : edge) + "," + y(p.level()))
+                    .collect(Collectors.joining(" "));
+            return new Line(line.seat(), mark(line.seat()), points, title(view.seat(line.seat()), level(line)));
+        }
+
+        private static int level(PaceLines.Line line) {
+            return line.points().isEmpty() ? 0 : line.points().get(line.points().size() - 1).level();
+        }
+
+        private String title(SeatView seat, int level) {
+            String name = seat.name().isEmpty() ? "" : ", " + seat.name();
+            String at = seat.stepName().isEmpty() ? "" : ", at " + seat.stepName();
+            String flag = mark(seat.seat()).equals("quiet") ? "" : ", " + mark(seat.seat());
+            return "Seat " + seat.seat() + name + ": " + level + " of " + chart.steps().size() + " steps done" + at
+                    + flag;
+        }
+
+        /** Flagged seats on one level share one tag, the loudest of them giving its colour. */
+        private List<Tag> tags() {
+            Map<Integer, List<PaceLines.Line>> byLevel = new TreeMap<>();
+            chart.lines().stream().filter(l -> !mark(l.seat()).equals("quiet"))
+                    .forEach(l -> byLevel.computeIfAbsent(level(l), n -> new ArrayList<>()).add(l));
+            List<Tag> tags = new ArrayList<>();
+            byLevel.forEach((level, lines) -> {
+                boolean behind = lines.stream().anyMatch(l -> mark(l.seat()).equals("behind"));
+                String seats = lines.stream().limit(3).map(l -> String.valueOf(l.seat()))
+                        .collect(Collectors.joining(", ")) + (lines.size() > 3 ? "\u2026" : "");
+                tags.add(new Tag(x(edge) + 6, y(level), seats, behind ? "behind" : "slipping"));
+            });
+            return tags;
+        }
+
+        private String words() {
+            List<Integer> flagged = chart.lines().stream().map(PaceLines.Line::seat)
+                    .filter(seat -> !mark(seat).equals("quiet")).toList();
+            Map<Integer, List<Integer>> byLevel = new TreeMap<>(Comparator.reverseOrder());
+            chart.lines().forEach(l -> byLevel.computeIfAbsent(level(l), n -> new ArrayList<>()).add(l.seat()));
+            String levels = byLevel.entrySet().stream()
+                    .map(e -> Phrases.seats(e.getValue(), 6) + " " + (e.getValue().size() == 1 ? "has" : "have")
+                            + " done " + e.getKey())
+                    .collect(Collectors.joining("; "));
+            return "Steps done, of " + chart.steps().size() + ": " + levels + "."
+                    + (flagged.isEmpty() ? "" : " The flat lines are those of " + Phrases.seats(flagged, 6) + ".");
+        }
+    }
+}

@@ -1,0 +1,119 @@
+package benchpace;
+
+import static org.awaitility.Awaitility.await;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.net.URI;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** The program as a process of its own, so that it can be killed. */
+final class Program implements AutoCloseable {
+    private static final Duration PATIENCE = Duration.ofSeconds(60);
+    private static final Pattern READY = Pattern.compile("Benchpace is ready: http://localhost:(\\d+)/");
+
+    private final Process process;
+    private final List<String> out = new CopyOnWriteArrayList<>();
+    private final List<String> err = new CopyOnWriteArrayList<>();
+    private final List<Thread> readers = new ArrayList<>();
+
+    private Program(Process process) {
+        this.process = process;
+        follow(process.getInputStream(), out);
+        follow(process.getErrorStream(), err);
+    }
+
+    static Program run(String... arguments) throws IOException {
+        List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-cp", System.getProperty("java.class.path"),
+                "benchpace.Main"));
+        command.addAll(List.of(arguments));
+        return new Program(new ProcessBuilder(command).start());
+    }
+
+    /** Serves a data folder on a free port, or on {@code port}. */
+    static Program serve(Path data, int port, String pin) throws IOException {
+        Program program = run("serve", "--host", "127.0.0.1", "--port", "" + port, "--data", data.toString(),
+                "--no-demo", "--pin", pin);
+        program.port();
+        return program;
+    }
+
+    private void follow(InputStream stream, List<String> lines) {
+        Thread reader = new Thread(() -> {
+            try (BufferedReader in = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
+                for (String line = in.readLine(); line != null; line = in.readLine()) {
+                    lines.add(line);
+                }
+            } catch (IOException gone) {
+                // the process was killed
+            }
+        }, "program-output");
+        reader.setDaemon(true);
+        reader.start();
+        readers.add(reader);
+    }
+
+    /** The port it says it is ready on; waits for that. */
+    int port() {
+        await().atMost(PATIENCE).until(() -> ready().isPresent() || !process.isAlive());
+        return ready().orElseThrow(() -> new AssertionError("it ended: " + err()));
+    }
+
+    private Optional<Integer> ready() {
+        return out.stream().map(READY::matcher).filter(Matcher::find).map(m -> Integer.valueOf(m.group(1))).findFirst();
+    }
+
+    URI uri(String path) {
+        return URI.create("http://127.0.0.1:" + port() + path);
+    }
+
+    String out() {
+        return String.join("\n", out);
+    }
+
+    String err() {
+        return String.join("\n", err);
+    }
+
+    /** Pulls the plug: SIGKILL. */
+    void kill() throws InterruptedException {
+        process.destroyForcibly();
+        exitCode();
+    }
+
+    /** Asks it to end: SIGTERM. */
+    void terminate() {
+        process.destroy();
+    }
+
+    /** Ctrl-C. */
+    void interrupt() throws IOException, InterruptedException {
+        new ProcessBuilder("kill", "-INT", "" + process.pid()).start().waitFor(10, TimeUnit.SECONDS);
+    }
+
+    int exitCode() throws InterruptedException {
+        if (!process.waitFor(PATIENCE.toSeconds(), TimeUnit.SECONDS)) {
+            throw new AssertionError("it goes on: " + out());
+        }
+        for (Thread reader : readers) {
+            reader.join(PATIENCE.toMillis());
+        }
+        return process.exitValue();
+    }
+
+    @Override public void close() {
+        process.destroyForcibly();
+    }
+}

@@ -1,0 +1,178 @@
+package benchpace.web;
+
+import static benchpace.web.TestBoard.command;
+import static benchpace.web.TestBoard.finish;
+import static benchpace.web.TestBoard.opening;
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Every page in light and dark against axe-core's rules, which follow WCAG 2.2 (https://www.w3.org/TR/WCAG22/). */
+@ExtendWith(Browsers.class)
+@DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+class AccessibilityTest {
+    @TempDir Path data;
+    private TestBoard board;
+    private String id;
+    private Browser browser;
+    private final List<Device> devices = new ArrayList<>();
+
+    @BeforeEach void open(Browser browser) {
+        this.browser = browser;
+        board = TestBoard.open(data);
+        id = board.evening();
+    }
+
+    @AfterEach void close() {
+        devices.forEach(Device::close);
+        board.close();
+    }
+
+    private Device here(Device device) {
+        devices.add(device);
+        return device;
+    }
+
+    private Device tablet() {
+        return here(Device.tablet(board, browser)).pairedBy(board.instructor()).at("/classes/" + id + "/instructor");
+    }
+
+    private Device phone() {
+        return here(Device.phone(board, browser)).pairedBy(board.helper()).at("/classes/" + id + "/helper");
+    }
+
+    private Device wall() {
+        return here(Device.wall(board, browser)).at("/classes/" + id + "/wall");
+    }
+
+    private static void assertSound(Device device, String situation) {
+        for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
+            device.page().emulateMedia(new Page.EmulateMediaOptions().setColorScheme(scheme));
+            List<String> violations = new AxeBuilder(device.page()).analyze().getViolations().stream()
+                    .map(rule -> rule.getId() + ": " + rule.getHelp() + " at " + rule.getNodes().stream()
+                            .limit(3).map(node -> node.getTarget() + " " + node.getFailureSummary()).toList())
+                    .toList();
+
+            assertThat(violations).as(situation + ", " + scheme).isEmpty();
+        }
+    }
+
+    private void allFinish(String step) {
+        for (int seat = 1; seat <= 8; seat++) {
+            board.tap(id, finish(seat, step)).ok();
+        }
+    }
+
+    private void poured() {
+        for (String step : List.of("wicks", "fragrance", "mix", "pour")) {
+            board.tap(id, opening(step)).ok();
+            allFinish(step);
+        }
+        allFinish("centre");
+    }
+
+    /** Tablet, phone and wall of the class as it stands. */
+    private void assertAllSound(String situation) {
+        assertSound(tablet(), "tablet " + situation);
+        assertSound(phone(), "phone " + situation);
+        assertSound(wall(), "wall " + situation);
+        devices.forEach(Device::close);
+        devices.clear();
+    }
+
+    @Test void the_start_page_of_a_guest_a_helper_and_an_instructor() {
+        assertSound(here(Device.phone(board, browser)).at("/"), "guest");
+        assertSound(here(Device.phone(board, browser)).pairedBy(board.helper()).at("/"), "helper");
+        assertSound(here(Device.tablet(board, browser)).pairedBy(board.instructor()).at("/"), "instructor");
+    }
+
+    @Test void the_page_that_asks_to_pair_and_the_one_that_says_not_found() {
+        assertSound(here(Device.phone(board, browser)).at("/classes/" + id + "/helper"), "pair first");
+        assertSound(here(Device.phone(board, browser)).at("/no/such/page"), "not found");
+    }
+
+    @Test void a_class_before_it_begins() {
+        assertAllSound("before");
+    }
+
+    @Test void a_class_at_a_step_with_seats_in_every_state() {
+        board.tap(id, opening("wicks")).ok();
+        board.tap(id, finish(1, "wicks")).ok();
+        board.tap(id, command("pause").put("seat", 2)).ok();
+        board.tap(id, command("leave").put("seat", 3)).ok();
+        board.tap(id, command("pair").put("seat", 4).put("with", 5)).ok();
+        board.tap(id, command("expect").put("seat", 6)).ok();
+        board.tap(id, command("note").put("text", "The lamp by the door flickers")).ok();
+        board.testClock().advanceMinutes(20);
+        board.tap(id, command("claim").put("seat", 7).put("helper", "AB")).ok();
+
+        assertAllSound("in step");
+    }
+
+    @Test void a_class_in_the_cure_and_when_candles_should_be_tried() {
+        poured();
+        board.testClock().advanceMinutes(20);
+        board.tap(id, command("judge-set").put("seat", 1)).ok();
+        assertAllSound("setting");
+        board.testClock().advanceMinutes(60);
+        assertAllSound("try it");
+    }
+
+    @Test void a_class_that_is_closed() {
+        poured();
+        board.tap(id, command("close")).ok();
+        assertAllSound("closed");
+    }
+
+    @Test void a_crowd_of_24_and_of_60() {
+        id = board.create("{\"planId\":\"big-table\",\"seats\":24}");
+        board.tap(id, opening("welcome")).ok();
+        assertAllSound("24 seats");
+        id = board.create("{\"planId\":\"big-table\",\"seats\":60}");
+        board.tap(id, opening("welcome")).ok();
+        assertAllSound("60 seats");
+    }
+
+    @Test void the_sheet_and_the_dialogs() {
+        poured();
+        Device tablet = tablet();
+        tablet.find("[data-open-seat='1']").click();
+        assertThat(tablet.find("#sheet-close")).isVisible();
+        tablet.find(".tap__mend summary").first().click();
+        assertSound(tablet, "seat sheet");
+        tablet.page().keyboard().press("Escape");
+        for (String dialog : List.of("note-dialog", "keys-dialog")) {
+            tablet.find("[data-open='" + dialog + "']").click();
+            assertThat(tablet.find("#" + dialog)).isVisible();
+            assertSound(tablet, dialog);
+            tablet.page().keyboard().press("Escape");
+        }
+        Device phone = phone();
+        phone.find("[data-open='me-dialog']").click();
+        assertThat(phone.find("#me-dialog")).isVisible();
+        assertSound(phone, "initials");
+    }
+
+    @Test void the_question_before_somebody_is_left_behind() {
+        board.tap(id, opening("welcome")).ok();
+        Device tablet = tablet();
+        tablet.find("#next-button").click();
+        assertThat(tablet.find("#next-dialog")).isVisible();
+
+        assertSound(tablet, "next dialog");
+    }
+}

@@ -1,0 +1,99 @@
+package benchpace.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Request;
+import com.microsoft.playwright.options.Cookie;
+import java.net.URI;
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
+
+/** A tablet, a phone or a wall screen: a browser of its own, which remembers every complaint and every request. */
+final class Device implements AutoCloseable {
+    private final TestBoard board;
+    private final BrowserContext context;
+    private final Page page;
+    private final List<String> complaints = new CopyOnWriteArrayList<>();
+    private final List<String> requests = new CopyOnWriteArrayList<>();
+
+    private Device(TestBoard board, Browser browser, int width, int height, boolean touch) {
+        this.board = board;
+        context = browser.newContext(new Browser.NewContextOptions().setViewportSize(width, height).setHasTouch(touch));
+        context.setDefaultTimeout(20_000);
+        context.onRequest(this::requested);
+        page = context.newPage();
+        page.onConsoleMessage(message -> {
+            // a network that is away is no fault of the page
+            if (message.type().equals("error") && !message.text().contains("net::ERR_")
+                    && !message.text().equals("[object Event]")) {
+                complaints.add(message.text());
+            }
+        });
+        page.onPageError(complaints::add);
+    }
+
+    static Device tablet(TestBoard board, Browser browser) {
+        return new Device(board, browser, 1280, 800, true);
+    }
+
+    static Device phone(TestBoard board, Browser browser) {
+        return new Device(board, browser, 390, 844, true);
+    }
+
+    static Device wall(TestBoard board, Browser browser) {
+        return new Device(board, browser, 1920, 1080, false);
+    }
+
+    private void requested(Request request) {
+        if (!request.url().startsWith("data:") && !request.url().startsWith("about:")) {
+            requests.add(request.url());
+        }
+    }
+
+    /** Carries a token that was given out before. */
+    Device pairedBy(String token) {
+        context.addCookies(List.of(new Cookie("benchpace", token).setUrl(board.uri("/").toString())));
+        return this;
+    }
+
+    /** Runs before every page's own scripts. */
+    Device withScript(String script) {
+        context.addInitScript(script);
+        return this;
+    }
+
+    /** Opens an address and, if it is a live page, waits until its stream is open. */
+    Device at(String path) {
+        page.navigate(board.uri(path).toString());
+        return this;
+    }
+
+    Page page() {
+        return page;
+    }
+
+    Locator find(String selector) {
+        return page.locator(selector);
+    }
+
+    void offline(boolean offline) {
+        context.setOffline(offline);
+    }
+
+    void assertNoComplaint() {
+        assertThat(complaints).as("console of " + page.url()).isEmpty();
+    }
+
+    void assertStayedHere() {
+        assertThat(requests).isNotEmpty().allMatch(url -> URI.create(url).getAuthority()
+                .equals("127.0.0.1:" + board.port()), "goes to the board");
+    }
+
+    @Override public void close() {
+        context.close();
+    }
+}

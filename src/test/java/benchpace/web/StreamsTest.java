@@ -1,0 +1,222 @@
+package benchpace.web;
+
+import static benchpace.web.TestBoard.command;
+import static benchpace.web.TestBoard.finish;
+import static benchpace.web.TestBoard.opening;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
+
+import benchpace.files.Json;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Live connections: who hears what, how soon, and that one screen asleep holds up nobody. */
+@DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+class StreamsTest {
+    private static final StreamLimits SHORT = new StreamLimits(Duration.ofMillis(400), Duration.ofSeconds(3), 6);
+    private static final Duration PATIENCE = Duration.ofSeconds(20);
+
+    @TempDir Path data;
+    private TestBoard board;
+    private String id;
+    private final List<AutoCloseable> screens = new ArrayList<>();
+
+    @BeforeEach void open() {
+        board = TestBoard.open(data, SHORT);
+        id = board.evening();
+    }
+
+    @AfterEach void close() throws Exception {
+        for (AutoCloseable screen : screens) {
+            screen.close();
+        }
+        board.close();
+    }
+
+    private ListeningScreen listen(String path, String token) throws IOException, InterruptedException {
+        ListeningScreen screen = ListeningScreen.at(board, path, token);
+        screens.add(screen);
+        return screen;
+    }
+
+    private ListeningScreen listen(String token) throws IOException, InterruptedException {
+        return listen("/api/classes/" + id + "/stream", token);
+    }
+
+    private static void awaitSeq(ListeningScreen screen, long seq) {
+        await().atMost(PATIENCE).untilAsserted(() -> assertThat(screen.seq()).isEqualTo(seq));
+    }
+
+    private int connected() {
+        return board.get("/health", "").json().get("screens").intValue();
+    }
+
+    @Test void a_stream_tells_the_state_at_once_and_after_every_change() throws Exception {
+        ListeningScreen screen = listen(board.instructor());
+
+        assertThat(screen.response().headers().firstValue("Content-Type").orElseThrow())
+                .startsWith("text/event-stream");
+        awaitSeq(screen, 1);
+        long seq = board.tap(id, opening("wicks")).seq();
+        awaitSeq(screen, seq);
+        seq = board.tap(id, finish(4, "wicks")).seq();
+        awaitSeq(screen, seq);
+        JsonNode newest = Json.read(screen.events("state").get(screen.events("state").size() - 1).data());
+        assertThat(newest.get("seq").longValue()).isEqualTo(seq);
+    }
+
+    @Test void a_change_by_time_alone_is_told_too() throws Exception {
+        board.tap(id, opening("wicks")).ok();
+        ListeningScreen screen = listen("/classes/" + id + "/instructor/stream", board.instructor());
+        await().atMost(PATIENCE).until(() -> screen.seq() == 2);
+        assertThat(screen.events("seat-3").get(0).data()).contains("face--on-pace");
+
+        board.testClock().advanceMinutes(40);
+        listen(board.instructor());
+
+        await().atMost(PATIENCE).until(() -> screen.events("seat-3").stream()
+                .anyMatch(e -> e.data().contains("face--behind")));
+    }
+
+    @Test void a_silent_stream_beats() throws Exception {
+        ListeningScreen screen = listen(board.instructor());
+
+        await().atMost(PATIENCE).until(() -> screen.events("beat").size() >= 3);
+
+        assertThat(Json.read(screen.events("beat").get(0).data()).get("now").textValue())
+                .isEqualTo(TestClock.EVENING.toString());
+    }
+
+    @Test void the_beat_that_is_usual_comes_at_least_every_15_s() {
+        assertThat(StreamLimits.USUAL.beat()).isLessThanOrEqualTo(Duration.ofSeconds(15));
+        assertThat(StreamLimits.USUAL.stalled()).isGreaterThan(StreamLimits.USUAL.beat());
+    }
+
+    @Test void without_pairing_a_stream_has_the_walls_share_and_no_names() throws Exception {
+        ListeningScreen api = listen("");
+        ListeningScreen wall = listen("/classes/" + id + "/wall/stream", "");
+        board.tap(id, command("arrive").put("seat", 3).put("name", "Wilhelmina")).ok();
+        board.tap(id, opening("wicks")).ok();
+        long seq = board.tap(id, command("claim").put("seat", 1).put("helper", "QX")).seq();
+        awaitSeq(api, seq);
+        awaitSeq(wall, seq);
+
+        assertThat(api.events()).extracting(EventReader.Event::data)
+                .noneMatch(d -> d.contains("Wilhelmina") || d.contains("Ida") || d.contains("QX"));
+        assertThat(wall.events()).extracting(EventReader.Event::data)
+                .noneMatch(d -> d.contains("Wilhelmina") || d.contains("Ida") || d.contains("QX"));
+        assertThat(wall.events("wall-main")).isNotEmpty();
+    }
+
+    @Test void only_the_parts_that_changed_are_sent() throws Exception {
+        board.tap(id, opening("wicks")).ok();
+        ListeningScreen screen = listen("/classes/" + id + "/instructor/stream", board.instructor());
+        awaitSeq(screen, 2);
+
+        awaitSeq(screen, board.tap(id, finish(4, "wicks")).seq());
+
+        assertThat(screen.events("seat-4")).hasSize(2);
+        assertThat(screen.events("seat-5")).hasSize(1);
+    }
+
+    @Test void a_name_with_line_breaks_and_markup_neither_forges_events_nor_elements() throws Exception {
+        ListeningScreen screen = listen("/classes/" + id + "/instructor/stream", board.instructor());
+        board.tap(id, command("arrive").put("seat", 3).put("name", "x\n\nevent: y\ndata: z")).problem(422, "bad-value");
+        String odd = "</bdi><script>x\u2028\u2029\u0085";
+        board.tap(id, command("arrive").put("seat", 3).put("name", odd)).problem(422, "bad-value");
+
+        long seq = board.tap(id, command("arrive").put("seat", 3).put("name", "\"'><b>\u2028event: y\u2029 &amp;")).seq();
+        awaitSeq(screen, seq);
+
+        assertThat(screen.events("y")).isEmpty();
+        assertThat(screen.events("seat-3")).isNotEmpty().noneMatch(e -> e.data().contains("<b>\u2028"));
+        assertThat(screen.events("seat-3").get(screen.events("seat-3").size() - 1).data())
+                .contains("&lt;b&gt;").contains("&amp;amp;");
+    }
+
+    @Test void one_screen_that_reads_nothing_delays_no_other_and_is_dropped() throws Exception {
+        String crowd = board.create("{\"planId\":\"big-table\",\"seats\":24,\"name\":\"Crowd\"}");
+        String path = "/classes/" + crowd + "/helper/stream";
+        board.tap(crowd, opening("welcome")).ok();
+        StalledScreen stalled = new StalledScreen(board, path, board.instructor());
+        screens.add(stalled);
+        ListeningScreen awake = listen(path, board.instructor());
+        await().atMost(PATIENCE).until(() -> connected() == 2);
+
+        long seq = 0;
+        int told = 0;
+        for (int i = 0; connected() == 2; i++) {
+            assertThat(i).as("taps until the stalled screen was dropped").isLessThan(20_000);
+            seq = board.tap(crowd, command(i % 2 == 0 ? "pause" : "resume").put("seat", 1 + i / 2 % 24)).seq();
+            if (i % 100 == 99 && connected() == 2) {
+                awaitSeq(awake, seq);
+                told++;
+            }
+        }
+
+        assertThat(told).as("times the other screen was current while the stalled one was open").isPositive();
+        awaitSeq(awake, seq);
+        assertThat(awake.ended()).isFalse();
+        long whole = awake.events().stream().mapToLong(e -> e.data().length()).sum();
+        assertThat(stalled.readToTheEnd()).as("no backlog is kept for a screen that does not read")
+                .isLessThan(whole);
+        ListeningScreen again = listen(path, board.instructor());
+        awaitSeq(again, seq);
+        assertThat(again.events("state")).as("the newest state at once, none of those missed").hasSize(1);
+    }
+
+    @Test void a_screen_that_hung_up_is_forgotten() throws Exception {
+        ListeningScreen screen = listen(board.instructor());
+        awaitSeq(screen, 1);
+        assertThat(connected()).isEqualTo(1);
+
+        screen.close();
+
+        await().atMost(PATIENCE).until(() -> connected() == 0);
+    }
+
+    @Test void more_screens_than_any_class_has_are_refused_until_one_hangs_up() throws Exception {
+        for (int i = 0; i < SHORT.most(); i++) {
+            awaitSeq(listen(board.instructor()), 1);
+        }
+
+        board.get("/api/classes/" + id + "/stream", board.instructor()).problem(503, "too-many-screens");
+
+        screens.remove(0).close();
+        await().atMost(PATIENCE).until(() -> connected() < SHORT.most());
+        awaitSeq(listen(board.instructor()), 1);
+    }
+
+    @Test void closing_the_board_ends_every_stream() throws Exception {
+        ListeningScreen screen = listen(board.instructor());
+        awaitSeq(screen, 1);
+
+        board.goAway();
+
+        await().atMost(PATIENCE).until(screen::ended);
+        board.comeBack();
+        awaitSeq(listen(board.instructor()), 1);
+    }
+
+    @Test void screens_of_one_class_hear_nothing_of_another() throws Exception {
+        ListeningScreen screen = listen(board.instructor());
+        awaitSeq(screen, 1);
+        String other = board.evening();
+
+        board.tap(other, opening("wicks")).ok();
+        board.tap(other, finish(1, "wicks")).ok();
+        await().atMost(PATIENCE).until(() -> screen.events("beat").size() >= 2);
+
+        assertThat(screen.seq()).isEqualTo(1);
+    }
+}

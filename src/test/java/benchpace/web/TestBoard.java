@@ -1,0 +1,224 @@
+package benchpace.web;
+
+import benchpace.board.Boards;
+import benchpace.board.PlanCureClock;
+import benchpace.board.PosteriorPaceWatch;
+import benchpace.board.ShelfBoard;
+import benchpace.board.ViewMaker;
+import benchpace.files.Demo;
+import benchpace.files.Json;
+import benchpace.plan.Plan;
+import benchpace.store.Database;
+import benchpace.store.Sessions;
+import benchpace.store.SqliteEventLog;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.InstantSource;
+import java.time.ZoneId;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+
+/** The real board on a free port over a real file, with a clock that the test moves. */
+final class TestBoard implements AutoCloseable {
+    static final String PIN = "135790";
+    static final String HELPER_PIN = "246801";
+    static final String GUEST_SECRET = "guest-secret-guest-secret-0";
+    static final String HELPER_KEY = "helper-key-helper-key-000";
+    static final ZoneId ZONE = ZoneId.of("Europe/Berlin");
+
+    private static final AtomicLong COMMANDS = new AtomicLong();
+    private static final Logger ROOT = Logger.getLogger("");
+    private static final Logger SERVER = Logger.getLogger("org.eclipse.jetty");
+
+    static {
+        ROOT.setLevel(Level.WARNING);
+        SERVER.setLevel(Level.SEVERE);
+    }
+
+    final InstantSource clock;
+    private final Path data;
+    private final StreamLimits limits;
+    private final HttpClient client = HttpClient.newBuilder().connectTimeout(Duration.ofSeconds(10)).build();
+    private Database database;
+    private Boards boards;
+    private Server server;
+    private Access access;
+    private int port;
+    private String instructor = "";
+    private String helper = "";
+
+    TestBoard(Path data, InstantSource clock, StreamLimits limits) {
+        this.data = data;
+        this.clock = clock;
+        this.limits = limits;
+        start();
+    }
+
+    static TestBoard open(Path data) {
+        return open(data, StreamLimits.USUAL);
+    }
+
+    static TestBoard open(Path data, StreamLimits limits) {
+        return new TestBoard(data, new TestClock(), limits);
+    }
+
+    private void start() {
+        database = Database.open(data);
+        SqliteEventLog log = new SqliteEventLog(database);
+        boards = new Boards(log, clock, new ViewMaker(new PlanCureClock(), new PosteriorPaceWatch(), ZONE),
+                Secrets::idEnding);
+        access = new Access(new Sessions(database), clock, PIN, HELPER_PIN, HELPER_KEY);
+        Map<String, Plan> plans = new LinkedHashMap<>();
+        Demo.plans().forEach(p -> plans.put(p.id().value(), p));
+        server = new Server("127.0.0.1", port, Set.of("loft.example"), n -> "http://127.0.0.1:" + n + "/", boards,
+                ShelfBoard.open(database, clock), plans, access, new GuestCodes(GUEST_SECRET), clock, ZONE, limits);
+        port = server.port();
+    }
+
+    private void stop() {
+        server.close();
+        boards.close();
+        database.close();
+    }
+
+    /** The same data and the same port, as after the program was stopped and started again. */
+    void restart() {
+        stop();
+        start();
+    }
+
+    /** Takes the board off the network until {@code restart} or {@code comeBack}. */
+    void goAway() {
+        stop();
+    }
+
+    void comeBack() {
+        start();
+    }
+
+    @Override public void close() {
+        stop();
+    }
+
+    int port() {
+        return port;
+    }
+
+    Boards boards() {
+        return boards;
+    }
+
+    Access access() {
+        return access;
+    }
+
+    TestClock testClock() {
+        return (TestClock) clock;
+    }
+
+    URI uri(String path) {
+        return URI.create("http://127.0.0.1:" + port + path);
+    }
+
+    // ---- asking
+
+    HttpRequest.Builder request(String path) {
+        return HttpRequest.newBuilder(uri(path)).timeout(Duration.ofSeconds(20));
+    }
+
+    Reply send(HttpRequest.Builder request) {
+        try {
+            return Reply.of(client.send(request.build(), HttpResponse.BodyHandlers.ofString()));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new AssertionError(e);
+        }
+    }
+
+    private static HttpRequest.Builder by(HttpRequest.Builder request, String token) {
+        return token.isEmpty() ? request : request.header("Authorization", "Bearer " + token);
+    }
+
+    /** @param token of whoever asks; empty for a guest */
+    Reply get(String path, String token) {
+        return send(by(request(path), token));
+    }
+
+    Reply post(String path, String body, String token) {
+        return send(by(request(path), token).header("Content-Type", "application/json")
+                .POST(HttpRequest.BodyPublishers.ofString(body)));
+    }
+
+    // ---- who asks
+
+    String pair(ObjectNode body) {
+        return post("/api/pair", Json.text(body), "").ok().text("token");
+    }
+
+    String instructor() {
+        if (instructor.isEmpty()) {
+            instructor = pair(Json.object().put("pin", PIN));
+        }
+        return instructor;
+    }
+
+    String helper() {
+        if (helper.isEmpty()) {
+            helper = pair(Json.object().put("pin", HELPER_PIN).put("initials", "ab"));
+        }
+        return helper;
+    }
+
+    // ---- a class and its commands
+
+    /** Eight seats of the demo's evening plan; seats 1 and 2 are called Ida and Tomasz. */
+    String evening() {
+        return create("{\"planId\":\"evening-pour\",\"seats\":8,\"name\":\"Thursday\",\"names\":[\"Ida\",\"Tomasz\"]}");
+    }
+
+    String create(String body) {
+        return post("/api/classes", body, instructor()).ok().text("id");
+    }
+
+    static String freshId() {
+        return "c-" + COMMANDS.incrementAndGet();
+    }
+
+    static ObjectNode command(String type) {
+        return Json.object().put("commandId", freshId()).put("type", type);
+    }
+
+    static ObjectNode finish(int seat, String step) {
+        return command("finish-step").put("seat", seat).put("step", step);
+    }
+
+    static ObjectNode opening(String step) {
+        return command("open-step").put("step", step);
+    }
+
+    Reply tap(String id, ObjectNode command) {
+        return tap(id, command, instructor());
+    }
+
+    Reply tap(String id, ObjectNode command, String token) {
+        return post("/api/classes/" + id + "/commands", Json.text(command), token);
+    }
+
+    /** The class state as JSON. */
+    Reply state(String id) {
+        return get("/api/classes/" + id, instructor()).ok();
+    }
+}

@@ -1,0 +1,26 @@
+package benchpace.web;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.concurrent.atomic.AtomicReference;
+
+/** A clock that stands still until a test moves it. */
+final class TestClock implements InstantSource {
+    /** An evening in the invented loft. */
+    static final Instant EVENING = Instant.parse("2027-03-04T18:30:00Z");
+
+    private final AtomicReference<Instant> now = new AtomicReference<>(EVENING);
+
+    @Override public Instant instant() {
+        return now.get();
+    }
+
+    void advance(Duration by) {
+        now.updateAndGet(t -> t.plus(by));
+    }
+
+    void advanceMinutes(long minutes) {
+        advance(Duration.ofMinutes(minutes));
+    }
+}

@@ -1,0 +1,28 @@
+// The pace lines: each line opens its seat's sheet by keyboard too, and whether they are unfolded is remembered.
+
+const KEY = 'benchpace.lines';
+
+function folded() {
+  try {
+    return localStorage.getItem(KEY) === 'folded';
+  } catch {
+    return false;
+  }
+}
+
+export function start() {
+  const box = document.getElementById('lines-box');
+  if (!box) return;
+  box.open = !folded();
+  box.addEventListener('toggle', () => {
+    try {
+      localStorage.setItem(KEY, box.open ? 'open' : 'folded');
+    } catch { /* as it is while the page is open */ }
+  });
+  box.addEventListener('keydown', (event) => {
+    const line = event.target.closest('[role="button"]');
+    if (!line || (event.key !== 'Enter' && event.key !== ' ')) return;
+    event.preventDefault();
+    line.dispatchEvent(new MouseEvent('click', { bubbles: true }));
+  });
+}
