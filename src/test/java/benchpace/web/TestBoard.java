@@ -23,6 +23,7 @@ import java.time.Duration;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
@@ -215,6 +216,24 @@ final class TestBoard implements AutoCloseable {
 
     Reply tap(String id, ObjectNode command, String token) {
         return post("/api/classes/" + id + "/commands", Json.text(command), token);
+    }
+
+    /** Everybody through the vessel and all but one through the wicks, each a few seconds after the other. */
+    void stuckAtWicks(String id, int stuck) {
+        tap(id, opening("welcome")).ok();
+        testClock().advanceMinutes(5);
+        for (String step : List.of("vessel", "wicks")) {
+            testClock().advanceMinutes(3);
+            for (int seat = 1; seat <= 8; seat++) {
+                if (seat != stuck || step.equals("vessel")) {
+                    testClock().advance(Duration.ofSeconds(9));
+                    tap(id, finish(seat, step)).ok();
+                }
+            }
+            if (step.equals("vessel")) {
+                tap(id, opening("wicks")).ok();
+            }
+        }
     }
 
     /** The class state as JSON. */
