@@ -4,7 +4,7 @@
 import { toCelsius } from './degrees.js';
 import { send } from './taps.js';
 
-const NUMBERS = new Set(['seat', 'seq', 'with', 'celsius']);
+const NUMBERS = new Set(['seat', 'seq', 'with', 'celsius', 'minutes']);
 const YES_OR_NO = new Set(['on']);
 const NOT_FIELDS = new Set(['command', 'dismiss', 'ask', 'open', 'number']);
 const DOUBLE_TAP_MS = 600;

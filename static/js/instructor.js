@@ -3,6 +3,7 @@
 import * as alerts from './alerts.js';
 import * as commands from './commands.js';
 import * as degrees from './degrees.js';
+import * as leave from './leave.js';
 import * as lines from './lines.js';
 import * as live from './live.js';
 import * as sheet from './sheet.js';
@@ -14,6 +15,7 @@ commands.start();
 commands.askInitials(async () => document.body.dataset.initials || 'Lead');
 degrees.start();
 sheet.start();
+leave.start();
 tiles.start();
 taps.start();
 lines.start();

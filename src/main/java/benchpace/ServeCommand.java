@@ -4,6 +4,7 @@ import benchpace.board.Boards;
 import benchpace.board.ClassBoard;
 import benchpace.board.PosteriorPaceWatch;
 import benchpace.board.RoomLessons;
+import benchpace.board.ShelfBoard;
 import benchpace.board.SteadyClock;
 import benchpace.board.ViewMaker;
 import benchpace.files.BadFile;
@@ -130,8 +131,9 @@ final class ServeCommand implements Callable<Integer> {
         String address = reachable();
         Server server;
         try {
-            server = new Server(host, port, hostNames, n -> "http://" + address + ":" + n + "/", boards, plans, access,
-                    new GuestCodes(kept(settings, GUEST_SECRET)), clock, zone);
+            server = new Server(host, port, hostNames, n -> "http://" + address + ":" + n + "/", boards,
+                    ShelfBoard.open(database, clock), plans, access, new GuestCodes(kept(settings, GUEST_SECRET)),
+                    clock, zone);
         } catch (StartFailure e) {
             boards.close();
             throw e;

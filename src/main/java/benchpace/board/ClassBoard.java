@@ -27,6 +27,7 @@ public final class ClassBoard {
     private final InstantSource clock;
     private final ViewMaker maker;
     private final Runnable changed;
+    private final WaitChain waits;
     private final Set<Mailbox> mailboxes = new CopyOnWriteArraySet<>();
     private volatile LiveClass live;
     private volatile ClassView newest;
@@ -38,6 +39,7 @@ public final class ClassBoard {
         this.clock = clock;
         this.maker = maker;
         this.changed = changed;
+        this.waits = maker.waitChain(id);
     }
 
     public String id() {
@@ -84,9 +86,14 @@ public final class ClassBoard {
         return live.history().stream().skip(Math.max(0, Math.min(seq, live.seq()))).toList();
     }
 
+    /** How far the class is; cheap, for lists of classes. */
+    public ClassView.Stage stage() {
+        return Stages.of(live, now());
+    }
+
     /** The class as it is this instant. */
     public ClassView view() {
-        return maker.view(id, live, now());
+        return maker.view(id, live, waits, now());
     }
 
     /** A seat's candle cut open as it should be this instant, where that is computed. */

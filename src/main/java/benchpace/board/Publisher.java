@@ -18,6 +18,7 @@ import java.util.function.Supplier;
 final class Publisher implements AutoCloseable {
     private static final Logger LOG = System.getLogger(Publisher.class.getName());
     private static final Duration LONGEST_SLEEP = Duration.ofSeconds(30);
+    private static final long LONGEST_GOODBYE_MILLIS = 500;
     private static final Duration SHORTEST_SLEEP = Duration.ofMillis(200);
 
     private final Supplier<Collection<ClassBoard>> boards;
@@ -91,10 +92,16 @@ final class Publisher implements AutoCloseable {
         return !closed;
     }
 
+    /** Waits a moment for a round that is under way, as the store may be closed next. */
     @Override public void close() {
         synchronized (this) {
             closed = true;
             notifyAll();
+        }
+        try {
+            thread.join(LONGEST_GOODBYE_MILLIS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
         }
     }
 }

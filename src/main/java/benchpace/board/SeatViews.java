@@ -23,17 +23,19 @@ final class SeatViews {
     private final Progress progress;
     private final Map<SeatNumber, CandleClock> clocks;
     private final Pace pace;
+    private final WaitView waiting;
     private final Map<SeatNumber, Standing> standings;
     private final SeatingChart chart;
     private final Instant now;
     private final Map<SeatNumber, List<SeatView.TapView>> taps = new TreeMap<>();
 
-    SeatViews(LiveClass live, Map<SeatNumber, CandleClock> clocks, Pace pace, Map<SeatNumber, Standing> standings,
-              SeatingChart chart, Instant now) {
+    SeatViews(LiveClass live, Map<SeatNumber, CandleClock> clocks, Pace pace, WaitView waiting,
+              Map<SeatNumber, Standing> standings, SeatingChart chart, Instant now) {
         this.live = live;
         this.progress = live.progress();
         this.clocks = clocks;
         this.pace = pace;
+        this.waiting = waiting;
         this.standings = standings;
         this.chart = chart;
         this.now = now;
@@ -64,7 +66,7 @@ final class SeatViews {
                 && (standing.phase() == Standing.Phase.WORKING
                 || standing.phase() == Standing.Phase.PAUSED && progress.isOpen(step.get()) && step.get().needsTap());
         return new SeatView(seat.number().value(), seat.name(), chart.places().get(seat.number().value() - 1),
-                mark(standing, flag, candle), step.map(s -> s.id().value()).orElse(""),
+                mark(seat.number(), standing, flag, candle), step.map(s -> s.id().value()).orElse(""),
                 step.map(Step::name).orElse(""), canFinish, countFrom(seat, standing),
                 standing.since(), finished(seat), progress.gaps(seat).stream().map(Step::name).toList(), flag,
                 seat.claim().filter(c -> c.holds(now)).map(Seat.Claim::helper), candle,
@@ -79,7 +81,7 @@ final class SeatViews {
         return standing.since().isAfter(now) ? standing.since() : now.minus(progress.timeIn(seat, standing, now));
     }
 
-    private Mark mark(Standing standing, Optional<SeatFlag> flag, Optional<CandleClock> candle) {
+    private Mark mark(SeatNumber seat, Standing standing, Optional<SeatFlag> flag, Optional<CandleClock> candle) {
         if (flag.isPresent()) {
             return flag.get().level() == SeatFlag.Level.BEHIND ? Mark.BEHIND : Mark.SLIPPING;
         }
@@ -91,7 +93,8 @@ final class SeatViews {
             case LISTENING -> Mark.LISTENING;
             case WORKING -> Mark.ON_PACE;
             case WAITING -> candle.filter(c -> c.judgedSetAt().isPresent()).isPresent() ? Mark.SET : Mark.WAITING;
-            case CURING -> candle.filter(c -> c.tryIt(now)).isPresent() ? Mark.TRY_IT : Mark.SETTING;
+            case CURING -> candle.filter(c -> c.tryIt(now)).isPresent() ? Mark.TRY_IT
+                    : waiting.leisure(seat.value()).isPresent() ? Mark.AT_LEISURE : Mark.SETTING;
             case DONE -> Mark.DONE;
         };
     }

@@ -15,12 +15,14 @@ import java.util.stream.Stream;
 
 /** The pickup shelf: every candle that was ever put there, folded from the events. Immutable. */
 public final class Shelf {
-    private static final Shelf EMPTY = new Shelf(new TreeMap<>());
+    private static final Shelf EMPTY = new Shelf(new TreeMap<>(), 0);
 
     private final TreeMap<EntryId, ShelfEntry> entries;
+    private final long lastId;
 
-    private Shelf(TreeMap<EntryId, ShelfEntry> entries) {
+    private Shelf(TreeMap<EntryId, ShelfEntry> entries, long lastId) {
         this.entries = entries;
+        this.lastId = lastId;
     }
 
     public static Shelf empty() {
@@ -30,14 +32,14 @@ public final class Shelf {
     public static Shelf of(Collection<ShelfEvent> events) {
         TreeMap<EntryId, ShelfEntry> entries = new TreeMap<>();
         events.forEach(event -> fold(entries, event));
-        return new Shelf(entries);
+        return new Shelf(entries, events.stream().mapToLong(e -> e.entry().value()).max().orElse(0));
     }
 
     /** The shelf after one more event. */
     public Shelf after(ShelfEvent event) {
         TreeMap<EntryId, ShelfEntry> next = new TreeMap<>(entries);
         fold(next, event);
-        return new Shelf(next);
+        return new Shelf(next, Math.max(lastId, event.entry().value()));
     }
 
     private static void fold(Map<EntryId, ShelfEntry> entries, ShelfEvent event) {
@@ -50,6 +52,8 @@ public final class Shelf {
             entries.computeIfPresent(e.entry(), (id, old) -> old.collectedAt(ShelfEntry.NOT_YET).at(e.place()));
         } else if (event instanceof ShelfEvent.Moved e) {
             entries.computeIfPresent(e.entry(), (id, old) -> old.at(e.to()));
+        } else if (event instanceof ShelfEvent.TakenBack e) {
+            entries.remove(e.entry());
         } else if (event instanceof ShelfEvent.Erased e) {
             entries.computeIfPresent(e.entry(), (id, old) -> old.withoutWords());
         }
@@ -73,9 +77,9 @@ public final class Shelf {
         return standing().filter(e -> e.place().equals(place)).findFirst();
     }
 
-    /** The number the next candle gets. */
+    /** The number the next candle gets; none is given twice, even if a candle was taken back. */
     public EntryId nextId() {
-        return entries.isEmpty() ? new EntryId(1) : new EntryId(entries.lastKey().value() + 1);
+        return new EntryId(lastId + 1);
     }
 
     /** The claim words that a new one must differ from: all not yet erased, as collecting may be undone. */

@@ -33,8 +33,8 @@ public sealed interface ShelfEvent {
         }
 
         /**
-         * The same event without name and claim word: what a log must put in its place once {@link Erased} was
-         * recorded, as erasing what is still written elsewhere is no erasing.
+         * The same event without name and claim word: what a log must put in its place once {@link Erased} or
+         * {@link TakenBack} was recorded, as erasing what is still written elsewhere is no erasing.
          */
         public Placed withoutWords() {
             return new Placed(entry, at, classId, seat, place, readyFrom, collectBy, new Claim.Erased(), "");
@@ -49,6 +49,9 @@ public sealed interface ShelfEvent {
 
     /** It stands somewhere else now. */
     record Moved(EntryId entry, Instant at, ShelfPlace to) implements ShelfEvent { }
+
+    /** It was not left there after all: its guest stayed, or it was put there by mistake. Its words are erased. */
+    record TakenBack(EntryId entry, Instant at) implements ShelfEvent { }
 
     /** Its name and claim word were erased; the fact that it was here and collected stays. */
     record Erased(EntryId entry, Instant at) implements ShelfEvent { }

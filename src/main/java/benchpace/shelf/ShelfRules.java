@@ -25,6 +25,12 @@ public final class ShelfRules {
      */
     public ShelfDecision put(Shelf shelf, String classId, SeatNumber seat, ShelfPlace place, Instant lateEndOfRange,
                              ClaimWord claim, String name, Instant now) {
+        return put(shelf, classId, seat, place, lateEndOfRange, Optional.empty(), claim, name, now);
+    }
+
+    /** @param collectBy until when it is kept; the shop's usual time if empty. Not before it is ready */
+    public ShelfDecision put(Shelf shelf, String classId, SeatNumber seat, ShelfPlace place, Instant lateEndOfRange,
+                             Optional<Instant> collectBy, ClaimWord claim, String name, Instant now) {
         Optional<ShelfEntry> same = shelf.standing()
                 .filter(e -> e.classId().equals(classId) && e.seat().equals(seat)).findFirst();
         if (same.isPresent()) {
@@ -40,7 +46,7 @@ public final class ShelfRules {
         }
         Instant readyFrom = settings.readyFrom(lateEndOfRange);
         return ShelfDecision.accept(new ShelfEvent.Placed(shelf.nextId(), now, classId, seat, place, readyFrom,
-                settings.collectBy(readyFrom), claim, name));
+                collectBy.filter(t -> !t.isBefore(readyFrom)).orElse(settings.collectBy(readyFrom)), claim, name));
     }
 
     /** Hands out the candle whose claim word was typed; a word whose candle has gone is answered with that. */
@@ -66,6 +72,17 @@ public final class ShelfRules {
             return ShelfDecision.refuse(new ShelfRefusal.StillSetting(id, e.readyFrom()));
         }
         return ShelfDecision.accept(new ShelfEvent.Collected(id, now));
+    }
+
+    /** Takes a candle off the shelf as if it had never been put there: its guest stayed, or it was a mistake. */
+    public ShelfDecision takeBack(Shelf shelf, EntryId id, Instant now) {
+        Optional<ShelfEntry> entry = shelf.entry(id);
+        if (entry.isEmpty()) {
+            return ShelfDecision.refuse(new ShelfRefusal.NoSuchEntry(id));
+        }
+        return entry.get().collected()
+                ? ShelfDecision.refuse(new ShelfRefusal.AlreadyCollected(id, entry.get().collectedAt()))
+                : ShelfDecision.accept(new ShelfEvent.TakenBack(id, now));
     }
 
     /** Takes a collection back; the candle stands at its old place again, if that is free. */

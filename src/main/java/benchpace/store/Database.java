@@ -73,10 +73,9 @@ public final class Database implements AutoCloseable {
         // a file: address, because a plain name is cut at a question mark
         Connection connection = config.createConnection("jdbc:sqlite:" + file.toUri().toString()
                 .replaceFirst("^file:/+", "file:///"));
-        if (onlyReads) {
-            try (Statement statement = connection.createStatement()) {
-                statement.executeUpdate("pragma query_only = on");
-            }
+        try (Statement statement = connection.createStatement()) {
+            // what is erased is overwritten with zeros, https://sqlite.org/pragma.html#pragma_secure_delete
+            statement.execute(onlyReads ? "pragma query_only = on" : "pragma secure_delete = on");
         }
         return connection;
     }
@@ -117,6 +116,21 @@ public final class Database implements AutoCloseable {
         } catch (RuntimeException | Error e) {
             abandon();
             throw e;
+        } finally {
+            writing.unlock();
+        }
+    }
+
+    /**
+     * Brings everything into the file itself and cuts the write-ahead log to nothing, so that what was erased does not
+     * stand there any more. A reader under way may keep it; then the next call, or closing, does it.
+     */
+    void emptyWriteAheadLog() {
+        writing.lock();
+        try (Statement statement = writer.createStatement()) {
+            statement.execute("pragma wal_checkpoint(truncate)");
+        } catch (SQLException e) {
+            throw failure(e);
         } finally {
             writing.unlock();
         }

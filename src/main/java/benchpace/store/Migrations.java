@@ -20,7 +20,8 @@ final class Migrations {
             "001-events.sql",
             "002-sessions.sql",
             "003-settings.sql",
-            "004-rooms.sql");
+            "004-rooms.sql",
+            "005-shelf.sql");
 
     private Migrations() { }
 

@@ -3,6 +3,7 @@ package benchpace.web;
 import benchpace.board.Answer;
 import benchpace.board.Boards;
 import benchpace.board.ClassBoard;
+import benchpace.board.ShelfBoard;
 import benchpace.files.CommandJson;
 import benchpace.files.EventJson;
 import benchpace.files.Json;
@@ -25,6 +26,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** The JSON interface to classes. */
@@ -37,13 +39,16 @@ final class ClassesApi {
     private final Map<String, Plan> plans;
     private final Access access;
     private final Streams streams;
+    private final ShelfBoard shelf;
     private final InstantSource clock;
 
-    ClassesApi(Boards boards, Map<String, Plan> plans, Access access, Streams streams, InstantSource clock) {
+    ClassesApi(Boards boards, Map<String, Plan> plans, Access access, Streams streams, ShelfBoard shelf,
+               InstantSource clock) {
         this.boards = boards;
         this.plans = plans;
         this.access = access;
         this.streams = streams;
+        this.shelf = shelf;
         this.clock = clock;
     }
 
@@ -78,7 +83,7 @@ final class ClassesApi {
                 .sorted(Comparator.comparing((ClassBoard b) -> b.live().createdAt()).reversed())
                 .forEach(b -> list.addObject().put("id", b.id()).put("name", b.live().name())
                         .put("startsAt", b.live().startsAt().toString())
-                        .put("status", StateJson.token(b.view().stage())));
+                        .put("status", StateJson.token(b.stage())));
         Bodies.send(ctx, 200, list);
     }
 
@@ -100,7 +105,7 @@ final class ClassesApi {
         ctx.header("Location", "/api/classes/" + board.id());
         Bodies.send(ctx, 201, Json.object().put("id", board.id()).put("name", board.live().name())
                 .put("startsAt", board.live().startsAt().toString())
-                .put("status", StateJson.token(board.view().stage())));
+                .put("status", StateJson.token(board.stage())));
     }
 
     private Plan plan(JsonNode body) {
@@ -184,7 +189,21 @@ final class ClassesApi {
             throw new Refused(RefusalWords.of(board.live(), refused.reason()));
         }
         Answer.Recorded recorded = (Answer.Recorded) answer;
-        Bodies.send(ctx, 200, Json.object().put("seq", recorded.seq()).put("duplicate", recorded.duplicate()));
+        boolean back = !recorded.duplicate() && backOnSeat(board, command)
+                .filter(seat -> shelf.guestIsBack("back." + board.id() + "." + recorded.seq(), board.id(), seat))
+                .isPresent();
+        Bodies.send(ctx, 200, Json.object().put("seq", recorded.seq()).put("duplicate", recorded.duplicate())
+                .put("offTheShelf", back));
+    }
+
+    /** The seat whose guest did not leave after all, or came back: its candle does not wait on the shelf. */
+    private static Optional<SeatNumber> backOnSeat(ClassBoard board, Command command) {
+        if (command.wish() instanceof ClassEvent.SeatArrived arrived) {
+            return Optional.of(arrived.seat());
+        }
+        return command.wish() instanceof ClassEvent.Undone undone
+                && board.live().history().get((int) undone.seq() - 1).event() instanceof ClassEvent.SeatLeft left
+                ? Optional.of(left.seat()) : Optional.empty();
     }
 
     private static String by(Viewer viewer) {

@@ -3,6 +3,7 @@ package benchpace.web;
 import benchpace.board.Boards;
 import benchpace.board.ClassBoard;
 import benchpace.board.ClassView;
+import benchpace.live.LiveClass;
 import benchpace.plan.Plan;
 import benchpace.web.screen.Role;
 import benchpace.web.screen.ScreenKind;
@@ -128,15 +129,15 @@ final class Pages {
     }
 
     private StartView.ClassRow row(ClassBoard board) {
-        ClassView view = board.view();
-        String status = switch (view.stage()) {
+        LiveClass live = board.live();
+        String status = switch (board.stage()) {
             case BEFORE -> "not begun";
             case RUNNING -> "running";
             case SETTING -> "setting";
             case FINISHING -> "finishing";
             case CLOSED -> "closed";
         };
-        return new StartView.ClassRow(view.id(), view.name(), view.place(), view.startsAt(), zone, status);
+        return new StartView.ClassRow(board.id(), live.name(), live.plan().place(), live.startsAt(), zone, status);
     }
 
     static void html(Context ctx, String page) {

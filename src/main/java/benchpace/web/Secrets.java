@@ -24,6 +24,11 @@ public final class Secrets {
         return String.format("%06d", RANDOM.nextInt(1_000_000));
     }
 
+    /** A number nobody can foresee, to draw claim words with. */
+    static long seed() {
+        return RANDOM.nextLong();
+    }
+
     /** Four characters without look-alikes. */
     public static String idEnding() {
         return RANDOM.ints(4, 0, ENDINGS.length()).mapToObj(i -> ENDINGS.substring(i, i + 1))

@@ -1,6 +1,7 @@
 package benchpace.web;
 
 import benchpace.board.Boards;
+import benchpace.board.ShelfBoard;
 import benchpace.files.BadField;
 import benchpace.files.Json;
 import benchpace.plan.Plan;
@@ -44,13 +45,14 @@ public final class Server implements AutoCloseable {
      * @throws StartFailure in one sentence if it cannot
      */
     public Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
-                  Map<String, Plan> plans, Access access, GuestCodes codes, InstantSource clock, ZoneId zone) {
-        this(host, port, hostNames, reachable, boards, plans, access, codes, clock, zone, StreamLimits.USUAL);
+                  ShelfBoard shelf, Map<String, Plan> plans, Access access, GuestCodes codes, InstantSource clock,
+                  ZoneId zone) {
+        this(host, port, hostNames, reachable, boards, shelf, plans, access, codes, clock, zone, StreamLimits.USUAL);
     }
 
     Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
-           Map<String, Plan> plans, Access access, GuestCodes codes, InstantSource clock, ZoneId zone,
-           StreamLimits limits) {
+           ShelfBoard shelf, Map<String, Plan> plans, Access access, GuestCodes codes, InstantSource clock,
+           ZoneId zone, StreamLimits limits) {
         streams = new Streams(clock, limits);
         Screens screens = new Screens();
         Guard guard = new Guard(Addresses.names(hostNames));
@@ -66,7 +68,12 @@ public final class Server implements AutoCloseable {
                 access.instructor(ctx);
                 Bodies.send(ctx, 201, Json.object().put("key", access.newInstructorKey()));
             });
-            new ClassesApi(boards, plans, access, streams, clock).routes(routes);
+            ClassesApi classes = new ClassesApi(boards, plans, access, streams, shelf, clock);
+            classes.routes(routes);
+            ShelfApi shelves = new ShelfApi(shelf, boards, access, zone);
+            shelves.routes(routes);
+            new LeaveApi(classes, shelf, shelves, access, zone).routes(routes);
+            new ShelfPages(shelf, shelves, boards, access, screens, zone).routes(routes);
             new Pages(boards, plans, access, streams, screens, zone, () -> reachable.apply(port())).routes(routes);
             boards.lessons().ifPresent(l -> new CurePages(plans, l, access, screens, zone).routes(routes));
             new GuestPages(boards, codes, access, screens, clock, () -> reachable.apply(port())).routes(routes);

@@ -53,6 +53,7 @@ final class StateJson {
         state.put("guestsMayTell", view.guestsMayTell());
         state.put("step", view.present().step().map(ClassView.StepView::id).orElse(null));
         state.put("silenceMinutes", view.silence().map(d -> d.toMinutes()).orElse(null));
+        state.set("wait", WaitJson.of(view.waiting()));
         view.undo().ifPresent(u -> state.putObject("undo").put("seq", u.seq()).put("words", u.words()));
         return state;
     }

@@ -3,6 +3,7 @@ package benchpace.web;
 import benchpace.board.Boards;
 import benchpace.board.PlanCureClock;
 import benchpace.board.PosteriorPaceWatch;
+import benchpace.board.ShelfBoard;
 import benchpace.board.ViewMaker;
 import benchpace.files.Demo;
 import benchpace.files.Json;
@@ -81,7 +82,7 @@ final class TestBoard implements AutoCloseable {
         Map<String, Plan> plans = new LinkedHashMap<>();
         Demo.plans().forEach(p -> plans.put(p.id().value(), p));
         server = new Server("127.0.0.1", port, Set.of("loft.example"), n -> "http://127.0.0.1:" + n + "/", boards,
-                plans, access, new GuestCodes(GUEST_SECRET), clock, ZONE, limits);
+                ShelfBoard.open(database, clock), plans, access, new GuestCodes(GUEST_SECRET), clock, ZONE, limits);
         port = server.port();
     }
 

@@ -12,8 +12,9 @@ import java.util.List;
  */
 public record InstructorPage(Shell shell, String name, String place, String classId, String layout, int columns,
                              int rows, List<SeatingChart.Block> tables, List<SeatPlace> places, NowPanel now,
-                             HelpList help, NextPanel next, HomeLine home, UndoButton undo, List<NoteLine> notes,
-                             RoomPanel warmth, LinesPlace linesPlace, LinesChart lines, GuestsPanel guests) {
+                             HelpList help, NextPanel next, WaitLine waiting, HomeLine home, UndoButton undo,
+                             List<NoteLine> notes, RoomPanel warmth, LinesPlace linesPlace, LinesChart lines,
+                             GuestsPanel guests) {
     private static final int BESIDE = 7;
     private static final int DRAWN = 12;
     static final int NOTES = 3;
@@ -31,7 +32,8 @@ public record InstructorPage(Shell shell, String name, String place, String clas
                 .toList();
         return new InstructorPage(shell, view.name(), view.place(), view.id(), layout, chart.columns(), chart.rows(),
                 layout.equals("folded") ? List.of() : chart.tables(), places, NowPanel.of(view, times),
-                HelpList.of(view, viewer, times, cards(view)), NextPanel.of(view), HomeLine.of(view, times),
+                HelpList.of(view, viewer, times, cards(view)), NextPanel.of(view),
+                WaitLine.of(view, times), HomeLine.of(view, times),
                 UndoButton.of(view, times), NoteLine.latest(view.notes(), NOTES, times), RoomPanel.of(view, times),
                 LinesPlace.of(view), LinesChart.of(view, times), GuestsPanel.of(view));
     }

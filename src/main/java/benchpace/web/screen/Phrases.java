@@ -17,6 +17,11 @@ public final class Phrases {
         return minutes % 60 == 0 ? minutes / 60 + " h" : minutes / 60 + " h " + minutes % 60 + " min";
     }
 
+    /** A number of minutes, however many: "0 min", "96 min". */
+    public static String count(int minutes) {
+        return minutes + " min";
+    }
+
     /** "4", "4 and 7", "1, 2 and 5"; empty for none. */
     public static String numbers(List<Integer> numbers) {
         int last = numbers.size() - 1;

@@ -6,7 +6,7 @@ import java.util.Optional;
 
 /** The screens that follow a class live. */
 public enum ScreenKind {
-    INSTRUCTOR, HELPER, WALL;
+    INSTRUCTOR, HELPER, WALL, WAIT;
 
     /** As it stands in addresses: {@code /classes/{id}/instructor}. */
     public String token() {

@@ -3,9 +3,11 @@ package benchpace.web.screen;
 import benchpace.board.ClassView;
 import benchpace.board.CutAway;
 import benchpace.board.SeatView;
+import benchpace.shelf.ShelfTag;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
+import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,6 +36,7 @@ public final class Screens {
             case INSTRUCTOR -> render("instructor/page.jte", InstructorPage.of(shell, view, viewer, times));
             case HELPER -> render("helper/page.jte", HelperPage.of(shell, view, viewer, times));
             case WALL -> render("wall/page.jte", WallPage.of(shell, view, times));
+            case WAIT -> render("wait/page.jte", WaitPage.of(shell, view, viewer, times));
         };
     }
 
@@ -45,6 +48,7 @@ public final class Screens {
             case INSTRUCTOR -> instructor(parts, view, viewer, times);
             case HELPER -> helper(parts, view, viewer, times);
             case WALL -> wall(parts, view, times);
+            case WAIT -> waiting(parts, view, viewer, times);
         }
         return parts;
     }
@@ -63,6 +67,7 @@ public final class Screens {
         parts.put("next", render("instructor/next.jte", next));
         parts.put("next-ask", render("instructor/next-ask.jte", next));
         parts.put("home", render("instructor/home.jte", HomeLine.of(view, times)));
+        parts.put("wait", render("instructor/wait.jte", WaitLine.of(view, times)));
         parts.put("undo", render("instructor/undo.jte", UndoButton.of(view, times)));
         parts.put("lines", render("instructor/lines.jte", LinesChart.of(view, times)));
         parts.put("guests", render("instructor/guests.jte", GuestsPanel.of(view)));
@@ -80,7 +85,17 @@ public final class Screens {
         parts.put("wall-main", render("wall/main.jte", WallMain.of(view, times)));
         parts.put("wall-seats", render("wall/seats.jte", WallSeats.of(view, times)));
         parts.put("wall-cut", render("wall/cut.jte", WallPage.cut(view)));
+        parts.put("wall-wait", render("wall/wait.jte", WallPage.calls(view, times)));
         parts.put("wall-next", render("wall/next.jte", WallPage.next(view)));
+    }
+
+    private void waiting(Map<String, String> parts, ClassView view, Viewer viewer, Times times) {
+        parts.put("wait-calls", render("wait/calls.jte", WaitPage.calls(view, times)));
+        parts.put("wait-chart", WaitChart.of(view, times).map(c -> render("wait/chart.jte", c))
+                .orElseGet(() -> render("wait/empty.jte", WaitPage.empty(view))));
+        parts.put("wait-notes", render("wait/notes.jte", WaitPage.notes(view, times)));
+        parts.put("wait-cards", render("wait/cards.jte", WaitPage.cards(view, viewer, times)));
+        parts.put("undo", viewer.instructor() ? render("instructor/undo.jte", UndoButton.of(view, times)) : "");
     }
 
     /** The inside of the seat sheet. @param seat one of the view's */
@@ -91,6 +106,21 @@ public final class Screens {
     /** The same with its candle cut open. */
     public String sheet(ClassView view, int seat, Viewer viewer, Optional<CutAway> cut) {
         return render("instructor/sheet.jte", SeatSheet.of(view, view.seat(seat), viewer, cut));
+    }
+
+    /** The inside of the dialogue with which a seat leaves early. */
+    public String leave(LeaveSheet sheet) {
+        return render("instructor/leave.jte", sheet);
+    }
+
+    /** @param typed what is searched for; empty to see all */
+    public String shelf(ShelfPage.Given given, String typed, Viewer viewer, ZoneId zone) {
+        return render("shelf/page.jte", ShelfPage.of(given, typed, viewer, new Times(zone)));
+    }
+
+    /** @param single one tag a page */
+    public String tags(List<ShelfTag> tags, String ids, boolean single, Viewer viewer) {
+        return render("shelf/tags.jte", TagsPage.of(tags, ids, single, viewer));
     }
 
     public String start(StartView view) {
@@ -122,11 +152,12 @@ public final class Screens {
             case INSTRUCTOR -> view.name() + ", board";
             case HELPER -> view.name() + ", helper";
             case WALL -> view.name();
+            case WAIT -> view.name() + ", wait";
         };
         List<String> sheets = switch (kind) {
-            case INSTRUCTOR -> List.of("seating", "sheet", "cut", "lines");
-            case HELPER -> List.of();
-            case WALL -> List.of("cut");
+            case INSTRUCTOR -> List.of("seating", "sheet", "cut", "lines", "leave");
+            case HELPER, WAIT -> List.of();
+            case WALL -> List.of("cut", "wall-wait");
         };
         return new Shell(title, kind.token(), sheets, view.id(), Counter.iso(view.now()), view.zone().getId(),
                 viewer.role().token(), viewer.initials());

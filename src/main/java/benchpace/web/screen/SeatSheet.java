@@ -5,6 +5,7 @@ import benchpace.board.ClassView;
 import benchpace.board.CutAway;
 import benchpace.board.SeatFlag;
 import benchpace.board.SeatView;
+import benchpace.board.WaitView;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;
@@ -17,6 +18,9 @@ import java.util.Optional;
  * @param otherSteps steps it has not finished, other than the present one
  * @param candle     how its candle stands, in words; empty if none was poured
  * @param settled    a hand test has been made
+ * @param doings     activities it may join or end, while it waits
+ * @param waiting    what it is at and what comes next, in words; empty if it does not wait
+ * @param shelf      it has a candle that may go to the pickup shelf when it leaves
  * @param open       the class is still open, so that something may be changed
  * @param wax        what is computed of its candle
  */
@@ -24,13 +28,16 @@ public record SeatSheet(SeatTile tile, String word, String reason, String gaps, 
                         String candle, Optional<Counter> ready, String basis, boolean poured, boolean settled,
                         Presence presence, Optional<Integer> sharesWith, String sharedBy, List<Tap> taps,
                         List<NoteLine> notes, List<Integer> others, boolean instructor, boolean open, String helper,
-                        boolean mine, SheetCandle wax) {
+                        boolean mine, SheetCandle wax, List<Doing> doings, String waiting, boolean shelf) {
     private static final List<Integer> EARLIER = List.of(1, 2, 5, 10);
 
     /** Whether somebody sits there. */
     public enum Presence { HERE, PAUSED, EXPECTED, LEFT, SHARING }
 
     public record StepChoice(String id, String name) { }
+
+    /** An activity of the wait. @param at as was tapped, the seat is at it */
+    public record Doing(String id, String name, boolean at) { }
 
     /** A tap of its history. @param earlier offers to say that it was made some minutes before */
     public record Tap(long seq, String words, String at, boolean undone, boolean correctable, List<Earlier> earlier) { }
@@ -52,7 +59,26 @@ public record SeatSheet(SeatTile tile, String word, String reason, String gaps, 
                 taps(seat, times), NoteLine.latest(seat.notes(), 6, times),
                 view.seats().stream().map(SeatView::seat).filter(n -> n != seat.seat()).toList(),
                 viewer.instructor(), view.stage() != ClassView.Stage.CLOSED, seat.helper().orElse(""),
-                seat.helper().filter(viewer.initials()::equals).isPresent(), SheetCandle.of(view, seat, cut, times));
+                seat.helper().filter(viewer.initials()::equals).isPresent(), SheetCandle.of(view, seat, cut, times),
+                doings(view, seat), waiting(view, seat, times),
+                candle.isPresent() && seat.sharesWith().isEmpty() && seat.sharedBy().isEmpty());
+    }
+
+    private static List<Doing> doings(ClassView view, SeatView seat) {
+        return view.waiting().strip(seat.seat()).isEmpty() ? List.of() : view.waiting().activities().stream()
+                .filter(a -> !a.skipped()).map(a -> new Doing(a.id(), a.name(), a.seats().contains(seat.seat())))
+                .toList();
+    }
+
+    private static String waiting(ClassView view, SeatView seat, Times times) {
+        return view.waiting().strip(seat.seat()).map(strip -> {
+            String now = strip.now().map(p -> p.name() + " until " + times.clock(p.until()) + ". ").orElse("");
+            String offer = view.waiting().leisure(seat.seat()).filter(o -> !o.offers().isEmpty())
+                    .map(o -> "At leisure: offer " + String.join(" or ", o.offers()) + ". ").orElse("");
+            String next = strip.parts().stream().filter(p -> p.progress() == WaitView.Progress.PLANNED).findFirst()
+                    .map(p -> "Next " + p.name() + " at " + times.clock(p.from()) + ".").orElse("");
+            return now + offer + next;
+        }).orElse("");
     }
 
     private static Presence presence(SeatView seat) {

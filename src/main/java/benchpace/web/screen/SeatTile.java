@@ -7,6 +7,7 @@ import benchpace.board.ReadyWindow;
 import benchpace.board.SeatFlag;
 import benchpace.board.SeatView;
 import benchpace.board.SeatView.Mark;
+import benchpace.board.WaitView;
 import java.util.Optional;
 
 /**
@@ -27,7 +28,7 @@ public record SeatTile(int seat, String name, String mark, String word, String l
     static SeatTile of(SeatView seat, ClassView view, Times times) {
         int all = (int) view.steps().stream().filter(s -> s.kind().needsTap()).count();
         return new SeatTile(seat.seat(), seat.name(), seat.mark().token(), word(seat, view.stage()),
-                still(view.stage()) && seat.sharesWith().isEmpty() ? "" : line(seat, times),
+                still(view.stage()) && seat.sharesWith().isEmpty() ? "" : line(seat, view.waiting(), times),
                 still(view.stage()) ? Optional.empty() : count(seat, times),
                 detail(seat, times), seat.stepId(), seat.canFinish(), seat.helper().orElse(""),
                 seat.hint() || seat.question() && seat.flag().isEmpty(),
@@ -58,10 +59,12 @@ public record SeatTile(int seat, String name, String mark, String word, String l
         return seat.mark() == Mark.ON_PACE ? "" : seat.mark().words();
     }
 
-    private static String line(SeatView seat, Times times) {
+    private static String line(SeatView seat, WaitView waiting, Times times) {
         return switch (seat.mark()) {
             case SHARING -> seat.sharesWith().map(host -> "with seat " + host).orElse(seat.stepName());
-            case SETTING, AT_LEISURE -> seat.candle().map(c -> tileWords(c.ready(), times))
+            case AT_LEISURE -> waiting.leisure(seat.seat()).flatMap(o -> o.offers().stream().findFirst())
+                    .map(name -> "offer: " + name).orElse("");
+            case SETTING -> seat.candle().map(c -> tileWords(c.ready(), times))
                     .orElse(seat.stepName());
             case EXPECTED, WAITING -> "";
             default -> seat.stepName();

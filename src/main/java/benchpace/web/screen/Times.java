@@ -11,11 +11,17 @@ import java.util.Locale;
 public record Times(ZoneId zone) {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM, HH:mm", Locale.ENGLISH);
+    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH);
     private static final long FIVE_MINUTES = Duration.ofMinutes(5).toSeconds();
 
     /** "20:07". */
     public String clock(Instant at) {
         return CLOCK.format(at.atZone(zone));
+    }
+
+    /** "Thursday 4 March". */
+    public String date(Instant at) {
+        return DATE.format(at.atZone(zone));
     }
 
     /** "Thursday 4 March, 18:30". */

@@ -29,6 +29,8 @@ final class Evenings {
         all.put("silent", silent().view(24));
         all.put("pour", pour().view(40));
         all.put("cure", cure().view(70));
+        all.put("cure-early", cure().view(47));
+        all.put("cure-late", cure().view(88));
         all.put("try-it", cure().event(95, new ClassEvent.JudgedSet(seat(2))).view(101));
         all.put("finish", finish().view(112));
         all.put("closed", finish().done(117, "wrap", 1, 2, 4, 5, 6, 7, 8)

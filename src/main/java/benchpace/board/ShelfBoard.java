@@ -1,0 +1,145 @@
+package benchpace.board;
+
+import benchpace.plan.SeatNumber;
+import benchpace.shelf.EntryId;
+import benchpace.shelf.Shelf;
+import benchpace.shelf.ShelfArrangement;
+import benchpace.shelf.ShelfDecision;
+import benchpace.shelf.ShelfEntry;
+import benchpace.shelf.ShelfEvent;
+import benchpace.shelf.ShelfRefusal;
+import benchpace.shelf.ShelfRules;
+import benchpace.store.Database;
+import benchpace.store.Settings;
+import benchpace.store.ShelfArrangements;
+import benchpace.store.ShelfLog;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * The pickup shelf of the shop, across all classes: the only place where its rules, its log and the time meet. One
+ * writer: two devices that want one place pass here one after the other, and the second is refused.
+ */
+public final class ShelfBoard {
+    private static final Duration ERASES_EVERY = Duration.ofHours(24);
+
+    private final ShelfLog log;
+    private final ShelfArrangements arrangements;
+    private final InstantSource clock;
+    private volatile Shelf shelf;
+    private volatile ShelfArrangement arrangement;
+    private Instant lastErasure = Instant.MIN;
+
+    /** What became of a wish. */
+    public sealed interface Outcome {
+        /** @param entry the candle as it is now; empty once it was taken back */
+        record Done(EntryId id, Optional<ShelfEntry> entry, boolean duplicate) implements Outcome { }
+
+        record Refused(ShelfRefusal why) implements Outcome { }
+    }
+
+    /** What somebody wishes, decided with the shelf as it is when its turn comes. */
+    public interface Wish {
+        ShelfDecision decide(ShelfRules rules, Shelf shelf, Instant now);
+    }
+
+    /** Opens the shelf as the log left it, and erases what is due. */
+    public ShelfBoard(ShelfLog log, ShelfArrangements arrangements, InstantSource clock) {
+        this.log = log;
+        this.arrangements = arrangements;
+        this.clock = clock;
+        this.arrangement = arrangements.get();
+        this.shelf = Shelf.of(log.read());
+        eraseIfDue();
+    }
+
+    /** The shelf that a data folder holds. */
+    public static ShelfBoard open(Database database, InstantSource clock) {
+        return new ShelfBoard(new ShelfLog(database), new ShelfArrangements(new Settings(database)), clock);
+    }
+
+    public Instant now() {
+        return clock.instant().truncatedTo(ChronoUnit.MILLIS);
+    }
+
+    /** The shelf as it is; words that are due are erased first, once a day. */
+    public Shelf shelf() {
+        eraseIfDue();
+        return shelf;
+    }
+
+    public ShelfArrangement arrangement() {
+        return arrangement;
+    }
+
+    /** Arranges the shelf anew. Candles on places that are gone stay where they are until moved or collected. */
+    public synchronized void arrange(ShelfArrangement wanted) {
+        arrangements.put(wanted);
+        arrangement = wanted;
+        lastErasure = Instant.MIN;
+        eraseIfDue();
+    }
+
+    /**
+     * Decides and, if the rules agree, records durably before anyone can see it.
+     *
+     * @param commandId the same id counts once, however often it is sent
+     * @param about     finds the candle that a wish is about which holds already
+     */
+    public synchronized Outcome submit(String commandId, Function<Shelf, Optional<EntryId>> about, Wish wish) {
+        Optional<EntryId> known = log.entryOf(commandId);
+        if (known.isPresent()) {
+            return new Outcome.Done(known.get(), shelf.entry(known.get()), true);
+        }
+        ShelfDecision decision = wish.decide(arrangement.rules(), shelf, now());
+        if (decision instanceof ShelfDecision.Refused refused) {
+            return new Outcome.Refused(refused.why());
+        }
+        List<ShelfEvent> events = ((ShelfDecision.Accepted) decision).events();
+        if (events.isEmpty()) {
+            EntryId id = about.apply(shelf).orElseThrow(() -> new IllegalArgumentException("a wish that holds needs its candle"));
+            return new Outcome.Done(id, shelf.entry(id), true);
+        }
+        record(commandId, events);
+        EntryId id = events.get(0).entry();
+        return new Outcome.Done(id, shelf.entry(id), false);
+    }
+
+    /** The candle of a seat that stands on the shelf, if one does. */
+    public Optional<ShelfEntry> standing(String classId, SeatNumber seat) {
+        return shelf.standing().filter(e -> e.classId().equals(classId) && e.seat().equals(seat)).findFirst();
+    }
+
+    /** The guest of a seat stayed or came back: its candle does not stand on the shelf any more. @return if it did */
+    public boolean guestIsBack(String commandId, String classId, SeatNumber seat) {
+        Optional<EntryId> id = standing(classId, seat).map(ShelfEntry::id);
+        return id.isPresent() && submit(commandId, s -> id, (rules, s, now) -> rules.takeBack(s, id.get(), now))
+                instanceof Outcome.Done;
+    }
+
+    private void record(String commandId, List<ShelfEvent> events) {
+        log.append(commandId, events);
+        Shelf next = shelf;
+        for (ShelfEvent event : events) {
+            next = next.after(event);
+        }
+        shelf = next;
+    }
+
+    private synchronized void eraseIfDue() {
+        Instant now = now();
+        if (now.isBefore(lastErasure.equals(Instant.MIN) ? Instant.MIN : lastErasure.plus(ERASES_EVERY))) {
+            return;
+        }
+        lastErasure = now;
+        List<ShelfEvent> due = arrangement.rules().erasuresDue(shelf, now);
+        if (!due.isEmpty()) {
+            record("erase-" + due.get(0).entry() + "-" + now.toEpochMilli(), due);
+        }
+    }
+}

@@ -1,0 +1,142 @@
+package benchpace.board;
+
+import benchpace.breaks.Announced;
+import benchpace.breaks.AnnouncedChange;
+import benchpace.breaks.BreakDecision;
+import benchpace.breaks.FirstComeFirstServed;
+import benchpace.breaks.Presence;
+import benchpace.breaks.SeatWait;
+import benchpace.breaks.WaitPlan;
+import benchpace.breaks.WaitPlanner;
+import benchpace.breaks.WaitProblem;
+import benchpace.plan.Activity;
+import benchpace.plan.ActivityId;
+import benchpace.plan.ActivityKind;
+import benchpace.plan.SeatNumber;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * One planning of a class's wait; the next one rests on it.
+ *
+ * @param seq     the number of the last event it knows
+ * @param tick    a minute passed, no event
+ * @param poured  the seats whose candle is poured: of the others only the expectation is known, and they are told nothing
+ * @param told    what guests have been told and is still to come
+ * @param changes what they were told and did not hold, of the last minutes, oldest first
+ */
+record WaitLink(Instant at, long seq, boolean tick, Optional<WaitProblem> problem, WaitPlan plan,
+                Set<SeatNumber> poured, List<Announced> told, List<Change> changes) {
+    /** How far ahead screens name the seats; common practice, no source: time to finish a cup and walk over. */
+    static final Duration LEAD = Duration.ofMinutes(15);
+    /** How long a change is shown. */
+    private static final Duration SHOWN = Duration.ofMinutes(10);
+
+    /** Something that changed. */
+    record Change(Instant at, AnnouncedChange what) { }
+
+    static WaitLink idle(Instant at, long seq) {
+        return new WaitLink(at, seq, false, Optional.empty(), WaitPlan.NONE, Set.of(), List.of(), List.of());
+    }
+
+    WaitLink {
+        poured = Set.copyOf(poured);
+        told = List.copyOf(told);
+        changes = List.copyOf(changes);
+    }
+
+    /** Plans anew. The same link and problem always give the same next one. */
+    WaitLink next(WaitProblems problems, Instant now, long last, boolean minute) {
+        if (problems.closed()) {
+            return new WaitLink(now, last, false, problem, plan, poured, told, changes);
+        }
+        if (!problems.waits()) {
+            return idle(now, last);
+        }
+        WaitProblem problem = problems.problem(plan, told);
+        WaitPlan next = WaitPlanner.plan(problem);
+        Set<SeatNumber> seats = problems.poured();
+        List<Announced> tellNow = new ArrayList<>(next.announcedWithin(LEAD));
+        tellNow.removeIf(a -> !mayTell(problem, seats, a));
+        next.changes().forEach(c -> {
+            if (c instanceof AnnouncedChange.Moved m) {
+                tellNow.add(new Announced(m.was().seat(), m.was().activity(), m.nowFrom()));
+            }
+        });
+        return new WaitLink(now, last, minute, Optional.of(problem), next, seats,
+                tellNow.stream().distinct().toList(), changes(next, now));
+    }
+
+    /** A break of the class is told once every candle is poured: a pour that is late moves it. */
+    private static boolean mayTell(WaitProblem problem, Set<SeatNumber> poured, Announced told) {
+        boolean together = problem.activities().stream().filter(a -> a.id().equals(told.activity()))
+                .anyMatch(a -> a.audience() == Activity.Audience.WHOLE_CLASS && a.kind() != ActivityKind.WRAPPING);
+        return together ? problem.seats().stream().allMatch(s -> poured.contains(s.seat()))
+                : poured.contains(told.seat());
+    }
+
+    private List<Change> changes(WaitPlan next, Instant now) {
+        List<Change> all = new ArrayList<>(changes);
+        all.removeIf(c -> c.at().plus(SHOWN).isBefore(now));
+        for (AnnouncedChange change : next.changes()) {
+            if (change.why() == AnnouncedChange.Reason.GUEST_AWAY
+                    || change.why() == AnnouncedChange.Reason.DONE_OTHERWISE) {
+                continue;
+            }
+            Optional<Announced> first = all.stream().map(Change::what).filter(c -> leadsTo(c, change.was()))
+                    .map(AnnouncedChange::was).findFirst();
+            all.removeIf(c -> leadsTo(c.what(), change.was()));
+            Optional.of(since(first.orElse(change.was()), change)).filter(c -> !backAgain(c))
+                    .ifPresent(c -> all.add(new Change(now, c)));
+        }
+        return all;
+    }
+
+    /** Moved twice is moved once, from what was told first. */
+    private static AnnouncedChange since(Announced first, AnnouncedChange change) {
+        return change instanceof AnnouncedChange.Moved m ? new AnnouncedChange.Moved(first, m.nowFrom(), m.why())
+                : new AnnouncedChange.Dropped(first, change.why());
+    }
+
+    private static boolean leadsTo(AnnouncedChange earlier, Announced told) {
+        return earlier instanceof AnnouncedChange.Moved m && m.was().seat().equals(told.seat())
+                && m.was().activity().equals(told.activity()) && m.nowFrom().equals(told.from());
+    }
+
+    private static boolean backAgain(AnnouncedChange change) {
+        return change instanceof AnnouncedChange.Moved m && Objects.equals(m.was().from(), m.nowFrom());
+    }
+
+    /** Whether the passing of a minute may change it. */
+    boolean active() {
+        return plan.strips().stream().anyMatch(s -> s.waitUntil().isAfter(at)
+                || s.parts().stream().anyMatch(p -> p.until().isAfter(at)));
+    }
+
+    boolean allPoured() {
+        return problem.isPresent() && problem.get().seats().stream().allMatch(s -> poured.contains(s.seat()));
+    }
+
+    /** The whole wait, from the first free hands on, had it gone first come, first served; for comparison. */
+    WaitPlan unplanned() {
+        if (problem.isEmpty() || problem.get().seats().isEmpty()) {
+            return WaitPlan.NONE;
+        }
+        WaitProblem known = problem.get();
+        Instant begin = known.seats().stream().map(SeatWait::freeFrom).min(Comparator.naturalOrder()).orElseThrow();
+        Set<ActivityId> skipped = known.decisions().stream().filter(BreakDecision.Skipped.class::isInstance)
+                .map(BreakDecision::activity).collect(Collectors.toSet());
+        List<SeatWait> seats = known.seats().stream()
+                .map(s -> s.with(List.of()).with(new Presence.Here())).toList();
+        return FirstComeFirstServed.plan(WaitProblem.first(begin,
+                known.activities().stream().filter(a -> !skipped.contains(a.id())).toList(), seats,
+                known.promisedEnd()));
+    }
+}

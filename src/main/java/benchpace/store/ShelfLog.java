@@ -1,0 +1,126 @@
+package benchpace.store;
+
+import benchpace.files.BadField;
+import benchpace.files.Json;
+import benchpace.files.ShelfJson;
+import benchpace.shelf.EntryId;
+import benchpace.shelf.ShelfEvent;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What happened at the pickup shelf, in the table {@code shelf_event}. Only added to, but for one thing: with the event
+ * that erases a guest's words they are overwritten where they were written down, in the same transaction, and the
+ * write-ahead log is emptied, so that they are nowhere in the file any more.
+ */
+public final class ShelfLog {
+    private static final String INSERT = "insert into shelf_event (seq, command_id, entry, type, at_ms, payload) "
+            + "values ((select coalesce(max(seq), 0) + 1 from shelf_event), ?, ?, ?, ?, ?)";
+
+    private final Database database;
+
+    public ShelfLog(Database database) {
+        this.database = database;
+    }
+
+    /** All events in order. @throws StoreException if one cannot be read back */
+    public List<ShelfEvent> read() {
+        return database.read(connection -> {
+            List<ShelfEvent> events = new ArrayList<>();
+            try (PreparedStatement select = connection.prepareStatement(
+                    "select seq, entry, type, at_ms, payload from shelf_event order by seq");
+                 ResultSet row = select.executeQuery()) {
+                while (row.next()) {
+                    events.add(event(row));
+                }
+            }
+            return events;
+        });
+    }
+
+    private static ShelfEvent event(ResultSet row) throws SQLException {
+        try {
+            return ShelfJson.read(row.getString(3), row.getLong(2), Instant.ofEpochMilli(row.getLong(4)),
+                    Json.read(row.getString(5)));
+        } catch (JsonProcessingException | BadField e) {
+            throw new StoreException("Event " + row.getLong(1) + " of the pickup shelf cannot be read back: "
+                    + e.getMessage(), e);
+        }
+    }
+
+    /** The candle that a command was about, if it was recorded before. */
+    public Optional<EntryId> entryOf(String commandId) {
+        return database.read(connection -> {
+            try (PreparedStatement select = connection.prepareStatement(
+                    "select entry from shelf_event where command_id = ?")) {
+                select.setString(1, commandId);
+                try (ResultSet row = select.executeQuery()) {
+                    return row.next() ? Optional.of(new EntryId(row.getLong(1))) : Optional.empty();
+                }
+            }
+        });
+    }
+
+    /**
+     * Records what one command led to, durably, all or nothing.
+     *
+     * @param commandId never recorded before
+     * @param events    in order; times in whole milliseconds
+     */
+    public void append(String commandId, List<ShelfEvent> events) {
+        boolean erases = database.write(connection -> {
+            boolean erased = false;
+            for (int i = 0; i < events.size(); i++) {
+                ShelfEvent event = events.get(i);
+                insert(connection, i == 0 ? commandId : commandId + "/" + i, event);
+                if (event instanceof ShelfEvent.Erased || event instanceof ShelfEvent.TakenBack) {
+                    erase(connection, event.entry());
+                    erased = true;
+                }
+            }
+            return erased;
+        });
+        if (erases) {
+            database.emptyWriteAheadLog();
+        }
+    }
+
+    private static void insert(Connection connection, String commandId, ShelfEvent event) throws SQLException {
+        try (PreparedStatement insert = connection.prepareStatement(INSERT)) {
+            insert.setString(1, commandId);
+            insert.setLong(2, event.entry().value());
+            insert.setString(3, ShelfJson.type(event));
+            insert.setLong(4, event.at().toEpochMilli());
+            insert.setString(5, Json.text(ShelfJson.fields(event)));
+            insert.executeUpdate();
+        }
+    }
+
+    private static void erase(Connection connection, EntryId entry) throws SQLException {
+        String without;
+        try (PreparedStatement select = connection.prepareStatement(
+                "select seq, entry, type, at_ms, payload from shelf_event where entry = ? and type = 'put'")) {
+            select.setLong(1, entry.value());
+            try (ResultSet row = select.executeQuery()) {
+                if (!row.next()) {
+                    return;
+                }
+                ShelfEvent.Placed placed = (ShelfEvent.Placed) event(row);
+                without = Json.text(ShelfJson.fields(placed.withoutWords()));
+            }
+        }
+        try (PreparedStatement update = connection.prepareStatement(
+                "update shelf_event set payload = ? where entry = ? and type = 'put'")) {
+            update.setString(1, without);
+            update.setLong(2, entry.value());
+            update.executeUpdate();
+        }
+    }
+}

@@ -1,0 +1,121 @@
+package benchpace.web;
+
+import benchpace.board.Answer;
+import benchpace.board.CandleClock;
+import benchpace.board.ClassBoard;
+import benchpace.board.ClassView;
+import benchpace.board.SeatView;
+import benchpace.board.ShelfBoard;
+import benchpace.board.ShelfBoard.Outcome;
+import benchpace.live.ClassEvent;
+import benchpace.live.Command;
+import benchpace.live.Refusal;
+import benchpace.plan.SeatNumber;
+import benchpace.shelf.ClaimWord;
+import benchpace.shelf.ShelfEntry;
+import benchpace.shelf.ShelfPlace;
+import com.fasterxml.jackson.databind.JsonNode;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.format.DateTimeParseException;
+import java.util.Optional;
+
+/**
+ * A guest leaves before the candle is set: the candle goes to the shelf, then the seat leaves. In this order, so that a
+ * place somebody else took meanwhile leaves the class as it was; if the class refuses, the candle is taken back.
+ */
+final class LeaveApi {
+    private static final int LONGEST_NAME = 60;
+
+    private final ClassesApi classes;
+    private final ShelfBoard shelf;
+    private final ShelfApi shelfApi;
+    private final Access access;
+    private final ZoneId zone;
+
+    LeaveApi(ClassesApi classes, ShelfBoard shelf, ShelfApi shelfApi, Access access, ZoneId zone) {
+        this.classes = classes;
+        this.shelf = shelf;
+        this.shelfApi = shelfApi;
+        this.access = access;
+        this.zone = zone;
+    }
+
+    void routes(RoutesConfig routes) {
+        routes.post("/api/classes/{id}/seats/{seat}/leave", this::leave);
+    }
+
+    private void leave(Context ctx) {
+        access.instructor(ctx);
+        ClassBoard board = classes.board(ctx);
+        SeatView seat = seat(board.view(), ctx.pathParam("seat"));
+        CandleClock candle = seat.candle().orElseThrow(() -> new Refused(new Problem(409, "not-poured",
+                "Nothing is poured yet", "Seat " + seat.seat() + " has no candle of its own to put on the shelf.")));
+        JsonNode body = Bodies.object(ctx);
+        String commandId = ShelfApi.commandId(body);
+        ShelfPlace place = ShelfApi.place(body).orElseThrow(() -> new Refused(
+                Problem.unprocessable("\"shelf\" and \"place\" are missing.")));
+        ClaimWord claim = claim(body);
+        String name = Bodies.text(body, "name", LONGEST_NAME).strip();
+        Optional<Instant> collectBy = collectBy(body);
+        SeatNumber number = new SeatNumber(seat.seat());
+        Outcome outcome = shelf.submit(commandId, s -> shelf.standing(board.id(), number).map(ShelfEntry::id),
+                (rules, s, now) -> rules.put(s, board.id(), number, place, candle.ready().until(), collectBy, claim,
+                        name, now));
+        if (outcome instanceof Outcome.Refused refused) {
+            throw new Refused(ShelfWords.of(refused.why(), zone));
+        }
+        boolean left = leave(board, seat, "leave." + commandId);
+        ShelfEntry entry = ((Outcome.Done) outcome).entry().orElseThrow(() -> new Refused(new Problem(409,
+                "taken-back", "It was taken back", "This candle was put on the shelf and taken back since.")));
+        Bodies.send(ctx, 201, EntryJson.of(entry, shelf.now(), shelfApi::className).put("left", left));
+    }
+
+    /** A class that is over, or a seat that has left already, does not keep a candle from the shelf. */
+    private boolean leave(ClassBoard board, SeatView seat, String commandId) {
+        if (seat.mark() == SeatView.Mark.LEFT || board.live().closedAt().isPresent()) {
+            return seat.mark() == SeatView.Mark.LEFT;
+        }
+        SeatNumber number = new SeatNumber(seat.seat());
+        Answer answer = board.submit(new Command(commandId, "instructor", shelf.now(), new ClassEvent.SeatLeft(number)));
+        if (answer instanceof Answer.Refused refused && !(refused.reason() instanceof Refusal.NotAtTable)) {
+            shelf.guestIsBack("back." + commandId, board.id(), number);
+            throw new Refused(RefusalWords.of(board.live(), refused.reason()));
+        }
+        return true;
+    }
+
+    static SeatView seat(ClassView view, String text) {
+        return view.seats().stream().filter(s -> Integer.toString(s.seat()).equals(text)).findFirst()
+                .orElseThrow(() -> new Refused(Problem.notFound("There is no seat " + text + " in this class.")));
+    }
+
+    /** The word that was drawn for the guest, or a fresh one. */
+    private ClaimWord claim(JsonNode body) {
+        String typed = Bodies.text(body, "claim", 40);
+        return typed.isBlank() ? ShelfApi.freshWord(shelf) : ClaimWord.read(typed).orElseThrow(() -> new Refused(
+                Problem.unprocessable("\"claim\" must be a word and two digits, such as maple 42.")));
+    }
+
+    /** Until the end of that day. */
+    private Optional<Instant> collectBy(JsonNode body) {
+        String text = Bodies.text(body, "collectBy", 10);
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            LocalDate day = LocalDate.parse(text);
+            LocalDate today = LocalDate.ofInstant(shelf.now(), zone);
+            if (day.isBefore(today) || day.isAfter(today.plusYears(1))) {
+                throw new Refused(Problem.unprocessable("\"collectBy\" must be a day within a year from today."));
+            }
+            return Optional.of(day.atTime(LocalTime.of(23, 59)).atZone(zone).toInstant());
+        } catch (DateTimeParseException e) {
+            throw new Refused(Problem.unprocessable("\"collectBy\" must be a day such as 2027-03-18."));
+        }
+    }
+}

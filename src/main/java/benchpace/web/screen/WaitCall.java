@@ -1,0 +1,87 @@
+package benchpace.web.screen;
+
+import benchpace.board.ClassView;
+import benchpace.board.WaitView;
+import benchpace.board.WaitView.CallState;
+import benchpace.board.WaitView.CallView;
+import benchpace.breaks.WaitEvent;
+import benchpace.breaks.WaitWords;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Something to call out in the wait: what, when, where and for whom.
+ *
+ * @param lead  what stands before the time: "Label table opens", "First candles ready about"
+ * @param count the ticking time, while it is near; else the time is in {@code clock}
+ * @param clock a time of day, or "now"; empty where {@code count} tells it
+ * @param where may be empty
+ * @param who   by seat numbers; empty as long as guests are not told
+ * @param key   names the event, for a cue that sounds once
+ * @param at    RFC 3339
+ */
+public record WaitCall(String lead, Optional<Counter> count, String clock, String where, String who, boolean begun,
+                       String key, String at) {
+
+    static List<WaitCall> all(ClassView view, Times times) {
+        return view.waiting().calls().stream().map(c -> of(c, view, times)).toList();
+    }
+
+    /** Of what has begun the one with most seats, then what lies ahead, of each activity only the next. */
+    static List<WaitCall> first(ClassView view, Times times, int most) {
+        List<CallView> calls = new java.util.ArrayList<>();
+        for (CallView call : view.waiting().calls()) {
+            if (calls.stream().noneMatch(c -> c.state() == call.state()
+                    && (c.state() == CallState.BEGUN || c.what().equals(call.what())))) {
+                calls.add(call);
+            }
+        }
+        return calls.stream().limit(most).map(c -> of(c, view, times)).toList();
+    }
+
+    private static WaitCall of(CallView call, ClassView view, Times times) {
+        WaitEvent event = call.event();
+        boolean begun = call.state() == CallState.BEGUN;
+        boolean estimate = event instanceof WaitEvent.FirstReady;
+        boolean wrapping = event instanceof WaitEvent.WrappingFrom;
+        boolean counts = !begun && call.told() && !estimate;
+        String who = call.told() ? who(call, view) : "";
+        Optional<Counter> count = counts
+                ? Optional.of(Counter.to(call.at(), "in", "now", "at " + times.clock(call.at()))) : Optional.empty();
+        String clock = begun ? until(event, times) : counts ? ""
+                : estimate || wrapping ? times.roughly(call.at()) : times.clock(call.at());
+        return new WaitCall(lead(call, begun, counts), count, clock, call.where(), who, begun, call.key(),
+                Counter.iso(call.at()));
+    }
+
+    private static String lead(CallView call, boolean begun, boolean counts) {
+        WaitEvent event = call.event();
+        if (event instanceof WaitEvent.FirstReady) {
+            return call.what() + " about";
+        }
+        if (event instanceof WaitEvent.WrappingFrom) {
+            return call.what() + (counts ? "" : " from");
+        }
+        if (begun) {
+            return call.what();
+        }
+        return event instanceof WaitEvent.Opens && counts ? call.what() + " opens" : call.what();
+    }
+
+    private static String until(WaitEvent event, Times times) {
+        return event instanceof WaitEvent.ClassBreak b ? "until " + times.clock(b.until()) : "now";
+    }
+
+    /** "everybody" when it is for all who wait. */
+    private static String who(CallView call, ClassView view) {
+        WaitView waiting = view.waiting();
+        boolean all = call.event() instanceof WaitEvent.ClassBreak && call.seats().size() > 1
+                && call.seats().size() == waiting.strips().size();
+        return all ? "everybody" : call.seats().isEmpty() ? "" : WaitWords.who(call.event().seats());
+    }
+
+    /** Where and for whom, apart by a dot. */
+    public String details() {
+        return where.isEmpty() || who.isEmpty() ? where + who : where + " · " + who;
+    }
+}

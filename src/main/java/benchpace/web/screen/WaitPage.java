@@ -1,0 +1,68 @@
+package benchpace.web.screen;
+
+import benchpace.board.ClassView;
+import benchpace.board.WaitView;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * All that the page of the wait shows at first.
+ *
+ * @param calls at most so many that they fit beside the strips
+ */
+public record WaitPage(Shell shell, String name, String classId, boolean instructor, Calls calls,
+                       Optional<WaitChart> chart, String empty, Cards cards, Notes notes, UndoButton undo) {
+    private static final int CALLS = 6;
+
+    /** What is called out next. */
+    public record Calls(List<WaitCall> list) { }
+
+    /** The activities. @param instructor may change them */
+    public record Cards(List<WaitCard> list, boolean instructor) { }
+
+    /**
+     * What goes beside the strips.
+     *
+     * @param idle    minutes with nothing to do, planned against unplanned
+     * @param leisure one line a seat at leisure
+     * @param changes what guests were told and does not hold
+     */
+    public record Notes(String idle, List<String> leisure, List<String> changes, List<String> warnings) { }
+
+    static WaitPage of(Shell shell, ClassView view, Viewer viewer, Times times) {
+        return new WaitPage(shell, view.name(), view.id(), viewer.instructor(), calls(view, times),
+                WaitChart.of(view, times), empty(view), cards(view, viewer, times), notes(view, times),
+                UndoButton.of(view, times));
+    }
+
+    static Calls calls(ClassView view, Times times) {
+        return new Calls(WaitCall.all(view, times).stream().limit(CALLS).toList());
+    }
+
+    static Cards cards(ClassView view, Viewer viewer, Times times) {
+        return new Cards(WaitCard.all(view, times), viewer.instructor());
+    }
+
+    static String empty(ClassView view) {
+        if (view.waiting().activities().isEmpty()) {
+            return "This plan has no activities for the wait.";
+        }
+        return switch (view.stage()) {
+            case CLOSED -> "This class is closed.";
+            case BEFORE, RUNNING -> "The wait is planned once the first candle is poured.";
+            case SETTING, FINISHING -> "Nobody waits any more.";
+        };
+    }
+
+    static Notes notes(ClassView view, Times times) {
+        WaitView wait = view.waiting();
+        WaitView.Idle idle = wait.idle();
+        String words = wait.strips().isEmpty() ? "" : "With nothing to do in the whole wait: " + Phrases.count(idle.planned())
+                + " over all seats, at most " + Phrases.count(idle.mostPlanned()) + " for one. First come, first served: "
+                + Phrases.count(idle.unplanned()) + ", at most " + Phrases.count(idle.mostUnplanned()) + ".";
+        List<String> leisure = wait.leisure().stream().map(o -> "Seat " + o.seat() + " until " + times.clock(o.until())
+                + (o.offers().isEmpty() ? ": nothing fits." : ": " + String.join(", ", o.offers()) + ".")).toList();
+        return new Notes(words, leisure, wait.changes().stream().map(c -> times.clock(c.at()) + " " + c.words()).toList(),
+                wait.warnings());
+    }
+}

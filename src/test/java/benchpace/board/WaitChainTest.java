@@ -1,0 +1,158 @@
+package benchpace.board;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import benchpace.live.ClassEvent;
+import benchpace.plan.ActivityId;
+import benchpace.plan.SeatNumber;
+import java.time.Duration;
+import java.util.List;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
+
+/** The wait on a live board. The clock times are chosen by hand; there is no outside source. */
+@DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+class WaitChainTest {
+    private static WaitEvening poured() {
+        return new WaitEvening(8).pour(40, 1, 2, 3, 4).pour(42, 5, 6).pour(44, 7, 8);
+    }
+
+    @Test void nothing_is_planned_before_the_first_pour() {
+        WaitView view = new WaitEvening(4).view(20);
+
+        assertThat(view.plannedAt()).isEmpty();
+        assertThat(view.activities()).hasSameSizeAs(WaitEvening.PLAN.activities());
+    }
+
+    @Test void every_waiting_seat_has_a_strip_and_the_wait_something_to_call_out() {
+        WaitView view = poured().view(45);
+
+        assertThat(view.strips()).extracting(WaitView.StripView::seat).containsExactly(1, 2, 3, 4, 5, 6, 7, 8);
+        assertThat(view.calls()).isNotEmpty();
+        assertThat(view.calls()).extracting(WaitView.CallView::what).contains("First candles ready");
+        assertThat(view.idle().planned()).isLessThanOrEqualTo(view.idle().unplanned());
+    }
+
+    @Test void a_board_started_anew_comes_to_the_plan_and_the_announcements_of_the_one_that_ran() {
+        WaitEvening evening = new WaitEvening(8);
+        WaitChain running = WaitEvening.chain();
+        double[] pours = {40.3, 40.9, 41.5, 44.2, 44.25, 47.7, 49.0, 52.4};
+        int next = 0;
+        for (double minute = 39.9; minute < 115; minute += 0.37) {
+            while (next < pours.length && pours[next] <= minute) {
+                evening.pour(pours[next], next + 1);
+                next++;
+            }
+            if (Math.abs(minute - 60) < 0.2) {
+                evening.record(minute, new ClassEvent.SeatPaused(new SeatNumber(3)));
+            }
+            WaitView seen = running.at(evening.live(), WaitEvening.at(minute));
+            if (Math.round(minute * 100) % 7 == 0) {
+                assertThat(evening.view(minute)).as("minute %s", minute).isEqualTo(seen);
+            }
+        }
+        assertThat(evening.view(115)).isEqualTo(running.at(evening.live(), WaitEvening.at(115)));
+    }
+
+    @Test void a_tap_written_down_while_its_minute_was_planned_counts_from_its_own_time() {
+        WaitEvening evening = poured();
+        WaitChain running = WaitEvening.chain();
+        running.at(evening.live(), WaitEvening.at(50));
+        evening.record(49.9, new ClassEvent.SeatPaused(new SeatNumber(2)));
+
+        assertThat(running.at(evening.live(), WaitEvening.at(50))).isEqualTo(evening.view(50));
+    }
+
+    @Test void what_was_told_stays_while_nothing_happens() {
+        WaitEvening evening = poured();
+        WaitChain chain = WaitEvening.chain();
+        for (int minute = 46; minute < 100; minute++) {
+            assertThat(chain.at(evening.live(), WaitEvening.at(minute)).changes()).as("minute %d", minute).isEmpty();
+        }
+    }
+
+    @Test void a_break_moved_by_the_instructor_is_told_as_moved() {
+        WaitEvening evening = poured();
+        WaitView before = evening.view(48);
+        WaitView.CallView first = before.calls().stream().filter(WaitView.CallView::told)
+                .filter(c -> c.state() == WaitView.CallState.AHEAD).findFirst().orElseThrow();
+        String activity = before.activities().stream().filter(a -> a.name().equals(first.what())).findFirst()
+                .orElseThrow().id();
+        evening.record(48, new ClassEvent.ActivityMoved(new ActivityId(activity), first.at().plus(Duration.ofMinutes(5))));
+
+        WaitView after = evening.view(48);
+
+        assertThat(after.changes()).isNotEmpty();
+        assertThat(after.changes().get(0).words()).contains(first.what(), "as you moved or lengthened it");
+        assertThat(evening.view(59).changes()).as("after ten minutes it is old").isEmpty();
+    }
+
+    @Test void a_skipped_activity_is_not_called_out_any_more() {
+        WaitEvening evening = poured();
+        evening.record(46, new ClassEvent.ActivitySkipped(new ActivityId("drinks")));
+
+        WaitView view = evening.view(47);
+
+        assertThat(view.calls()).noneMatch(c -> c.what().startsWith("Drinks"));
+        assertThat(view.activities()).filteredOn(WaitView.ActivityView::skipped).hasSize(1);
+    }
+
+    @Test void a_tapped_visit_stands_on_the_strip_until_it_is_ended() {
+        WaitEvening evening = poured().join(47, 1, "browse");
+
+        WaitView.StripView strip = evening.view(50).strip(1).orElseThrow();
+
+        assertThat(strip.now()).map(WaitView.PartView::activity).contains("browse");
+        evening.record(51, new ClassEvent.ActivityQuit(new SeatNumber(1), new ActivityId("browse")));
+        assertThat(evening.view(52).strip(1).orElseThrow().now()).map(WaitView.PartView::activity)
+                .isNotEqualTo(java.util.Optional.of("browse"));
+    }
+
+    @Test void a_seat_that_left_or_is_finished_has_no_strip() {
+        WaitEvening evening = poured();
+        evening.record(50, new ClassEvent.SeatLeft(new SeatNumber(4)));
+
+        assertThat(evening.view(51).strip(4)).isEmpty();
+    }
+
+    @Test void who_shares_a_candle_waits_for_it_too() {
+        WaitEvening evening = new WaitEvening(4);
+        evening.record(10, new ClassEvent.SeatPaired(new SeatNumber(1), new SeatNumber(2)));
+        evening.pour(40, 1, 3, 4);
+
+        assertThat(evening.view(45).strips()).extracting(WaitView.StripView::seat).containsExactly(1, 2, 3, 4);
+    }
+
+    @Test void the_plan_goes_on_after_a_closing_that_was_taken_back() {
+        WaitEvening evening = poured();
+        WaitView before = evening.view(60);
+        evening.record(60, new ClassEvent.ClassClosed());
+        assertThat(evening.view(60).plannedAt()).isEmpty();
+        evening.record(60.1, new ClassEvent.Undone(evening.seq()));
+
+        assertThat(evening.view(60.2).strip(1).orElseThrow().parts())
+                .filteredOn(p -> p.progress() == WaitView.Progress.DONE)
+                .isEqualTo(before.strip(1).orElseThrow().parts().stream()
+                        .filter(p -> p.progress() == WaitView.Progress.DONE).toList());
+    }
+
+    @Test void a_class_nobody_touches_any_more_is_not_planned_on() {
+        WaitEvening evening = new WaitEvening(3).pour(40, 1);
+        WaitChain chain = WaitEvening.chain();
+        chain.at(evening.live(), WaitEvening.at(3000));
+
+        assertThat(chain.nextChange(WaitEvening.at(3000))).isEmpty();
+    }
+
+    @Test void the_view_changes_by_itself_with_the_next_full_minute() {
+        WaitEvening evening = poured();
+        WaitChain chain = WaitEvening.chain();
+        chain.at(evening.live(), WaitEvening.at(46.5));
+
+        assertThat(chain.nextChange(WaitEvening.at(46.5))).contains(WaitEvening.at(47));
+        assertThat(List.of(chain.at(evening.live(), WaitEvening.at(46.9))))
+                .as("nothing is planned in between")
+                .first().isSameAs(chain.at(evening.live(), WaitEvening.at(46.6)));
+    }
+}

@@ -1,0 +1,72 @@
+package benchpace.board;
+
+import benchpace.files.Demo;
+import benchpace.live.ClassEvent;
+import benchpace.live.LiveClass;
+import benchpace.live.Recorded;
+import benchpace.plan.ActivityId;
+import benchpace.plan.Plan;
+import benchpace.plan.SeatNumber;
+import benchpace.plan.StepId;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** An invented evening of which only the pours and the wait are told, in minutes after its start. */
+final class WaitEvening {
+    static final ZoneId ZONE = ZoneId.of("Europe/Berlin");
+    static final Instant START = Instant.parse("2027-03-04T18:00:00Z");
+    static final Plan PLAN = Demo.eveningPlan();
+
+    private final List<Recorded> history = new ArrayList<>();
+
+    WaitEvening(int seats) {
+        record(-30, new ClassEvent.ClassCreated(PLAN, "Thursday", START, IntStream.rangeClosed(1, seats)
+                .mapToObj(n -> new ClassEvent.Place(new SeatNumber(n), "")).toList()));
+    }
+
+    static Instant at(double minute) {
+        return START.plus(Duration.ofMillis(Math.round(minute * 60_000)));
+    }
+
+    WaitEvening pour(double minute, int... seats) {
+        for (int seat : seats) {
+            record(minute, new ClassEvent.StepFinished(new SeatNumber(seat), PLAN.pour().orElseThrow().id()));
+        }
+        return this;
+    }
+
+    WaitEvening finish(double minute, String step, int seat) {
+        return record(minute, new ClassEvent.StepFinished(new SeatNumber(seat), new StepId(step)));
+    }
+
+    WaitEvening join(double minute, int seat, String activity) {
+        return record(minute, new ClassEvent.ActivityJoined(new SeatNumber(seat), new ActivityId(activity)));
+    }
+
+    WaitEvening record(double minute, ClassEvent event) {
+        int seq = history.size() + 1;
+        history.add(new Recorded(seq, "c" + seq, "instructor", at(minute), at(minute), event));
+        return this;
+    }
+
+    LiveClass live() {
+        return LiveClass.of(history);
+    }
+
+    long seq() {
+        return history.size();
+    }
+
+    static WaitChain chain() {
+        return new WaitChain("thursday", new PlanCureClock(), ZONE);
+    }
+
+    /** As a board sees it that was started just now. */
+    WaitView view(double minute) {
+        return chain().at(live(), at(minute));
+    }
+}

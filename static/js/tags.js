@@ -1,0 +1,3 @@
+// Tags: one button.
+
+document.getElementById('print')?.addEventListener('click', () => window.print());
