@@ -62,7 +62,21 @@ public final class RoomCureClock implements CureClock {
 
     /** As in a room that has taught nothing. */
     @Override public Map<SeatNumber, CandleClock> clocks(LiveClass live, Instant now) {
-        return cooling("", live, now).clocks();
+        return clocksOf("", live, now);
+    }
+
+    @Override public Map<SeatNumber, CandleClock> clocksOf(String classId, LiveClass live, Instant now) {
+        if (live.plan().candles().isEmpty()) {
+            return byFigure.clocks(live, now);
+        }
+        ClassCandles candles = ClassCandles.of(live);
+        return candles.poured().isEmpty() ? Map.of() : clocks(candles, forecast(classId, live, candles));
+    }
+
+    private static Map<SeatNumber, CandleClock> clocks(ClassCandles candles, Forecast forecast) {
+        Map<SeatNumber, CandleClock> clocks = new TreeMap<>();
+        candles.poured().forEach(p -> clocks.put(p.seat(), clock(p, forecast.outlooks().get(p.seat()))));
+        return clocks;
     }
 
     @Override public Cooling cooling(String classId, LiveClass live, Instant now) {
@@ -74,8 +88,7 @@ public final class RoomCureClock implements CureClock {
             return new Cooling(Map.of(), room(live, candles, "", Optional.empty(), now));
         }
         Forecast forecast = forecast(classId, live, candles);
-        Map<SeatNumber, CandleClock> clocks = new TreeMap<>();
-        candles.poured().forEach(p -> clocks.put(p.seat(), clock(p, forecast.outlooks().get(p.seat()))));
+        Map<SeatNumber, CandleClock> clocks = clocks(candles, forecast);
         Optional<CutAway> cutAway = WallCandle.of(candles, clocks)
                 .map(wall -> cut(wall.candle(), wall.seats(), forecast.fit(), now));
         return new Cooling(clocks, room(live, candles, forecast.words(), cutAway, now));
