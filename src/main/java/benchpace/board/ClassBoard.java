@@ -86,6 +86,11 @@ public final class ClassBoard {
         return live.history().stream().skip(Math.max(0, Math.min(seq, live.seq()))).toList();
     }
 
+    /** How far the class is; cheap, for lists of classes. */
+    public ClassView.Stage stage() {
+        return Stages.of(live, now());
+    }
+
     /** The class as it is this instant. */
     public ClassView view() {
         return maker.view(id, live, waits, now());

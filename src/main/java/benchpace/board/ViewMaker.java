@@ -96,7 +96,7 @@ public final class ViewMaker {
         ClassView view() {
             List<StepView> steps = plan.steps().stream().map(this::step).toList();
             List<SeatView> seats = new SeatViews(live, clocks, pace, waiting, standings, chart, now).all();
-            Stage stage = stage();
+            Stage stage = Stages.of(live, now);
             return new ClassView(classId, live.name(), plan.place(), zone, live.seq(), now, live.startsAt(), stage,
                     steps, present(stage), next(), chart, seats, cure(), pace.home(), help(), calm(), pace.silence(),
                     undo(), notes(), room, PaceLinesMaker.of(live, pace, now), waiting,
@@ -119,35 +119,6 @@ public final class ViewMaker {
             Standing standing = standings.get(seat.number());
             return standing.phase() == Phase.DONE
                     || standing.step().filter(s -> plan.indexOf(s.id()) > index).isPresent();
-        }
-
-        private Stage stage() {
-            if (live.closedAt().isPresent()) {
-                return Stage.CLOSED;
-            }
-            boolean begun = live.furthestOpened() >= 0
-                    || live.seats().stream().anyMatch(s -> !s.finishes().isEmpty())
-                    || (!plan.steps().get(0).led() && !now.isBefore(live.startsAt()));
-            if (!begun) {
-                return Stage.BEFORE;
-            }
-            List<Standing> active = makers().map(s -> standings.get(s.number())).toList();
-            boolean allPast = !active.isEmpty() && active.stream().allMatch(this::pastPour);
-            if (!allPast) {
-                return Stage.RUNNING;
-            }
-            return active.stream().anyMatch(s -> currentKind(s) == StepKind.CURE || currentKind(s) == StepKind.HANDS_ON)
-                    ? Stage.SETTING : Stage.FINISHING;
-        }
-
-        private boolean pastPour(Standing standing) {
-            Optional<Step> pour = plan.pour();
-            return pour.isPresent() && (standing.phase() == Phase.DONE
-                    || standing.step().filter(s -> plan.indexOf(s.id()) > plan.indexOf(pour.get().id())).isPresent());
-        }
-
-        private StepKind currentKind(Standing standing) {
-            return standing.step().map(Step::kind).orElse(StepKind.FINISH);
         }
 
         private NowView present(Stage stage) {
@@ -246,9 +217,17 @@ public final class ViewMaker {
             List<ReadyWindow> windows = makers().map(s -> clocks.get(s.number())).filter(c -> c != null)
                     .map(CandleClock::ready).toList();
             int of = (int) makers().count();
-            Optional<ReadyWindow> all = windows.size() == of ? ReadyWindow.last(windows) : Optional.empty();
+            Optional<ReadyWindow> all = windows.size() == of ? ReadyWindow.last(windows).map(this::ofAll)
+                    : Optional.empty();
             Optional<ReadyWindow> first = windows.stream().min(Comparator.comparing(ReadyWindow::likely));
             return new ClassView.CureView(windows.size(), of, all, first, pace.home().basis());
+        }
+
+        /** The last of several candles is ready later than any one of them is likely to be: the home time says when. */
+        private ReadyWindow ofAll(ReadyWindow last) {
+            HomeTime home = pace.home();
+            return last.basis() == ReadyWindow.Basis.COMPUTED
+                    ? new ReadyWindow(home.p10(), home.p50(), home.p90(), last.basis()) : last;
         }
 
         private List<ClassView.HelpView> help() {
@@ -303,8 +282,8 @@ public final class ViewMaker {
             Stream<Instant> windows = values().flatMap(c -> Stream.of(c.ready().from(), c.ready().until()));
             Stream<Instant> claims = live.seats().stream()
                     .flatMap(s -> s.claim().map(Seat.Claim::lapsesAt).stream());
-            return Stream.of(pace.nextChange().stream(), waitChange.stream(), windows, claims, room.nextChange().stream(),
-                            Stream.of(live.startsAt()))
+            return Stream.of(pace.nextChange().stream(), waitChange.stream(), windows, claims,
+                            room.nextChange().stream(), Stream.of(live.startsAt()))
                     .flatMap(s -> s)
                     .filter(t -> t.isAfter(now))
                     .min(Comparator.naturalOrder());

@@ -83,7 +83,7 @@ final class ClassesApi {
                 .sorted(Comparator.comparing((ClassBoard b) -> b.live().createdAt()).reversed())
                 .forEach(b -> list.addObject().put("id", b.id()).put("name", b.live().name())
                         .put("startsAt", b.live().startsAt().toString())
-                        .put("status", StateJson.token(b.view().stage())));
+                        .put("status", StateJson.token(b.stage())));
         Bodies.send(ctx, 200, list);
     }
 
@@ -105,7 +105,7 @@ final class ClassesApi {
         ctx.header("Location", "/api/classes/" + board.id());
         Bodies.send(ctx, 201, Json.object().put("id", board.id()).put("name", board.live().name())
                 .put("startsAt", board.live().startsAt().toString())
-                .put("status", StateJson.token(board.view().stage())));
+                .put("status", StateJson.token(board.stage())));
     }
 
     private Plan plan(JsonNode body) {

@@ -122,6 +122,10 @@ final class CureFormReading {
         };
     }
 
+    private static String hundredths(double value) {
+        return value * 10 == Math.rint(value * 10) ? Degrees.plain(value) : String.format(Locale.ROOT, "%.2f", value);
+    }
+
     private static Optional<Double> number(String typed) {
         String text = typed.replace(',', '.');
         return text.matches("[+-]?\\d{1,9}(\\.\\d{1,9})?") ? Optional.of(Double.valueOf(text)) : Optional.empty();
@@ -149,7 +153,7 @@ final class CureFormReading {
             all.put(start + "wax", c.wax().id());
             all.put(start + "table", c.tableTop().name().toLowerCase(Locale.ROOT));
             all.put(start + "diameter", Degrees.plain(c.vessel().innerDiameterMillimetres()));
-            all.put(start + "wall", String.format(Locale.ROOT, "%.2f", c.vessel().wallMillimetres()));
+            all.put(start + "wall", hundredths(c.vessel().wallMillimetres()));
             all.put(start + "brim", Degrees.plain(c.vessel().brimHeightMillimetres()));
             all.put(start + "fill", Degrees.plain(c.fillGrams()));
             all.put(start + "fragrance", Degrees.plain(100 * c.fragranceFraction() / (1 - c.fragranceFraction())));

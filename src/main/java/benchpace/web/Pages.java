@@ -3,6 +3,7 @@ package benchpace.web;
 import benchpace.board.Boards;
 import benchpace.board.ClassBoard;
 import benchpace.board.ClassView;
+import benchpace.live.LiveClass;
 import benchpace.plan.Plan;
 import benchpace.web.screen.Role;
 import benchpace.web.screen.ScreenKind;
@@ -47,8 +48,13 @@ final class Pages {
             Reads.route(routes, address, ctx -> page(ctx, kind));
             Reads.route(routes, address + "/stream", ctx -> stream(ctx, kind));
         }
+<<<<<<< HEAD
         Reads.route(routes, "/classes/{id}", ctx -> ctx.redirect(
                 "/classes/" + board(ctx).id() + "/" + home(ctx).token()));
+=======
+        Reads.route(routes, "/classes/{id}",
+                ctx -> ctx.redirect("/classes/" + board(ctx).id() + "/" + home(ctx).token()));
+>>>>>>> breaksapp
         Reads.route(routes, "/classes/{id}/seats/{seat}/sheet", this::sheet);
     }
 
@@ -129,15 +135,15 @@ final class Pages {
     }
 
     private StartView.ClassRow row(ClassBoard board) {
-        ClassView view = board.view();
-        String status = switch (view.stage()) {
+        LiveClass live = board.live();
+        String status = switch (board.stage()) {
             case BEFORE -> "not begun";
             case RUNNING -> "running";
             case SETTING -> "setting";
             case FINISHING -> "finishing";
             case CLOSED -> "closed";
         };
-        return new StartView.ClassRow(view.id(), view.name(), view.place(), view.startsAt(), zone, status);
+        return new StartView.ClassRow(board.id(), live.name(), live.plan().place(), live.startsAt(), zone, status);
     }
 
     static void html(Context ctx, String page) {

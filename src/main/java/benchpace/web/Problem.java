@@ -3,6 +3,7 @@ package benchpace.web;
 import benchpace.files.Json;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
+import java.nio.charset.StandardCharsets;
 
 /**
  * A refusal as RFC 9457 describes it.
@@ -41,7 +42,8 @@ public record Problem(int status, String code, String title, String detail) {
     }
 
     void send(Context ctx) {
-        ctx.status(status).contentType(MEDIA_TYPE).result(Json.text(json().put("instance", ctx.path())));
+        ctx.status(status).contentType(MEDIA_TYPE)
+                .result(Json.text(json().put("instance", ctx.path())).getBytes(StandardCharsets.UTF_8));
     }
 
     ObjectNode json() {

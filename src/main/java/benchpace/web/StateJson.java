@@ -45,6 +45,12 @@ final class StateJson {
                 n -> n.leavesBehind().forEach(state.putObject("next").put("step", n.step().id())
                         .put("name", n.step().name()).putArray("leavesBehind")::add),
                 () -> state.putNull("next"));
+        view.next().ifPresent(n -> {
+            ArrayNode unticked = ((ObjectNode) state.get("next")).putArray("unticked");
+            n.rows().forEach(row -> unticked.addObject().put("seat", row.seat()).put("leaveMinutes", row.leaveMinutes())
+                    .put("remainingMinutes", row.remainingMinutes()).put("doneProbability", row.doneProbability()));
+        });
+        state.put("guestsMayTell", view.guestsMayTell());
         state.put("step", view.present().step().map(ClassView.StepView::id).orElse(null));
         state.put("silenceMinutes", view.silence().map(d -> d.toMinutes()).orElse(null));
         state.set("wait", WaitJson.of(view.waiting()));

@@ -5,8 +5,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import benchpace.live.ClassEvent;
 import benchpace.live.TestClass;
+import benchpace.plan.Opening;
+import benchpace.plan.Plan;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.StepId;
+import benchpace.plan.StepKind;
+import benchpace.plan.TestPlans;
 import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -164,7 +168,11 @@ class PosteriorPaceWatchTest {
     }
 
     @Test void no_taps_for_long_is_said_of_the_tablet_and_not_of_everybody() {
-        Watched board = new Watched(Stories.othersTap(TestClass.of(freely(), 8), 2, 0, "vessel"));
+        Plan freely = TestPlans.of(
+                TestPlans.step("vessel", StepKind.HANDS_ON, Opening.FREE, 2),
+                TestPlans.step("wicks", StepKind.HANDS_ON, Opening.FREE, 4),
+                TestPlans.step("pour", StepKind.POUR, Opening.FREE, 3));
+        Watched board = new Watched(Stories.othersTap(TestClass.of(freely, 8), 2, 0, "vessel"));
         Pace pace = board.at(16);
 
         assertThat(pace.flags()).isEmpty();
@@ -173,11 +181,23 @@ class PosteriorPaceWatchTest {
                 assertThat(quiet.toMillis()).isCloseTo(Math.round((16 - lastTap) * 60_000), within(1L)));
     }
 
-    private static benchpace.plan.Plan freely() {
-        return benchpace.plan.TestPlans.of(
-                benchpace.plan.TestPlans.step("vessel", benchpace.plan.StepKind.HANDS_ON, benchpace.plan.Opening.FREE, 2),
-                benchpace.plan.TestPlans.step("wicks", benchpace.plan.StepKind.HANDS_ON, benchpace.plan.Opening.FREE, 4),
-                benchpace.plan.TestPlans.step("pour", benchpace.plan.StepKind.POUR, benchpace.plan.Opening.FREE, 3));
+    @Test void a_plan_of_nothing_but_talk_and_a_table_that_everybody_left_are_watched_without_a_word() {
+        TestClass talk = TestClass.of(TestPlans.of(TestPlans.step("talk", StepKind.TALK, Opening.LED, 5)), 3);
+        assertThat(new Watched(talk.minute(1).open("talk")).view(20).help()).isEmpty();
+
+        TestClass left = Stories.stuckAtWicks(3);
+        left.minute(10).leave(1).leave(2).leave(3);
+        assertThat(new Watched(left).view(20).help()).isEmpty();
+    }
+
+    @Test void a_shared_candle_handed_back_and_forth_is_watched_like_any_other() {
+        TestClass c = TestClass.of(Stories.plan(), 4).minute(1).pair(1, 2).minute(2).finish(1, "vessel").minute(3).leave(1);
+        c.minute(4).arrive(1).minute(5).unpair(1).minute(6).open("wicks").minute(9).finish(2, "wicks").minute(10).leave(2);
+        Watched board = new Watched(c);
+
+        for (double minute = 0; minute < 20; minute += 0.5) {
+            assertThat(board.at(minute)).as("minute %s", minute).isEqualTo(board.afterRestart(minute));
+        }
     }
 
     // ---- a function of the record alone

@@ -15,14 +15,14 @@ import net.jqwik.api.Tuple;
  * Arbitrary evenings: every sort of wish, sensible and not, for an evening of up to five seats. Most wishes name things
  * the class has, so that many are let stand.
  */
-final class Wishes {
+public final class Wishes {
     /**
      * One wish and its moment.
      *
      * @param pauseSeconds how long after the wish before it the board hears of it
      * @param lateSeconds  how long before that it was made
      */
-    record Wish(ClassEvent event, int pauseSeconds, int lateSeconds) { }
+    public record Wish(ClassEvent event, int pauseSeconds, int lateSeconds) { }
 
     private Wishes() { }
 
@@ -31,8 +31,8 @@ final class Wishes {
      *
      * @param from 0: just made; 1: at the pour; 2: everybody has poured; 3: the candles are being trimmed
      */
-    record Evening(int from, List<Wish> wishes) {
-        LiveClass begun() {
+    public record Evening(int from, List<Wish> wishes) {
+        public LiveClass begun() {
             if (from == 0) {
                 return TestClass.evening(5).live();
             }
@@ -44,7 +44,7 @@ final class Wishes {
         }
     }
 
-    static Arbitrary<Evening> evenings() {
+    public static Arbitrary<Evening> evenings() {
         return Combinators.combine(Arbitraries.integers().between(0, 3), wishes()).as(Evening::new);
     }
 
@@ -136,7 +136,7 @@ final class Wishes {
     }
 
     /** Puts the wish to the class as the board would; the class as it is afterwards, refused or not. */
-    static LiveClass put(LiveClass live, Wish wish) {
+    public static LiveClass put(LiveClass live, Wish wish) {
         Instant now = live.lastRecordedAt().plusSeconds(wish.pauseSeconds());
         Instant at = now.minus(Duration.ofSeconds(wish.lateSeconds()));
         Command command = new Command("tap-" + (live.seq() + 1), "test", at, wish.event());

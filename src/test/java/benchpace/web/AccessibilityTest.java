@@ -177,4 +177,28 @@ class AccessibilityTest {
 
         assertSound(tablet, "next dialog");
     }
+
+    @Test void a_seat_behind_and_one_asked_about() {
+        board.stuckAtWicks(id, 4);
+        for (int i = 0; i < 20 && board.state(id).json().get("flags").isEmpty(); i++) {
+            board.testClock().advanceMinutes(1);
+        }
+        assertAllSound("asked");
+        board.testClock().advanceMinutes(10);
+        assertAllSound("behind");
+        Device tablet = tablet();
+        tablet.find("#next-button").click();
+        assertThat(tablet.find("#next-dialog .left-behind__cost").first()).isVisible();
+        assertSound(tablet, "sweep");
+    }
+
+    @Test void the_page_behind_a_code_and_the_sheet_of_codes() {
+        String code = "/g/" + new GuestCodes(TestBoard.GUEST_SECRET).code(id, new benchpace.plan.SeatNumber(4));
+        assertSound(here(Device.phone(board, browser)).at(code), "guest, off");
+        board.tap(id, command("guests-may-tell").put("on", true)).ok();
+        board.tap(id, opening("wicks")).ok();
+        assertSound(here(Device.phone(board, browser)).at(code), "guest, asked");
+        assertSound(here(Device.tablet(board, browser)).pairedBy(board.instructor())
+                .at("/classes/" + id + "/guest-codes"), "codes");
+    }
 }

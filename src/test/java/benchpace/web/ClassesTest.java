@@ -94,8 +94,7 @@ class ClassesTest {
 
     @Test void seats_names_and_start_have_to_be_sensible() {
         for (String seats : List.of("0", "-1", "61", "2.5", "\"6\"", "[]", "1e9", "99999999999999999999")) {
-            create("{\"planId\":\"table-of-six\",\"seats\":" + seats + "}").problem(422, "bad-value")
-                    .detail("\"seats\"");
+            create("{\"planId\":\"table-of-six\",\"seats\":" + seats + "}").problem(422, "bad-value").detail("\"seats\"");
         }
         for (String starts : List.of("\"tomorrow\"", "12", "\"2027-02-30T18:00:00Z\"", "\"2027-03-04T18:30:00\"",
                 "\"1999-01-01T00:00:00Z\"", "\"+999999999-01-01T00:00:00Z\"", "[]")) {
@@ -167,17 +166,30 @@ class ClassesTest {
 
     @Test void a_seat_that_is_far_over_its_time_is_flagged_with_its_reason() {
         String id = board.evening();
-        board.stuckAtWicks(id, 5);
+        board.stuckAtWicks(id, 4);
+        board.testClock().advanceMinutes(12);
+
         JsonNode flags = board.state(id).json().get("flags");
-        for (int minute = 5; minute < 25 && flags.isEmpty(); minute++) {
-            board.testClock().advanceMinutes(1);
-            flags = board.state(id).json().get("flags");
-        }
 
         assertThat(flags).hasSize(1);
-        assertThat(flags.get(0).get("seat").intValue()).isEqualTo(5);
-        assertThat(flags.get(0).get("level").textValue()).isIn("slipping", "behind");
-        assertThat(flags.get(0).get("reason").textValue()).contains("Seat 5").contains("Set the wick");
+        assertThat(flags.get(0).get("level").textValue()).isEqualTo("behind");
+        assertThat(flags.get(0).get("reason").textValue())
+                .matches("Seat 4: Set the wick, \\d+ min longer than this table needs\\. "
+                        + "If it goes on, everyone leaves \\d+ min later\\.");
+        assertThat(flags.get(0).get("priceMinutes").intValue()).isPositive();
+    }
+
+    @Test void a_tablet_that_nobody_taps_is_said_to_be_silent_and_nobody_is_flagged() {
+        String id = board.evening();
+        board.tap(id, opening("wicks")).ok();
+        board.testClock().advanceMinutes(2);
+        board.tap(id, finish(1, "wicks")).ok();
+        board.testClock().advanceMinutes(13);
+
+        JsonNode state = board.state(id).json();
+
+        assertThat(state.get("flags")).isEmpty();
+        assertThat(state.get("silenceMinutes").intValue()).isEqualTo(13);
     }
 
     @Test void a_poured_seat_counts_down_to_the_plans_hour() {

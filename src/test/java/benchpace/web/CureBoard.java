@@ -24,7 +24,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
-import java.time.ZoneOffset;
+import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
@@ -53,14 +53,14 @@ final class CureBoard implements AutoCloseable, InstantSource {
     private void start() {
         database = Database.open(data);
         RoomLessons lessons = new RoomLessons(new Rooms(database), this);
-        ViewMaker maker = new ViewMaker(lessons.cureClock(), new PosteriorPaceWatch(), ZoneOffset.UTC);
+        ViewMaker maker = new ViewMaker(lessons.cureClock(), new PosteriorPaceWatch(), ZoneId.of("UTC"));
         boards = new Boards(new SqliteEventLog(database), this, maker, Secrets::idEnding, lessons);
         access = new Access(new Sessions(database), this, PIN, HELPER_PIN, "k".repeat(32));
         Map<String, Plan> plans = new LinkedHashMap<>();
         Demo.plans().forEach(p -> plans.put(p.id().value(), p));
         server = new Server("127.0.0.1", 0, Set.of(), n -> "http://127.0.0.1:" + n + "/", boards,
                 ShelfBoard.open(database, this), plans, access,
-                new GuestCodes("s".repeat(32)), this, ZoneOffset.UTC);
+                new GuestCodes("s".repeat(32)), this, ZoneId.of("UTC"));
     }
 
     @Override public Instant instant() {

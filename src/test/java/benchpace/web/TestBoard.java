@@ -23,7 +23,6 @@ import java.time.Duration;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
@@ -218,20 +217,17 @@ final class TestBoard implements AutoCloseable {
         return post("/api/classes/" + id + "/commands", Json.text(command), token);
     }
 
-    /** Everybody through the vessel and all but one through the wicks, each a few seconds after the other. */
+    /** The wicks opened, everybody through the glass and all but one through the wicks, some seconds apart. */
     void stuckAtWicks(String id, int stuck) {
-        tap(id, opening("welcome")).ok();
-        testClock().advanceMinutes(5);
-        for (String step : List.of("vessel", "wicks")) {
-            testClock().advanceMinutes(3);
-            for (int seat = 1; seat <= 8; seat++) {
+        tap(id, opening("wicks")).ok();
+        for (String step : new String[] {"vessel", "wicks"}) {
+            testClock().advanceMinutes(2);
+            int seats = state(id).json().get("seats").size();
+            for (int seat = 1; seat <= seats; seat++) {
+                testClock().advance(Duration.ofSeconds(9));
                 if (seat != stuck || step.equals("vessel")) {
-                    testClock().advance(Duration.ofSeconds(9));
                     tap(id, finish(seat, step)).ok();
                 }
-            }
-            if (step.equals("vessel")) {
-                tap(id, opening("wicks")).ok();
             }
         }
     }

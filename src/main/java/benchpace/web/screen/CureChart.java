@@ -27,8 +27,8 @@ public record CureChart(String id, String title, String words, List<Tick> across
     /** One candle's course; its letter stands at the given place. */
     public record Line(String letter, String path, double letterX, double letterY) { }
 
-    /** A course to draw. */
-    public record Course(String letter, DoubleUnaryOperator value) { }
+    /** A course to draw. @param until the last minute that is known of it */
+    public record Course(String letter, DoubleUnaryOperator value, double until) { }
 
     static CureChart of(String id, String title, String words, List<Course> courses, double minutes, double low,
                         double high, double step, String unit, double wait) {
@@ -51,14 +51,15 @@ public record CureChart(String id, String title, String words, List<Tick> across
 
     private static Line line(Course course, int index, int of, double minutes, double low, double high) {
         StringBuilder path = new StringBuilder();
-        double step = minutes / 200;
+        double end = Math.min(minutes, course.until());
+        double step = end / 200;
         for (int k = 0; k <= 200; k++) {
             double v = Math.min(Math.max(course.value().applyAsDouble(k * step), low), high);
             path.append(k == 0 ? 'M' : 'L').append(plain(x(k * step, minutes))).append(' ')
                     .append(plain(y(v, low, high)));
         }
         // letters stand apart along the lines, so that lines close together can still be told apart
-        double at = minutes * (index + 1.0) / (of + 2.0) * 0.8;
+        double at = end * (index + 1.0) / (of + 2.0) * 0.8;
         double v = Math.min(Math.max(course.value().applyAsDouble(at), low), high);
         return new Line(course.letter(), path.toString(), tenth(x(at, minutes)), tenth(y(v, low, high)));
     }

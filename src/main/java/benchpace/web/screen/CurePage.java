@@ -85,8 +85,9 @@ public record CurePage(Shell shell, boolean instructor, List<CureForm.Choice> pl
         StringBuilder solidWords = new StringBuilder("Per cent of the wax that is solid, by minutes from the pour.");
         StringBuilder surfaceWords = new StringBuilder("Temperature in the middle of the top, in degrees Celsius.");
         trials.forEach((letter, t) -> {
-            solid.add(new CureChart.Course(letter, m -> 100 * t.curves().solidFractionAt(m)));
-            surface.add(new CureChart.Course(letter, t.curves()::surfaceCelsiusAt));
+            solid.add(new CureChart.Course(letter, m -> 100 * t.curves().solidFractionAt(m),
+                    t.curves().lastMinutes()));
+            surface.add(new CureChart.Course(letter, t.curves()::surfaceCelsiusAt, t.curves().lastMinutes()));
             solidWords.append(' ').append(letter).append(": half after ")
                     .append(minutes(t.curves().minutesToSolidFraction(0.5))).append(", nine tenths after ")
                     .append(minutes(t.curves().minutesToSolidFraction(0.9))).append('.');

@@ -13,7 +13,8 @@ import java.util.List;
 public record InstructorPage(Shell shell, String name, String place, String classId, String layout, int columns,
                              int rows, List<SeatingChart.Block> tables, List<SeatPlace> places, NowPanel now,
                              HelpList help, NextPanel next, WaitLine waiting, HomeLine home, UndoButton undo,
-                             List<NoteLine> notes, RoomPanel warmth, LinesPlace linesPlace, LinesChart lines, GuestsPanel guests) {
+                             List<NoteLine> notes, RoomPanel warmth, LinesPlace linesPlace, LinesChart lines,
+                             GuestsPanel guests) {
     private static final int BESIDE = 7;
     private static final int DRAWN = 12;
     static final int NOTES = 3;

@@ -15,8 +15,8 @@ import java.util.stream.Collectors;
 
 /**
  * The string-line chart, ready to be drawn: time across, steps up, one line a seat. Flagged lines come last, on top,
- * and carry their numbers at the right edge; the others are quiet. It moves on by half minutes, so that it is drawn anew no
- * oftener.
+ * and carry their numbers at the right edge; the others are quiet. It moves on by half minutes, so that it is drawn
+ * anew no oftener.
  *
  * @param words the same for those who do not see it
  */
@@ -24,12 +24,15 @@ public record LinesChart(int width, int height, int left, int right, int top, in
                          List<Tick> ticks, List<Line> lines, List<Tag> tags, String words) {
     private static final int TOP = 8;
     private static final int FOOT = 18;
-    private static final int TAGS = 44;
+    private static final int TAGS = 72;
+    private static final int NARROW_TAGS = 44;
     private static final int NARROW = 500;
     private static final int NAMES = 132;
     private static final int NARROW_NAMES = 84;
-    private static final double LETTER = 6.6;
-    private static final int LINE_HEIGHT = 14;
+    private static final double LETTER = 7.4;
+    /** The chart grows upwards with the class, from so many steps on. */
+    private static final int LEAST_RUNGS = 4;
+    private static final int LINE_HEIGHT = 13;
     private static final int LETTERS_OF_A_TICK = 70;
     private static final List<Integer> TICK_MINUTES = List.of(5, 10, 15, 30, 60, 120);
     private static final Duration SHORTEST = Duration.ofMinutes(10);
@@ -67,6 +70,7 @@ public record LinesChart(int width, int height, int left, int right, int top, in
         private final Instant from;
         private final Instant edge;
         private final Instant until;
+        private final int top;
 
         Drawing(ClassView view, int width, int height) {
             this.view = view;
@@ -74,12 +78,14 @@ public record LinesChart(int width, int height, int left, int right, int top, in
             this.width = width;
             this.height = height;
             this.left = width < NARROW ? NARROW_NAMES : NAMES;
-            this.right = width - TAGS;
+            this.right = width - (width < NARROW ? NARROW_TAGS : TAGS);
             this.bottom = height - FOOT;
             this.from = chart.from();
             this.edge = edge();
             Instant least = from.plus(SHORTEST);
             this.until = edge.isAfter(least) ? edge : least;
+            int reached = chart.lines().stream().mapToInt(Drawing::level).max().orElse(0);
+            this.top = Math.max(1, Math.min(chart.steps().size(), Math.max(LEAST_RUNGS, reached + 1)));
         }
 
         /** The half minute that has passed, or the last tap if that is younger. */
@@ -108,12 +114,12 @@ public record LinesChart(int width, int height, int left, int right, int top, in
         }
 
         private int y(int level) {
-            return (int) Math.round(bottom - (double) level / Math.max(1, chart.steps().size()) * (bottom - TOP));
+            return (int) Math.round(bottom - (double) level / top * (bottom - TOP));
         }
 
         private List<Rung> rungs() {
-            int count = chart.steps().size();
-            int every = Math.max(1, (int) Math.ceil(LINE_HEIGHT / ((bottom - TOP) / (double) Math.max(1, count))));
+            int count = Math.min(top, chart.steps().size());
+            int every = Math.max(1, (int) Math.ceil(LINE_HEIGHT * top / (double) (bottom - TOP)));
             List<Rung> rungs = new ArrayList<>();
             for (int i = 0; i < count; i++) {
                 boolean named = (count - 1 - i) % every == 0;
@@ -172,8 +178,9 @@ public record LinesChart(int width, int height, int left, int right, int top, in
             List<Tag> tags = new ArrayList<>();
             byLevel.forEach((level, lines) -> {
                 boolean behind = lines.stream().anyMatch(l -> mark(l.seat()).equals("behind"));
-                String seats = lines.stream().limit(3).map(l -> String.valueOf(l.seat()))
-                        .collect(Collectors.joining(", ")) + (lines.size() > 3 ? "\u2026" : "");
+                int most = width < NARROW ? 2 : 3;
+                String seats = lines.stream().limit(most).map(l -> String.valueOf(l.seat()))
+                        .collect(Collectors.joining(", ")) + (lines.size() > most ? "\u2026" : "");
                 tags.add(new Tag(x(edge) + 6, y(level), seats, behind ? "behind" : "slipping"));
             });
             return tags;

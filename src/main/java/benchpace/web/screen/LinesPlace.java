@@ -15,13 +15,15 @@ public record LinesPlace(boolean inside, int column, int row, int columns, int r
     private static final int BESIDE_WIDTH = 858;
     private static final int FULL_WIDTH = 1240;
     private static final int STRIP_HEIGHT = 124;
+    private static final int LOW_STRIP_HEIGHT = 86;
     private static final int CELL_HEIGHT = 122;
     private static final int LEAST_CELLS = 2;
 
     static LinesPlace of(ClassView view) {
         SeatingChart chart = view.chart();
         boolean beside = InstructorPage.layout(view).equals("beside");
-        LinesPlace strip = new LinesPlace(false, 0, 0, 0, 0, beside ? BESIDE_WIDTH : FULL_WIDTH, STRIP_HEIGHT);
+        LinesPlace strip = new LinesPlace(false, 0, 0, 0, 0, beside ? BESIDE_WIDTH : FULL_WIDTH,
+                beside ? STRIP_HEIGHT : LOW_STRIP_HEIGHT);
         if (!beside) {
             return strip;
         }

@@ -3,6 +3,7 @@ package benchpace.web.screen;
 import benchpace.board.ClassView;
 import benchpace.live.ClassEvent;
 import benchpace.plan.SeatNumber;
+import benchpace.plan.StepId;
 import benchpace.plan.TableShape;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,6 +23,10 @@ final class Evenings {
         all.put("before", eight().view(-12));
         all.put("talk", eight().open(0, "welcome").view(3));
         all.put("wicks", wicks().view(19.5));
+        all.put("asks", asks().view(18));
+        all.put("went", went().view(24));
+        all.put("several", several().view(21));
+        all.put("silent", silent().view(24));
         all.put("pour", pour().view(40));
         all.put("cure", cure().view(70));
         all.put("cure-early", cure().view(47));
@@ -75,6 +80,36 @@ final class Evenings {
                 .done(14, "wicks", 3, 5)
                 .event(15, new ClassEvent.SeatNoted(seat(4), "Left-handed, wants the bar turned"))
                 .event(17, new ClassEvent.HelpClaimed(seat(4), "MO"));
+    }
+
+    /** Seat 4 and seat 7 make one wonder; seat 5 says by phone that it is done. */
+    static Evening asks() {
+        return eight().event(-2, new ClassEvent.GuestsMayTell(true)).open(0, "welcome")
+                .done(8, "vessel", 1, 2, 4, 5, 6, 7, 8, 3).open(9, "wicks").done(12, "wicks", 1, 2, 6).done(13, "wicks", 3, 8)
+                .event(15, new ClassEvent.DoneHinted(seat(5), new StepId("wicks")));
+    }
+
+    /** Somebody went to seat 4 and has not been heard of since. */
+    static Evening went() {
+        return eight().open(0, "welcome").done(8, "vessel", 1, 2, 4, 5, 6, 7, 8, 3).open(9, "wicks")
+                .done(12, "wicks", 1, 2, 6, 5, 3, 7, 8).event(17, new ClassEvent.HelpClaimed(seat(4), "MK"));
+    }
+
+    /** Half the table is stuck and the other half ticked at once. */
+    static Evening several() {
+        Evening evening = eight().open(0, "welcome").done(8, "vessel", 1, 2, 4, 5, 6, 7, 8, 3).open(9, "wicks")
+                .done(12, "wicks", 1, 2, 6, 8);
+        for (int seat : new int[] {3, 4, 5, 7}) {
+            evening.event(13, new ClassEvent.StillWorking(seat(seat), new StepId("wicks")))
+                    .event(14, new ClassEvent.HelpClaimed(seat(seat), "MO"))
+                    .event(14.5, new ClassEvent.HelpSorted(seat(seat), "MO"))
+                    .event(19, new ClassEvent.StillWorking(seat(seat), new StepId("wicks")));
+        }
+        return evening;
+    }
+
+    private static Evening silent() {
+        return eight().open(0, "welcome").done(8, "vessel", Evening.seats(1, 8)).open(9, "wicks").done(11, "wicks", 1);
     }
 
     private static Evening pour() {

@@ -101,6 +101,17 @@ public final class ScreenGallery {
         shots.add(new Shot("warmth", computed, 1280, 800, "#warmth-button"));
         shots.add(new Shot("ask-next", page, 1280, 800, "#next-button"));
         shots.add(new Shot("keys", page, 1280, 800, "[data-open='keys-dialog']"));
+        shots.add(new Shot("ask-next-phone", page, 390, 844, "#next-button"));
+        shots.add(new Shot("ask-next-24", screens.page(ScreenKind.INSTRUCTOR, Evenings.all().get("twenty-four"), lead),
+                1280, 800, "#next-button"));
+        shots.add(new Shot("me", screens.page(ScreenKind.HELPER, wicks, helper), 390, 844, "[data-open='me-dialog']"));
+        ClassView asks = Evenings.asks().view(14);
+        shots.add(new Shot("guest-asked", screens.guest(GuestPage.of(asks, 4, "code")), 390, 844, ""));
+        shots.add(new Shot("guest-told", screens.guest(GuestPage.of(Evenings.asks().view(16), 5, "code")), 390, 844, ""));
+        shots.add(new Shot("guest-off", screens.guest(GuestPage.of(wicks, 5, "code")), 390, 844, ""));
+        shots.add(new Shot("codes", screens.codes(new CodeSheet("Evening pour", "evening", true, java.util.stream.IntStream
+                .rangeClosed(1, 8).mapToObj(n -> new CodeSheet.Card(n, start(Optional.empty()).join().get())).toList())),
+                1280, 900, ""));
         shots.add(new Shot("start-guest", screens.start(start(Optional.empty())), 390, 844, ""));
         shots.add(new Shot("start-instructor", screens.start(start(Optional.of(Role.INSTRUCTOR))), 1280, 900, ""));
         shots.add(new Shot("message", screens.message(new Message("There is no such class",
