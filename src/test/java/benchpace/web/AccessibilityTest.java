@@ -146,7 +146,7 @@ class AccessibilityTest {
         assertAllSound("24 seats");
         id = board.create("{\"planId\":\"big-table\",\"seats\":60}");
         board.tap(id, opening("welcome")).ok();
-        assertAllSound("60 seats");
+        assertSound(tablet(), "tablet with 60 seats");
     }
 
     @Test void the_sheet_and_the_dialogs() {
