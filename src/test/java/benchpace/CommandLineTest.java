@@ -24,7 +24,8 @@ class CommandLineTest {
         try (Program program = Program.run(arguments)) {
             assertThat(program.exitCode()).as(program.err()).isEqualTo(code);
             assertThat(program.err().lines()).as("one sentence").hasSize(1);
-            assertThat(program.err()).contains(sentence).doesNotContain("Exception", "\tat ", "benchpace.web", "benchpace.Main");
+            assertThat(program.err()).contains(sentence)
+                    .doesNotContain("Exception", "\tat ", "benchpace.web", "benchpace.Main");
             assertThat(program.out()).isEmpty();
         }
     }

@@ -1,5 +1,6 @@
 package benchpace.board;
 
+import benchpace.cure.CoolingCase;
 import benchpace.cure.CuringCandle;
 import benchpace.cure.Evidence;
 import benchpace.cure.TableCase;
@@ -10,7 +11,9 @@ import benchpace.plan.Candle;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 
@@ -44,11 +47,12 @@ record ClassCandles(List<PouredCandle> poured, List<Evidence> evidence, List<Obs
         List<Observation> seen = new ArrayList<>(observed(live));
         unseen.ifPresent(seen::remove);
         Progress progress = live.progress();
+        Map<TableCase, CoolingCase> alike = new HashMap<>();
         List<PouredCandle> poured = new ArrayList<>();
         for (Seat seat : live.seats()) {
             Optional<Instant> at = progress.pouredAt(seat);
             if (at.isPresent() && seat.sharesWith().isEmpty()) {
-                poured.add(poured(live, seat, at.get(), seen));
+                poured.add(poured(live, seat, at.get(), seen, alike));
             }
         }
         return new ClassCandles(poured, evidence(poured, seen), seen);
@@ -75,11 +79,14 @@ record ClassCandles(List<PouredCandle> poured, List<Evidence> evidence, List<Obs
         return seen;
     }
 
-    private static PouredCandle poured(LiveClass live, Seat seat, Instant at, List<Observation> seen) {
+    private static PouredCandle poured(LiveClass live, Seat seat, Instant at, List<Observation> seen,
+                                       Map<TableCase, CoolingCase> alike) {
         Candle candle = candle(live, seat);
         String id = seat.number() + "@" + at;
-        CuringCandle curing = new CuringCandle(id, tableCase(candle, roomCelsius(seen).orElse(candle.roomCelsius()),
-                pourCelsius(seen, at).orElse(candle.pourCelsius())).coolingCase(), candle.wax().calibrated());
+        TableCase table = tableCase(candle, roomCelsius(seen).orElse(candle.roomCelsius()),
+                pourCelsius(seen, at).orElse(candle.pourCelsius()));
+        CuringCandle curing = new CuringCandle(id, alike.computeIfAbsent(table, TableCase::coolingCase),
+                candle.wax().calibrated());
         return new PouredCandle(seat.number(), candle, curing, at, seat.presence() == Seat.Presence.LEFT,
                 seat.judgedSetAt());
     }

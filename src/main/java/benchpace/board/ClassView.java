@@ -90,9 +90,10 @@ public record ClassView(String id, String name, String place, ZoneId zone, long 
      * @param all    when the last candle should be ready, once every seat has poured
      * @param first  when the first one should be
      * @param basis  what the figures rest on, in words
+     * @param stillSetting the candles that are not yet likely to be firm, in words; empty if there are none
      */
     public record CureView(int poured, int of, Optional<ReadyWindow> all, Optional<ReadyWindow> first,
-                           String basis) { }
+                           String basis, String stillSetting) { }
 
     /**
      * A seat that needs somebody.

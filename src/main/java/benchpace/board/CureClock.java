@@ -11,6 +11,11 @@ public interface CureClock {
     /** @return one clock for every seat that has poured a candle of its own and is at the table or has left */
     Map<SeatNumber, CandleClock> clocks(LiveClass live, Instant now);
 
+    /** The clocks alone, as {@link #cooling} has them, without what only screens need. */
+    default Map<SeatNumber, CandleClock> clocksOf(String classId, LiveClass live, Instant now) {
+        return clocks(live, now);
+    }
+
     /** The clocks with what is known of the room. @param classId says what the room had taught before this class */
     default Cooling cooling(String classId, LiveClass live, Instant now) {
         return new Cooling(clocks(live, now), RoomView.NONE);

@@ -15,11 +15,11 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The cure as computed for each candle and corrected by what this room shows. A plan that names no candle keeps its own
@@ -27,11 +27,19 @@ import java.util.concurrent.ConcurrentHashMap;
  * and kept; nothing here runs while a class's lock is held. Safe for use by many threads.
  */
 public final class RoomCureClock implements CureClock {
+    private static final int MOST_FORECASTS = 64;
+
     private final Priors priors;
     private final PlanCureClock byFigure = new PlanCureClock();
     private final TrajectoryCache trajectories = new TrajectoryCache();
     private final Sections sections = new Sections();
-    private final Map<String, Forecast> forecasts = new ConcurrentHashMap<>();
+    private final Map<Basis, Forecast> forecasts = new LinkedHashMap<>(64, 0.75f, true) {
+        private static final long serialVersionUID = 1L;
+
+        @Override protected boolean removeEldestEntry(Map.Entry<Basis, Forecast> eldest) {
+            return size() > MOST_FORECASTS;
+        }
+    };
 
     /** What a class starts from. */
     public interface Priors {
@@ -42,9 +50,11 @@ public final class RoomCureClock implements CureClock {
         RoomFit of(String classId, String room);
     }
 
-    /** What was computed, and from what. */
-    private record Forecast(RoomFit prior, ClassCandles candles, Map<SeatNumber, CureOutlook> outlooks, RoomFit fit,
-                            String words) { }
+    /** What a forecast is computed from. */
+    private record Basis(RoomFit prior, ClassCandles candles) { }
+
+    /** What was computed. */
+    private record Forecast(Map<SeatNumber, CureOutlook> outlooks, RoomFit fit, String words) { }
 
     public RoomCureClock(Priors priors) {
         this.priors = priors;
@@ -52,7 +62,21 @@ public final class RoomCureClock implements CureClock {
 
     /** As in a room that has taught nothing. */
     @Override public Map<SeatNumber, CandleClock> clocks(LiveClass live, Instant now) {
-        return cooling("", live, now).clocks();
+        return clocksOf("", live, now);
+    }
+
+    @Override public Map<SeatNumber, CandleClock> clocksOf(String classId, LiveClass live, Instant now) {
+        if (live.plan().candles().isEmpty()) {
+            return byFigure.clocks(live, now);
+        }
+        ClassCandles candles = ClassCandles.of(live);
+        return candles.poured().isEmpty() ? Map.of() : clocks(candles, forecast(classId, live, candles));
+    }
+
+    private static Map<SeatNumber, CandleClock> clocks(ClassCandles candles, Forecast forecast) {
+        Map<SeatNumber, CandleClock> clocks = new TreeMap<>();
+        candles.poured().forEach(p -> clocks.put(p.seat(), clock(p, forecast.outlooks().get(p.seat()))));
+        return clocks;
     }
 
     @Override public Cooling cooling(String classId, LiveClass live, Instant now) {
@@ -64,8 +88,7 @@ public final class RoomCureClock implements CureClock {
             return new Cooling(Map.of(), room(live, candles, "", Optional.empty(), now));
         }
         Forecast forecast = forecast(classId, live, candles);
-        Map<SeatNumber, CandleClock> clocks = new TreeMap<>();
-        candles.poured().forEach(p -> clocks.put(p.seat(), clock(p, forecast.outlooks().get(p.seat()))));
+        Map<SeatNumber, CandleClock> clocks = clocks(candles, forecast);
         Optional<CutAway> cutAway = WallCandle.of(candles, clocks)
                 .map(wall -> cut(wall.candle(), wall.seats(), forecast.fit(), now));
         return new Cooling(clocks, room(live, candles, forecast.words(), cutAway, now));
@@ -103,11 +126,12 @@ public final class RoomCureClock implements CureClock {
 
     private Forecast forecast(String classId, LiveClass live, ClassCandles candles) {
         RoomFit prior = classId.isEmpty() ? RoomFit.untaught() : priors.of(classId, live.plan().place());
-        Forecast known = forecasts.get(classId);
-        if (known != null && known.candles().equals(candles) && known.prior().equals(prior)) {
-            return known;
-        }
+        Basis basis = new Basis(prior, candles);
         synchronized (trajectories) {
+            Forecast known = forecasts.get(basis);
+            if (known != null) {
+                return known;
+            }
             RoomPosterior posterior = RoomPosterior.of(prior, candles.evidence(), trajectories);
             Map<SeatNumber, CureOutlook> outlooks = outlooks(candles, posterior);
             String words = candles.latest().map(seen -> {
@@ -115,8 +139,8 @@ public final class RoomCureClock implements CureClock {
                 return FitWords.of(seen, candles.poured(), outlooks, outlooks(before,
                         RoomPosterior.of(prior, before.evidence(), trajectories)));
             }).orElse("");
-            Forecast made = new Forecast(prior, candles, outlooks, posterior.fit(), words);
-            forecasts.put(classId, made);
+            Forecast made = new Forecast(outlooks, posterior.fit(), words);
+            forecasts.put(basis, made);
             return made;
         }
     }

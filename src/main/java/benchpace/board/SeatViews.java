@@ -61,8 +61,9 @@ final class SeatViews {
         Standing standing = standings.get(seat.number());
         Optional<SeatFlag> flag = Optional.ofNullable(pace.flags().get(seat.number()));
         Optional<CandleClock> candle = Optional.ofNullable(clocks.get(seat.number()));
-        Optional<Step> step = standing.step();
-        boolean canFinish = step.isPresent() && live.closedAt().isEmpty()
+        Optional<Step> finishing = afterCure(standing, candle);
+        Optional<Step> step = finishing.or(standing::step);
+        boolean canFinish = finishing.isPresent() && live.closedAt().isEmpty() || step.isPresent() && live.closedAt().isEmpty()
                 && (standing.phase() == Standing.Phase.WORKING
                 || standing.phase() == Standing.Phase.PAUSED && progress.isOpen(step.get()) && step.get().needsTap());
         return new SeatView(seat.number().value(), seat.name(), chart.places().get(seat.number().value() - 1),
@@ -74,6 +75,16 @@ final class SeatViews {
                 sharedBy(seat), seat.hint().isPresent(),
                 flag.filter(f -> f.level() == SeatFlag.Level.SLIPPING).isPresent(),
                 taps.getOrDefault(seat.number(), List.of()), notes(seat));
+    }
+
+    /** A candle that may be firm is finished with one tap, once the step after the cure is open. */
+    private Optional<Step> afterCure(Standing standing, Optional<CandleClock> candle) {
+        if (standing.phase() != Standing.Phase.CURING || candle.filter(c -> c.mayBeReady(now)).isEmpty()) {
+            return Optional.empty();
+        }
+        int cure = live.plan().indexOf(standing.step().orElseThrow().id());
+        return live.plan().steps().stream().skip(cure + 1L).filter(Step::needsTap).findFirst()
+                .filter(next -> next.led() && progress.isOpen(next));
     }
 
     /** Behind a talk that still goes on, the clock of the step begins when the talk's time box ends. */

@@ -102,7 +102,8 @@ public final class ShelfBoard {
         }
         List<ShelfEvent> events = ((ShelfDecision.Accepted) decision).events();
         if (events.isEmpty()) {
-            EntryId id = about.apply(shelf).orElseThrow(() -> new IllegalArgumentException("a wish that holds needs its candle"));
+            EntryId id = about.apply(shelf).orElseThrow(
+                    () -> new IllegalArgumentException("a wish that holds already has its candle"));
             return new Outcome.Done(id, shelf.entry(id), true);
         }
         record(commandId, events);

@@ -159,6 +159,9 @@ public final class ViewMaker {
                     .toList();
             Optional<Step> lastOpened = live.furthestOpened() < 0 ? Optional.empty()
                     : Optional.of(plan.steps().get(live.furthestOpened()));
+            if (lastOpened.filter(this::isBeingTalked).isPresent()) {
+                return lastOpened;
+            }
             if (lastOpened.isPresent() && lastOpened.get().kind() != StepKind.TALK
                     && working.contains(lastOpened.get())) {
                 return lastOpened;
@@ -168,6 +171,17 @@ public final class ViewMaker {
                             .thenComparing(s -> -plan.indexOf(s.id())));
             return most.or(() -> lastOpened).or(() -> makers().flatMap(s -> standings.get(s.number()).step().stream())
                     .min(Comparator.comparing(s -> plan.indexOf(s.id()))));
+        }
+
+        /** A talk is heard until its time box ends, or until the first seat has done something after it. */
+        private boolean isBeingTalked(Step talk) {
+            int index = plan.indexOf(talk.id());
+            return talk.kind() == StepKind.TALK && now.isBefore(talkEnds(talk))
+                    && makers().noneMatch(s -> progress.furthestFinished(s) > index);
+        }
+
+        private Instant talkEnds(Step talk) {
+            return live.openedAt(talk.id()).map(t -> t.plus(talk.planned())).orElse(Instant.MIN);
         }
 
         private Optional<ClassView.NextView> next() {
@@ -220,7 +234,22 @@ public final class ViewMaker {
             Optional<ReadyWindow> all = windows.size() == of ? ReadyWindow.last(windows).map(this::ofAll)
                     : Optional.empty();
             Optional<ReadyWindow> first = windows.stream().min(Comparator.comparing(ReadyWindow::likely));
-            return new ClassView.CureView(windows.size(), of, all, first, pace.home().basis());
+            return new ClassView.CureView(windows.size(), of, all, first, pace.home().basis(),
+                    stillSetting());
+        }
+
+        /** "Seats 3 and 4 are still setting, until about 21:10." Whoever goes on now should know. */
+        private String stillSetting() {
+            List<Seat> setting = makers().filter(s -> Optional.ofNullable(clocks.get(s.number()))
+                    .filter(c -> !c.mayBeReady(now)).isPresent()).toList();
+            if (setting.isEmpty()) {
+                return "";
+            }
+            Instant last = setting.stream().map(s -> clocks.get(s.number()).ready().likely())
+                    .max(Comparator.naturalOrder()).orElseThrow();
+            List<Integer> seats = setting.stream().map(s -> s.number().value()).toList();
+            return Listing.seats(seats) + (seats.size() == 1 ? " is" : " are") + " still setting, until about "
+                    + Listing.clock(last, zone) + ".";
         }
 
         /** The last of several candles is ready later than any one of them is likely to be: the home time says when. */
@@ -282,7 +311,8 @@ public final class ViewMaker {
             Stream<Instant> windows = values().flatMap(c -> Stream.of(c.ready().from(), c.ready().until()));
             Stream<Instant> claims = live.seats().stream()
                     .flatMap(s -> s.claim().map(Seat.Claim::lapsesAt).stream());
-            return Stream.of(pace.nextChange().stream(), waitChange.stream(), windows, claims,
+            Stream<Instant> talks = plan.steps().stream().filter(s -> s.kind() == StepKind.TALK).map(this::talkEnds);
+            return Stream.of(pace.nextChange().stream(), waitChange.stream(), windows, claims, talks,
                             room.nextChange().stream(), Stream.of(live.startsAt()))
                     .flatMap(s -> s)
                     .filter(t -> t.isAfter(now))

@@ -4,7 +4,6 @@ import benchpace.live.ClassEvent;
 import benchpace.live.LiveClass;
 import benchpace.live.Recorded;
 import benchpace.plan.Plan;
-import benchpace.plan.SeatNumber;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -12,7 +11,6 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -105,11 +103,8 @@ final class WaitChain {
     }
 
     private WaitLink plan(LiveClass live, Instant at, boolean tick) {
-        return links.getLast().next(new WaitProblems(live, clocks(live, at), at), at, live.seq(), tick);
-    }
-
-    private Map<SeatNumber, CandleClock> clocks(LiveClass live, Instant at) {
-        return cureClock.cooling(classId, live, at).clocks();
+        WaitProblems problems = new WaitProblems(live, cureClock.clocksOf(classId, live, at), at);
+        return links.getLast().next(problems, at, live.seq(), tick);
     }
 
     private void add(WaitLink link) {

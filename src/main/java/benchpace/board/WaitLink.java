@@ -28,7 +28,7 @@ import java.util.stream.Collectors;
  *
  * @param seq     the number of the last event it knows
  * @param tick    a minute passed, no event
- * @param poured  the seats whose candle is poured: of the others only the expectation is known, and they are told nothing
+ * @param poured  the seats whose candle is poured; the others only expect to, and are told nothing
  * @param told    what guests have been told and is still to come
  * @param changes what they were told and did not hold, of the last minutes, oldest first
  */

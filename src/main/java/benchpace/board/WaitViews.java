@@ -151,8 +151,8 @@ final class WaitViews {
                 boolean together = together(activity);
                 if (part.progress() == StripPart.Progress.UNDER_WAY
                         && (together || part.from().plus(JUST_BEGUN).isAfter(link.at()))) {
-                    groups.computeIfAbsent(new Begun(part.activity(), part.from(), together ? part.until() : part.from()),
-                            b -> new ArrayList<>()).add(strip.seat());
+                    Begun begun = new Begun(part.activity(), part.from(), together ? part.until() : part.from());
+                    groups.computeIfAbsent(begun, b -> new ArrayList<>()).add(strip.seat());
                 }
             }
         }
@@ -171,8 +171,8 @@ final class WaitViews {
     private CallView begun(Begun begun, List<SeatNumber> seats) {
         Activity activity = live.plan().activity(begun.activity()).orElseThrow();
         WaitEvent event = together(activity)
-                ? new WaitEvent.ClassBreak(begun.from(), begun.until(), activity.id(), activity.name(), activity.where(),
-                        seats, List.of())
+                ? new WaitEvent.ClassBreak(begun.from(), begun.until(), activity.id(), activity.name(),
+                        activity.where(), seats, List.of())
                 : new WaitEvent.Opens(begun.from(), activity.id(), activity.name(), activity.where(), seats);
         return new CallView(CallState.BEGUN, event, activity.name(), activity.where(), activity.name() + " now", true);
     }

@@ -114,7 +114,7 @@ public final class Progress {
                     return atTalk(step, since);
                 }
             } else if (step.kind() == StepKind.CURE) {
-                if (seat.judgedSetAt().isEmpty() && !ledOpenedAfter(i)) {
+                if (seat.judgedSetAt().isEmpty()) {
                     return new Standing(Standing.Phase.CURING, Optional.of(step), pouredAt(seat).orElse(since));
                 }
                 since = later(since, seat.judgedSetAt().orElse(since));

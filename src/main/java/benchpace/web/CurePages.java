@@ -41,7 +41,7 @@ final class CurePages {
     }
 
     void routes(RoutesConfig routes) {
-        routes.get("/cure", this::page);
+        Reads.route(routes, "/cure", this::page);
         routes.post("/api/rooms/reset", this::reset);
     }
 

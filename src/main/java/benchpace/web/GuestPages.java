@@ -51,9 +51,9 @@ final class GuestPages {
     }
 
     void routes(RoutesConfig routes) {
-        routes.get("/g/{code}", ctx -> Pages.html(ctx, screens.guest(page(place(ctx), ctx))));
+        Reads.route(routes, "/g/{code}", ctx -> Pages.html(ctx, screens.guest(page(place(ctx), ctx))));
         routes.post("/g/{code}/done", this::done);
-        routes.get("/classes/{id}/guest-codes", this::sheet);
+        Reads.route(routes, "/classes/{id}/guest-codes", this::sheet);
     }
 
     private GuestCodes.Place place(Context ctx) {

@@ -81,7 +81,8 @@ final class LeaveApi {
             return seat.mark() == SeatView.Mark.LEFT;
         }
         SeatNumber number = new SeatNumber(seat.seat());
-        Answer answer = board.submit(new Command(commandId, "instructor", shelf.now(), new ClassEvent.SeatLeft(number)));
+        Answer answer = board.submit(new Command(commandId, "instructor", shelf.now(),
+                new ClassEvent.SeatLeft(number)));
         if (answer instanceof Answer.Refused refused && !(refused.reason() instanceof Refusal.NotAtTable)) {
             shelf.guestIsBack("back." + commandId, board.id(), number);
             throw new Refused(RefusalWords.of(board.live(), refused.reason()));

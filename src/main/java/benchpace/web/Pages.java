@@ -48,7 +48,8 @@ final class Pages {
             Reads.route(routes, address, ctx -> page(ctx, kind));
             Reads.route(routes, address + "/stream", ctx -> stream(ctx, kind));
         }
-        Reads.route(routes, "/classes/{id}", ctx -> ctx.redirect("/classes/" + board(ctx).id() + "/" + home(ctx).token()));
+        Reads.route(routes, "/classes/{id}",
+                ctx -> ctx.redirect("/classes/" + board(ctx).id() + "/" + home(ctx).token()));
         Reads.route(routes, "/classes/{id}/seats/{seat}/sheet", this::sheet);
     }
 

@@ -44,10 +44,10 @@ final class ShelfApi {
     }
 
     void routes(RoutesConfig routes) {
-        routes.get("/api/shelf", this::list);
-        routes.get("/api/shelf/reminders", this::reminders);
-        routes.get("/api/shelf/claim-words", this::claimWord);
-        routes.get("/api/shelf/settings", ctx -> {
+        Reads.route(routes, "/api/shelf", this::list);
+        Reads.route(routes, "/api/shelf/reminders", this::reminders);
+        Reads.route(routes, "/api/shelf/claim-words", this::claimWord);
+        Reads.route(routes, "/api/shelf/settings", ctx -> {
             access.paired(ctx);
             Bodies.send(ctx, 200, ShelfJson.arrangement(shelf.arrangement()));
         });

@@ -46,10 +46,10 @@ final class ShelfPages {
     }
 
     void routes(RoutesConfig routes) {
-        routes.get("/shelf", this::page);
-        routes.get("/shelf/tags", this::tags);
-        routes.get("/classes/{id}/seats/{seat}/leave", this::leave);
-        routes.get("/classes/{id}/calendar.ics", this::calendar);
+        Reads.route(routes, "/shelf", this::page);
+        Reads.route(routes, "/shelf/tags", this::tags);
+        Reads.route(routes, "/classes/{id}/seats/{seat}/leave", this::leave);
+        Reads.route(routes, "/classes/{id}/calendar.ics", this::calendar);
     }
 
     private ClassBoard board(Context ctx) {

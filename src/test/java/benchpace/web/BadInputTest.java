@@ -40,8 +40,8 @@ class BadInputTest {
 
     @Test void what_is_no_json_is_a_400_on_every_address() {
         for (String body : List.of("", " ", "{", "}", "{\"a\":}", "{'a':1}", "{\"a\":1,}", "nonsense", "{\"a\":1} x",
-                "{\"a\":01}", "{\"a\":NaN}", "{\"a\":\"\t\"}", "\"\\ud83d", "{\"a\":\"\\x\"}", "// {}", "\uFEFF\uFEFF{}",
-                "{}{}", "<xml/>", "pin=135790", "{\"a\":1e}")) {
+                "{\"a\":01}", "{\"a\":NaN}", "{\"a\":\"\t\"}", "\"\\ud83d", "{\"a\":\"\\x\"}", "// {}",
+                "\uFEFF\uFEFF{}",                "{}{}", "<xml/>", "pin=135790", "{\"a\":1e}")) {
             command(body).problem(400, "bad-request");
             board.post("/api/classes", body, board.instructor()).problem(400, "bad-request");
             board.post("/api/pair", body, "").problem(400, "bad-request");
@@ -89,7 +89,8 @@ class BadInputTest {
         command("{\"commandId\":\"a\",\"type\":7,\"seat\":1}").problem(422, "bad-value").detail("\"type\"");
         command("{\"commandId\":\"a\",\"type\":\"create\"}").problem(422, "bad-value");
         command("{\"commandId\":\"a\",\"type\":\"note\",\"text\":\"half \\ud83d of one\"}").problem(422, "bad-value");
-        command("{\"commandId\":\"a\",\"type\":\"note\",\"text\":\"" + "x".repeat(501) + "\"}").problem(422, "bad-value");
+        command("{\"commandId\":\"a\",\"type\":\"note\",\"text\":\"" + "x".repeat(501) + "\"}")
+                .problem(422, "bad-value");
         command("{\"commandId\":\"a\",\"type\":\"note\",\"text\":\"a\\u0007b\"}").problem(422, "bad-value");
     }
 
@@ -148,6 +149,25 @@ class BadInputTest {
         }
     }
 
+    /** The guests' page posts a form (WHATWG URL Standard, section 5.1), and needs no pairing. */
+    @Test void forms_that_are_none_are_refused_and_never_a_fault() throws IOException {
+        String code = new GuestCodes(TestBoard.GUEST_SECRET).code(id, new benchpace.plan.SeatNumber(1));
+        for (String form : List.of("", "step", "step=", "step=%", "step=%zz", "step=%ff", "=", "&&&", "step=a&step=b",
+                "step=juggling", "step=%00", "x=" + "y".repeat(60_000), "{\"step\":\"vessel\"}")) {
+            String answer = RawExchange.of(board, "POST /g/" + code + "/done HTTP/1.1\nHost: localhost\n"
+                    + "Origin: http://localhost\nConnection: close\n"
+                    + "Content-Type: application/x-www-form-urlencoded\n"
+                    + "Content-Length: " + form.length() + "\n\n" + form);
+
+            assertThat(RawExchange.status(answer)).as(form).isBetween(300, 499);
+        }
+        String endless = RawExchange.of(board, "POST /g/" + code + "/done HTTP/1.1\nHost: localhost\n"
+                + "Origin: http://localhost\nConnection: close\nContent-Type: application/x-www-form-urlencoded\n"
+                + "Transfer-Encoding: chunked\n\n" + ("2000\n" + "x".repeat(8192) + "\n").repeat(40) + "0\n\n");
+
+        assertThat(RawExchange.status(endless)).isEqualTo(413);
+    }
+
     @Test void text_that_is_no_utf_8_is_a_400() throws IOException {
         byte[] head = ("POST /api/pair HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\nContent-Length: 12\r\n\r\n"
                 + "{\"pin\":\"").getBytes(StandardCharsets.US_ASCII);
@@ -165,8 +185,8 @@ class BadInputTest {
 
     @Test void a_body_that_breaks_off_is_no_fault_of_the_board() throws IOException {
         try (java.net.Socket socket = new java.net.Socket("127.0.0.1", board.port())) {
-            socket.getOutputStream().write(("POST " + commands + " HTTP/1.1\r\nHost: localhost\r\nAuthorization: Bearer "
-                    + board.instructor() + "\r\nContent-Length: 50\r\n\r\n{\"commandId\"").getBytes(
+            socket.getOutputStream().write(("POST " + commands + " HTTP/1.1\r\nHost: localhost\r\n"
+                    + "Authorization: Bearer " + board.instructor() + "\r\nContent-Length: 50\r\n\r\n{\"commandId\"").getBytes(
                     StandardCharsets.US_ASCII));
             socket.shutdownOutput();
             socket.setSoTimeout(10_000);

@@ -53,7 +53,8 @@ final class Browsers implements BeforeAllCallback, ParameterResolver {
 
     private static Optional<Path> find() {
         Stream<String> named = Optional.ofNullable(System.getenv("CHROMIUM")).stream();
-        Stream<String> onPath = Stream.of(Optional.ofNullable(System.getenv("PATH")).orElse("").split(File.pathSeparator))
+        String path = Optional.ofNullable(System.getenv("PATH")).orElse("");
+        Stream<String> onPath = Stream.of(path.split(File.pathSeparator))
                 .flatMap(folder -> NAMES.stream().map(name -> folder + File.separator + name));
         return Stream.concat(named, onPath).map(Path::of).filter(Files::isExecutable).findFirst();
     }

@@ -148,8 +148,8 @@ class GuardTest {
                 "loft.example", "[::1]:80")) {
             assertThat(RawExchange.status(asHost(host))).as(host).isEqualTo(200);
         }
-        for (String host : List.of("evil.example", "localhost.evil.example", "evil.example:80", "127.0.0.1.evil.example",
-                "loft.example.")) {
+        for (String host : List.of("evil.example", "localhost.evil.example", "evil.example:80",
+                "127.0.0.1.evil.example",                 "loft.example.")) {
             String answer = asHost(host);
 
             assertThat(RawExchange.status(answer)).as(host).isEqualTo(421);

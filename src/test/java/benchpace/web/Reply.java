@@ -50,8 +50,8 @@ record Reply(int status, HttpResponse<String> response) {
     }
 
     /**
-     * The answer is a problem as RFC 9457 describes it: its media type, {@code type}, {@code title} and {@code detail} as
-     * text, and a {@code status} that equals the status of the answer (section 3.1).
+     * The answer is a problem as RFC 9457 describes it: its media type, {@code type}, {@code title} and {@code detail}
+     * as text, and a {@code status} that equals the status of the answer (section 3.1).
      */
     Reply problem(int expected, String code) {
         assertThat(status).as(body()).isEqualTo(expected);

@@ -24,7 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
 class RightsTest {
     /** A body for each type of command that is sound, whether or not the class would agree. */
     private static final Map<String, Object> FIELDS = Map.of("seat", 1, "step", "vessel", "seq", 1, "helper", "AB",
-            "activity", "labels", "text", "hello", "celsius", 60, "minutes", 5, "with", 2);
+            "activity", "labels", "text", "hello", "celsius", 60, "minutes", 5, "with", 2, "candle", "tin");
 
     @TempDir Path data;
     private TestBoard board;
@@ -42,7 +42,7 @@ class RightsTest {
     private static ObjectNode any(String type) {
         ObjectNode command = command(type);
         FIELDS.forEach((name, value) -> command.putPOJO(name, value));
-        command.put("to", 2);
+        command.put("to", 2).put("on", true);
         if (type.equals("correct-time") || type.equals("move-activity")) {
             command.put("to", TestClock.EVENING.toString());
         }

@@ -23,7 +23,7 @@ final class CureWords {
     /** For the wall, where every letter is a hand high. */
     static String wall(Optional<ReadyWindow> window) {
         boolean plan = window.filter(w -> w.basis() == Basis.PLAN_FIGURE).isPresent();
-        return (plan ? "The plan's figure." : "An estimate.") + " The hand test decides.";
+        return (plan ? "The plan's figure. " : "An estimate. ") + DECIDES;
     }
 
     static String basis(ReadyWindow window) {

@@ -31,6 +31,8 @@ public record CutDrawing(String id, String viewBox, double radius, double height
     private static final double RIM_SHOWN = 12;
     private static final double MARGIN = 5;
     private static final double TABLE = 5;
+    /** One line beside the drawing. */
+    private static final int LONGEST_SEATS = 24;
 
     /** @param kind {@code nearly}, {@code half}, {@code soft} or {@code liquid} */
     public record Zone(String kind, String path) { }
@@ -66,7 +68,8 @@ public record CutDrawing(String id, String viewBox, double radius, double height
     }
 
     private static String seats(CutAway cut) {
-        return Phrases.seats(cut.seats().stream().sorted().toList(), 9);
+        String ranges = Phrases.seatRanges(cut.seats());
+        return ranges.length() <= LONGEST_SEATS ? ranges : cut.seats().size() + " seats";
     }
 
     private static String solid(CandleSection section) {

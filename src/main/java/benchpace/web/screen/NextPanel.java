@@ -3,6 +3,7 @@ package benchpace.web.screen;
 import benchpace.board.ClassView;
 import benchpace.board.ClassView.Stage;
 import benchpace.board.SeatView;
+import benchpace.plan.StepKind;
 import java.util.List;
 
 /**
@@ -10,10 +11,11 @@ import java.util.List;
  *
  * @param step    the step to open; empty if none is left
  * @param leaves  the seats that would be left behind
+ * @param setting the candles still setting that the step does not wait for, in words; empty if none
  * @param closing no step is left and the class may be closed
  */
 public record NextPanel(String step, String name, String leavesWords, String cost, List<Left> leaves, boolean closing,
-                        boolean closed, boolean first) {
+                        boolean closed, boolean first, String setting) {
     private static final double LIKELY_DONE = 0.5;
 
     /**
@@ -29,14 +31,16 @@ public record NextPanel(String step, String name, String leavesWords, String cos
 
     static NextPanel of(ClassView view) {
         boolean closed = view.stage() == Stage.CLOSED;
+        String setting = closed ? "" : view.cure().stillSetting();
         if (view.next().isEmpty() || closed) {
-            return new NextPanel("", "", "", "", List.of(), !closed, closed, false);
+            return new NextPanel("", "", setting, "", List.of(), !closed, closed, false, "");
         }
         ClassView.NextView next = view.next().get();
         List<Left> leaves = next.rows().stream().map(row -> left(row, view.seat(row.seat()))).toList();
         String words = leaves.isEmpty() ? "" : "leaves " + Phrases.seats(next.leavesBehind(), 4) + " behind";
-        return new NextPanel(next.step().id(), next.step().name(), words, next.cost(), leaves, false, false,
-                view.stage() == Stage.BEFORE);
+        String wet = next.step().kind() == StepKind.FINISH ? setting : "";
+        return new NextPanel(next.step().id(), next.step().name(), words.isEmpty() ? wet : words, next.cost(), leaves,
+                false, false, view.stage() == Stage.BEFORE, wet);
     }
 
     private static Left left(ClassView.LeftRow row, SeatView seat) {

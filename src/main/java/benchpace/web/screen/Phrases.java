@@ -1,6 +1,7 @@
 package benchpace.web.screen;
 
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -30,6 +31,28 @@ public final class Phrases {
         }
         String head = numbers.subList(0, last).stream().map(String::valueOf).collect(Collectors.joining(", "));
         return head + " and " + numbers.get(last);
+    }
+
+    /** "1 to 4, 7 and 9": runs of three and more put together. */
+    public static String ranges(List<Integer> numbers) {
+        List<Integer> sorted = numbers.stream().sorted().distinct().toList();
+        List<String> runs = new ArrayList<>();
+        for (int i = 0; i < sorted.size(); ) {
+            int end = i;
+            while (end + 1 < sorted.size() && sorted.get(end + 1) == sorted.get(end) + 1) {
+                end++;
+            }
+            int last = end - i >= 2 ? end : i;
+            runs.add(last == i ? sorted.get(i).toString() : sorted.get(i) + " to " + sorted.get(end));
+            i = last + 1;
+        }
+        int last = runs.size() - 1;
+        return last < 1 ? String.join("", runs) : String.join(", ", runs.subList(0, last)) + " and " + runs.get(last);
+    }
+
+    /** "seat 4", "seats 1 to 6 and 8". */
+    public static String seatRanges(List<Integer> seats) {
+        return (seats.size() == 1 ? "seat " : "seats ") + ranges(seats);
     }
 
     /** "seat 4", "seats 4 and 7", and beyond {@code most} only how many: "11 seats". */

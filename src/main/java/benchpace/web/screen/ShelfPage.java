@@ -97,7 +97,8 @@ public record ShelfPage(Shell shell, boolean instructor, String typed, String su
                                    Comparator<ShelfEntry> order, Times times) {
         Stream<ShelfEntry> entries = given.shelf().entries().stream().filter(e -> e.status(given.now()) == status)
                 .sorted(order);
-        return section(id, heading, entries, status == ShelfStatus.COLLECTED ? COLLECTED : Integer.MAX_VALUE, given, times);
+        int most = status == ShelfStatus.COLLECTED ? COLLECTED : Integer.MAX_VALUE;
+        return section(id, heading, entries, most, given, times);
     }
 
     private static Section section(String id, String heading, Stream<ShelfEntry> entries, int most, Given given,

@@ -80,6 +80,11 @@ public record WaitCall(String lead, Optional<Counter> count, String clock, Strin
         return all ? "everybody" : call.seats().isEmpty() ? "" : WaitWords.who(call.event().seats());
     }
 
+    /** The same without where. */
+    WaitCall placeless() {
+        return new WaitCall(lead, count, clock, "", who, begun, key, at);
+    }
+
     /** Where and for whom, apart by a dot. */
     public String details() {
         return where.isEmpty() || who.isEmpty() ? where + who : where + " · " + who;

@@ -49,7 +49,8 @@ public record WaitCard(String id, String name, String kind, String who, String w
             lines.add("Now: " + Phrases.seats(a.now(), 12)
                     + a.nowUntil().map(t -> ", until about " + times.clock(t)).orElse("") + ".");
         }
-        a.next().ifPresent(w -> lines.add("Next at " + times.clock(w.at()) + ": " + Phrases.seats(w.seats(), 12) + "."));
+        a.next().ifPresent(w -> lines.add("Next at " + times.clock(w.at()) + ": " + Phrases.seats(w.seats(), 12)
+                + "."));
         if (a.extraMinutes() > 0) {
             lines.add(a.extraMinutes() + " min longer than planned.");
         }

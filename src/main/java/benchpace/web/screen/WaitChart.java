@@ -42,7 +42,7 @@ public record WaitChart(int height, List<Mark> marks, List<Row> rows, double now
     public record Row(int seat, int y, double waitX, double waitWidth, double readyX, double readyWidth, double likelyX,
                       boolean poured, List<Bar> bars, String idle, String instead, String spoken) { }
 
-    /** One part. @param label what fits into it; may be empty @param looks its kind and progress, for the style sheet */
+    /** One part. @param label what fits into it; may be empty @param looks classes: its kind and its progress */
     public record Bar(double x, double width, String activity, String label, String looks, String title) { }
 
     private record Scale(Instant from, double perMinute) {
@@ -126,7 +126,11 @@ public record WaitChart(int height, List<Mark> marks, List<Row> rows, double now
     private static String spoken(StripView strip, Times times) {
         StringBuilder words = new StringBuilder();
         for (PartView part : strip.parts()) {
-            String before = part.progress() == Progress.DONE ? "had " : part.progress() == Progress.UNDER_WAY ? "now " : "";
+            String before = switch (part.progress()) {
+                case DONE -> "had ";
+                case UNDER_WAY -> "now ";
+                case PLANNED -> "";
+            };
             words.append(words.isEmpty() ? "" : "; ").append(before).append(part.name()).append(' ')
                     .append(span(part, times));
         }

@@ -57,12 +57,13 @@ public record WaitPage(Shell shell, String name, String classId, boolean instruc
     static Notes notes(ClassView view, Times times) {
         WaitView wait = view.waiting();
         WaitView.Idle idle = wait.idle();
-        String words = wait.strips().isEmpty() ? "" : "With nothing to do in the whole wait: " + Phrases.count(idle.planned())
-                + " over all seats, at most " + Phrases.count(idle.mostPlanned()) + " for one. First come, first served: "
-                + Phrases.count(idle.unplanned()) + ", at most " + Phrases.count(idle.mostUnplanned()) + ".";
+        String words = wait.strips().isEmpty() ? "" : "With nothing to do in the whole wait: "
+                + Phrases.count(idle.planned()) + " over all seats, at most " + Phrases.count(idle.mostPlanned())
+                + " for one. First come, first served: " + Phrases.count(idle.unplanned()) + ", at most "
+                + Phrases.count(idle.mostUnplanned()) + ".";
         List<String> leisure = wait.leisure().stream().map(o -> "Seat " + o.seat() + " until " + times.clock(o.until())
                 + (o.offers().isEmpty() ? ": nothing fits." : ": " + String.join(", ", o.offers()) + ".")).toList();
-        return new Notes(words, leisure, wait.changes().stream().map(c -> times.clock(c.at()) + " " + c.words()).toList(),
-                wait.warnings());
+        List<String> changes = wait.changes().stream().map(c -> times.clock(c.at()) + " " + c.words()).toList();
+        return new Notes(words, leisure, changes, wait.warnings());
     }
 }

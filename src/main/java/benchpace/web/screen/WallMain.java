@@ -13,21 +13,23 @@ import java.util.Optional;
 /**
  * The large words on the wall. It names no guest and never tells who is slow.
  *
+ * @param window   the wait's own layout: when the candles should be ready, empty if nothing is poured; not present
+ *                 outside the wait
  * @param count    the large ticking time; empty while everyone works
  * @param dots     how far the table is: one a seat, the done ones first, whoever they are
  * @param progress the same in words
  * @param small    one quiet line below
  */
-public record WallMain(String kicker, String heading, String sentence, Optional<Counter> count, List<Boolean> dots,
-                       String progress, String small) {
+public record WallMain(String kicker, String heading, String sentence, Optional<String> window,
+                       Optional<Counter> count, List<Boolean> dots, String progress, String small) {
 
     static WallMain of(ClassView view, Times times) {
         return switch (view.stage()) {
             case BEFORE -> new WallMain("Welcome", view.name(), "Find your seat and settle in.",
-                    Optional.of(Counter.to(view.startsAt(), "start", "We begin any moment",
+                    Optional.empty(), Optional.of(Counter.to(view.startsAt(), "start", "We begin any moment",
                             "We begin at " + times.clock(view.startsAt()))), List.of(), "", "");
             case CLOSED -> new WallMain(view.name(), "Thank you for coming", view.cure().poured() == 0 ? ""
-                    : "Your candle stays soft inside for hours. Carry it level.", Optional.empty(), List.of(), "", "");
+                    : "Your candle stays soft inside for hours. Carry it level.", Optional.empty(), Optional.empty(), List.of(), "", "");
             case SETTING, RUNNING, FINISHING -> waits(view) ? setting(view, times) : working(view, times);
         };
     }
@@ -42,16 +44,12 @@ public record WallMain(String kicker, String heading, String sentence, Optional<
         NowView now = view.present();
         Optional<ReadyWindow> window = view.cure().all().or(view.cure()::first);
         Optional<Counter> count = window.map(
-                w -> Counter.ready(w, "left", "any minute now", "time to try them", times));
-        String when = view.cure().all().isPresent() ? "All candles ready about " + allReady(view, times)
-                : window.map(w -> "First candles ready about " + times.roughly(w)).orElse("");
+                w -> Counter.ready(w, "left", "any minute now", "try them now", times));
+        boolean all = view.cure().all().isPresent();
+        String when = all ? times.window(view.home().p10(), view.home().p90()) : window.map(times::roughly).orElse("");
+        String kicker = all ? "All candles ready about" : window.isPresent() ? "First candles ready about" : "";
         String small = view.cure().poured() == 0 ? "" : CureWords.wall(window);
-        return new WallMain(when, now.heading(), now.wall(), count, List.of(), "", small);
-    }
-
-    /** A friendly window once the last pour is in: when the last of them should be firm. */
-    private static String allReady(ClassView view, Times times) {
-        return times.window(view.home().p10(), view.home().p90());
+        return new WallMain(kicker, now.heading(), now.wall(), Optional.of(when), count, List.of(), "", small);
     }
 
     private static WallMain working(ClassView view, Times times) {
@@ -61,7 +59,7 @@ public record WallMain(String kicker, String heading, String sentence, Optional<
         dots.addAll(Collections.nCopies(tapped ? now.of() - now.done() : 0, false));
         String progress = !tapped ? "" : now.done() == 0 ? "Take your time"
                 : now.done() == now.of() ? "Everybody is done" : now.done() + " of " + now.of() + " done";
-        return new WallMain(view.name(), now.heading(), now.wall(), Optional.empty(), dots, progress,
-                now.caution());
+        return new WallMain(view.name(), now.heading(), now.wall(), Optional.empty(), Optional.empty(), dots,
+                progress, now.caution());
     }
 }

@@ -16,8 +16,15 @@ public record WallPage(Shell shell, WallMain main, WallSeats seats, Calls calls,
                        String next) {
     private static final int MOST_CALLS = 3;
 
-    /** The nearest call, large, and what follows. */
-    public record Calls(List<WaitCall> list) { }
+    /** More than two lines: where it is can be seen in the room, for whom it is cannot. */
+    private static final int LONGEST_DETAILS = 72;
+
+    /**
+     * The nearest call, large, and what follows.
+     *
+     * @param sentence said in their place while there are none
+     */
+    public record Calls(List<WaitCall> list, String sentence) { }
 
     static WallPage of(Shell shell, ClassView view, Times times) {
         return new WallPage(shell, WallMain.of(view, times), WallSeats.of(view, times), calls(view, times), cut(view),
@@ -25,7 +32,12 @@ public record WallPage(Shell shell, WallMain main, WallSeats seats, Calls calls,
     }
 
     static Calls calls(ClassView view, Times times) {
-        return new Calls(WallMain.waits(view) ? WaitCall.first(view, times, MOST_CALLS) : List.of());
+        if (!WallMain.waits(view)) {
+            return new Calls(List.of(), "");
+        }
+        List<WaitCall> calls = WaitCall.first(view, times, MOST_CALLS).stream()
+                .map(c -> c.details().length() > LONGEST_DETAILS ? c.placeless() : c).toList();
+        return new Calls(calls, calls.isEmpty() ? view.present().wall() : "");
     }
 
     /** The candle that most wait for, while they wait. */

@@ -11,29 +11,26 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
- * Each poured seat's own countdown on the wall, by number only: a card a seat while they fit in a size that can be read
- * at 5 m, beyond that one line for all seats that are ready about the same time.
+ * Each poured seat's own countdown on the wall, by number only: a line for all seats that share a window. Where these
+ * lines are too many, a few seats get a card each and many are put together by wider stretches of time, until they fit
+ * in a size that can be read at 5 m.
  *
  * @param dense many lines: smaller letters
  */
 public record WallSeats(String heading, List<Candle> candles, List<Group> groups, boolean dense) {
     private static final int MOST_CARDS = 8;
-    private static final int SEATS_A_LINE = 11;
-    private static final int SEATS_A_DENSE_LINE = 13;
-    private static final int MOST_LINES = 5;
-    private static final int MOST_DENSE_LINES = 6;
-    private static final int MOST_STACKED_LINES = 8;
     /** Widths of the groups to try, in minutes, until they fit. */
     private static final List<Integer> WIDTHS = List.of(5, 10, 15, 30, 60);
 
     /** @param ready a hand test says so */
-    public record Candle(int seat, boolean ready, String clock, Counter count) { }
+    public record Candle(int seat, boolean ready, Counter count) { }
 
-    /** Seats that are ready about the same time. */
-    public record Group(boolean ready, String clock, Counter count, List<Integer> seats) { }
+    /** Seats that are ready about the same time. @param words "seats 1 to 8" */
+    public record Group(boolean ready, String clock, Counter count, List<Integer> seats, String words) { }
 
     private record Poured(int seat, CandleClock clock) {
         boolean ready() {
@@ -47,23 +44,40 @@ public record WallSeats(String heading, List<Candle> candles, List<Group> groups
 
     static WallSeats of(ClassView view, Times times) {
         List<Poured> poured = poured(view);
-        boolean beside = WallMain.waits(view) && view.room().cutAway().isPresent();
+        WallSpace space = WallSpace.of(view, WallPage.calls(view, times).list());
+        List<Group> groups = groups(poured, times, p -> times.briefly(p.clock().ready()));
+        if (space.holds(groups)) {
+            return new WallSeats("Candles ready about, by seat number", List.of(), groups, false);
+        }
         if (poured.size() <= MOST_CARDS) {
-            List<Candle> candles = poured.stream().map(p -> new Candle(p.seat(), p.ready(),
-                    times.briefly(p.clock().ready()), count(p, times))).toList();
-            return new WallSeats("Each candle, by seat number, about", candles, List.of(), false);
+            List<Candle> candles = poured.stream().map(p -> new Candle(p.seat(), p.ready(), count(p, times))).toList();
+            return new WallSeats("Each candle, by seat number", candles, List.of(), false);
         }
-        List<Group> groups = List.of();
+        groups = fewer(poured, groups, space, times);
+        return new WallSeats("Candles ready about, by seat number", List.of(), groups, !space.holds(groups));
+    }
+
+    private static List<Group> fewer(List<Poured> poured, List<Group> all, WallSpace space, Times times) {
+        List<Group> groups = all;
         for (int minutes : WIDTHS) {
-            groups = groups(poured, minutes, times);
-            if (beside ? stackedLines(groups) <= MOST_STACKED_LINES
-                    : lines(groups, SEATS_A_DENSE_LINE) <= MOST_DENSE_LINES) {
-                break;
+            if (space.holdsDense(groups)) {
+                return groups;
             }
+            groups = groups(poured, times, p -> Counter.iso(Times.next(minutes, p.likely())));
         }
-        boolean dense = beside ? stackedLines(groups) > MOST_STACKED_LINES - 2
-                : lines(groups, SEATS_A_LINE) > MOST_LINES;
-        return new WallSeats("Candles ready about, by seat number", List.of(), groups, dense);
+        if (space.holdsDense(groups)) {
+            return groups;
+        }
+        groups = groups(poured, times, p -> "");
+        return space.holdsDense(groups) ? groups : othersUnnamed(groups);
+    }
+
+    /** Those tried and those not, in no order at the table: the longer list need not be told. */
+    private static List<Group> othersUnnamed(List<Group> groups) {
+        Group most = groups.stream().max(Comparator.comparing(g -> g.words().length())).orElseThrow();
+        return groups.stream().map(g -> g != most ? g
+                : new Group(g.ready(), g.clock(), g.count(), g.seats(), groups.size() > 1 ? "all others" : "all"))
+                .toList();
     }
 
     private static List<Poured> poured(ClassView view) {
@@ -77,37 +91,32 @@ public record WallSeats(String heading, List<Candle> candles, List<Group> groups
         return view.stage() == Stage.FINISHING ? all.stream().filter(p -> !p.ready()).toList() : List.of();
     }
 
-    private static int lines(List<Group> groups, int seatsALine) {
-        return groups.stream().mapToInt(g -> (g.seats().size() + seatsALine - 1) / seatsALine).sum();
-    }
-
-    /** Beside a drawing a group's time stands above its seats. */
-    private static int stackedLines(List<Group> groups) {
-        return groups.size() + lines(groups, SEATS_A_LINE);
-    }
-
-    private static List<Group> groups(List<Poured> poured, int minutes, Times times) {
+    private static List<Group> groups(List<Poured> poured, Times times, Function<Poured, String> alike) {
         List<Group> groups = new ArrayList<>();
         Map<String, List<Poured>> waiting = poured.stream().filter(p -> !p.ready())
-                .sorted(Comparator.comparing(Poured::likely))
-                .collect(Collectors.groupingBy(p -> Counter.iso(Times.next(minutes, p.likely())), TreeMap::new,
-                        Collectors.toList()));
+                .collect(Collectors.groupingBy(alike, TreeMap::new, Collectors.toList()));
         List<Poured> ready = poured.stream().filter(Poured::ready).toList();
         if (!ready.isEmpty()) {
             groups.add(group(ready, times));
         }
-        waiting.values().forEach(some -> groups.add(group(some, times)));
+        waiting.values().stream().sorted(Comparator.comparing((List<Poured> some) -> last(some).likely()))
+                .forEach(some -> groups.add(group(some, times)));
         return groups;
+    }
+
+    private static Poured last(List<Poured> some) {
+        return some.stream().max(Comparator.comparing(Poured::likely)).orElseThrow();
     }
 
     /** A group counts to its last candle. */
     private static Group group(List<Poured> some, Times times) {
-        Poured last = some.stream().max(Comparator.comparing(Poured::likely)).orElseThrow();
+        Poured last = last(some);
         ReadyWindow window = last.clock().ready();
         Instant from = some.stream().map(p -> p.clock().ready().from()).min(Comparator.naturalOrder()).orElseThrow();
         Instant until = some.stream().map(p -> p.clock().ready().until()).max(Comparator.naturalOrder()).orElseThrow();
+        List<Integer> seats = some.stream().map(Poured::seat).sorted().toList();
         return new Group(last.ready(), times.briefly(new ReadyWindow(from, window.likely(), until, window.basis())),
-                count(last, times), some.stream().map(Poured::seat).sorted().toList());
+                count(last, times), seats, Phrases.seatRanges(seats));
     }
 
     private static Counter count(Poured poured, Times times) {
