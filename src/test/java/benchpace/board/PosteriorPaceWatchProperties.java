@@ -27,7 +27,7 @@ class PosteriorPaceWatchProperties {
         return watch.watch("any", live, cure.clocks(live, now), now);
     }
 
-    @Property(tries = 60, edgeCases = EdgeCasesMode.NONE)
+    @Property(tries = 12, edgeCases = EdgeCasesMode.NONE)
     void a_board_that_watched_every_event_and_one_started_afterwards_say_the_same(@ForAll("evenings") Evening evening) {
         PaceWatch watching = new PosteriorPaceWatch();
         LiveClass live = evening.begun();
@@ -40,7 +40,7 @@ class PosteriorPaceWatchProperties {
         assertThat(look(watching, live, later)).isEqualTo(look(new PosteriorPaceWatch(), live, later));
     }
 
-    @Property(tries = 60, edgeCases = EdgeCasesMode.NONE)
+    @Property(tries = 12, edgeCases = EdgeCasesMode.NONE)
     void only_seats_that_are_at_work_are_flagged_and_home_time_is_in_order(@ForAll("evenings") Evening evening) {
         LiveClass live = evening.begun();
         for (Wishes.Wish wish : evening.wishes()) {
