@@ -1,40 +1,62 @@
-// The board's time in the browser. The device's own clock is never trusted: its offset from the server is the median of
-// the last few stamps that came down the stream. Everything that ticks on a page is redrawn from here.
+// The board's time in the browser. The device's own clock is never trusted, for it may be wrong and may be set at any
+// moment: the board's time is the browser's count of passing time plus an offset, the median of the last few stamps that
+// came down the stream. That count never jumps but may stand still while the device sleeps, so after a sleep the time is
+// doubted until the next stamp. Everything that ticks on a page is redrawn from here.
 
 const SAMPLES = 9;
 const LOST_AFTER_MS = 30_000;
 const MINUTE_MS = 60_000;
+const JUMP_MS = 2_000;
 
-/** @type {number[]} server time minus device time, in ms, the newest last */
+/** @type {number[]} server time minus the browser's count, in ms, the newest last */
 const offsets = [];
 let heardAt = performance.now();
+/** The device's clock minus the browser's count when a stamp last came, in ms: they part by a sleep or a set clock. */
+let apartAt = apart();
+let doubtful = true;
 let lost = false;
+
+function apart() {
+  return Date.now() - performance.now();
+}
 
 /** @param {string} stamp the server's time, RFC 3339 */
 export function heard(stamp) {
   const at = Date.parse(stamp);
   if (Number.isNaN(at)) return;
-  const offset = at - Date.now();
-  // The device's clock was set while the page was open: older samples no longer mean anything.
-  if (offsets.length > 0 && Math.abs(offset - median()) > MINUTE_MS) offsets.length = 0;
+  heardAt = performance.now();
+  const offset = at - heardAt;
+  // After a sleep, or when the board's own clock moved, older samples no longer mean anything.
+  if (!sure() || (offsets.length > 0 && Math.abs(offset - median()) > JUMP_MS)) offsets.length = 0;
   offsets.push(offset);
   if (offsets.length > SAMPLES) offsets.shift();
-  heardAt = performance.now();
+  apartAt = apart();
+  doubtful = false;
+}
+
+/** The device may have slept: the next stamp counts alone. */
+export function doubt() {
+  doubtful = true;
+}
+
+/** @returns {boolean} a stamp has come since the device may last have slept */
+export function sure() {
+  return !doubtful && Math.abs(apart() - apartAt) < JUMP_MS;
 }
 
 function median() {
   const sorted = [...offsets].sort((a, b) => a - b);
-  return sorted.length === 0 ? 0 : sorted[Math.floor(sorted.length / 2)];
+  return sorted[Math.floor(sorted.length / 2)];
 }
 
-/** @returns {Date} the board's time */
+/** @returns {Date} the board's time; after a sleep too early rather than too late until the next stamp */
 export function now() {
-  return new Date(Date.now() + median());
+  return new Date(offsets.length === 0 ? Date.now() : performance.now() + median());
 }
 
 /** @returns {boolean} no stamp has come for so long that a countdown may be wrong */
 export function outOfTouch() {
-  return performance.now() - heardAt > LOST_AFTER_MS;
+  return performance.now() - heardAt > LOST_AFTER_MS || Math.abs(apart() - apartAt) > LOST_AFTER_MS;
 }
 
 /**

@@ -67,7 +67,7 @@ function clicked(event) {
   if (event.target.closest('[data-dismiss]')) event.target.closest('dialog')?.close();
 }
 
-let lastTap = { wish: '', at: -DOUBLE_TAP_MS };
+let lastTap = { wish: '', at: -Infinity };
 
 /** A trembling finger does not undo twice. */
 function tooSoon(button) {

@@ -2,15 +2,12 @@
 // hand: two devices may want one place, and only the board can tell.
 
 import { tell } from './status.js';
+import { token } from './token.js';
 
 let commandId = '';
 
 const dialog = () => document.getElementById('leave-dialog');
 const body = () => document.getElementById('leave-body');
-
-function token() {
-  return Array.from(crypto.getRandomValues(new Uint8Array(16)), (b) => b.toString(16).padStart(2, '0')).join('');
-}
 
 const classPath = () => encodeURIComponent(document.body.dataset.class);
 

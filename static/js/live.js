@@ -31,10 +31,10 @@ function open(url) {
   source.addEventListener('open', () => {
     heardAt = performance.now();
     say('stream', '');
+    clock.doubt();
     for (const action of whenOpen) action();
   });
   for (const name of ['state', 'beat']) source.addEventListener(name, stamped);
-  source.addEventListener('gone', () => location.reload());
   return source;
 }
 
@@ -72,6 +72,7 @@ function watch() {
 
 function visibilityChanged() {
   clearTimeout(restTimer);
+  if (!document.hidden) clock.doubt();
   if (document.hidden) {
     restTimer = setTimeout(() => { resting = true; source?.close(); }, HIDDEN_MS);
   } else if (resting) {

@@ -1,16 +1,14 @@
 // The pickup shelf: buttons on rows, handing over by claim word, the settings. Every change is asked of the board at
 // once, which tells when another device was quicker.
 
+import { token } from './token.js';
+
 const answerLine = document.getElementById('shelf-answer');
 
 /** @param {string} id */
 function openDialog(id) {
   const dialog = document.getElementById(id);
   if (dialog && !dialog.open) dialog.showModal();
-}
-
-function token() {
-  return Array.from(crypto.getRandomValues(new Uint8Array(16)), (b) => b.toString(16).padStart(2, '0')).join('');
 }
 
 /**

@@ -1,87 +1,46 @@
-// The outbox. A tap becomes a command with an id of its own, is kept in this browser until the server has it, and is sent
-// in order, one at a time. The id makes repeating harmless: the server counts it once.
+// Sends taps. A tap becomes a command with an id of its own, is kept in the box until the board itself has answered it, and
+// is sent in order, one at a time. The id makes repeating harmless: the board counts it once.
 
+import { drop, keep, kept, rewrite, waitsAlready, whenOthersChange } from './box.js';
 import * as clock from './clock.js';
+import * as lease from './lease.js';
 import { onOpen } from './live.js';
 import { say, tell } from './status.js';
+import { token } from './token.js';
 
 /**
- * @typedef {{commandId: string, type: string, at: string, seat?: number, step?: string, seq?: number, to?: string|number,
- *   with?: number, helper?: string, name?: string, text?: string, celsius?: number, on?: boolean}} Command
- * @typedef {{key: string, command: Command}} Kept
+ * @typedef {import('./box.js').Command} Command
+ * @typedef {import('./box.js').Kept} Kept
+ * @typedef {{status: number, said: Record<string, unknown>, waitMs: number}} Reply
  */
 
 const QUIET_REFUSALS = ['already-finished', 'already-so'];
-const LEASE_MS = 15_000;
+/** Refusals of the way here, not of the tap: it is kept until there is a better way. */
+const NOT_FROM_HERE = {
+  'no-such-class': 'The board does not know this class; your taps stay on this device.',
+  'foreign-host': 'The board does not answer to the address of this page; your taps stay on this device.',
+  'foreign-origin': 'The board does not take taps from this address; they stay on this device.',
+};
 const TIMEOUT_MS = 10_000;
 const LONGEST_WAIT_MS = 30_000;
-
-const classId = document.body.dataset.class;
-const prefix = `benchpace.tap.${classId}.`;
-const leaseKey = `benchpace.sender.${classId}`;
-const page = token();
+const LEASE_WAIT_MS = 1_000;
+const JUST_NOW_MS = 5_000;
 
 let sending = false;
 let tries = 0;
 let retryTimer = 0;
 let unpaired = false;
-/** For browsers that allow no storage: the taps of this page only. @type {Map<string, string>} */
-const memory = new Map();
+/** When taps were made whose time was in doubt, by key, on the browser's count. @type {Map<string, number>} */
+const doubted = new Map();
 /** @type {((kept: Kept[], settled?: Command) => void)[]} */
 const watchers = [];
 
-/** 128 random bits. crypto.randomUUID is missing on plain http. */
-function token() {
-  return Array.from(crypto.getRandomValues(new Uint8Array(16)), (b) => b.toString(16).padStart(2, '0')).join('');
-}
+export { kept };
 
 /** @param {(kept: Kept[], settled?: Command) => void} watcher told what is unsent, whenever that changes */
 export function watchTaps(watcher) {
   watchers.push(watcher);
 }
-
-/** @returns {Kept[]} in the order of their taps */
-export function kept() {
-  /** @type {Kept[]} */
-  const all = [];
-  const read = (key, value) => {
-    try {
-      all.push({ key, command: JSON.parse(value) });
-    } catch {
-      drop(key); // not one of ours
-    }
-  };
-  for (const [key, value] of memory) read(key, value);
-  try {
-    for (const key of Object.keys(localStorage)) {
-      if (key.startsWith(prefix)) read(key, localStorage.getItem(key));
-    }
-  } catch { /* no storage: memory is all there is */ }
-  return all.sort((a, b) => (a.key < b.key ? -1 : 1));
-}
-
-function keep(key, value) {
-  try {
-    localStorage.setItem(key, value);
-  } catch {
-    memory.set(key, value);
-  }
-}
-
-function drop(key) {
-  memory.delete(key);
-  try {
-    localStorage.removeItem(key);
-  } catch { /* it was in memory */ }
-}
-
-/** The same wish twice in the box is one wish. */
-function sameWish(a, b) {
-  const bare = ({ commandId, at, ...rest }) => JSON.stringify(rest, Object.keys(rest).sort());
-  return bare(a) === bare(b);
-}
-
-let last = 0;
 
 /**
  * Puts a command in the box and starts sending.
@@ -89,11 +48,9 @@ let last = 0;
  * @returns {boolean} false if the very same wish waits already
  */
 export function send(wish) {
-  if (wish.type !== 'note' && kept().some((k) => sameWish(k.command, wish))) return false;
-  const command = { commandId: token(), at: clock.now().toISOString(), ...wish };
-  // Ordered by the device's steady clock, so that taps keep their order whatever the server's time says.
-  last = Math.max(last + 1, Date.now());
-  keep(`${prefix}${String(last).padStart(15, '0')}-${command.commandId}`, JSON.stringify(command));
+  if (waitsAlready(wish)) return false;
+  const key = keep({ commandId: token(), at: clock.now().toISOString(), ...wish });
+  if (!clock.sure()) doubted.set(key, performance.now());
   changed();
   flush();
   return true;
@@ -112,23 +69,7 @@ function tellUnsent() {
   say('taps', waiting === 0 ? '' : waiting === 1 ? '1 tap not sent yet.' : `${waiting} taps not sent yet.`);
 }
 
-/** Only one page of a browser sends at a time. Should two slip through, the command ids make it harmless. */
-function takeLease() {
-  try {
-    const [owner, until] = (localStorage.getItem(leaseKey) ?? '').split(' ');
-    if (owner && owner !== page && Number(until) > Date.now() && Number(until) < Date.now() + 2 * LEASE_MS) return false;
-    localStorage.setItem(leaseKey, `${page} ${Date.now() + LEASE_MS}`);
-  } catch { /* no storage, no other page's taps */ }
-  return true;
-}
-
-function dropLease() {
-  try {
-    if ((localStorage.getItem(leaseKey) ?? '').startsWith(page)) localStorage.removeItem(leaseKey);
-  } catch { /* none was taken */ }
-}
-
-/** Sends what is in the box until it is empty or the server cannot be reached. */
+/** Sends what is in the box until it is empty or the board cannot be reached. */
 export async function flush() {
   if (sending || unpaired) return;
   sending = true;
@@ -136,13 +77,16 @@ export async function flush() {
   const slow = setTimeout(tellUnsent, 1_500);
   try {
     for (let next = kept()[0]; next; next = kept()[0]) {
-      if (!takeLease()) return retryLater(1_000);
+      if (!lease.take()) {
+        retryTimer = setTimeout(flush, LEASE_WAIT_MS);
+        return;
+      }
       if (!await deliver(next)) return;
       tries = 0;
     }
   } finally {
     clearTimeout(slow);
-    dropLease();
+    lease.giveBack();
     sending = false;
   }
 }
@@ -152,28 +96,56 @@ export async function flush() {
  * @returns {Promise<boolean>} whether to go on with the next one
  */
 async function deliver(tap) {
-  let answer;
+  let reply;
   try {
-    answer = await post(tap.command);
+    reply = await post(tap);
   } catch {
     return retryLater();
   }
-  if (answer.ok) return settle(tap);
-  if (answer.status === 401 || answer.status === 403) {
-    unpaired = true;
-    tellUnsent();
-    say('pairing', 'This device is no longer paired.', { href: '/', words: 'Pair this device again' });
-    return false;
+  const { status, said, waitMs } = reply;
+  if (status === 200 && Number.isInteger(said.seq)) return accepted(tap);
+  const problem = /^urn:benchpace:([\w-]+)$/.exec(String(said.type ?? ''))?.[1];
+  if (status === 401 && problem) return pairAgain();
+  // What does not speak as the board does is something on the way, such as the sign-in page of a network.
+  if (!problem || status === 429 || status === 408 || status >= 500) return retryLater(waitMs);
+  if (Object.hasOwn(NOT_FROM_HERE, problem)) {
+    say('kept', NOT_FROM_HERE[problem]);
+    return retryLater(LONGEST_WAIT_MS);
   }
-  if (answer.status === 429 || answer.status === 408 || answer.status >= 500) {
-    return retryLater(Number(answer.headers.get('Retry-After')) * 1000);
-  }
-  await explain(answer);
+  if (problem === 'outside-class' && tap.command.at) return withoutTime(tap);
+  if (!QUIET_REFUSALS.includes(problem)) tell(said.detail ?? said.title ?? 'That was not possible.');
   return settle(tap);
 }
 
+/** @param {Kept} tap @returns {true} */
+function accepted(tap) {
+  if (!tap.command.at) {
+    const whose = tap.command.seat ? `Seat ${tap.command.seat}: the` : 'The';
+    tell(`${whose} tap counts from when it reached the board, as this device had another time.`);
+  }
+  return settle(tap);
+}
+
+/** The time of the tap cannot be, but the tap can: it is sent once more and the board takes its own time. */
+function withoutTime({ key, command: { at, ...rest } }) {
+  clock.doubt();
+  rewrite(key, rest);
+  return true;
+}
+
+/** @returns {false} */
+function pairAgain() {
+  unpaired = true;
+  tellUnsent();
+  say('pairing', 'This device is no longer paired.', { href: '/', words: 'Pair this device again' });
+  return false;
+}
+
+/** @param {Kept} tap @returns {true} */
 function settle(tap) {
   drop(tap.key);
+  doubted.delete(tap.key);
+  say('kept', '');
   changed(tap.command);
   tellIfFewer();
   return true;
@@ -183,30 +155,42 @@ function tellIfFewer() {
   if (document.getElementById('status-words')?.textContent.includes('not sent yet')) tellUnsent();
 }
 
-async function post(command) {
+/** A tap made just now, before the board's time was known again, goes without one: the board's own is nearer. */
+function asSent({ key, command }) {
+  const { at, ...timeless } = command;
+  return performance.now() - (doubted.get(key) ?? -Infinity) < JUST_NOW_MS ? timeless : command;
+}
+
+/** @param {Kept} tap @returns {Promise<Reply>} what was answered; throws if nothing was, or if it led elsewhere */
+async function post(tap) {
   const stop = new AbortController();
   const timer = setTimeout(() => stop.abort(), TIMEOUT_MS);
   try {
-    return await fetch(`/api/classes/${encodeURIComponent(classId)}/commands`, {
+    const answer = await fetch(`/api/classes/${encodeURIComponent(document.body.dataset.class)}/commands`, {
       method: 'POST',
       headers: { 'Content-Type': 'application/json', Accept: 'application/json' },
-      body: JSON.stringify(command),
+      body: JSON.stringify(asSent(tap)),
       credentials: 'same-origin',
+      redirect: 'error',
       signal: stop.signal,
     });
+    return {
+      status: answer.status,
+      said: read(await answer.text()),
+      waitMs: Number(answer.headers.get('Retry-After')) * 1000,
+    };
   } finally {
     clearTimeout(timer);
   }
 }
 
-/** @param {Response} answer a refusal, as problem+json */
-async function explain(answer) {
-  let problem = {};
+/** @param {string} text @returns {Record<string, unknown>} nothing for what is no JSON */
+function read(text) {
   try {
-    problem = await answer.json();
-  } catch { /* no words came with it */ }
-  if (QUIET_REFUSALS.some((type) => String(problem.type ?? '').endsWith(type))) return;
-  tell(problem.detail ?? problem.title ?? 'That was not possible.');
+    return JSON.parse(text) ?? {};
+  } catch {
+    return {};
+  }
 }
 
 /** @param {number} [wait] in ms @returns {false} */
@@ -225,7 +209,7 @@ export function start() {
   if (kept().length > 0) tellUnsent();
   onOpen(() => { unpaired = false; say('pairing', ''); flush(); });
   window.addEventListener('online', () => flush());
-  window.addEventListener('storage', (event) => { if (event.key?.startsWith(prefix)) { changed(); flush(); } });
-  window.addEventListener('pagehide', dropLease);
+  whenOthersChange((settled) => { changed(settled); flush(); });
+  window.addEventListener('pagehide', lease.giveBack);
   flush();
 }

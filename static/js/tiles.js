@@ -8,16 +8,18 @@ const LONG_PRESS_MS = 500;
 const DOUBLE_TAP_MS = 600;
 const SLIP_PX = 30;
 const NOT_SENT_MS = 1_500;
+/** How long after a lift, or after a long press, the browser may still send the click that belongs to it. */
+const CLICK_MS = 700;
+const HELD_MS = 10_000;
 
-/** @typedef {{tile: HTMLElement, step: string, canFinish: boolean, x: number, y: number, id: number}} Press */
+/** @typedef {{tile: HTMLElement, step: string, canFinish: boolean, x: number, y: number, timer: number}} Press */
 
-/** @type {Press | undefined} */
-let press;
-let longPress = 0;
+/** Two hands may be at the table: each finger's press by its pointer. @type {Map<number, Press>} */
+const presses = new Map();
 /** When each tile was last tapped, by seat. @type {Map<string, number>} */
 const tapped = new Map();
-/** Tiles whose tap was answered by pointer, so that the click that follows is not a second one. */
-let handled = { tile: null, at: 0 };
+/** Until when a click on a tile only follows what a pointer did, by tile. @type {Map<HTMLElement, number>} */
+const answered = new Map();
 
 /** @param {HTMLElement} tile */
 function shown(tile) {
@@ -29,38 +31,37 @@ function shown(tile) {
 function down(event) {
   const tile = event.target.closest('.tile');
   if (!tile || event.button !== 0) return;
-  press = { tile, ...shown(tile), x: event.clientX, y: event.clientY, id: event.pointerId };
-  clearTimeout(longPress);
-  longPress = setTimeout(() => {
-    const held = press;
-    press = undefined;
-    handled = { tile, at: performance.now() + 10_000 };
-    if (held) openSheet(Number(tile.dataset.seat));
+  release(event);
+  const timer = setTimeout(() => {
+    presses.delete(event.pointerId);
+    answered.set(tile, performance.now() + HELD_MS);
+    openSheet(Number(tile.dataset.seat));
   }, LONG_PRESS_MS);
+  presses.set(event.pointerId, { tile, ...shown(tile), x: event.clientX, y: event.clientY, timer });
+}
+
+/** @param {PointerEvent} event @returns {Press | undefined} the press that this pointer had begun and that ends now */
+function release(event) {
+  const press = presses.get(event.pointerId);
+  presses.delete(event.pointerId);
+  clearTimeout(press?.timer);
+  return press;
 }
 
 /** @param {PointerEvent} event */
 function up(event) {
-  clearTimeout(longPress);
-  if (!press || press.id !== event.pointerId) return;
-  const { tile, step, canFinish, x, y } = press;
-  press = undefined;
-  if (Math.hypot(event.clientX - x, event.clientY - y) > SLIP_PX) return;
-  handled = { tile, at: performance.now() };
-  tap(tile, step, canFinish);
-}
-
-function cancel() {
-  clearTimeout(longPress);
-  press = undefined;
+  const press = release(event);
+  if (!press || Math.hypot(event.clientX - press.x, event.clientY - press.y) > SLIP_PX) return;
+  answered.set(press.tile, performance.now() + CLICK_MS);
+  tap(press.tile, press.step, press.canFinish);
 }
 
 /** Keyboards and screen readers click without a pointer. @param {MouseEvent} event */
 function clicked(event) {
   const tile = event.target.closest('.tile');
   if (!tile) return;
-  const byPointer = handled.tile === tile && performance.now() - handled.at < 700;
-  handled = { tile: null, at: 0 };
+  const byPointer = performance.now() < (answered.get(tile) ?? 0);
+  answered.delete(tile);
   if (byPointer) return;
   const { step, canFinish } = shown(tile);
   tap(tile, step, canFinish);
@@ -69,7 +70,7 @@ function clicked(event) {
 /** @param {HTMLElement} tile @param {string} step @param {boolean} canFinish */
 function tap(tile, step, canFinish) {
   const seat = tile.dataset.seat;
-  const before = tapped.get(seat) ?? -DOUBLE_TAP_MS;
+  const before = tapped.get(seat) ?? -Infinity;
   if (performance.now() - before < DOUBLE_TAP_MS) return;
   tapped.set(seat, performance.now());
   if (!canFinish) {
@@ -115,8 +116,9 @@ function showUnsent() {
 export function start() {
   const table = document.getElementById('table');
   table.addEventListener('pointerdown', down);
-  table.addEventListener('pointerup', up);
-  table.addEventListener('pointercancel', cancel);
+  // On the page: a pointer may leave the table before it is lifted.
+  document.addEventListener('pointerup', up);
+  document.addEventListener('pointercancel', release);
   table.addEventListener('click', clicked);
   table.addEventListener('contextmenu', (event) => { if (event.target.closest('.tile')) event.preventDefault(); });
   document.addEventListener('htmx:sseMessage', (event) => {
