@@ -93,10 +93,22 @@ export function openDialog(id) {
   if (dialog && !dialog.open) dialog.showModal();
 }
 
+/**
+ * A press outside its box closes a dialog. It must begin there: the click that ends the touch which opened the dialog
+ * lands outside too.
+ * @param {HTMLDialogElement} dialog
+ */
+function closeFromOutside(dialog) {
+  let pressed = false;
+  dialog.addEventListener('pointerdown', (event) => { pressed = event.target === dialog; });
+  dialog.addEventListener('click', (event) => {
+    if (pressed && event.target === dialog) dialog.close();
+    pressed = false;
+  });
+}
+
 export function start() {
   document.addEventListener('click', clicked);
   document.addEventListener('submit', submitted);
-  for (const dialog of document.querySelectorAll('dialog')) {
-    dialog.addEventListener('click', (event) => { if (event.target === dialog) dialog.close(); });
-  }
+  for (const dialog of document.querySelectorAll('dialog')) closeFromOutside(dialog);
 }

@@ -167,6 +167,13 @@ final class CureBoard implements AutoCloseable, InstantSource {
         return id;
     }
 
+    /** What is left to do by hand after the pour. */
+    void centred(String id, int... seats) {
+        for (int seat : seats) {
+            tap(id, wish("finish-step").put("step", "centre").put("seat", seat));
+        }
+    }
+
     JsonNode state(String id) {
         return json(get("/api/classes/" + id));
     }

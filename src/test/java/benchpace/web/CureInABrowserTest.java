@@ -6,47 +6,28 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.microsoft.playwright.Browser;
-import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.Playwright;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.Map;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The cure as a finger meets it. Accessibility by axe-core's rules (WCAG 2 A and AA among them). */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+@ExtendWith(Browsers.class)
 class CureInABrowserTest {
-    private static Playwright playwright;
-    private static Browser browser;
 
     @TempDir
     private Path data;
     private CureBoard board;
     private Page page;
 
-    @BeforeAll static void launch() {
-        playwright = Playwright.create(new Playwright.CreateOptions()
-                .setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-        browser = playwright.chromium().launch(new BrowserType.LaunchOptions()
-                .setExecutablePath(Path.of("/usr/bin/chromium"))
-                .setArgs(List.of("--no-sandbox", "--disable-background-networking", "--no-first-run",
-                        "--disable-component-update", "--disable-sync")));
-    }
-
-    @AfterAll static void quit() {
-        playwright.close();
-    }
-
-    @BeforeEach void open() {
+    @BeforeEach void open(Browser browser) {
         board = new CureBoard(data);
         page = browser.newContext(new Browser.NewContextOptions().setViewportSize(1280, 800)).newPage();
         page.navigate(board.link());
@@ -60,6 +41,7 @@ class CureInABrowserTest {
 
     private String evening() {
         String id = board.poured(40, 1, 2);
+        board.centred(id, 1, 2);
         board.minute(54);
         page.navigate(board.address() + "/classes/" + id + "/instructor");
         return id;
