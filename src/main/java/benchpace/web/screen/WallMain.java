@@ -29,7 +29,8 @@ public record WallMain(String kicker, String heading, String sentence, Optional<
                     Optional.empty(), Optional.of(Counter.to(view.startsAt(), "start", "We begin any moment",
                             "We begin at " + times.clock(view.startsAt()))), List.of(), "", "");
             case CLOSED -> new WallMain(view.name(), "Thank you for coming", view.cure().poured() == 0 ? ""
-                    : "Your candle stays soft inside for hours. Carry it level.", Optional.empty(), Optional.empty(), List.of(), "", "");
+                    : "Your candle stays soft inside for hours. Carry it level.", Optional.empty(), Optional.empty(),
+                    List.of(), "", "");
             case SETTING, RUNNING, FINISHING -> waits(view) ? setting(view, times) : working(view, times);
         };
     }
