@@ -1,5 +1,6 @@
 package benchpace.board;
 
+import benchpace.cure.CuringCandle;
 import benchpace.live.LiveClass;
 import benchpace.live.Progress;
 import benchpace.live.Seat;
@@ -154,6 +155,8 @@ final class ClassTracks {
                     : new ReadyOutlook(likely, PLAN_FIGURE_SPREAD * planCureMinutes());
         }
         double width = minutes(clock.ready().from(), clock.ready().until());
-        return new ReadyOutlook(likely, width / (2 * NORMAL_P90));
+        double all = width / (2 * NORMAL_P90);
+        double own = Math.min(all, CuringCandle.OWN_SD_UNCALIBRATED * Math.max(0, likely - minute(clock.pouredAt())));
+        return new ReadyOutlook(likely, own, Math.sqrt(all * all - own * own));
     }
 }

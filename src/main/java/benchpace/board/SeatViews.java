@@ -63,8 +63,8 @@ final class SeatViews {
         Optional<CandleClock> candle = Optional.ofNullable(clocks.get(seat.number()));
         Optional<Step> finishing = afterCure(standing, candle);
         Optional<Step> step = finishing.or(standing::step);
-        boolean canFinish = finishing.isPresent() && live.closedAt().isEmpty() || step.isPresent() && live.closedAt().isEmpty()
-                && (standing.phase() == Standing.Phase.WORKING
+        boolean canFinish = step.isPresent() && live.closedAt().isEmpty() && (finishing.isPresent()
+                || standing.phase() == Standing.Phase.WORKING
                 || standing.phase() == Standing.Phase.PAUSED && progress.isOpen(step.get()) && step.get().needsTap());
         return new SeatView(seat.number().value(), seat.name(), chart.places().get(seat.number().value() - 1),
                 mark(seat.number(), standing, flag, candle), step.map(s -> s.id().value()).orElse(""),

@@ -22,16 +22,18 @@ final class FinishForecast {
 
     Forecast forecast(long seed) {
         SplittableRandom random = new SplittableRandom(seed);
+        SplittableRandom rooms = new SplittableRandom(~seed);
         int n = track.seats().size();
         double[] finish = new double[draws.draws()];
         int[] last = new int[n];
         for (int b = 0; b < finish.length; b++) {
             double cure = Math.log(track.cureMinutes()) + priors.cure().classMean()
                     + priors.cure().classSd() * StandardNormal.draw(random);
+            double room = StandardNormal.draw(rooms);
             int latest = -1;
             for (int i = 0; i < n; i++) {
                 double z = StandardNormal.draw(random);
-                double ready = ready(i, draws.pour(b, i), cure, z);
+                double ready = ready(i, draws.pour(b, i), cure, room, z);
                 if (ready > Double.NEGATIVE_INFINITY && (latest < 0 || ready > finish[b])) {
                     latest = i;
                     finish[b] = ready;
@@ -53,7 +55,7 @@ final class FinishForecast {
                 any ? track.seats().get(driver).seat() : 0, any && draws.pour(0, driver) <= now);
     }
 
-    private double ready(int i, double pour, double logCure, double z) {
+    private double ready(int i, double pour, double logCure, double room, double z) {
         SeatTrack seat = track.seats().get(i);
         if (pour == Double.NEGATIVE_INFINITY) {
             return pour;
@@ -63,7 +65,8 @@ final class FinishForecast {
             return set;
         }
         if (seat.ready().isKnown() && pour <= now) {
-            return Math.max(now, seat.ready().medianMinutes() + seat.ready().sdMinutes() * z);
+            return Math.max(now, seat.ready().medianMinutes() + seat.ready().sharedSdMinutes() * room
+                    + seat.ready().sdMinutes() * z);
         }
         return Math.max(now, pour + Math.exp(logCure + priors.cure().seatSd() * z));
     }

@@ -181,10 +181,7 @@ class PosteriorPaceWatchTest {
                 assertThat(quiet.toMillis()).isCloseTo(Math.round((16 - lastTap) * 60_000), within(1L)));
     }
 
-    @Test void a_plan_of_nothing_but_talk_and_a_table_that_everybody_left_are_watched_without_a_word() {
-        TestClass talk = TestClass.of(TestPlans.of(TestPlans.step("talk", StepKind.TALK, Opening.LED, 5)), 3);
-        assertThat(new Watched(talk.minute(1).open("talk")).view(20).help()).isEmpty();
-
+    @Test void a_table_that_everybody_left_is_watched_without_a_word() {
         TestClass left = Stories.stuckAtWicks(3);
         left.minute(10).leave(1).leave(2).leave(3);
         assertThat(new Watched(left).view(20).help()).isEmpty();
