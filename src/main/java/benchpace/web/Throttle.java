@@ -12,8 +12,8 @@ import java.util.function.Supplier;
  * Slows guessing down: after {@value #FREE} wrong answers from one address each further one costs a wait, 30 s and
  * then twice as long every time, up to an hour; after {@value #MOST} wrong ones from everywhere nobody is let in by PIN
  * until that count has faded: it is halved every full hour. Waits as in NIST SP 800-63B, 5.2.2 ("30 seconds up to an
- * hour", at most 100); the fading is ours, so that guesses from many addresses shut the board for an hour and not for the evening,
- * and it leaves a patient guesser about 50 tries an hour.
+ * hour", at most 100); the fading is ours, so that guesses from many addresses shut the board for an hour and not for
+ * the evening; it leaves a patient guesser about 50 tries an hour.
  *
  * <p>Only the instructor's PIN or link clears an address. A helper's neither clears nor counts: whoever knows it could
  * else guess the instructor's without end.

@@ -220,7 +220,8 @@ class ShelfTest {
     @Test void addresses_of_the_shelf_answer_HEAD_as_they_do_GET() {
         for (String path : List.of("/api/shelf", "/api/shelf/settings", "/shelf", "/classes/" + id + "/guest-codes")) {
             assertThat(board.send(board.request(path).header("Authorization", "Bearer " + board.instructor())
-                    .method("HEAD", java.net.http.HttpRequest.BodyPublishers.noBody())).status()).as(path).isEqualTo(200);
+                    .method("HEAD", java.net.http.HttpRequest.BodyPublishers.noBody())).status()).as(path)
+                    .isEqualTo(200);
         }
     }
 
