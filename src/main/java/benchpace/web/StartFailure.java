@@ -23,7 +23,8 @@ public final class StartFailure extends RuntimeException {
                     cause);
         }
         if (root instanceof BindException && text.contains("in use")) {
-            return new StartFailure("Port " + port + " is taken by another program; choose another with --port.", cause);
+            return new StartFailure("Port " + port + " is taken by another program; choose another with --port.",
+                    cause);
         }
         if (root instanceof SocketException && text.contains("denied")) {
             return new StartFailure("Port " + port + " is kept for the system; choose one above 1023 with --port.",
