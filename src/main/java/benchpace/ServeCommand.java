@@ -119,7 +119,7 @@ final class ServeCommand implements Callable<Integer> {
 
     private void serve(Database database, Map<String, Plan> plans) {
         SqliteEventLog log = new SqliteEventLog(database);
-        InstantSource clock = SteadyClock.system(Boards.lastRecorded(log));
+        InstantSource clock = SteadyClock.system(log.lastRecorded());
         ZoneId zone = ZoneId.systemDefault();
         RoomLessons lessons = new RoomLessons(new Rooms(database), clock);
         ViewMaker maker = new ViewMaker(lessons.cureClock(), new PosteriorPaceWatch(), zone);

@@ -69,11 +69,13 @@ class HouseTest {
             .that().resideInAPackage("benchpace.live..")
             .should().dependOnClassesThat().resideInAnyPackage("benchpace.cure..", "benchpace.pace..");
 
-    // cure and pace come from other branches: remove the allowance once both are here
-    @ArchTest static final ArchRule cure_and_pace_know_neither_each_other_nor_the_class = noClasses()
-            .that().resideInAnyPackage("benchpace.cure..", "benchpace.pace..")
-            .should().dependOnClassesThat(resideInAnyPackage("benchpace.live.."))
-            .allowEmptyShould(true);
+    @ArchTest static final ArchRule the_cure_knows_neither_the_pace_nor_the_class = noClasses()
+            .that().resideInAPackage("benchpace.cure..")
+            .should().dependOnClassesThat().resideInAnyPackage("benchpace.pace..", "benchpace.live..");
+
+    @ArchTest static final ArchRule the_pace_knows_neither_the_cure_nor_the_class = noClasses()
+            .that().resideInAPackage("benchpace.pace..")
+            .should().dependOnClassesThat().resideInAnyPackage("benchpace.cure..", "benchpace.live..");
 
     @ArchTest static final ArchRule the_plan_knows_nothing_but_units = noClasses()
             .that().resideInAPackage("benchpace.plan..")

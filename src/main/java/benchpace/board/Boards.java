@@ -1,33 +1,41 @@
 package benchpace.board;
 
 import benchpace.live.ClassEvent;
+import benchpace.live.Command;
 import benchpace.live.LiveClass;
 import benchpace.live.Recorded;
 import benchpace.plan.Plan;
 import benchpace.store.EventLog;
+import java.lang.System.Logger;
+import java.lang.System.Logger.Level;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.temporal.ChronoUnit;
 import java.util.Collection;
-import java.util.Comparator;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 
 /** Every class in the store, and the one thread that tells their screens what has changed. */
 public final class Boards implements AutoCloseable {
+    private static final Logger LOG = System.getLogger(Boards.class.getName());
+
     private final EventLog log;
     private final InstantSource clock;
     private final ViewMaker maker;
     private final Supplier<String> idEndings;
     private final Map<String, ClassBoard> boards = new ConcurrentHashMap<>();
+    private final Set<String> unreadable = new TreeSet<>();
     private final Optional<RoomLessons> lessons;
     private final Publisher publisher;
 
     /**
-     * Opens every class that the log holds.
+     * Opens every class that the log holds and that can be read.
      *
      * @param idEndings makes the short random endings of class ids
      */
@@ -50,18 +58,18 @@ public final class Boards implements AutoCloseable {
         this.idEndings = idEndings;
         this.publisher = new Publisher(this::all, clock,
                 board -> lessons.ifPresent(l -> l.draw(board.id(), board.live())));
-        log.classIds().forEach(id -> boards.put(id, board(id, LiveClass.of(log.read(id)))));
+        log.classIds().forEach(this::open);
         publisher.start();
     }
 
-    /** The last instant written down in any class. */
-    public static Instant lastRecorded(EventLog log) {
-        return log.classIds().stream()
-                .map(id -> log.read(id))
-                .filter(h -> !h.isEmpty())
-                .map(h -> h.get(h.size() - 1).recordedAt())
-                .max(Comparator.naturalOrder())
-                .orElse(Instant.EPOCH);
+    /** One class that cannot be read must not keep the others from their evening. */
+    private void open(String id) {
+        try {
+            boards.put(id, board(id, LiveClass.of(log.read(id))));
+        } catch (RuntimeException e) {
+            LOG.log(Level.ERROR, "class " + id + " cannot be read and is left out", e);
+            unreadable.add(id);
+        }
     }
 
     private ClassBoard board(String id, LiveClass live) {
@@ -72,7 +80,7 @@ public final class Boards implements AutoCloseable {
     public ClassBoard create(Plan plan, String name, Instant startsAt, List<ClassEvent.Place> seats, String by) {
         Instant now = clock.instant().truncatedTo(ChronoUnit.MILLIS);
         String id = freeId(plan.id().value());
-        Recorded created = new Recorded(1, "create", by, now, now,
+        Recorded created = new Recorded(1, Command.own("create"), by, now, now,
                 new ClassEvent.ClassCreated(plan, name, startsAt.truncatedTo(ChronoUnit.MILLIS), seats));
         LiveClass live = LiveClass.of(List.of(created));
         log.append(id, created);
@@ -86,7 +94,7 @@ public final class Boards implements AutoCloseable {
         String id;
         do {
             id = stem + "-" + idEndings.get();
-        } while (boards.containsKey(id));
+        } while (boards.containsKey(id) || unreadable.contains(id));
         return id;
     }
 
@@ -96,6 +104,11 @@ public final class Boards implements AutoCloseable {
 
     public Collection<ClassBoard> all() {
         return boards.values();
+    }
+
+    /** The classes that are in the log and cannot be read back; they are left out, and left as they are. */
+    public Set<String> unreadable() {
+        return Collections.unmodifiableSet(unreadable);
     }
 
     /** What rooms have taught, where the board computes the cure. */

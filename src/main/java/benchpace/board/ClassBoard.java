@@ -8,6 +8,7 @@ import benchpace.live.Refusal;
 import benchpace.live.Rules;
 import benchpace.plan.SeatNumber;
 import benchpace.store.EventLog;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.temporal.ChronoUnit;
@@ -22,6 +23,12 @@ import java.util.concurrent.CopyOnWriteArraySet;
  * which is held for deciding and for the durable append and never while rendering or writing to a network.
  */
 public final class ClassBoard {
+    /** A view so young is shown again while nothing has happened: many that look in cost no more than one. */
+    private static final Duration YOUNG = Duration.ofSeconds(5);
+
+    /** A class that somebody touched so lately is made ready at a start. */
+    private static final Duration WARMED = Duration.ofHours(12);
+
     private final String id;
     private final EventLog log;
     private final InstantSource clock;
@@ -30,7 +37,9 @@ public final class ClassBoard {
     private final WaitChain waits;
     private final Set<Mailbox> mailboxes = new CopyOnWriteArraySet<>();
     private volatile LiveClass live;
+    private final Object viewing = new Object();
     private volatile ClassView newest;
+    private volatile ClassView made;
 
     ClassBoard(String id, LiveClass live, EventLog log, InstantSource clock, ViewMaker maker, Runnable changed) {
         this.id = id;
@@ -68,8 +77,9 @@ public final class ClassBoard {
         Instant tapped = wished.at().truncatedTo(ChronoUnit.MILLIS);
         Recorded recorded = new Recorded(live.seq() + 1, wished.id(), wished.by(), tapped.isAfter(now) ? now : tapped,
                 now, ((Decision.Accepted) decision).event());
+        LiveClass next = live.apply(recorded); // first, so that what cannot be added up is never durable
         log.append(id, recorded);
-        live = live.apply(recorded);
+        live = next;
         changed.run();
         return new Answer.Recorded(recorded.seq(), false);
     }
@@ -91,9 +101,26 @@ public final class ClassBoard {
         return Stages.of(live, now());
     }
 
-    /** The class as it is this instant. */
+    /** The class as it is; up to 5 s old while nothing has happened and nothing was due to change. */
     public ClassView view() {
-        return maker.view(id, live, waits, now());
+        ClassView latest = made;
+        if (latest != null && current(latest)) {
+            return latest;
+        }
+        synchronized (viewing) { // not the class's lock: taps go on
+            latest = made;
+            return latest != null && current(latest) ? latest : make();
+        }
+    }
+
+    private ClassView make() {
+        ClassView view = maker.view(id, live, waits, now());
+        made = view;
+        return view;
+    }
+
+    private boolean current(ClassView view) {
+        return view.seq() == live.seq() && !due(view) && view.now().plus(YOUNG).isAfter(clock.instant());
     }
 
     /** A seat's candle cut open as it should be this instant, where that is computed. */
@@ -105,8 +132,13 @@ public final class ClassBoard {
     public Mailbox subscribe() {
         Mailbox mailbox = new Mailbox(mailboxes::remove);
         mailboxes.add(mailbox);
-        ClassView latest = newest;
-        mailbox.put(latest != null && latest.seq() == live.seq() && !due(latest) ? latest : view());
+        try {
+            ClassView latest = newest;
+            mailbox.put(latest != null && latest.seq() == live.seq() && !due(latest) ? latest : view());
+        } catch (RuntimeException | Error e) {
+            mailbox.close();
+            throw e;
+        }
         changed.run();  // the first screen of a class: from now on somebody sees what time alone changes
         return mailbox;
     }
@@ -123,7 +155,10 @@ public final class ClassBoard {
 
     /** Derives the view anew and hands it to every screen. Called by the one publishing thread only. */
     ClassView publish() {
-        ClassView view = view();
+        ClassView view;
+        synchronized (viewing) {
+            view = make();
+        }
         newest = view;
         mailboxes.forEach(m -> m.put(view));
         return view;
@@ -133,6 +168,14 @@ public final class ClassBoard {
     Optional<Instant> nextChange() {
         ClassView latest = newest;
         return latest == null ? Optional.empty() : latest.nextChange();
+    }
+
+    /** Plans and forecasts what was missed while the board was off, before somebody looks. */
+    void warm() {
+        Instant now = now();
+        if (live.closedAt().isEmpty() && live.lastRecordedAt().plus(WARMED).isAfter(now)) {
+            view();
+        }
     }
 
     boolean watched() {

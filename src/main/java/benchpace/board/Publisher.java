@@ -46,6 +46,10 @@ final class Publisher implements AutoCloseable {
     }
 
     private void run() {
+        boards.get().forEach(board -> carefully(board, "made ready", () -> {
+            board.warm();
+            return Optional.empty();
+        }));
         try {
             while (sleep(publishAll())) {
                 // goes round until closed
@@ -61,26 +65,26 @@ final class Publisher implements AutoCloseable {
                 .filter(ClassBoard::watched)
                 .flatMap(board -> publish(board).stream())
                 .min(Comparator.naturalOrder());
-        boards.get().forEach(this::finish);
+        boards.get().forEach(board -> carefully(board, "finished", () -> {
+            afterwards.accept(board);
+            return Optional.empty();
+        }));
         Duration until = next.map(t -> Duration.between(clock.instant(), t)).orElse(LONGEST_SLEEP);
         return until.compareTo(LONGEST_SLEEP) > 0 ? LONGEST_SLEEP
                 : until.compareTo(SHORTEST_SLEEP) < 0 ? SHORTEST_SLEEP : until;
     }
 
     private static Optional<Instant> publish(ClassBoard board) {
-        try {
-            return board.stale() ? board.publish().nextChange() : board.nextChange();
-        } catch (RuntimeException e) {
-            LOG.log(Level.ERROR, "class " + board.id() + " could not be shown", e);
-            return Optional.empty();
-        }
+        return carefully(board, "shown", () -> board.stale() ? board.publish().nextChange() : board.nextChange());
     }
 
-    private void finish(ClassBoard board) {
+    /** Whatever is wrong with one class, even an error of the machine, the others go on being published. */
+    private static Optional<Instant> carefully(ClassBoard board, String what, Supplier<Optional<Instant>> work) {
         try {
-            afterwards.accept(board);
-        } catch (RuntimeException e) {
-            LOG.log(Level.ERROR, "class " + board.id() + " could not be finished", e);
+            return work.get();
+        } catch (Throwable e) {
+            LOG.log(Level.ERROR, "class " + board.id() + " could not be " + what, e);
+            return Optional.empty();
         }
     }
 

@@ -52,12 +52,13 @@ public final class RoomLessons implements RoomCureClock.Priors {
     }
 
     /** Draws the lesson of a closed class, unless that is done. */
-    void draw(String classId, LiveClass live) {
+    synchronized void draw(String classId, LiveClass live) {
         if (live.closedAt().isEmpty() || live.plan().candles().isEmpty()) {
             return;
         }
         try {
-            if (drawn.computeIfAbsent(classId, rooms::lessonSeq) == live.seq()) {
+            long until = drawn.computeIfAbsent(classId, rooms::lessonSeq);
+            if (until == live.seq() || until == Rooms.FORGOTTEN) {
                 return;
             }
             String room = live.plan().place();
@@ -75,9 +76,14 @@ public final class RoomLessons implements RoomCureClock.Priors {
         return rooms.all();
     }
 
-    /** Forgets what a room has taught; classes that have begun keep what they began with. */
-    public boolean reset(String room) {
-        return rooms.reset(room);
+    /**
+     * Forgets what a room has taught; classes that have begun keep what they began with, and closed ones that have
+     * taught it teach it no more.
+     */
+    public synchronized boolean reset(String room) {
+        boolean forgot = rooms.reset(room);
+        drawn.clear();
+        return forgot;
     }
 
     /** What the next class in a room would start from. */

@@ -1,5 +1,6 @@
 package benchpace.board;
 
+import benchpace.live.Command;
 import benchpace.plan.SeatNumber;
 import benchpace.shelf.EntryId;
 import benchpace.shelf.Shelf;
@@ -116,19 +117,37 @@ public final class ShelfBoard {
         return shelf.standing().filter(e -> e.classId().equals(classId) && e.seat().equals(seat)).findFirst();
     }
 
-    /** The guest of a seat stayed or came back: its candle does not stand on the shelf any more. @return if it did */
-    public boolean guestIsBack(String commandId, String classId, SeatNumber seat) {
-        Optional<EntryId> id = standing(classId, seat).map(ShelfEntry::id);
+    /**
+     * The guest of a seat stayed or came back: its candle does not stand on the shelf any more.
+     *
+     * @param at when that was; a candle put there later is left alone
+     * @return if it did
+     */
+    public boolean guestIsBack(String commandId, String classId, SeatNumber seat, Instant at) {
+        Optional<EntryId> id = standing(classId, seat).filter(e -> !e.leftAt().isAfter(at)).map(ShelfEntry::id);
         return id.isPresent() && submit(commandId, s -> id, (rules, s, now) -> rules.takeBack(s, id.get(), now))
                 instanceof Outcome.Done;
     }
 
+    /**
+     * The guest of a seat was not back after all: the candle that a command took back stands there again.
+     *
+     * @param takenBackBy the command id given to {@link #guestIsBack}
+     * @return whether it stands there
+     */
+    public boolean guestIsGone(String commandId, String takenBackBy) {
+        Optional<EntryId> id = log.entryOf(takenBackBy);
+        return id.isPresent() && submit(commandId, s -> id, (rules, s, now) -> rules.putBack(s, id.get(), now))
+                instanceof Outcome.Done done && done.entry().isPresent();
+    }
+
+    /** Adds up before writing down: what cannot be added up is never durable. */
     private void record(String commandId, List<ShelfEvent> events) {
-        log.append(commandId, events);
         Shelf next = shelf;
         for (ShelfEvent event : events) {
             next = next.after(event);
         }
+        log.append(commandId, events);
         shelf = next;
     }
 
@@ -140,7 +159,7 @@ public final class ShelfBoard {
         lastErasure = now;
         List<ShelfEvent> due = arrangement.rules().erasuresDue(shelf, now);
         if (!due.isEmpty()) {
-            record("erase-" + due.get(0).entry() + "-" + now.toEpochMilli(), due);
+            record(Command.own("erase.") + due.get(0).entry() + "-" + now.toEpochMilli(), due);
         }
     }
 }

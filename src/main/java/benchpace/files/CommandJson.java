@@ -6,7 +6,10 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.time.Instant;
 import java.util.function.Consumer;
 
-/** Commands as clients send them: {@code {"commandId","type","at"?, fields of the event}}. */
+/**
+ * Commands as clients send them: {@code {"commandId","type","at"?, fields of the event}}. Ids that are the board's own
+ * are refused, so that no client's tap is ever taken for a repetition of one of them.
+ */
 public final class CommandJson {
     private CommandJson() { }
 
@@ -21,6 +24,10 @@ public final class CommandJson {
         };
         Fields fields = new Fields(body, "", thrown);
         String id = fields.line("commandId", 1, Command.LONGEST_ID).orElseThrow();
+        if (Command.isOwn(id)) {
+            throw new BadField("commandId", "must not be \"create\" nor begin with \"board.\": the board gives itself "
+                    + "such ids");
+        }
         String type = fields.text("type").orElseThrow();
         if (type.equals("create")) {
             throw new BadField("type", "\"create\" is not a command: a class is set up on its own address");

@@ -41,6 +41,8 @@ public final class ShelfJson {
             return "move";
         } else if (event instanceof ShelfEvent.TakenBack) {
             return "take-back";
+        } else if (event instanceof ShelfEvent.PutBack) {
+            return "put-back";
         }
         return "erase";
     }
@@ -62,6 +64,8 @@ public final class ShelfJson {
             place(fields, e.place());
         } else if (event instanceof ShelfEvent.Moved e) {
             place(fields, e.to());
+        } else if (event instanceof ShelfEvent.PutBack e) {
+            place(fields, e.place());
         }
         return fields;
     }
@@ -85,6 +89,7 @@ public final class ShelfJson {
             case "undo-collect" -> new ShelfEvent.CollectionUndone(id, at, place(fields));
             case "move" -> new ShelfEvent.Moved(id, at, place(fields));
             case "take-back" -> new ShelfEvent.TakenBack(id, at);
+            case "put-back" -> new ShelfEvent.PutBack(id, at, place(fields));
             case "erase" -> new ShelfEvent.Erased(id, at);
             default -> throw new BadField("type", "is no event of the shelf: " + type);
         };

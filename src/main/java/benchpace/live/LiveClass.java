@@ -64,7 +64,7 @@ public final class LiveClass {
         this.corrected = List.copyOf(corrected);
         this.undone = Set.copyOf(undone);
         Map<String, Long> ids = new HashMap<>();
-        history.forEach(r -> ids.put(r.commandId(), r.seq()));
+        history.stream().skip(1).forEach(r -> ids.put(r.commandId(), r.seq()));
         this.seqOfCommand = Map.copyOf(ids);
     }
 
@@ -135,7 +135,7 @@ public final class LiveClass {
         return undone.contains(seq);
     }
 
-    /** The event that this command became, if it did. */
+    /** The event that this command became, if it did. The creation was no command. */
     public OptionalLong seqOf(String commandId) {
         Long seq = seqOfCommand.get(commandId);
         return seq == null ? OptionalLong.empty() : OptionalLong.of(seq);

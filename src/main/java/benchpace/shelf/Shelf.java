@@ -3,6 +3,7 @@ package benchpace.shelf;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -15,13 +16,18 @@ import java.util.stream.Stream;
 
 /** The pickup shelf: every candle that was ever put there, folded from the events. Immutable. */
 public final class Shelf {
-    private static final Shelf EMPTY = new Shelf(new TreeMap<>(), 0);
+    private static final Shelf EMPTY = new Shelf(new TreeMap<>(), new TreeMap<>(), 0);
 
     private final TreeMap<EntryId, ShelfEntry> entries;
+    private final TreeMap<EntryId, TakenBack> takenBack;
     private final long lastId;
 
-    private Shelf(TreeMap<EntryId, ShelfEntry> entries, long lastId) {
+    /** A candle that was taken back, and when. */
+    record TakenBack(ShelfEntry entry, Instant at) { }
+
+    private Shelf(TreeMap<EntryId, ShelfEntry> entries, TreeMap<EntryId, TakenBack> takenBack, long lastId) {
         this.entries = entries;
+        this.takenBack = takenBack;
         this.lastId = lastId;
     }
 
@@ -31,18 +37,20 @@ public final class Shelf {
 
     public static Shelf of(Collection<ShelfEvent> events) {
         TreeMap<EntryId, ShelfEntry> entries = new TreeMap<>();
-        events.forEach(event -> fold(entries, event));
-        return new Shelf(entries, events.stream().mapToLong(e -> e.entry().value()).max().orElse(0));
+        TreeMap<EntryId, TakenBack> takenBack = new TreeMap<>();
+        events.forEach(event -> fold(entries, takenBack, event));
+        return new Shelf(entries, takenBack, events.stream().mapToLong(e -> e.entry().value()).max().orElse(0));
     }
 
     /** The shelf after one more event. */
     public Shelf after(ShelfEvent event) {
         TreeMap<EntryId, ShelfEntry> next = new TreeMap<>(entries);
-        fold(next, event);
-        return new Shelf(next, Math.max(lastId, event.entry().value()));
+        TreeMap<EntryId, TakenBack> nextTaken = new TreeMap<>(takenBack);
+        fold(next, nextTaken, event);
+        return new Shelf(next, nextTaken, Math.max(lastId, event.entry().value()));
     }
 
-    private static void fold(Map<EntryId, ShelfEntry> entries, ShelfEvent event) {
+    private static void fold(Map<EntryId, ShelfEntry> entries, Map<EntryId, TakenBack> takenBack, ShelfEvent event) {
         if (event instanceof ShelfEvent.Placed e) {
             entries.put(e.entry(), new ShelfEntry(e.entry(), e.classId(), e.seat(), e.place(), e.readyFrom(),
                     e.collectBy(), e.claim(), e.name(), e.at(), ShelfEntry.NOT_YET));
@@ -53,8 +61,13 @@ public final class Shelf {
         } else if (event instanceof ShelfEvent.Moved e) {
             entries.computeIfPresent(e.entry(), (id, old) -> old.at(e.to()));
         } else if (event instanceof ShelfEvent.TakenBack e) {
-            entries.remove(e.entry());
+            Optional.ofNullable(entries.remove(e.entry()))
+                    .ifPresent(old -> takenBack.put(e.entry(), new TakenBack(old, e.at())));
+        } else if (event instanceof ShelfEvent.PutBack e) {
+            Optional.ofNullable(takenBack.remove(e.entry()))
+                    .ifPresent(old -> entries.put(e.entry(), old.entry().at(e.place())));
         } else if (event instanceof ShelfEvent.Erased e) {
+            takenBack.computeIfPresent(e.entry(), (id, old) -> new TakenBack(old.entry().withoutWords(), old.at()));
             entries.computeIfPresent(e.entry(), (id, old) -> old.withoutWords());
         }
     }
@@ -73,6 +86,11 @@ public final class Shelf {
         return Optional.ofNullable(entries.get(id));
     }
 
+    /** The candles that were taken back, by number. */
+    Map<EntryId, TakenBack> takenBack() {
+        return Collections.unmodifiableMap(takenBack);
+    }
+
     public Optional<ShelfEntry> standingAt(ShelfPlace place) {
         return standing().filter(e -> e.place().equals(place)).findFirst();
     }
@@ -84,7 +102,8 @@ public final class Shelf {
 
     /** The claim words that a new one must differ from: all not yet erased, as collecting may be undone. */
     public Set<ClaimWord> takenWords() {
-        return entries.values().stream().flatMap(e -> e.claimWord().stream()).collect(Collectors.toSet());
+        return Stream.concat(entries.values().stream(), takenBack.values().stream().map(TakenBack::entry))
+                .flatMap(e -> e.claimWord().stream()).collect(Collectors.toSet());
     }
 
     /** Free places, those on a shelf where candles of this class already stand first, else in the layout's order. */

@@ -33,8 +33,8 @@ public sealed interface ShelfEvent {
         }
 
         /**
-         * The same event without name and claim word: what a log must put in its place once {@link Erased} or
-         * {@link TakenBack} was recorded, as erasing what is still written elsewhere is no erasing.
+         * The same event without name and claim word: what a log must put in its place once {@link Erased} was
+         * recorded, as erasing what is still written elsewhere is no erasing.
          */
         public Placed withoutWords() {
             return new Placed(entry, at, classId, seat, place, readyFrom, collectBy, new Claim.Erased(), "");
@@ -50,9 +50,15 @@ public sealed interface ShelfEvent {
     /** It stands somewhere else now. */
     record Moved(EntryId entry, Instant at, ShelfPlace to) implements ShelfEvent { }
 
-    /** It was not left there after all: its guest stayed, or it was put there by mistake. Its words are erased. */
+    /**
+     * It was not left there after all: its guest stayed, or it was put there by mistake. Its words are kept as long as
+     * those of a collected one, as that may have been the mistake.
+     */
     record TakenBack(EntryId entry, Instant at) implements ShelfEvent { }
 
-    /** Its name and claim word were erased; the fact that it was here and collected stays. */
+    /** It was left there after all, with the word it had; it stands at {@code place}. */
+    record PutBack(EntryId entry, Instant at, ShelfPlace place) implements ShelfEvent { }
+
+    /** Its name and claim word were erased; the fact that it was here, and collected or taken back, stays. */
     record Erased(EntryId entry, Instant at) implements ShelfEvent { }
 }

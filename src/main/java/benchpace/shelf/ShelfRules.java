@@ -3,6 +3,7 @@ package benchpace.shelf;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import benchpace.plan.SeatNumber;
 
@@ -85,6 +86,31 @@ public final class ShelfRules {
                 : ShelfDecision.accept(new ShelfEvent.TakenBack(id, now));
     }
 
+    /**
+     * Puts a candle that was taken back where it stood, with the word it had; if that place was given away, on another
+     * free one.
+     */
+    public ShelfDecision putBack(Shelf shelf, EntryId id, Instant now) {
+        Shelf.TakenBack taken = shelf.takenBack().get(id);
+        if (taken == null) {
+            return ShelfDecision.refuse(new ShelfRefusal.NoSuchEntry(id));
+        }
+        ShelfEntry entry = taken.entry();
+        if (entry.erased()) {
+            return ShelfDecision.refuse(new ShelfRefusal.WordsErased(id));
+        }
+        Optional<ShelfEntry> again = shelf.standing().filter(e -> e.classId().equals(entry.classId())
+                && e.seat().equals(entry.seat())).findFirst();
+        if (again.isPresent()) {
+            return ShelfDecision.refuse(new ShelfRefusal.AlreadyOnShelf(again.get().id(), again.get().place()));
+        }
+        Optional<ShelfRefusal> given = whyNotAt(shelf, entry.place());
+        return given.isEmpty() ? ShelfDecision.accept(new ShelfEvent.PutBack(id, now, entry.place()))
+                : shelf.suggest(layout, entry.classId(), 1).stream().findFirst()
+                        .map(p -> ShelfDecision.accept(new ShelfEvent.PutBack(id, now, p)))
+                        .orElseGet(() -> ShelfDecision.refuse(given.get()));
+    }
+
     /** Takes a collection back; the candle stands at its old place again, if that is free. */
     public ShelfDecision undo(Shelf shelf, EntryId id, Instant now) {
         return shelf.entry(id).map(e -> undo(shelf, id, e.place(), now))
@@ -128,11 +154,13 @@ public final class ShelfRules {
                 .orElseGet(() -> ShelfDecision.accept(new ShelfEvent.Moved(id, now, to)));
     }
 
-    /** The erasures that are due: names and words of candles collected long enough ago. */
+    /** The erasures that are due: names and words of candles collected or taken back long enough ago. */
     public List<ShelfEvent> erasuresDue(Shelf shelf, Instant now) {
-        return shelf.entries().stream().filter(e -> e.collected() && !e.erased())
-                .filter(e -> !e.collectedAt().plus(settings.eraseAfter()).isAfter(now))
-                .<ShelfEvent>map(e -> new ShelfEvent.Erased(e.id(), now)).toList();
+        Stream<EntryId> collected = shelf.entries().stream().filter(e -> e.collected() && !e.erased())
+                .filter(e -> !e.collectedAt().plus(settings.eraseAfter()).isAfter(now)).map(ShelfEntry::id);
+        Stream<EntryId> takenBack = shelf.takenBack().values().stream().filter(t -> !t.entry().erased())
+                .filter(t -> !t.at().plus(settings.eraseAfter()).isAfter(now)).map(t -> t.entry().id());
+        return Stream.concat(collected, takenBack).<ShelfEvent>map(id -> new ShelfEvent.Erased(id, now)).toList();
     }
 
     private Optional<ShelfRefusal> whyNotAt(Shelf shelf, ShelfPlace place) {

@@ -8,7 +8,7 @@ import java.time.Instant;
  *
  * @param readyMargin      added to the late end of a candle's range before it counts as ready to fetch
  * @param collectWithin    from ready on, how long a candle is kept
- * @param eraseAfter       how long after collection the name and the word are kept
+ * @param eraseAfter       how long after collection, or after a candle was taken back, name and word are kept
  */
 public record ShelfSettings(Duration readyMargin, Duration collectWithin, Duration eraseAfter) {
     /** 30 minutes' margin, two weeks to collect, names and words kept 7 days after collection. */

@@ -1,5 +1,7 @@
 package benchpace.store;
 
+import java.lang.System.Logger;
+import java.lang.System.Logger.Level;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.ResultSet;
@@ -20,7 +22,9 @@ import org.sqlite.SQLiteException;
 public final class Database implements AutoCloseable {
     /** The file's name in the data folder. */
     public static final String FILE = "benchpace.db";
+    private static final Logger LOG = System.getLogger(Database.class.getName());
     private static final int BUSY_MILLIS = 5_000;
+    private static final int BRIEFLY_BUSY_MILLIS = 100;
     private static final int IDLE_READERS = 4;
 
     private final Path file;
@@ -123,16 +127,31 @@ public final class Database implements AutoCloseable {
 
     /**
      * Brings everything into the file itself and cuts the write-ahead log to nothing, so that what was erased does not
-     * stand there any more. A reader under way may keep it; then the next call, or closing, does it.
+     * stand there any more. Whatever comes of it, what was written before stays written. A reader under way may keep
+     * it; then the next call, or closing, does it.
+     *
+     * @return whether it is empty now; it does not wait long for that, as taps wait meanwhile
      */
-    void emptyWriteAheadLog() {
+    boolean emptyWriteAheadLog() {
         writing.lock();
-        try (Statement statement = writer.createStatement()) {
-            statement.execute("pragma wal_checkpoint(truncate)");
-        } catch (SQLException e) {
-            throw failure(e);
+        try {
+            return writer != null && emptied(writer);
         } finally {
             writing.unlock();
+        }
+    }
+
+    private static boolean emptied(Connection connection) {
+        try (Statement statement = connection.createStatement()) {
+            statement.execute("pragma busy_timeout = " + BRIEFLY_BUSY_MILLIS);
+            try (ResultSet row = statement.executeQuery("pragma wal_checkpoint(truncate)")) {
+                return row.next() && row.getInt(1) == 0;
+            } finally {
+                statement.execute("pragma busy_timeout = " + BUSY_MILLIS);
+            }
+        } catch (SQLException e) {
+            LOG.log(Level.WARNING, "the write-ahead log could not be emptied; it is tried again later", e);
+            return false;
         }
     }
 

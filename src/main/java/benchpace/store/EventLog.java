@@ -1,6 +1,7 @@
 package benchpace.store;
 
 import benchpace.live.Recorded;
+import java.time.Instant;
 import java.util.List;
 
 /** The events of every class, in order, for good. */
@@ -9,7 +10,8 @@ public interface EventLog {
     /** Every class there is, the earliest created first. */
     List<String> classIds();
 
-    boolean exists(String classId);
+    /** The last instant written down in any class; 1970 if there is none. */
+    Instant lastRecorded();
 
     /**
      * All events of a class, from 1 without gaps; empty if there is no such class.

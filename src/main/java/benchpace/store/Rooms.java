@@ -15,6 +15,8 @@ import java.util.Optional;
  * room starts from, and what a class started from stays as it was, whatever is learned or reset meanwhile.
  */
 public final class Rooms {
+    /** Stands for the last event of a lesson that was forgotten with its room. */
+    public static final long FORGOTTEN = -1;
     private static final String FIT = "log_loss_mean, log_loss_sd, ready_mean, ready_sd, observations";
 
     /**
@@ -69,7 +71,7 @@ public final class Rooms {
         }).map(RoomFit::forNextClass).orElseGet(RoomFit::untaught);
     }
 
-    /** The event up to which a class's lesson was drawn; 0 if never. */
+    /** The event up to which a class's lesson was drawn; 0 if never, {@link #FORGOTTEN} if it is not to count. */
     public long lessonSeq(String classId) {
         return database.read(connection -> {
             try (PreparedStatement select = connection.prepareStatement(
@@ -83,13 +85,16 @@ public final class Rooms {
     }
 
     /**
-     * Keeps what a class taught, in place of an earlier lesson of the same class.
+     * Keeps what a class taught, in place of an earlier lesson of the same class; nothing if that was forgotten.
      *
      * @param lesson empty if it taught nothing
      * @param seq    the class's last event that it rests on
      */
     public void learn(String classId, String room, Optional<RoomFit> lesson, long seq, Instant now) {
         database.write(connection -> {
+            if (forgotten(connection, classId)) {
+                return 0;
+            }
             long ordinal = ordinal(connection, classId, room);
             change(connection, "delete from room_lesson where class_id = ?", classId);
             if (lesson.isPresent()) {
@@ -105,6 +110,16 @@ public final class Rooms {
             }
             return change(connection, "update class_prior set lesson_seq = ? where class_id = ?", seq, classId);
         });
+    }
+
+    private static boolean forgotten(Connection connection, String classId) throws SQLException {
+        try (PreparedStatement select = connection.prepareStatement(
+                "select 1 from class_prior where class_id = ? and lesson_seq = " + FORGOTTEN)) {
+            select.setString(1, classId);
+            try (ResultSet row = select.executeQuery()) {
+                return row.next();
+            }
+        }
     }
 
     private static long ordinal(Connection connection, String classId, String room) throws SQLException {
@@ -136,9 +151,18 @@ public final class Rooms {
         });
     }
 
-    /** Forgets what a room has taught. @return whether there was anything to forget */
+    /**
+     * Forgets what a room has taught. Classes whose lesson was drawn before teach it nothing again, whatever is noted
+     * in them later.
+     *
+     * @return whether there was anything to forget
+     */
     public boolean reset(String room) {
-        return database.write(connection -> change(connection, "delete from room_lesson where room = ?", room)) > 0;
+        return database.write(connection -> {
+            change(connection, "update class_prior set lesson_seq = " + FORGOTTEN
+                    + " where room = ? and lesson_seq > 0", room);
+            return change(connection, "delete from room_lesson where room = ?", room);
+        }) > 0;
     }
 
     private static Optional<RoomFit> one(Connection connection, String sql, String key) throws SQLException {

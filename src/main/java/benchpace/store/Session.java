@@ -8,4 +8,4 @@ import java.time.Instant;
  * @param role  what it may do, as the access check names it
  * @param label what people read: a device, or a helper's initials; may be empty
  */
-public record Session(String role, String label, Instant created, Instant lastSeen) { }
+public record Session(String role, String label, Instant created) { }

@@ -11,7 +11,9 @@ import java.util.Optional;
 
 /**
  * Who has been let in, kept over restarts. Tokens are made and judged elsewhere; here only their SHA-256 (FIPS 180-4)
- * is kept, so that a stolen data folder opens no door. That needs no salt, as tokens are long and random.
+ * is kept, so that a paired device's token cannot be read from a stolen data folder. That needs no salt, as tokens are
+ * long and random. The folder is to be guarded all the same: what {@link Settings} keeps, the helpers' key and the
+ * secret of the guests' codes among it, stands there in clear.
  */
 public final class Sessions {
     private final Database database;
@@ -29,29 +31,24 @@ public final class Sessions {
         String hash = hash(token);
         return database.read(connection -> {
             try (PreparedStatement select = connection.prepareStatement(
-                    "select role, label, created_ms, last_seen_ms from session where token_hash = ?")) {
+                    "select role, label, created_ms from session where token_hash = ?")) {
                 select.setString(1, hash);
                 try (ResultSet row = select.executeQuery()) {
                     return row.next() ? Optional.of(new Session(row.getString(1), row.getString(2),
-                            Instant.ofEpochMilli(row.getLong(3)), Instant.ofEpochMilli(row.getLong(4))))
+                            Instant.ofEpochMilli(row.getLong(3))))
                             : Optional.empty();
                 }
             }
         });
     }
 
-    /** Notes that the device is still in use. Costs a write to disk: not for every request. */
-    public void seen(String token, Instant now) {
-        change("update session set last_seen_ms = ? where token_hash = ?", now.toEpochMilli(), hash(token));
-    }
-
     public void remove(String token) {
         change("delete from session where token_hash = ?", hash(token));
     }
 
-    /** Forgets every device not seen since then. @return how many */
-    public int prune(Instant notSeenSince) {
-        return change("delete from session where last_seen_ms < ?", notSeenSince.toEpochMilli());
+    /** Forgets every device let in before then. @return how many */
+    public int prune(Instant before) {
+        return change("delete from session where created_ms < ?", before.toEpochMilli());
     }
 
     private int change(String sql, Object... values) {

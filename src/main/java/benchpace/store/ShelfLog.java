@@ -18,13 +18,19 @@ import java.util.Optional;
 /**
  * What happened at the pickup shelf, in the table {@code shelf_event}. Only added to, but for one thing: with the event
  * that erases a guest's words they are overwritten where they were written down, in the same transaction, and the
- * write-ahead log is emptied, so that they are nowhere in the file any more.
+ * write-ahead log is emptied as soon as no reader holds it: at once, with a later event of the shelf, or at closing.
+ *
+ * <p>What is erased is the claim word, and the name that was given for the shelf. What remains is the fact that a
+ * candle of that seat was here, its places and times. A first name that the guest let stand in the class itself is not
+ * of the shelf: it remains in the class's own events, which are never changed, as does whatever was written in notes;
+ * and so it does in copies that somebody made of the file before.
  */
 public final class ShelfLog {
     private static final String INSERT = "insert into shelf_event (seq, command_id, entry, type, at_ms, payload) "
             + "values ((select coalesce(max(seq), 0) + 1 from shelf_event), ?, ?, ?, ?, ?)";
 
     private final Database database;
+    private volatile boolean toEmpty;
 
     public ShelfLog(Database database) {
         this.database = database;
@@ -80,15 +86,15 @@ public final class ShelfLog {
             for (int i = 0; i < events.size(); i++) {
                 ShelfEvent event = events.get(i);
                 insert(connection, i == 0 ? commandId : commandId + "/" + i, event);
-                if (event instanceof ShelfEvent.Erased || event instanceof ShelfEvent.TakenBack) {
+                if (event instanceof ShelfEvent.Erased) {
                     erase(connection, event.entry());
                     erased = true;
                 }
             }
             return erased;
         });
-        if (erases) {
-            database.emptyWriteAheadLog();
+        if (erases || toEmpty) {
+            toEmpty = !database.emptyWriteAheadLog();
         }
     }
 

@@ -42,12 +42,12 @@ public final class SqliteEventLog implements EventLog {
         });
     }
 
-    @Override public boolean exists(String classId) {
+    @Override public Instant lastRecorded() {
         return database.read(connection -> {
             try (PreparedStatement select = connection.prepareStatement(
-                    "select 1 from event where class_id = ? and seq = 1")) {
-                select.setString(1, classId);
-                return any(select);
+                    "select coalesce(max(recorded_ms), 0) from event");
+                 ResultSet row = select.executeQuery()) {
+                return Instant.ofEpochMilli(row.getLong(1));
             }
         });
     }

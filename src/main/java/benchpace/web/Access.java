@@ -1,6 +1,7 @@
 package benchpace.web;
 
 import benchpace.files.Json;
+import benchpace.store.Session;
 import benchpace.store.Sessions;
 import benchpace.web.screen.Role;
 import benchpace.web.screen.Viewer;
@@ -13,8 +14,9 @@ import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Consumer;
 
 /**
  * Who may do what. A device is paired once, by the one-time key of a link or by a PIN, and then carries a random token
@@ -41,6 +43,7 @@ public final class Access {
         this.instructorPin = instructorPin;
         this.helperPin = helperPin;
         this.helperKey = helperKey;
+        sessions.prune(clock.instant().minus(STAYS)); // they open nothing any more
     }
 
     /** A key that pairs one instructor's device and is then spent. */
@@ -65,10 +68,18 @@ public final class Access {
     /** Who is asking; a guest if the request carries no valid token. */
     Viewer viewer(Context ctx) {
         return token(ctx)
-                .flatMap(sessions::find)
-                .filter(s -> s.created().plus(STAYS).isAfter(clock.instant()))
+                .flatMap(this::session)
                 .map(s -> new Viewer(Role.valueOf(s.role().toUpperCase(Locale.ROOT)), s.label()))
                 .orElse(Viewer.GUEST);
+    }
+
+    private Optional<Session> session(String token) {
+        return sessions.find(token).filter(s -> s.created().plus(STAYS).isAfter(clock.instant()));
+    }
+
+    /** What names the device that is asking; empty if it is not paired. */
+    Optional<String> device(Context ctx) {
+        return token(ctx).filter(t -> session(t).isPresent());
     }
 
     /** @throws Refused if the device is not paired */
@@ -98,7 +109,7 @@ public final class Access {
         if (pin.isEmpty() && key.isEmpty()) {
             throw new Refused(Problem.unprocessable("\"pin\" is missing."));
         }
-        Role role = (key.isEmpty() ? byPin(pin, ctx, now) : byKey(key)).orElseThrow(() ->
+        Role role = (key.isEmpty() ? byPin(pin, ctx, now) : byKey(key, ctx.ip())).orElseThrow(() ->
                 new Refused(new Problem(401, "wrong-pin", "The PIN or link is not right",
                         "That PIN or link is not right, or the link was used before.")));
         String initials = role == Role.HELPER ? initials(body) : "";
@@ -109,29 +120,28 @@ public final class Access {
     }
 
     /** Keys are far too long to guess, so they open while PINs have to wait. */
-    private Optional<Role> byKey(String key) {
+    private Optional<Role> byKey(String key, String address) {
         if (oneTimeKeys.remove(key)) {
+            throttle.clear(address);
             return Optional.of(Role.INSTRUCTOR);
         }
         return Secrets.same(helperKey, key) ? Optional.of(Role.HELPER) : Optional.empty();
     }
 
     private Optional<Role> byPin(String pin, Context ctx, Instant now) {
-        String address = ctx.ip();
-        throttle.wait(address, now).ifPresent(wait -> {
+        Throttle.Try tried = throttle.attempt(ctx.ip(), now, () -> whose(pin));
+        tried.pause().ifPresent(wait -> {
             long seconds = Math.max(1, wait.toSeconds() + 1);
             ctx.header("Retry-After", Long.toString(seconds));
             throw new Refused(new Problem(429, "too-many-tries", "Too many wrong PINs",
                     "Wait " + seconds + " seconds, or open the link from the board's console."));
         });
-        Optional<Role> role = Secrets.same(instructorPin, pin) ? Optional.of(Role.INSTRUCTOR)
+        return tried.role();
+    }
+
+    private Optional<Role> whose(String pin) {
+        return Secrets.same(instructorPin, pin) ? Optional.of(Role.INSTRUCTOR)
                 : Secrets.same(helperPin, pin) ? Optional.of(Role.HELPER) : Optional.empty();
-        if (role.isPresent()) {
-            throttle.right(address);
-        } else {
-            throttle.wrong(address, now);
-        }
-        return role;
     }
 
     private static String initials(JsonNode body) {
@@ -141,9 +151,12 @@ public final class Access {
         return letters.isEmpty() ? "H" : letters.toUpperCase(Locale.ROOT);
     }
 
-    /** POST /api/unpair: forgets this device. */
-    void unpair(Context ctx) {
-        token(ctx).ifPresent(sessions::remove);
+    /** POST /api/unpair: forgets this device. @param forgotten is told what named it */
+    void unpair(Context ctx, Consumer<String> forgotten) {
+        token(ctx).ifPresent(token -> {
+            sessions.remove(token);
+            forgotten.accept(token);
+        });
         ctx.removeCookie(COOKIE, "/");
         ctx.status(204);
     }

@@ -39,7 +39,7 @@ final class ClassesApi {
     private final Map<String, Plan> plans;
     private final Access access;
     private final Streams streams;
-    private final ShelfBoard shelf;
+    private final ShelfFollows follows;
     private final InstantSource clock;
 
     ClassesApi(Boards boards, Map<String, Plan> plans, Access access, Streams streams, ShelfBoard shelf,
@@ -48,7 +48,7 @@ final class ClassesApi {
         this.plans = plans;
         this.access = access;
         this.streams = streams;
-        this.shelf = shelf;
+        this.follows = new ShelfFollows(shelf);
         this.clock = clock;
     }
 
@@ -62,10 +62,8 @@ final class ClassesApi {
         Reads.route(routes, "/api/classes/{id}/stream", ctx -> streams.serve(ctx, board(ctx)));
     }
 
-    ClassBoard board(Context ctx) {
-        String id = ctx.pathParam("id");
-        return boards.find(id).orElseThrow(() -> new Refused(new Problem(404, "no-such-class",
-                "There is no such class", "There is no class of that address; it may have been a demo class.")));
+    private ClassBoard board(Context ctx) {
+        return AskedClass.of(ctx, boards);
     }
 
     private void plans(Context ctx) {
@@ -189,21 +187,10 @@ final class ClassesApi {
             throw new Refused(RefusalWords.of(board.live(), refused.reason()));
         }
         Answer.Recorded recorded = (Answer.Recorded) answer;
-        boolean back = !recorded.duplicate() && backOnSeat(board, command)
-                .filter(seat -> shelf.guestIsBack("back." + board.id() + "." + recorded.seq(), board.id(), seat))
-                .isPresent();
+        ShelfFollows.Followed followed = follows.after(board, recorded.seq());
         Bodies.send(ctx, 200, Json.object().put("seq", recorded.seq()).put("duplicate", recorded.duplicate())
-                .put("offTheShelf", back));
-    }
-
-    /** The seat whose guest did not leave after all, or came back: its candle does not wait on the shelf. */
-    private static Optional<SeatNumber> backOnSeat(ClassBoard board, Command command) {
-        if (command.wish() instanceof ClassEvent.SeatArrived arrived) {
-            return Optional.of(arrived.seat());
-        }
-        return command.wish() instanceof ClassEvent.Undone undone
-                && board.live().history().get((int) undone.seq() - 1).event() instanceof ClassEvent.SeatLeft left
-                ? Optional.of(left.seat()) : Optional.empty();
+                .put("offTheShelf", followed == ShelfFollows.Followed.OFF)
+                .put("onTheShelf", followed == ShelfFollows.Followed.ON));
     }
 
     private static String by(Viewer viewer) {

@@ -64,10 +64,21 @@ final class Guard {
             boolean cookie = ctx.header("Cookie") != null;
             return site != null ? !site.equals("same-origin") && !site.equals("none") : cookie;
         }
+        return !own(origin, host);
+    }
+
+    /** Whether the request names this board's own page as its origin, as browsers do with every form they send. */
+    static boolean namesOwnOrigin(Context ctx) {
+        String origin = ctx.header("Origin");
+        String host = ctx.header("Host");
+        return origin != null && host != null && own(origin, host);
+    }
+
+    private static boolean own(String origin, String host) {
         try {
-            return !host.equalsIgnoreCase(URI.create(origin).getAuthority());
+            return host.equalsIgnoreCase(URI.create(origin).getAuthority());
         } catch (IllegalArgumentException e) {
-            return true;
+            return false;
         }
     }
 }

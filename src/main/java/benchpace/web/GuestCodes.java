@@ -51,9 +51,10 @@ public final class GuestCodes {
     /** The seat a code stands for, if it is one of ours. */
     Optional<Place> place(String code, Boards boards) {
         for (ClassBoard board : boards.all()) {
-            if (known.add(board.id())) {
+            if (!known.contains(board.id())) { // known only once its codes are: two that scan at once both find theirs
                 board.live().seats().stream().map(Seat::number)
                         .forEach(seat -> places.put(code(board.id(), seat), new Place(board.id(), seat)));
+                known.add(board.id());
             }
         }
         return Optional.ofNullable(places.get(code));

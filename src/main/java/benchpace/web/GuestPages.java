@@ -14,7 +14,6 @@ import benchpace.web.screen.Screens;
 import benchpace.web.screen.StartView;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.net.URI;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
@@ -80,7 +79,7 @@ final class GuestPages {
         }
         requireRest(ctx);
         Instant now = clock.instant();
-        Answer answer = board(place).submit(new Command("guest-" + Secrets.token(), "guest", now,
+        Answer answer = board(place).submit(new Command(Command.own("guest.") + Secrets.token(), "guest", now,
                 new ClassEvent.DoneHinted(place.seat(), new StepId(step))));
         if (answer instanceof Answer.Refused refused) {
             throw new Refused(RefusalWords.of(board(place).live(), refused.reason()));
@@ -88,17 +87,9 @@ final class GuestPages {
         ctx.redirect("/g/" + ctx.pathParam("code"), io.javalin.http.HttpStatus.SEE_OTHER);
     }
 
-    /** Browsers name the page's origin with every form they send; nothing else has a form to send here. */
+    /** Nothing but the page has a form to send here. */
     private static void requireOwnPage(Context ctx) {
-        String origin = ctx.header("Origin");
-        String host = ctx.header("Host");
-        boolean own;
-        try {
-            own = origin != null && host != null && host.equalsIgnoreCase(URI.create(origin).getAuthority());
-        } catch (IllegalArgumentException e) {
-            own = false;
-        }
-        if (!own) {
+        if (!Guard.namesOwnOrigin(ctx)) {
             throw new Refused(new Problem(403, "foreign-origin", "The request comes from another site",
                     "Only the page behind the code on the table may do that."));
         }
@@ -123,8 +114,7 @@ final class GuestPages {
     /** One code a seat, to be cut out and laid on the table. */
     private void sheet(Context ctx) {
         access.instructor(ctx);
-        ClassBoard board = boards.find(ctx.pathParam("id")).orElseThrow(() -> new Refused(Problem.notFound(
-                "There is no class of that address. The start page lists those there are.")));
+        ClassBoard board = AskedClass.of(ctx, boards);
         ClassView view = board.view();
         List<CodeSheet.Card> cards = view.seats().stream().map(seat -> {
             String url = reachable.get() + "g/" + codes.code(view.id(), new SeatNumber(seat.seat()));

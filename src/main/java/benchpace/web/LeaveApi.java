@@ -1,6 +1,7 @@
 package benchpace.web;
 
 import benchpace.board.Answer;
+import benchpace.board.Boards;
 import benchpace.board.CandleClock;
 import benchpace.board.ClassBoard;
 import benchpace.board.ClassView;
@@ -31,14 +32,14 @@ import java.util.Optional;
 final class LeaveApi {
     private static final int LONGEST_NAME = 60;
 
-    private final ClassesApi classes;
+    private final Boards boards;
     private final ShelfBoard shelf;
     private final ShelfApi shelfApi;
     private final Access access;
     private final ZoneId zone;
 
-    LeaveApi(ClassesApi classes, ShelfBoard shelf, ShelfApi shelfApi, Access access, ZoneId zone) {
-        this.classes = classes;
+    LeaveApi(Boards boards, ShelfBoard shelf, ShelfApi shelfApi, Access access, ZoneId zone) {
+        this.boards = boards;
         this.shelf = shelf;
         this.shelfApi = shelfApi;
         this.access = access;
@@ -51,7 +52,7 @@ final class LeaveApi {
 
     private void leave(Context ctx) {
         access.instructor(ctx);
-        ClassBoard board = classes.board(ctx);
+        ClassBoard board = AskedClass.of(ctx, boards);
         SeatView seat = seat(board.view(), ctx.pathParam("seat"));
         CandleClock candle = seat.candle().orElseThrow(() -> new Refused(new Problem(409, "not-poured",
                 "Nothing is poured yet", "Seat " + seat.seat() + " has no candle of its own to put on the shelf.")));
@@ -69,22 +70,30 @@ final class LeaveApi {
         if (outcome instanceof Outcome.Refused refused) {
             throw new Refused(ShelfWords.of(refused.why(), zone));
         }
-        boolean left = leave(board, seat, "leave." + commandId);
-        ShelfEntry entry = ((Outcome.Done) outcome).entry().orElseThrow(() -> new Refused(new Problem(409,
+        Outcome.Done done = (Outcome.Done) outcome;
+        boolean left = leave(shelf, board, seat, commandId, !done.duplicate());
+        ShelfEntry entry = done.entry().orElseThrow(() -> new Refused(new Problem(409,
                 "taken-back", "It was taken back", "This candle was put on the shelf and taken back since.")));
         Bodies.send(ctx, 201, EntryJson.of(entry, shelf.now(), shelfApi::className).put("left", left));
     }
 
-    /** A class that is over, or a seat that has left already, does not keep a candle from the shelf. */
-    private boolean leave(ClassBoard board, SeatView seat, String commandId) {
+    /**
+     * A class that is over, or a seat that has left already, does not keep a candle from the shelf.
+     *
+     * @param seat as it was seen; it may have left meanwhile
+     * @param put  whether this request put the candle there: what another one put is not its to take back
+     */
+    static boolean leave(ShelfBoard shelf, ClassBoard board, SeatView seat, String commandId, boolean put) {
         if (seat.mark() == SeatView.Mark.LEFT || board.live().closedAt().isPresent()) {
             return seat.mark() == SeatView.Mark.LEFT;
         }
         SeatNumber number = new SeatNumber(seat.seat());
-        Answer answer = board.submit(new Command(commandId, "instructor", shelf.now(),
+        Answer answer = board.submit(new Command(Command.own("leave." + commandId), "instructor", shelf.now(),
                 new ClassEvent.SeatLeft(number)));
-        if (answer instanceof Answer.Refused refused && !(refused.reason() instanceof Refusal.NotAtTable)) {
-            shelf.guestIsBack("back." + commandId, board.id(), number);
+        if (answer instanceof Answer.Refused refused && !(refused.reason() instanceof Refusal.AlreadySo)) {
+            if (put) {
+                shelf.guestIsBack(Command.own("back." + commandId), board.id(), number, shelf.now());
+            }
             throw new Refused(RefusalWords.of(board.live(), refused.reason()));
         }
         return true;

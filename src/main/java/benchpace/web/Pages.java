@@ -62,8 +62,7 @@ final class Pages {
     }
 
     private ClassBoard board(Context ctx) {
-        return boards.find(ctx.pathParam("id")).orElseThrow(() -> new Refused(Problem.notFound(
-                "There is no class of that address. The start page lists those there are.")));
+        return AskedClass.of(ctx, boards);
     }
 
     private void page(Context ctx, ScreenKind kind) {
@@ -126,7 +125,13 @@ final class Pages {
         html(ctx, screens.start(new StartView(role, viewer.initials(), classes, instructor ? choices : List.of(),
                 Optional.of(new StartView.Link(address, QrCode.modules(address))),
                 instructor ? Optional.of(new StartView.Link(helpers, QrCode.modules(helpers))) : Optional.empty(),
-                notice)));
+                notice.isEmpty() && instructor ? leftOut() : notice)));
+    }
+
+    private String leftOut() {
+        int out = boards.unreadable().size();
+        return out == 0 ? "" : out == 1 ? "One class cannot be read back and is left out; the log says why."
+                : out + " classes cannot be read back and are left out; the log says why.";
     }
 
     private StartView.ClassRow row(ClassBoard board) {

@@ -53,7 +53,7 @@ public final class Server implements AutoCloseable {
     Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
            ShelfBoard shelf, Map<String, Plan> plans, Access access, GuestCodes codes, InstantSource clock,
            ZoneId zone, StreamLimits limits) {
-        streams = new Streams(clock, limits);
+        streams = new Streams(clock, limits, access);
         Screens screens = new Screens();
         Guard guard = new Guard(Addresses.names(hostNames));
         javalin = Javalin.create(config -> {
@@ -61,18 +61,18 @@ public final class Server implements AutoCloseable {
             RoutesConfig routes = config.routes;
             routes.before(guard::check);
             Reads.route(routes, "/health", ctx -> Bodies.send(ctx, 200, Json.object().put("status", "ok")
-                    .put("classes", boards.all().size()).put("screens", streams.count())));
+                    .put("classes", boards.all().size()).put("unreadable", boards.unreadable().size())
+                    .put("screens", streams.count())));
             routes.post("/api/pair", access::pair);
-            routes.post("/api/unpair", access::unpair);
+            routes.post("/api/unpair", ctx -> access.unpair(ctx, streams::end));
             routes.post("/api/instructor-keys", ctx -> {
                 access.instructor(ctx);
                 Bodies.send(ctx, 201, Json.object().put("key", access.newInstructorKey()));
             });
-            ClassesApi classes = new ClassesApi(boards, plans, access, streams, shelf, clock);
-            classes.routes(routes);
+            new ClassesApi(boards, plans, access, streams, shelf, clock).routes(routes);
             ShelfApi shelves = new ShelfApi(shelf, boards, access, zone);
             shelves.routes(routes);
-            new LeaveApi(classes, shelf, shelves, access, zone).routes(routes);
+            new LeaveApi(boards, shelf, shelves, access, zone).routes(routes);
             new ShelfPages(shelf, shelves, boards, access, screens, zone).routes(routes);
             new Pages(boards, plans, access, streams, screens, zone, () -> reachable.apply(port())).routes(routes);
             boards.lessons().ifPresent(l -> new CurePages(plans, l, access, screens, zone).routes(routes));

@@ -29,7 +29,7 @@ final class ShelfApi {
     private static final int SUGGESTIONS = 12;
     private static final int LONGEST_QUERY = 80;
     /** Room is left for what a command of the shelf leads to in a class. */
-    private static final int LONGEST_COMMAND_ID = Command.LONGEST_ID - 8;
+    private static final int LONGEST_COMMAND_ID = Command.LONGEST_ID - Command.own("leave.").length();
 
     private final ShelfBoard shelf;
     private final Boards boards;
@@ -178,6 +178,10 @@ final class ShelfApi {
         String id = Bodies.text(body, "commandId", LONGEST_COMMAND_ID).strip();
         if (id.isEmpty()) {
             throw new Refused(Problem.unprocessable("\"commandId\" is missing."));
+        }
+        if (Command.isOwn(id)) {
+            throw new Refused(Problem.unprocessable("\"commandId\" must not begin with \"board.\": the board gives "
+                    + "itself such ids."));
         }
         return id;
     }

@@ -53,8 +53,7 @@ final class ShelfPages {
     }
 
     private ClassBoard board(Context ctx) {
-        return boards.find(ctx.pathParam("id")).orElseThrow(() -> new Refused(Problem.notFound(
-                "There is no class of that address. The start page lists those there are.")));
+        return AskedClass.of(ctx, boards);
     }
 
     private void page(Context ctx) {

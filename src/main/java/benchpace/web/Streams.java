@@ -13,12 +13,13 @@ import java.io.UncheckedIOException;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
 import java.time.InstantSource;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 
 /**
@@ -31,9 +32,38 @@ final class Streams implements AutoCloseable {
 
     private final InstantSource clock;
     private final StreamLimits limits;
-    private final Set<Mailbox> open = ConcurrentHashMap.newKeySet();
+    private final Access access;
+    private final Set<Place> open = new HashSet<>();
 
-    Streams(InstantSource clock, StreamLimits limits) {
+    /** Holds one screen's place, from before its mailbox is there. @param device its pairing; empty for a stranger's */
+    private static final class Place {
+        private final Optional<String> device;
+        private final String address;
+        private Optional<Mailbox> mailbox = Optional.empty();
+        private boolean ended;
+
+        Place(Optional<String> device, String address) {
+            this.device = device;
+            this.address = address;
+        }
+
+        /** @return the mailbox; closed if the place was ended meanwhile */
+        synchronized Mailbox hold(Mailbox held) {
+            mailbox = Optional.of(held);
+            if (ended) {
+                held.close();
+            }
+            return held;
+        }
+
+        synchronized void end() {
+            ended = true;
+            mailbox.ifPresent(Mailbox::close);
+        }
+    }
+
+    Streams(InstantSource clock, StreamLimits limits, Access access) {
+        this.access = access;
         this.clock = clock;
         this.limits = limits;
     }
@@ -49,17 +79,52 @@ final class Streams implements AutoCloseable {
      * @param fragments what the screen shows of a view: event name to content; only changed ones are sent
      */
     void serve(Context ctx, ClassBoard board, Function<ClassView, Map<String, String>> fragments) {
-        if (open.size() >= limits.most()) {
-            throw new Refused(new Problem(503, "too-many-screens", "Too many screens are open",
-                    "Close some pages of this board and try again."));
-        }
         ctx.contentType(EventStream.MEDIA_TYPE);
         ctx.header("Cache-Control", "no-store");
         ctx.header("X-Accel-Buffering", "no");
         if (ctx.method() == HandlerType.HEAD) {
             return;
         }
-        ctx.future(() -> start(ctx, board, fragments));
+        Place place = enter(access.device(ctx), ctx.ip());
+        try {
+            ctx.future(() -> start(ctx, board, fragments, place));
+        } catch (RuntimeException | Error e) {
+            leave(place);
+            throw e;
+        }
+    }
+
+    /** Counts and enters in one step, so that many that come at once are not one too many. */
+    private Place enter(Optional<String> device, String address) {
+        synchronized (open) {
+            List<Place> strangers = open.stream().filter(p -> p.device.isEmpty()).toList();
+            boolean full = open.size() >= limits.most() || device.isEmpty() && (strangers.size() >= limits.strangers()
+                    || strangers.stream().filter(p -> p.address.equals(address)).count() >= limits.ofOneAddress());
+            if (full) {
+                throw new Refused(new Problem(503, "too-many-screens", "Too many screens are open",
+                        "Close some pages of this board and try again."));
+            }
+            Place place = new Place(device, address);
+            open.add(place);
+            return place;
+        }
+    }
+
+    private void leave(Place place) {
+        synchronized (open) {
+            open.remove(place);
+        }
+    }
+
+    /** Ends every screen of a device that is paired no more. */
+    void end(String device) {
+        places().stream().filter(p -> p.device.filter(device::equals).isPresent()).forEach(Place::end);
+    }
+
+    private List<Place> places() {
+        synchronized (open) {
+            return List.copyOf(open);
+        }
     }
 
     /**
@@ -67,11 +132,20 @@ final class Streams implements AutoCloseable {
      * The writer itself ends the answer.
      */
     private CompletableFuture<Void> start(Context ctx, ClassBoard board,
-                                          Function<ClassView, Map<String, String>> fragments) {
+                                          Function<ClassView, Map<String, String>> fragments, Place place) {
+        try {
+            run(ctx, board, fragments, place);
+        } catch (RuntimeException | Error e) {
+            leave(place);
+            throw e;
+        }
+        return new CompletableFuture<>();
+    }
+
+    private void run(Context ctx, ClassBoard board, Function<ClassView, Map<String, String>> fragments, Place place) {
         AsyncContext answer = ctx.req().getAsyncContext();
         EventStream stream = new EventStream(output(ctx));
-        Mailbox mailbox = board.subscribe();
-        open.add(mailbox);
+        Mailbox mailbox = place.hold(board.subscribe());
         Runnable writing = () -> {
             try (mailbox) {
                 write(stream, mailbox, fragments);
@@ -80,14 +154,18 @@ final class Streams implements AutoCloseable {
             } catch (RuntimeException e) {
                 LOG.log(Level.ERROR, "a screen of class " + board.id() + " could not be written", e);
             } finally {
-                open.remove(mailbox);
+                leave(place);
                 end(answer);
             }
         };
         Thread thread = new Thread(null, writing, "screen-" + board.id(), STACK_BYTES);
         thread.setDaemon(true);
-        thread.start();
-        return new CompletableFuture<>();
+        try {
+            thread.start();
+        } catch (Error e) { // no thread to be had
+            mailbox.close();
+            throw e;
+        }
     }
 
     private static OutputStream output(Context ctx) {
@@ -136,10 +214,10 @@ final class Streams implements AutoCloseable {
 
     /** How many screens are connected. */
     int count() {
-        return open.size();
+        return places().size();
     }
 
     @Override public void close() {
-        open.forEach(Mailbox::close);
+        places().forEach(Place::end);
     }
 }

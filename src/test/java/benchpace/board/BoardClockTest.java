@@ -76,6 +76,6 @@ class BoardClockTest {
         board = boards.find(id).orElseThrow();
 
         assertThat(board.view()).isEqualTo(before);
-        assertThat(Boards.lastRecorded(new SqliteEventLog(database))).isEqualTo(EVENING.plusSeconds(1_800));
+        assertThat(new SqliteEventLog(database).lastRecorded()).isEqualTo(EVENING.plusSeconds(1_800));
     }
 }

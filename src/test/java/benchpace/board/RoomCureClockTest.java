@@ -94,6 +94,14 @@ class RoomCureClockTest {
                 .isCloseTo(outlook(21, 72).ready().p50(), within(0.02));
     }
 
+    @Test void the_clocks_alone_are_those_of_the_whole_forecast() {
+        TestClass c = poured(1, 2).minute(45).read(1, 50);
+        RoomCureClock clock = new RoomCureClock((classId, room) -> RoomFit.untaught());
+
+        assertThat(clock.clocksOf("evening", c.live(), TestClass.instant(60)))
+                .isEqualTo(clock.cooling("evening", c.live(), TestClass.instant(60)).clocks()).hasSize(2);
+    }
+
     @Test void a_smaller_candle_is_ready_sooner_than_the_plans_first() {
         TestClass c = poured(1, 2).wish(new ClassEvent.CandleChosen(new SeatNumber(2), TestPlans.CANDLE));
 

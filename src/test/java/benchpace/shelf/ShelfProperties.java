@@ -56,10 +56,12 @@ class ShelfProperties {
         List<ShelfPlace> places = LAYOUT.places().toList();
         ShelfPlace place = places.get(random.nextInt(places.size()));
         EntryId id = new EntryId(1 + random.nextInt(12));
-        return switch (random.nextInt(5)) {
+        return switch (random.nextInt(7)) {
             case 0 -> rules.collect(shelf, id, random.nextBoolean(), now);
             case 1 -> rules.undo(shelf, id, now);
             case 2 -> rules.move(shelf, id, place, now);
+            case 3 -> rules.takeBack(shelf, id, now);
+            case 4 -> rules.putBack(shelf, id, now);
             default -> rules.put(shelf, "c", new SeatNumber(1 + random.nextInt(20)), place, now,
                     random.nextInt(4) == 0 ? new ClaimWord("maple", 42)
                             : ClaimWords.draw(random.nextLong(), shelf.takenWords()), "", now);

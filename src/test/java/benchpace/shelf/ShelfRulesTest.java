@@ -95,6 +95,33 @@ class ShelfRulesTest {
         assertThat(erased.search("maple")).isEmpty();
     }
 
+    @Test void a_candle_taken_back_by_mistake_is_put_back_with_its_word_where_it_stood_or_on_a_free_place() {
+        Shelf back = then(one, RULES.takeBack(one, id, READY));
+        assertThat(back.entries()).isEmpty();
+        assertThat(then(back, RULES.putBack(back, id, READY)).entry(id)).isEqualTo(one.entry(id));
+
+        Shelf given = then(back, put(back, 9, WINDOW_1, new ClaimWord("daisy", 17), ""));
+        ShelfEntry elsewhere = then(given, RULES.putBack(given, id, READY)).entry(id).orElseThrow();
+        assertThat(elsewhere.place()).isEqualTo(WINDOW_2);
+        assertThat(elsewhere.claim()).isEqualTo(MAPLE);
+
+        assertThat(RULES.putBack(one, id, READY)).isEqualTo(refused(new ShelfRefusal.NoSuchEntry(id)));
+        Shelf again = then(back, put(back, 4, WINDOW_1, new ClaimWord("daisy", 17), ""));
+        assertThat(RULES.putBack(again, id, READY))
+                .isEqualTo(refused(new ShelfRefusal.AlreadyOnShelf(new EntryId(2), WINDOW_1)));
+    }
+
+    @Test void words_of_a_candle_taken_back_are_erased_after_the_same_seven_days() {
+        Shelf back = then(one, RULES.takeBack(one, id, READY));
+        Instant week = READY.plus(Duration.ofDays(7));
+        assertThat(put(back, 5, WINDOW_2, MAPLE, "")).isEqualTo(refused(new ShelfRefusal.WordTaken(MAPLE)));
+        assertThat(RULES.erasuresDue(back, week.minusSeconds(1))).isEmpty();
+        Shelf erased = back.after(RULES.erasuresDue(back, week).get(0));
+        assertThat(RULES.erasuresDue(erased, week)).isEmpty();
+        assertThat(erased.takenWords()).isEmpty();
+        assertThat(RULES.putBack(erased, id, week)).isEqualTo(refused(new ShelfRefusal.WordsErased(id)));
+    }
+
     @Test void a_placing_without_its_words_folds_to_the_same_facts() {
         ShelfEvent.Placed placed = (ShelfEvent.Placed) events(put(Shelf.empty(), 4, WINDOW_1, MAPLE, "Robin")).get(0);
         ShelfEntry entry = Shelf.of(List.of(placed.withoutWords())).entry(id).orElseThrow();

@@ -249,6 +249,7 @@ class DatabaseTest {
             assertThatThrownBy(use::run).isInstanceOf(StoreException.class)
                     .hasMessage("The data in " + folder.resolve(Database.FILE) + " is closed.");
         }
+        assertThat(database.emptyWriteAheadLog()).as("no failure of what was written before").isFalse();
         database.close();
     }
 

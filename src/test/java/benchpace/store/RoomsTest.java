@@ -67,6 +67,21 @@ class RoomsTest {
         assertThat(rooms.prior("c", "Loft")).isEqualTo(RoomFit.untaught());
     }
 
+    @Test void a_room_that_was_reset_is_not_taught_again_by_a_class_that_had_taught_it() {
+        rooms.prior("a", "Loft");
+        rooms.learn("a", "Loft", Optional.of(FAST), 40, NOW);
+        rooms.prior("open", "Loft");
+        rooms.reset("Loft");
+        reopen();
+
+        rooms.learn("a", "Loft", Optional.of(FAST), 41, NOW);
+        assertThat(rooms.lessonSeq("a")).isEqualTo(Rooms.FORGOTTEN);
+        assertThat(rooms.all()).isEmpty();
+
+        rooms.learn("open", "Loft", Optional.of(FASTER), 30, NOW);
+        assertThat(rooms.all()).as("a class that was still open teaches it").hasSize(1);
+    }
+
     @Test void a_lesson_drawn_again_takes_the_place_of_the_earlier_one_of_that_class() {
         rooms.prior("a", "Loft");
         rooms.learn("a", "Loft", Optional.of(FAST), 40, NOW);

@@ -59,7 +59,9 @@ class ShelfLogTest {
         return List.of(placed(FIRST, "maple", 42, "Ida"), new ShelfEvent.Moved(FIRST, EVENING.plusSeconds(1), WINDOW_4),
                 new ShelfEvent.Collected(FIRST, EVENING.plusSeconds(2)),
                 new ShelfEvent.CollectionUndone(FIRST, EVENING.plusSeconds(3), WINDOW_3),
-                new ShelfEvent.Collected(FIRST, EVENING.plusSeconds(4)));
+                new ShelfEvent.TakenBack(FIRST, EVENING.plusSeconds(4)),
+                new ShelfEvent.PutBack(FIRST, EVENING.plusSeconds(5), WINDOW_4),
+                new ShelfEvent.Collected(FIRST, EVENING.plusSeconds(6)));
     }
 
     @Test void events_are_read_back_equal_also_after_a_restart() {
@@ -105,13 +107,35 @@ class ShelfLogTest {
                 .satisfies(e -> assertThat(e.collected() && e.erased()).as("the fact stays").isTrue());
     }
 
-    @Test void a_candle_taken_back_loses_its_words_at_once() throws IOException {
+    @Test void a_candle_taken_back_loses_its_words_when_they_are_erased() throws IOException {
         log.append("a", List.of(placed(FIRST, "umbrella", 42, "Melisande Quill")));
         log.append("b", List.of(new ShelfEvent.TakenBack(FIRST, EVENING.plusSeconds(9))));
+        assertThat(Shelf.of(log.read()).takenWords()).containsExactly(new ClaimWord("umbrella", 42));
 
+        log.append("c", List.of(new ShelfEvent.Erased(FIRST, EVENING.plus(Duration.ofDays(8)))));
+
+        assertThat(Shelf.of(log.read()).takenWords()).isEmpty();
         assertThat(bytes()).doesNotContain("umbrella", "Melisande");
         assertThat(Shelf.of(log.read()).entries()).isEmpty();
         assertThat(Shelf.of(log.read()).nextId()).as("no number is given twice").isEqualTo(new EntryId(2));
+    }
+
+    @Test void what_a_reader_held_in_the_write_ahead_log_goes_with_the_next_event() throws IOException {
+        log.append("a", List.of(placed(FIRST, "umbrella", 42, "Melisande Quill")));
+        log.append("b", List.of(new ShelfEvent.Collected(FIRST, EVENING.plusSeconds(5))));
+        database.read(connection -> {
+            try (Statement select = connection.createStatement();
+                 java.sql.ResultSet rows = select.executeQuery("select seq from shelf_event")) {
+                rows.next();
+                log.append("c", List.of(new ShelfEvent.Erased(FIRST, EVENING.plus(Duration.ofDays(8)))));
+                return rows.getLong(1);
+            }
+        });
+        assertThat(log.read()).as("written although the log could not be emptied").hasSize(3);
+
+        log.append("d", List.of(placed(new EntryId(2), "thimble", 77, "")));
+
+        assertThat(bytes()).doesNotContain("umbrella", "Melisande");
     }
 
     private String bytes() throws IOException {

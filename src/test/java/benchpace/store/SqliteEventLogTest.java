@@ -56,8 +56,6 @@ class SqliteEventLogTest {
         log.append("b", ClassOfThree.note(2, "begun"));
 
         assertThat(log.classIds()).containsExactly("b", "a");
-        assertThat(log.exists("a")).isTrue();
-        assertThat(log.exists("c")).isFalse();
         assertThat(log.read("c")).isEmpty();
     }
 
@@ -89,7 +87,6 @@ class SqliteEventLogTest {
 
         assertThatThrownBy(() -> log.append("a", new Recorded(1, "c", "instructor", fine, fine,
                 ClassOfThree.created().event()))).isInstanceOf(IllegalArgumentException.class);
-        assertThat(log.exists("a")).isFalse();
     }
 
     @Test void nobody_changes_or_removes_what_happened() {

@@ -149,6 +149,27 @@ class PairingTest {
         board.get("/api/classes", token).problem(401, "not-paired");
     }
 
+    @Test void a_device_that_was_paired_long_ago_is_forgotten_when_the_board_starts() {
+        String token = board.instructor();
+        board.testClock().advance(java.time.Duration.ofDays(31));
+
+        board.restart();
+
+        board.testClock().advance(java.time.Duration.ofDays(-31));
+        board.get("/api/classes", token).problem(401, "not-paired");
+    }
+
+    @Test void the_right_pin_of_a_helper_clears_no_wrong_ones() {
+        for (int i = 0; i < Throttle.FREE - 1; i++) {
+            pair(WRONG).problem(401, "wrong-pin");
+        }
+
+        pair("{\"pin\":\"" + TestBoard.HELPER_PIN + "\"}").ok();
+
+        pair(WRONG).problem(401, "wrong-pin");
+        pair(WRONG).problem(429, "too-many-tries");
+    }
+
     @Test void an_unpaired_device_is_out_at_once() {
         String token = board.instructor();
 

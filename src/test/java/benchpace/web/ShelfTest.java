@@ -2,7 +2,12 @@ package benchpace.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchpace.board.ClassBoard;
+import benchpace.board.SeatView;
 import benchpace.files.Json;
+import benchpace.live.ClassEvent;
+import benchpace.live.Command;
+import benchpace.plan.SeatNumber;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.StringReader;
@@ -142,7 +147,7 @@ class ShelfTest {
         assertThat(entries()).isEmpty();
     }
 
-    @Test void undoing_the_leaving_takes_the_candle_off_the_shelf_and_its_word_is_free() {
+    @Test void undoing_the_leaving_takes_the_candle_off_the_shelf_and_keeps_its_word_until_it_is_erased() {
         leave(id, 3, wish(5).put("claim", "maple 42").put("name", "Io")).ok();
         long left = board.state(id).json().get("seq").longValue();
         Reply undone = board.tap(id, TestBoard.command("undo").put("seq", left)).ok();
@@ -150,7 +155,82 @@ class ShelfTest {
         assertThat(undone.json().get("offTheShelf").booleanValue()).isTrue();
         assertThat(entries()).isEmpty();
         assertThat(state(3)).isNotEqualTo("left");
+        leave(id, 4, wish(5).put("claim", "maple 42")).problem(409, "word-taken");
+        board.testClock().advance(Duration.ofDays(7).plusMinutes(1));
+        entries();
         leave(id, 4, wish(5).put("claim", "maple 42")).ok();
+    }
+
+    @Test void of_two_requests_for_one_seat_the_one_that_comes_second_leaves_the_candle_where_it_is() {
+        ClassBoard evening = board.boards().find(id).orElseThrow();
+        SeatView seen = LeaveApi.seat(evening.view(), "3");
+        leave(id, 3, wish(5)).ok();
+
+        assertThat(LeaveApi.leave(board.shelf(), evening, seen, TestBoard.freshId(), false)).isTrue();
+
+        assertThat(entries()).hasSize(1);
+        assertThat(state(3)).isEqualTo("left");
+    }
+
+    @Test void an_arrival_sent_again_because_its_answer_was_lost_still_takes_the_candle_off_the_shelf() {
+        leave(id, 3, wish(5)).ok();
+        ObjectNode arrive = TestBoard.command("arrive").put("seat", 3).put("name", "");
+        board.testClock().advanceMinutes(1);
+        board.boards().find(id).orElseThrow().submit(new Command(arrive.get("commandId").textValue(), "instructor",
+                board.clock.instant(), new ClassEvent.SeatArrived(new SeatNumber(3), "")));
+
+        Reply again = board.tap(id, arrive).ok();
+
+        assertThat(again.json().get("duplicate").booleanValue()).isTrue();
+        assertThat(again.json().get("offTheShelf").booleanValue()).isTrue();
+        assertThat(entries()).isEmpty();
+    }
+
+    @Test void an_old_arrival_sent_again_takes_nothing_that_was_put_there_later() {
+        leave(id, 3, wish(5)).ok();
+        ObjectNode arrive = TestBoard.command("arrive").put("seat", 3).put("name", "");
+        board.tap(id, arrive).ok();
+        board.testClock().advanceMinutes(1);
+        board.tap(id, TestBoard.command("close")).ok();
+        leave(id, 3, wish(6)).ok();
+
+        assertThat(board.tap(id, arrive).ok().json().get("offTheShelf").booleanValue()).isFalse();
+
+        assertThat(entries()).hasSize(1);
+    }
+
+    @Test void undoing_an_arrival_puts_the_candle_back_with_its_word() {
+        leave(id, 3, wish(5).put("claim", "maple 42").put("name", "Io")).ok();
+        long arrived = board.tap(id, TestBoard.command("arrive").put("seat", 3).put("name", "")).ok().seq();
+        assertThat(entries()).isEmpty();
+        board.restart();
+        ObjectNode undo = TestBoard.command("undo").put("seq", arrived);
+
+        assertThat(board.tap(id, undo).ok().json().get("onTheShelf").booleanValue()).isTrue();
+        assertThat(board.tap(id, undo).ok().json().get("duplicate").booleanValue()).isTrue();
+
+        assertThat(entries()).singleElement().satisfies(e -> {
+            assertThat(e.get("claim").textValue()).isEqualTo("maple 42");
+            assertThat(e.get("name").textValue()).isEqualTo("Io");
+            assertThat(e.get("place").intValue()).isEqualTo(5);
+        });
+        assertThat(state(3)).isEqualTo("left");
+    }
+
+    @Test void addresses_of_the_shelf_answer_HEAD_as_they_do_GET() {
+        for (String path : List.of("/api/shelf", "/api/shelf/settings", "/shelf", "/classes/" + id + "/guest-codes")) {
+            assertThat(board.send(board.request(path).header("Authorization", "Bearer " + board.instructor())
+                    .method("HEAD", java.net.http.HttpRequest.BodyPublishers.noBody())).status()).as(path)
+                    .isEqualTo(200);
+        }
+    }
+
+    @Test void ids_that_are_the_boards_own_are_taken_from_nobody() {
+        leave(id, 3, wish(5).put("commandId", "board.back." + id + ".9")).problem(422, "bad-value").detail("board.");
+        board.tap(id, TestBoard.command("note").put("text", "x").put("commandId", "board.leave.c-1"))
+                .problem(422, "bad-value").detail("board.");
+        board.tap(id, TestBoard.command("note").put("text", "x").put("commandId", "create"))
+                .problem(422, "bad-value").detail("create");
     }
 
     @Test void a_guest_who_comes_back_takes_the_candle_off_the_shelf_too() {

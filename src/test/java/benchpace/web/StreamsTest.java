@@ -13,6 +13,10 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -23,7 +27,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Live connections: who hears what, how soon, and that one screen asleep holds up nobody. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class StreamsTest {
-    private static final StreamLimits SHORT = new StreamLimits(Duration.ofMillis(400), Duration.ofSeconds(3), 6);
+    private static final StreamLimits SHORT = new StreamLimits(Duration.ofMillis(400), Duration.ofSeconds(3), 6, 4, 3);
     private static final Duration PATIENCE = Duration.ofSeconds(20);
 
     @TempDir Path data;
@@ -198,6 +202,46 @@ class StreamsTest {
         screens.remove(0).close();
         await().atMost(PATIENCE).until(() -> connected() < SHORT.most());
         awaitSeq(listen(board.instructor()), 1);
+    }
+
+    @Test void devices_that_nobody_paired_cannot_keep_staff_out() throws Exception {
+        for (int i = 0; i < SHORT.ofOneAddress(); i++) {
+            awaitSeq(listen(""), 1);
+        }
+
+        board.get("/api/classes/" + id + "/stream", "").problem(503, "too-many-screens");
+        awaitSeq(listen(board.instructor()), 1);
+
+        screens.remove(0).close();
+        await().atMost(PATIENCE).until(() -> connected() == SHORT.ofOneAddress());
+        awaitSeq(listen(""), 1);
+    }
+
+    @Test void many_that_come_at_once_are_not_one_too_many() throws Exception {
+        ExecutorService crowd = Executors.newFixedThreadPool(12);
+        try {
+            List<Callable<ListeningScreen>> all = java.util.Collections.nCopies(12,
+                    () -> ListeningScreen.at(board, "/api/classes/" + id + "/stream", board.instructor()));
+            for (Future<ListeningScreen> screen : crowd.invokeAll(all)) {
+                screens.add(screen.get());
+            }
+        } finally {
+            crowd.shutdownNow();
+        }
+        assertThat(connected()).isEqualTo(SHORT.most());
+    }
+
+    @Test void a_device_that_is_unpaired_hears_no_more_and_others_do() throws Exception {
+        String leaving = board.pair(Json.object().put("pin", TestBoard.HELPER_PIN).put("initials", "ab"));
+        ListeningScreen gone = listen(leaving);
+        ListeningScreen stays = listen(board.instructor());
+        awaitSeq(gone, 1);
+
+        board.post("/api/unpair", "", leaving);
+
+        await().atMost(PATIENCE).until(gone::ended);
+        awaitSeq(stays, board.tap(id, opening("wicks")).seq());
+        assertThat(connected()).isEqualTo(1);
     }
 
     @Test void closing_the_board_ends_every_stream() throws Exception {

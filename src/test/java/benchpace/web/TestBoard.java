@@ -53,6 +53,7 @@ final class TestBoard implements AutoCloseable {
     private Database database;
     private Boards boards;
     private Server server;
+    private ShelfBoard shelf;
     private Access access;
     private int port;
     private String instructor = "";
@@ -81,8 +82,9 @@ final class TestBoard implements AutoCloseable {
         access = new Access(new Sessions(database), clock, PIN, HELPER_PIN, HELPER_KEY);
         Map<String, Plan> plans = new LinkedHashMap<>();
         Demo.plans().forEach(p -> plans.put(p.id().value(), p));
+        shelf = ShelfBoard.open(database, clock);
         server = new Server("127.0.0.1", port, Set.of("loft.example"), n -> "http://127.0.0.1:" + n + "/", boards,
-                ShelfBoard.open(database, clock), plans, access, new GuestCodes(GUEST_SECRET), clock, ZONE, limits);
+                shelf, plans, access, new GuestCodes(GUEST_SECRET), clock, ZONE, limits);
         port = server.port();
     }
 
@@ -117,6 +119,10 @@ final class TestBoard implements AutoCloseable {
 
     Boards boards() {
         return boards;
+    }
+
+    ShelfBoard shelf() {
+        return shelf;
     }
 
     Access access() {

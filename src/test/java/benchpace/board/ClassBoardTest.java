@@ -1,0 +1,145 @@
+package benchpace.board;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.awaitility.Awaitility.await;
+
+import benchpace.files.Demo;
+import benchpace.live.ClassEvent;
+import benchpace.live.Command;
+import benchpace.live.LiveClass;
+import benchpace.plan.SeatNumber;
+import benchpace.store.Database;
+import benchpace.store.SqliteEventLog;
+import java.nio.file.Path;
+import java.sql.Statement;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicReference;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Views are made once for many, and what is wrong with one class stays with that class. */
+@DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+class ClassBoardTest {
+    private static final Instant EVENING = Instant.parse("2027-03-04T18:30:00Z");
+
+    @TempDir Path data;
+    private final AtomicReference<Instant> wall = new AtomicReference<>(EVENING);
+    private final AtomicInteger ids = new AtomicInteger();
+    private final Set<String> broken = ConcurrentHashMap.newKeySet();
+    private Database database;
+    private Boards boards;
+    private ClassBoard board;
+
+    /** Fails, as a computer out of memory would, for the classes that are broken. */
+    private final class Breaking implements CureClock {
+        private final CureClock sound = new PlanCureClock();
+
+        @Override public Map<SeatNumber, CandleClock> clocks(LiveClass live, Instant now) {
+            return sound.clocks(live, now);
+        }
+
+        @Override public Cooling cooling(String classId, LiveClass live, Instant now) {
+            if (broken.contains(classId)) {
+                throw new StackOverflowError("in class " + classId);
+            }
+            return sound.cooling(classId, live, now);
+        }
+    }
+
+    @BeforeEach void open() {
+        start();
+        board = create();
+    }
+
+    private void start() {
+        database = Database.open(data);
+        boards = new Boards(new SqliteEventLog(database), wall::get,
+                new ViewMaker(new Breaking(), new PosteriorPaceWatch(), ZoneOffset.UTC),
+                () -> "n" + ids.incrementAndGet());
+    }
+
+    @AfterEach void stop() {
+        boards.close();
+        database.close();
+    }
+
+    private ClassBoard create() {
+        return boards.create(Demo.eveningPlan(), "Thursday", EVENING, Demo.eveningRoster().places(), "instructor");
+    }
+
+    private long note(ClassBoard to) {
+        Answer answer = to.submit(new Command("note-" + ids.incrementAndGet(), "instructor", wall.get(),
+                new ClassEvent.ClassNoted("hello")));
+        return ((Answer.Recorded) answer).seq();
+    }
+
+    @Test void a_view_is_made_once_for_all_that_look_within_five_seconds() {
+        ClassView first = board.view();
+        wall.set(EVENING.plusSeconds(4));
+        assertThat(board.view()).isSameAs(first);
+
+        wall.set(EVENING.plusSeconds(5));
+        assertThat(board.view().now()).isEqualTo(EVENING.plusSeconds(5));
+    }
+
+    @Test void a_view_is_made_anew_after_every_event() {
+        board.view();
+
+        long seq = note(board);
+
+        assertThat(board.view().seq()).isEqualTo(seq);
+    }
+
+    @Test void a_screen_whose_first_view_cannot_be_made_leaves_no_mailbox_behind() {
+        broken.add(board.id());
+
+        assertThatThrownBy(board::subscribe).isInstanceOf(StackOverflowError.class);
+
+        assertThat(board.watched()).isFalse();
+    }
+
+    @Test void a_class_that_cannot_be_shown_keeps_no_other_from_its_screens() throws Exception {
+        ClassBoard other = create();
+        try (Mailbox first = board.subscribe(); Mailbox second = other.subscribe()) {
+            broken.add(board.id());
+            note(board);
+            long seq = note(other);
+
+            await().atMost(Duration.ofSeconds(20)).until(() ->
+                    second.take(Duration.ofMillis(200)).map(ClassView::seq).equals(Optional.of(seq)));
+            assertThat(first.isClosed()).isFalse();
+        }
+    }
+
+    @Test void a_class_that_cannot_be_read_back_is_left_out_and_told_and_the_others_open() {
+        database.write(connection -> {
+            try (Statement statement = connection.createStatement()) {
+                return statement.executeUpdate(
+                        "insert into event values ('odd-1', 1, 'c', 'create', 'x', 0, 0, '{\"plan\":3}')");
+            }
+        });
+        stop();
+
+        start();
+
+        assertThat(boards.unreadable()).containsExactly("odd-1");
+        assertThat(boards.all()).extracting(ClassBoard::id).containsExactly(board.id());
+        assertThat(boards.find("odd-1")).isEmpty();
+    }
+
+    @Test void the_creation_is_no_command_that_could_be_repeated() {
+        assertThat(board.live().seqOf(board.live().history().get(0).commandId())).isEmpty();
+    }
+}
