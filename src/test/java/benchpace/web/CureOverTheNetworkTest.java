@@ -142,7 +142,7 @@ class CureOverTheNetworkTest {
         String id = board.poured(40, 1, 2, 3, 4, 5, 6, 7, 8);
         String wall = board.minute(50).get("/classes/" + id + "/wall", "").body();
 
-        assertThat(wall).contains("cut__picture", "The hand test decides.");
+        assertThat(wall).contains("cut__picture", "hand test decides.");
         assertThat(wall).containsPattern("\\d\\d:[0-5][05]\u2013\\d\\d:[0-5][05]");
         assertThat(wall.toLowerCase(java.util.Locale.ROOT)).doesNotContainPattern("\\bsafe\\b");
     }
