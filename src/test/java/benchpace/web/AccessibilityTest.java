@@ -152,7 +152,7 @@ class AccessibilityTest {
     @Test void the_sheet_and_the_dialogs() {
         poured();
         Device tablet = tablet();
-        tablet.find("#table [data-open-seat='1']").click();
+        tablet.find(".place__more[data-open-seat='1']").click();
         assertThat(tablet.find("#sheet-close")).isVisible();
         tablet.find(".tap__mend summary").first().click();
         assertSound(tablet, "seat sheet");

@@ -150,7 +150,7 @@ class BoardScreensTest {
 
     @Test void the_seat_sheet_pauses_and_brings_back() {
         Device tablet = tablet().at(page("instructor"));
-        tablet.find("#table [data-open-seat='3']").click();
+        tablet.find(".place__more[data-open-seat='3']").click();
         assertThat(tablet.find("#sheet-title")).containsText("3");
 
         tablet.find("#sheet-pause").click();
@@ -165,7 +165,7 @@ class BoardScreensTest {
 
     @Test void the_seat_sheet_names_a_guest_keeps_a_note_and_pairs_two() {
         Device tablet = tablet().at(page("instructor"));
-        tablet.find("#table [data-open-seat='3']").click();
+        tablet.find(".place__more[data-open-seat='3']").click();
 
         tablet.find("#sheet-name").fill("Nóirín <b>");
         tablet.find("#sheet-name").press("Enter");
@@ -183,7 +183,7 @@ class BoardScreensTest {
     @Test void a_wrong_tap_is_moved_to_the_right_seat() {
         board.tap(id, finish(5, "vessel")).ok();
         Device tablet = tablet().at(page("instructor"));
-        tablet.find("#table [data-open-seat='5']").click();
+        tablet.find(".place__more[data-open-seat='5']").click();
 
         tablet.find(".tap__mend summary").first().click();
         tablet.find("form[data-command='correct-seat'] select").selectOption("6");

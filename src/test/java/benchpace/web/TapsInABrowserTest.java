@@ -1,233 +1,28 @@
 package benchpace.web;
 
-import static benchpace.web.TestBoard.opening;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 import static org.awaitility.Awaitility.await;
 
-import benchpace.files.Json;
-import com.fasterxml.jackson.databind.JsonNode;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
-import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.CDPSession;
-import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Route;
-import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.BoundingBox;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Path;
-import java.time.Duration;
-import java.time.Instant;
-import java.time.InstantSource;
-import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/**
- * A tap that was made is never lost, and counts once, at the time it was made: whatever the tablet's clock, the network
- * and the hands at the table do.
- */
-@ExtendWith(Browsers.class)
+/** A tap that was made is never lost, and counts once, whatever the network and the hands at the table do. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
-class TapsInABrowserTest {
-    private static final Duration PATIENCE = Duration.ofSeconds(30);
-    private static final Pattern FINISHED = Pattern.compile("face--waiting\\b");
-    /** Clocks that a test can move: the device's own, and the count of time that stands still in a sleep. */
-    private static final String CLOCKS = """
-            window.setForwardMs = 0; window.sleptMs = 0;
-            const Real = Date;
-            const count = performance.now.bind(performance);
-            performance.now = () => 3_600_000 + count() - window.sleptMs;
-            globalThis.Date = class extends Real {
-              constructor(...given) { if (given.length) super(...given); else super(Real.now() + window.setForwardMs); }
-              static now() { return Real.now() + window.setForwardMs; }
-            };
-            """;
-
-    @TempDir Path data;
-    private TestBoard board;
-    private String id;
-    private Browser browser;
-    private final List<Device> devices = new ArrayList<>();
-
-    @BeforeEach void open(Browser browser) {
-        PlaywrightAssertions.setDefaultAssertionTimeout(30_000);
-        this.browser = browser;
-        board = new TestBoard(data, InstantSource.system(), StreamLimits.USUAL);
-        id = board.evening();
-        board.tap(id, opening("welcome")).ok();
-    }
-
-    @AfterEach void close() {
-        devices.forEach(Device::assertNoComplaint);
-        devices.forEach(Device::assertStayedHere);
-        devices.forEach(Device::close);
-        board.close();
-    }
-
-    // ---- what the tests say
-
-    private Device device(Device device, String token) {
-        devices.add(device);
-        return device.pairedBy(token);
-    }
-
-    private Device tablet() {
-        return device(Device.tablet(board, browser), board.instructor());
-    }
-
-    private String table() {
-        return "/classes/" + id + "/instructor";
-    }
-
-    /** Open, live, and sure of the board's time. */
-    private Device live(Device device, String path) {
-        device.at(path);
-        assertThat(device.find("#now")).containsText("0 of 8");
-        await().atMost(PATIENCE).pollInSameThread().until(() -> (Boolean) ask(device, "clock", "it.sure()"));
-        return device;
-    }
-
-    private static Object ask(Device device, String module, String what) {
-        return device.page().evaluate("import('/static/js/" + module + ".js').then((it) => " + what + ")");
-    }
-
-    private static Locator face(Page page, int seat) {
-        return page.locator("#tile-" + seat + " .face");
-    }
-
-    private static Locator sent(Page page, int seat) {
-        return page.locator("[data-place='" + seat + "'] [data-sent]");
-    }
-
-    private static boolean namesItsTime(Route route) {
-        return route.request().postData().contains("\"at\"");
-    }
-
-    private static void refuse(Route route, int status, String code) {
-        route.fulfill(new Route.FulfillOptions().setStatus(status).setContentType(Problem.MEDIA_TYPE)
-                .setBody("{\"type\":\"urn:benchpace:" + code + "\",\"title\":\"No\",\"detail\":\"No, not so.\"}"));
-    }
-
-    private long seq() {
-        return board.state(id).seq();
-    }
-
-    /** What the board recorded after an event, in its order. */
-    private List<JsonNode> since(long seq) {
-        return board.get("/api/classes/" + id + "/events?after=" + seq, board.instructor()).body().lines()
-                .filter(line -> !line.isBlank()).map(TapsInABrowserTest::parsed).toList();
-    }
-
-    private static JsonNode parsed(String line) {
-        try {
-            return Json.read(line);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    private List<String> since(long seq, String field) {
-        return since(seq).stream().map(e -> e.get(field).asText()).toList();
-    }
-
-    private static Instant at(JsonNode event) {
-        return Instant.parse(event.get("at").textValue());
-    }
-
-    // ---- clocks
-
-    @Test void a_tap_made_after_the_tablets_clock_was_set_keeps_its_time_however_late_it_arrives() {
-        Device tablet = live(tablet().withScript(CLOCKS), table());
-        long before = seq();
-        AtomicInteger tries = new AtomicInteger();
-        tablet.page().route("**/commands", route -> {
-            if (tries.incrementAndGet() < 5) {
-                route.abort();
-            } else {
-                route.resume();
-            }
-        });
-
-        tablet.page().evaluate("window.setForwardMs = 30_000");
-        assertThat(Instant.ofEpochMilli(((Number) ask(tablet, "clock", "it.now().getTime()")).longValue()))
-                .isCloseTo(Instant.now(), within(3, ChronoUnit.SECONDS));
-        tablet.find("#tile-4").click();
-        Instant tapped = Instant.now();
-
-        assertThat(face(tablet.page(), 4)).hasClass(FINISHED);
-        JsonNode event = since(before).get(0);
-        assertThat(at(event)).isCloseTo(tapped, within(4, ChronoUnit.SECONDS));
-        assertThat(Instant.parse(event.get("recordedAt").textValue())).isAfter(tapped.plusSeconds(6));
-    }
-
-    @Test void a_tap_made_as_the_tablet_wakes_counts_from_now_and_not_from_before_the_sleep() {
-        Device tablet = live(tablet().withScript(CLOCKS), table());
-        long before = seq();
-
-        tablet.page().evaluate("window.sleptMs = 300_000");
-        Instant tapped = Instant.now();
-        tablet.find("#tile-4").click();
-
-        assertThat(face(tablet.page(), 4)).hasClass(FINISHED);
-        assertThat(at(since(before).get(0))).isBetween(tapped.minusSeconds(2), tapped.plusSeconds(15));
-    }
-
-    @Test void a_tap_whose_time_cannot_be_is_sent_once_more_without_it() {
-        Device tablet = live(tablet().expectingRefusals(), table());
-        long before = seq();
-        AtomicInteger tries = new AtomicInteger();
-        tablet.page().route("**/commands", route -> {
-            tries.incrementAndGet();
-            if (namesItsTime(route)) {
-                refuse(route, 422, "outside-class");
-            } else {
-                route.resume();
-            }
-        });
-
-        tablet.find("#tile-4").click();
-
-        assertThat(face(tablet.page(), 4)).hasClass(FINISHED);
-        assertThat(tablet.find("#messages")).containsText("Seat 4: the tap counts from when it reached the board");
-        assertThat(since(before)).hasSize(1);
-        assertThat(tries).hasValue(2);
-    }
-
-    @Test void taps_keep_their_order_when_the_clock_is_set_back_between_two_visits() {
-        Device tablet = live(tablet().withScript(CLOCKS), table());
-        long before = seq();
-        tablet.page().route("**/commands", Route::abort);
-        tablet.page().evaluate("window.setForwardMs = 3_600_000");
-        tablet.find("#tile-6").click();
-        assertThat(sent(tablet.page(), 6)).containsText("not sent yet");
-
-        live(tablet, table());
-        tablet.find("#tile-2").click();
-        assertThat(sent(tablet.page(), 2)).containsText("not sent yet");
-        tablet.page().unroute("**/commands");
-
-        assertThat(face(tablet.page(), 2)).hasClass(FINISHED);
-        assertThat(face(tablet.page(), 6)).hasClass(FINISHED);
-        assertThat(since(before, "seat")).containsExactly("6", "2");
-    }
-
+class TapsInABrowserTest extends TapScreens {
     // ---- hands
 
     private static JsonArray points(Device device, int... seats) {

@@ -1,0 +1,113 @@
+package benchpace.web;
+
+import static benchpace.web.TestBoard.opening;
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.awaitility.Awaitility.await;
+
+import benchpace.files.Json;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.InstantSource;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A class in its first step, seen in a real Chromium, whose taps are held up, refused or counted on the way. */
+@ExtendWith(Browsers.class)
+abstract class TapScreens {
+    static final Duration PATIENCE = Duration.ofSeconds(30);
+    static final Pattern FINISHED = Pattern.compile("face--waiting\\b");
+
+    @TempDir Path data;
+    TestBoard board;
+    String id;
+    Browser browser;
+    private final List<Device> devices = new ArrayList<>();
+
+    @BeforeEach void open(Browser browser) {
+        PlaywrightAssertions.setDefaultAssertionTimeout(30_000);
+        this.browser = browser;
+        board = new TestBoard(data, InstantSource.system(), StreamLimits.USUAL);
+        id = board.evening();
+        board.tap(id, opening("welcome")).ok();
+    }
+
+    @AfterEach void close() {
+        devices.forEach(Device::assertNoComplaint);
+        devices.forEach(Device::assertStayedHere);
+        devices.forEach(Device::close);
+        board.close();
+    }
+
+    Device device(Device device, String token) {
+        devices.add(device);
+        return device.pairedBy(token);
+    }
+
+    Device tablet() {
+        return device(Device.tablet(board, browser), board.instructor());
+    }
+
+    String table() {
+        return "/classes/" + id + "/instructor";
+    }
+
+    /** Open, live, and sure of the board's time. */
+    Device live(Device device, String path) {
+        device.at(path);
+        assertThat(device.find("#now")).containsText("0 of 8");
+        await().atMost(PATIENCE).pollInSameThread().until(() -> (Boolean) ask(device, "clock", "it.sure()"));
+        return device;
+    }
+
+    static Object ask(Device device, String module, String what) {
+        return device.page().evaluate("import('/static/js/" + module + ".js').then((it) => " + what + ")");
+    }
+
+    static Locator face(Page page, int seat) {
+        return page.locator("#tile-" + seat + " .face");
+    }
+
+    static Locator sent(Page page, int seat) {
+        return page.locator("[data-place='" + seat + "'] [data-sent]");
+    }
+
+    static void refuse(Route route, int status, String code) {
+        route.fulfill(new Route.FulfillOptions().setStatus(status).setContentType(Problem.MEDIA_TYPE)
+                .setBody("{\"type\":\"urn:benchpace:" + code + "\",\"title\":\"No\",\"detail\":\"No, not so.\"}"));
+    }
+
+    long seq() {
+        return board.state(id).seq();
+    }
+
+    /** What the board recorded after an event, in its order. */
+    List<JsonNode> since(long seq) {
+        return board.get("/api/classes/" + id + "/events?after=" + seq, board.instructor()).body().lines()
+                .filter(line -> !line.isBlank()).map(TapScreens::parsed).toList();
+    }
+
+    private static JsonNode parsed(String line) {
+        try {
+            return Json.read(line);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    List<String> since(long seq, String field) {
+        return since(seq).stream().map(e -> e.get(field).asText()).toList();
+    }
+}
