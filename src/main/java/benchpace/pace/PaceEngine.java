@@ -64,9 +64,20 @@ public final class PaceEngine {
             int number = track.seats().get(i).seat();
             int judged = evaluation.judged(i) ? evaluation.seats.get(i).step() : -1;
             next.put(number, memory.seat(number).next(tick, judged, evaluation.odds.get(i).stalled(),
-                    evaluation.claimed(i), events == memory.events(), silent, rule));
+                    evaluation.claimed(i), judged >= 0 && unbelievable(evaluation, i), events == memory.events(),
+                    silent, rule));
         }
         return new PaceMemory(tick, events, next);
+    }
+
+    /** So long over its time that even a tick surely forgotten deserves the question. */
+    private static boolean unbelievable(Evaluation evaluation, int i) {
+        SeatProgress seat = evaluation.seats.get(i);
+        double expected = evaluation.tempo.belief(i, seat.step()).meanMinutes();
+        return seat.workedMinutes() >= expected + PacePriors.Rule.ASK_AFTER_MINUTES
+                && seat.standing() == SeatProgress.Standing.WORKING
+                && evaluation.track.seats().get(i).lastStillAtIt(seat.step())
+                < evaluation.now - PacePriors.Rule.ASK_AFTER_MINUTES;
     }
 
     /**

@@ -47,22 +47,23 @@ public record PaceMemory(long tick, int events, Map<Integer, SeatMemory> seats) 
          * @param judgedStep the step the seat is judged at, -1 when it is not judged
          * @param stalled the probability that it is stuck
          * @param claimed whether a helper went there; somebody having seen it, one evaluation is enough
+         * @param overdue whether it is so long over its time that it is asked about whatever explains it
          * @param quiet whether nothing at all was recorded since the evaluation before: mere waiting clears nobody
          * @param silent whether the tablet is silent for all, so that nobody is flagged anew
          */
-        SeatMemory next(long tick, int judgedStep, double stalled, boolean claimed, boolean quiet, boolean silent,
-                        PacePriors.Rule rule) {
+        SeatMemory next(long tick, int judgedStep, double stalled, boolean claimed, boolean overdue, boolean quiet,
+                        boolean silent, PacePriors.Rule rule) {
             if (judgedStep < 0) {
                 return NOTHING;
             }
             if (judgedStep != step) {
                 return new SeatMemory(judgedStep, Level.NONE, LONG_AGO, 0, 0, 0, 0)
-                        .next(tick, judgedStep, stalled, claimed, false, silent, rule);
+                        .next(tick, judgedStep, stalled, claimed, overdue, false, silent, rule);
             }
             double p = quiet ? Math.max(suspicion, stalled) : stalled;
             int behind = p >= rule.behindStalled() ? behindTicks + 1 : 0;
-            int slipping = p >= rule.slippingStalled() ? slippingTicks + 1 : 0;
-            boolean kept = level == Level.NONE
+            int slipping = overdue || p >= rule.slippingStalled() ? slippingTicks + 1 : 0;
+            boolean kept = level == Level.NONE || level == Level.SLIPPING && overdue
                     || p >= (level == Level.BEHIND ? rule.behindOff() : rule.slippingOff());
             int calm = kept ? 0 : calmTicks + 1;
             Level shown = level;
@@ -72,7 +73,7 @@ public record PaceMemory(long tick, int events, Map<Integer, SeatMemory> seats) 
                 } else if (level == Level.NONE && slipping >= IN_A_ROW && !silent) {
                     shown = Level.SLIPPING;
                 } else if (calm >= IN_A_ROW) {
-                    shown = level == Level.BEHIND && p >= rule.slippingOff() ? Level.SLIPPING : Level.NONE;
+                    shown = level == Level.BEHIND && (overdue || p >= rule.slippingOff()) ? Level.SLIPPING : Level.NONE;
                 }
             }
             boolean same = shown == level;

@@ -133,7 +133,7 @@ class CureOverTheNetworkTest {
         String id = board.poured(40, 1, 2);
         String sheet = board.minute(60).get("/classes/" + id + "/seats/1/sheet").body();
 
-        assertThat(sheet).contains("<svg class=\"cut__picture\"", "20 minutes after the pour", "Hot glass",
+        assertThat(sheet).contains("<svg class=\"cut__picture\"", "20 minutes after the pour", "A hot vessel",
                 "a level, careful carry").doesNotContain(" style=");
         assertThat(board.get("/classes/" + id + "/seats/3/sheet").body()).doesNotContain("cut__picture");
     }

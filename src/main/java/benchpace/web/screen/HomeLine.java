@@ -23,6 +23,9 @@ public record HomeLine(String when, String against, boolean late, String driver,
         boolean late = over.compareTo(SOON) > 0;
         String promised = times.clock(home.promised());
         String basis = home.basis().isEmpty() ? "" : Phrases.sentence(home.basis()) + ".";
+        if (view.stage() == ClassView.Stage.BEFORE) {
+            return new HomeLine(when, "promised for " + promised, false, "", basis);
+        }
         return new HomeLine(when, against(over, promised), late, home.driver(), basis);
     }
 
