@@ -33,10 +33,10 @@ final class Listing {
                 .format(Instant.ofEpochSecond(fives * 300));
     }
 
-    /** Where a seat is, seen from the instructor: "front left", "middle", "back right". */
+    /** Where a seat is, seen from the instructor: "back left", "middle", "front right". */
     static String place(SeatingChart chart, SeatNumber seat) {
         SeatingChart.Cell cell = chart.places().get(seat.value() - 1);
-        String depth = third(cell.row(), chart.rows(), "front", "", "back");
+        String depth = third(cell.row(), chart.rows(), "back", "", "front");
         String side = third(cell.column(), chart.columns(), "left", "middle", "right");
         return (depth + " " + side).trim();
     }
