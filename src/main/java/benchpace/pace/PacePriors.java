@@ -161,7 +161,7 @@ public record PacePriors(Times times, Taps taps, Stalls stalls, Openings opening
      */
     public record Rule(double behindStalled, double behindOff, double slippingStalled, double slippingOff,
                        int crowdSeats) {
-        /** A seat so many minutes over what its step takes here is asked about even if its tick was surely forgotten. */
+        /** So many minutes over what its step takes here a seat is asked about, even if only its tick is missing. */
         static final double ASK_AFTER_MINUTES = 15;
         static final Rule STANDARD = new Rule(0.235, 0.17, 0.14, 0.1, 12);
 
