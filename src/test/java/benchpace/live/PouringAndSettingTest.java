@@ -70,12 +70,19 @@ class PouringAndSettingTest {
         assertThat(c.sinceMinute(1)).isEqualTo(80);
     }
 
-    @Test void opening_a_step_after_the_cure_calls_everybody_who_has_poured() {
-        c.minute(26).finish(1, "pour").finish(2, "pour").minute(88).open("trim");
+    @Test void opening_a_step_after_the_cure_calls_the_candles_judged_set_and_lets_the_others_set() {
+        c.minute(26).finish(1, "pour").finish(2, "pour").minute(80).judgeSet(1).minute(88).open("trim");
 
         assertThat(c.stepOf(1)).isEqualTo("trim");
         assertThat(c.sinceMinute(1)).isEqualTo(88);
+        assertThat(c.standing(2).phase()).isEqualTo(Standing.Phase.CURING);
         assertThat(c.stepOf(3)).isEqualTo("pour");
+    }
+
+    @Test void a_tap_on_a_later_step_takes_a_candle_out_of_the_cure_without_a_hand_test() {
+        c.minute(26).finish(1, "pour").minute(88).open("trim").minute(90).finish(1, "trim");
+
+        assertThat(c.stepOf(1)).isEqualTo("wrap");
     }
 
     @Test void work_between_pour_and_cure_does_not_stop_the_cure_clock() {
