@@ -63,7 +63,7 @@ public record PaceMemory(long tick, int events, Map<Integer, SeatMemory> seats) 
             double p = quiet ? Math.max(suspicion, stalled) : stalled;
             int behind = p >= rule.behindStalled() ? behindTicks + 1 : 0;
             int slipping = overdue || p >= rule.slippingStalled() ? slippingTicks + 1 : 0;
-            boolean kept = level == Level.NONE || level == Level.SLIPPING && overdue
+            boolean kept = level == Level.NONE || level == Level.SLIPPING && (overdue || quiet)
                     || p >= (level == Level.BEHIND ? rule.behindOff() : rule.slippingOff());
             int calm = kept ? 0 : calmTicks + 1;
             Level shown = level;
