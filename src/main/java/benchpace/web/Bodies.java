@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.javalin.http.Context;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
@@ -13,6 +14,8 @@ import java.nio.charset.StandardCharsets;
 final class Bodies {
     /** Largest body that is read. */
     static final int LARGEST = 64 * 1024;
+    /** How much of a body that is too large is passed over before it is refused. */
+    private static final int PASSED_OVER = 1024 * 1024;
 
     private Bodies() { }
 
@@ -35,14 +38,25 @@ final class Bodies {
 
     /** Reads no more than is taken, whatever length the sender tells or keeps to itself. */
     private static String text(Context ctx) throws IOException {
-        if (ctx.req().getContentLengthLong() > LARGEST) {
-            throw tooLarge();
-        }
-        byte[] bytes = ctx.req().getInputStream().readNBytes(LARGEST + 1);
-        if (bytes.length > LARGEST) {
+        InputStream body = ctx.req().getInputStream();
+        long told = ctx.req().getContentLengthLong();
+        byte[] bytes = told > LARGEST ? new byte[0] : body.readNBytes(LARGEST + 1);
+        if (told > LARGEST || bytes.length > LARGEST) {
+            if (told <= PASSED_OVER) {
+                passOver(body);
+            }
             throw tooLarge();
         }
         return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+    }
+
+    /** Lets what is on the way arrive, so that closing the connection does not swallow the refusal (RFC 9112, 9.6). */
+    private static void passOver(InputStream body) throws IOException {
+        byte[] piece = new byte[8192];
+        int passed = 0;
+        for (int n = body.read(piece); n >= 0 && passed < PASSED_OVER; n = body.read(piece)) {
+            passed += n;
+        }
     }
 
     static Refused tooLarge() {
