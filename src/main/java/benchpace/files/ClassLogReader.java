@@ -47,13 +47,13 @@ public final class ClassLogReader {
      * Reads one log.
      *
      * @param file what to call it in an error
-     * @throws UnreadableLogException when a line is not as it should be
+     * @throws BadFile when a line is not as it should be
      */
-    public static ClassLog read(String file, Reader text) throws IOException, UnreadableLogException {
+    public static ClassLog read(String file, Reader text) throws IOException {
         return new ClassLogReader(file).readAll(new BufferedReader(text));
     }
 
-    private ClassLog readAll(BufferedReader text) throws IOException, UnreadableLogException {
+    private ClassLog readAll(BufferedReader text) throws IOException {
         List<LogEvent> events = new ArrayList<>();
         ClassLog head = null;
         for (String written = text.readLine(); written != null; written = text.readLine()) {
@@ -75,7 +75,7 @@ public final class ClassLogReader {
         return new ClassLog(head.classId(), head.steps(), head.cureMinutes(), head.places(), events);
     }
 
-    private JsonNode parse(String written) throws UnreadableLogException {
+    private JsonNode parse(String written) {
         try {
             JsonNode node = JSON.readTree(written);
             if (!node.isObject()) {
@@ -87,7 +87,7 @@ public final class ClassLogReader {
         }
     }
 
-    private ClassLog head(JsonNode node) throws UnreadableLogException {
+    private ClassLog head(JsonNode node) {
         if (!"class".equals(text(node, "type"))) {
             throw wrong("the first line should be of type \"class\"");
         }
@@ -110,7 +110,7 @@ public final class ClassLogReader {
         return new ClassLog(classId, plan, cure, places, List.of());
     }
 
-    private PaceStep step(JsonNode node) throws UnreadableLogException {
+    private PaceStep step(JsonNode node) {
         String id = text(node, "step");
         double plan = number(node, "planMinutes");
         if (id.isBlank() || !(plan > 0 && plan <= 600)) {
@@ -126,7 +126,7 @@ public final class ClassLogReader {
         return new PaceStep(id, plan, opening.equals("led"), kind(id, text(node, "kind")));
     }
 
-    private StepKind kind(String id, String kind) throws UnreadableLogException {
+    private StepKind kind(String id, String kind) {
         return switch (kind.toLowerCase(Locale.ROOT)) {
             case "hands-on" -> StepKind.HANDS_ON;
             case "pour" -> StepKind.POUR;
@@ -137,7 +137,7 @@ public final class ClassLogReader {
         };
     }
 
-    private ClassLog.Place place(JsonNode node) throws UnreadableLogException {
+    private ClassLog.Place place(JsonNode node) {
         int number = whole(node, "seat");
         if (number < 1 || !seats.add(number)) {
             throw wrong("seat " + number + " is announced twice or is not a seat number");
@@ -148,7 +148,7 @@ public final class ClassLogReader {
         return new ClassLog.Place(number, party, shares, present);
     }
 
-    private LogEvent event(JsonNode node) throws UnreadableLogException {
+    private LogEvent event(JsonNode node) {
         double seconds = time(node);
         String name = text(node, "type");
         LogEvent.Type type = TYPES.get(name);
@@ -174,7 +174,7 @@ public final class ClassLogReader {
         return new LogEvent(line, seconds, type, seat, step, id(node, type, seat));
     }
 
-    private String id(JsonNode node, LogEvent.Type type, int seat) throws UnreadableLogException {
+    private String id(JsonNode node, LogEvent.Type type, int seat) {
         if (type == LogEvent.Type.UNDO) {
             String ref = node.path("ref").asText("");
             Integer tapped = taps.get(ref);
@@ -195,7 +195,7 @@ public final class ClassLogReader {
         return id;
     }
 
-    private double time(JsonNode node) throws UnreadableLogException {
+    private double time(JsonNode node) {
         double seconds = number(node, "t");
         if (!(seconds >= 0 && seconds <= LONGEST_SECONDS)) {
             throw wrong("\"t\" should be seconds from the class's start, within a week");
@@ -207,7 +207,7 @@ public final class ClassLogReader {
         return seconds;
     }
 
-    private JsonNode list(JsonNode node, String field, int most) throws UnreadableLogException {
+    private JsonNode list(JsonNode node, String field, int most) {
         JsonNode list = node.path(field);
         if (!list.isArray() || list.isEmpty() || list.size() > most) {
             throw wrong("\"" + field + "\" should be a list of 1 to " + most);
@@ -215,28 +215,28 @@ public final class ClassLogReader {
         return list;
     }
 
-    private String text(JsonNode node, String field) throws UnreadableLogException {
+    private String text(JsonNode node, String field) {
         if (!node.path(field).isTextual()) {
             throw wrong("\"" + field + "\" is missing or not text");
         }
         return node.path(field).textValue();
     }
 
-    private double number(JsonNode node, String field) throws UnreadableLogException {
+    private double number(JsonNode node, String field) {
         if (!node.path(field).isNumber() || !Double.isFinite(node.path(field).doubleValue())) {
             throw wrong("\"" + field + "\" is missing or not a number");
         }
         return node.path(field).doubleValue();
     }
 
-    private int whole(JsonNode node, String field) throws UnreadableLogException {
+    private int whole(JsonNode node, String field) {
         if (!node.path(field).isIntegralNumber() || !node.path(field).canConvertToInt()) {
             throw wrong("\"" + field + "\" is missing or not a whole number");
         }
         return node.path(field).intValue();
     }
 
-    private UnreadableLogException wrong(String what) {
-        return new UnreadableLogException(file + ", line " + line + ": " + what + ".");
+    private BadFile wrong(String what) {
+        return new BadFile(file + ", line " + line + ": " + what + ".");
     }
 }

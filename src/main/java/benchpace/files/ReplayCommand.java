@@ -73,7 +73,7 @@ public final class ReplayCommand {
             }
             write(Map.of(flagsPath, flags.toString()), Map.of(forecastsPath, forecasts.toString()), out);
             return DONE;
-        } catch (UnreadableLogException bad) {
+        } catch (BadFile bad) {
             err.append(bad.getMessage()).append('\n');
             return BAD_INPUT;
         } catch (FileTrouble trouble) {
@@ -93,7 +93,7 @@ public final class ReplayCommand {
         }
     }
 
-    private static ClassLog read(String file, InputStream in) throws UnreadableLogException, FileTrouble {
+    private static ClassLog read(String file, InputStream in) throws FileTrouble {
         try {
             if (file.equals(STANDARD)) {
                 return ClassLogReader.read("standard input", new InputStreamReader(in, StandardCharsets.UTF_8));
@@ -106,7 +106,7 @@ public final class ReplayCommand {
         }
     }
 
-    private static List<ClassTrack> history(String directory) throws UnreadableLogException, FileTrouble {
+    private static List<ClassTrack> history(String directory) throws FileTrouble {
         List<Path> files;
         try (Stream<Path> listed = Files.list(Path.of(directory))) {
             files = listed.filter(f -> f.getFileName().toString().endsWith(".jsonl")).sorted().toList();

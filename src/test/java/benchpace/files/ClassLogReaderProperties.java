@@ -58,7 +58,7 @@ class ClassLogReaderProperties {
     private static void readOrRefused(String text) throws Exception {
         try {
             ClassLogReader.read("log", new StringReader(text));
-        } catch (UnreadableLogException refused) {
+        } catch (BadFile refused) {
             assertThat(refused.getMessage()).matches("(?s)log, line \\d+: .+\\.");
         }
     }

@@ -22,7 +22,7 @@ class ClassLogReaderTest {
     }
 
     private static void refused(String text, String sentence) {
-        assertThatThrownBy(() -> read(text)).isInstanceOf(UnreadableLogException.class).hasMessage(sentence);
+        assertThatThrownBy(() -> read(text)).isInstanceOf(BadFile.class).hasMessage(sentence);
     }
 
     @Test
