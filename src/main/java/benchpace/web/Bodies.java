@@ -6,15 +6,16 @@ import com.fasterxml.jackson.databind.JsonNode;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.InputStream;
+import java.net.URLDecoder;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 
-/** The one place that turns request bodies into JSON and back. */
+/** The one place that reads request bodies, and writes JSON back. */
 final class Bodies {
     /** Largest body that is read. */
     static final int LARGEST = 64 * 1024;
-    /** How much of a body that is too large is passed over before it is refused. */
+    /** How much of a refused request's body is passed over before the refusal is sent. */
     private static final int PASSED_OVER = 1024 * 1024;
 
     private Bodies() { }
@@ -30,10 +31,42 @@ final class Bodies {
         } catch (JsonProcessingException e) {
             throw new Refused(Problem.badRequest("The body " + Json.problem(e).sentence() + "."));
         } catch (CharacterCodingException e) {
-            throw new Refused(Problem.badRequest("The body is not text in UTF-8."));
+            throw notUtf8();
         } catch (IOException e) {
-            throw new Refused(Problem.badRequest("The body did not arrive whole."));
+            throw notWhole();
         }
+    }
+
+    /**
+     * A field of a form ({@code application/x-www-form-urlencoded}); empty if the form has none of that name.
+     *
+     * @throws Refused if the body is too large, or no form
+     */
+    static String formField(Context ctx, String name) {
+        try {
+            for (String pair : text(ctx).split("&")) {
+                int equals = pair.indexOf('=');
+                String key = equals < 0 ? pair : pair.substring(0, equals);
+                if (URLDecoder.decode(key, StandardCharsets.UTF_8).equals(name)) {
+                    return equals < 0 ? "" : URLDecoder.decode(pair.substring(equals + 1), StandardCharsets.UTF_8);
+                }
+            }
+            return "";
+        } catch (IllegalArgumentException e) {
+            throw new Refused(Problem.badRequest("The form is not sound."));
+        } catch (CharacterCodingException e) {
+            throw notUtf8();
+        } catch (IOException e) {
+            throw notWhole();
+        }
+    }
+
+    private static Refused notUtf8() {
+        return new Refused(Problem.badRequest("The body is not text in UTF-8."));
+    }
+
+    private static Refused notWhole() {
+        return new Refused(Problem.badRequest("The body did not arrive whole."));
     }
 
     /** Reads no more than is taken, whatever length the sender tells or keeps to itself. */
@@ -42,20 +75,28 @@ final class Bodies {
         long told = ctx.req().getContentLengthLong();
         byte[] bytes = told > LARGEST ? new byte[0] : body.readNBytes(LARGEST + 1);
         if (told > LARGEST || bytes.length > LARGEST) {
-            if (told <= PASSED_OVER) {
-                passOver(body);
-            }
             throw tooLarge();
         }
         return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
     }
 
-    /** Lets what is on the way arrive, so that closing the connection does not swallow the refusal (RFC 9112, 9.6). */
-    private static void passOver(InputStream body) throws IOException {
-        byte[] piece = new byte[8192];
-        int passed = 0;
-        for (int n = body.read(piece); n >= 0 && passed < PASSED_OVER; n = body.read(piece)) {
-            passed += n;
+    /**
+     * Lets what is still on the way of a refused request arrive, up to a bound: a connection that is closed over unread
+     * bytes may swallow the refusal (RFC 9112, 9.6).
+     */
+    static void passOver(Context ctx) {
+        if (ctx.req().getContentLengthLong() > PASSED_OVER) {
+            return;
+        }
+        try {
+            InputStream body = ctx.req().getInputStream();
+            byte[] piece = new byte[8192];
+            int passed = 0;
+            for (int n = body.read(piece); n >= 0 && passed < PASSED_OVER; n = body.read(piece)) {
+                passed += n;
+            }
+        } catch (IOException e) {
+            // nothing more will come; the refusal is tried all the same
         }
     }
 

@@ -72,8 +72,8 @@ final class GuestPages {
         requireOwnPage(ctx);
         GuestCodes.Place place = place(ctx);
         GuestPage shown = page(place, ctx);
-        String step = ctx.formParam("step");
-        if (!shown.mayTell() || step == null || !step.equals(shown.step())) {
+        String step = Bodies.formField(ctx, "step");
+        if (!shown.mayTell() || !step.equals(shown.step())) {
             ctx.redirect("/g/" + ctx.pathParam("code"), io.javalin.http.HttpStatus.SEE_OTHER); // it shows what is so
             return;
         }

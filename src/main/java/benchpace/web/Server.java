@@ -150,6 +150,7 @@ public final class Server implements AutoCloseable {
 
     /** JSON for programs; a page for people. */
     private static void answer(Context ctx, Problem problem, Screens screens) {
+        Bodies.passOver(ctx);
         String accept = ctx.header("Accept");
         if (problem.status() == 401) {
             ctx.header("WWW-Authenticate", "Bearer");

@@ -17,6 +17,8 @@ final class UnreadableRequests extends ErrorHandler {
         Problem problem = new Problem(code, "refused", "The request is refused",
                 code < 500 ? "The request cannot be understood." : "The board cannot answer just now.");
         response.setStatus(code);
+        // nobody knows where the next request begins: said, so that no client sends one here (RFC 9112, 9.6)
+        response.getHeaders().put(HttpHeader.CONNECTION, "close");
         response.getHeaders().put(HttpHeader.CONTENT_TYPE, Problem.MEDIA_TYPE);
         response.getHeaders().put("X-Content-Type-Options", "nosniff");
         response.getHeaders().put("Content-Security-Policy", Guard.POLICY);

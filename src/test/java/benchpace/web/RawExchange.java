@@ -20,12 +20,8 @@ final class RawExchange {
         try (Socket socket = new Socket()) {
             socket.connect(new InetSocketAddress("127.0.0.1", board.port()), 5_000);
             socket.setSoTimeout(30_000);
-            try {
-                socket.getOutputStream().write(request);
-                socket.getOutputStream().flush();
-            } catch (java.net.SocketException closed) {
-                // the board may have said enough before it was told all
-            }
+            socket.getOutputStream().write(request);
+            socket.getOutputStream().flush();
             InputStream in = socket.getInputStream();
             ByteArrayOutputStream answer = new ByteArrayOutputStream();
             byte[] buffer = new byte[8192];
