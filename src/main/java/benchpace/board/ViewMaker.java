@@ -15,7 +15,6 @@ import benchpace.plan.SeatNumber;
 import benchpace.plan.SeatingChart;
 import benchpace.plan.Step;
 import benchpace.plan.StepKind;
-import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -25,7 +24,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Derives what screens show from the class, the cure and the pace at one instant. Pure. */
@@ -75,6 +73,7 @@ public final class ViewMaker {
         private final Optional<Instant> waitChange;
         private final Instant now;
         private final Map<SeatNumber, Standing> standings = new TreeMap<>();
+        private final StepViews stepViews;
         private final SeatingChart chart;
 
         Making(String classId, LiveClass live, Cooling cooling, Pace pace, WaitView waiting,
@@ -91,34 +90,22 @@ public final class ViewMaker {
             this.now = now;
             this.chart = SeatingChart.of(plan.table(), live.seats().size());
             live.seats().forEach(s -> standings.put(s.number(), progress.standing(s)));
+            this.stepViews = new StepViews(live, standings);
         }
 
         ClassView view() {
-            List<StepView> steps = plan.steps().stream().map(this::step).toList();
+            List<StepView> steps = plan.steps().stream().map(stepViews::of).toList();
             List<SeatView> seats = new SeatViews(live, clocks, pace, waiting, standings, chart, now).all();
             Stage stage = Stages.of(live, now);
             return new ClassView(classId, live.name(), plan.place(), zone, live.seq(), now, live.startsAt(), stage,
-                    steps, present(stage), next(), chart, seats, cure(), pace.home(), help(), calm(), pace.silence(),
+                    steps, present(stage), new NextViews(live, standings, stepViews, pace).next(), chart, seats,
+                    cure(), pace.home(), help(), calm(), pace.silence(),
                     undo(), notes(), room, PaceLinesMaker.of(live, pace, now), waiting,
                     live.guestsMayTell(), nextChange());
         }
 
         private Stream<Seat> makers() {
             return live.seats().stream().filter(Seat::makesCandle);
-        }
-
-        private StepView step(Step step) {
-            int index = plan.indexOf(step.id());
-            int finished = (int) makers().filter(s -> isDoneWith(s, index)).count();
-            return new StepView(step.id().value(), step.name(), step.kind(), step.opening(), progress.isOpen(step),
-                    live.openedAt(step.id()), step.planned(), finished);
-        }
-
-        /** Finished it, or is past it. */
-        private boolean isDoneWith(Seat seat, int index) {
-            Standing standing = standings.get(seat.number());
-            return standing.phase() == Phase.DONE
-                    || standing.step().filter(s -> plan.indexOf(s.id()) > index).isPresent();
         }
 
         private NowView present(Stage stage) {
@@ -135,9 +122,9 @@ public final class ViewMaker {
             }
             int index = plan.indexOf(step.get().id());
             List<Integer> notDone = step.get().kind() == StepKind.TALK ? List.of()
-                    : makers.stream().filter(s -> !isDoneWith(s, index)).map(s -> s.number().value()).toList();
+                    : makers.stream().filter(s -> !stepViews.isDoneWith(s, index)).map(s -> s.number().value()).toList();
             Step now = step.get();
-            return new NowView(Optional.of(step(now)), now.name(), since(now), now.say(), now.caution(), now.wall(),
+            return new NowView(Optional.of(stepViews.of(now)), now.name(), since(now), now.say(), now.caution(), now.wall(),
                     makers.size() - notDone.size(), makers.size(), notDone);
         }
 
@@ -182,49 +169,6 @@ public final class ViewMaker {
 
         private Instant talkEnds(Step talk) {
             return live.openedAt(talk.id()).map(t -> t.plus(talk.planned())).orElse(Instant.MIN);
-        }
-
-        private Optional<ClassView.NextView> next() {
-            if (live.closedAt().isPresent()) {
-                return Optional.empty();
-            }
-            return live.nextLed().map(step -> {
-                int index = plan.indexOf(step.id());
-                List<Integer> behind = makers()
-                        .filter(s -> plan.steps().subList(0, index).stream()
-                                .filter(Step::needsTap)
-                                .anyMatch(earlier -> !isDoneWith(s, plan.indexOf(earlier.id()))))
-                        .map(s -> s.number().value())
-                        .toList();
-                Map<Integer, Pace.Unticked> judged = pace.unticked().stream()
-                        .collect(Collectors.toMap(u -> u.seat().value(), u -> u));
-                List<ClassView.LeftRow> rows = behind.stream()
-                        .map(seat -> leftRow(seat, index, Optional.ofNullable(judged.get(seat)))).toList();
-                return new ClassView.NextView(step(step), behind, cost(behind), rows);
-            });
-        }
-
-        /** One tap for it finishes all that comes before the step: the gaps fill themselves. */
-        private ClassView.LeftRow leftRow(int number, int index, Optional<Pace.Unticked> judged) {
-            Seat seat = live.seat(new SeatNumber(number)).orElseThrow();
-            Standing standing = standings.get(seat.number());
-            String finish = plan.steps().subList(0, index).stream().filter(Step::needsTap).filter(progress::isOpen)
-                    .filter(s -> s.kind() != StepKind.CURE && !seat.finished(s.id()))
-                    .reduce((a, b) -> b).map(s -> s.id().value()).orElse("");
-            boolean answered = seat.stillAt().stream()
-                    .anyMatch(a -> standing.step().filter(s -> s.id().equals(a.step())).isPresent());
-            return new ClassView.LeftRow(number, finish, standing.step().map(s -> s.id().value()).orElse(""),
-                    standing.phase() == Phase.PAUSED, answered,
-                    judged.map(Pace.Unticked::doneProbability).orElse(0.0),
-                    judged.map(Pace.Unticked::remainingMinutes).orElse(0),
-                    judged.map(Pace.Unticked::leaveMinutes).orElse(0), judged.isPresent());
-        }
-
-        private String cost(List<Integer> behind) {
-            if (behind.isEmpty()) {
-                return "";
-            }
-            return Listing.seats(behind) + (behind.size() == 1 ? " is" : " are") + " not done yet.";
         }
 
         private ClassView.CureView cure() {

@@ -7,25 +7,15 @@ import static org.awaitility.Awaitility.await;
 
 import benchpace.plan.SeatNumber;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.microsoft.playwright.Browser;
-import com.microsoft.playwright.assertions.PlaywrightAssertions;
-import java.nio.file.Path;
 import java.time.Duration;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
-import org.junit.jupiter.api.io.TempDir;
 
 /** A seat that falls behind, as the instructor's tablet, two helpers' phones and a guest's phone see it. */
-@ExtendWith(Browsers.class)
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
-class PaceInABrowserTest {
+class PaceInABrowserTest extends LiveScreens {
     private static final Duration PATIENCE = Duration.ofSeconds(30);
     /** Counts what would have been heard and felt. */
     private static final String EARS = """
@@ -35,31 +25,11 @@ class PaceInABrowserTest {
             Object.defineProperty(navigator, 'vibrate', { value: () => { window.shakes += 1; return true; } });
             """;
 
-    @TempDir Path data;
-    private TestBoard board;
-    private String id;
-    private Browser browser;
-    private final List<Device> devices = new ArrayList<>();
-
     /** Eight seats at the wicks, all through but seat 4. */
-    @BeforeEach void open(Browser browser) {
-        PlaywrightAssertions.setDefaultAssertionTimeout(30_000);
-        this.browser = browser;
+    @Override void begin() {
         board = TestBoard.open(data);
         id = board.evening();
         board.stuckAtWicks(id, 4);
-    }
-
-    @AfterEach void close() {
-        devices.forEach(Device::assertNoComplaint);
-        devices.forEach(Device::assertStayedHere);
-        devices.forEach(Device::close);
-        board.close();
-    }
-
-    private Device here(Device device) {
-        devices.add(device);
-        return device;
     }
 
     private Device tablet() {

@@ -6,54 +6,29 @@ import static org.awaitility.Awaitility.await;
 
 import benchpace.files.Json;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Route;
-import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.time.InstantSource;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.extension.ExtendWith;
-import org.junit.jupiter.api.io.TempDir;
 
 /** A class in its first step, seen in a real Chromium, whose taps are held up, refused or counted on the way. */
-@ExtendWith(Browsers.class)
-abstract class TapScreens {
+abstract class TapScreens extends LiveScreens {
     static final Duration PATIENCE = Duration.ofSeconds(30);
     static final Pattern FINISHED = Pattern.compile("face--waiting\\b");
 
-    @TempDir Path data;
-    TestBoard board;
-    String id;
-    Browser browser;
-    private final List<Device> devices = new ArrayList<>();
-
-    @BeforeEach void open(Browser browser) {
-        PlaywrightAssertions.setDefaultAssertionTimeout(30_000);
-        this.browser = browser;
+    @Override void begin() {
         board = new TestBoard(data, InstantSource.system(), StreamLimits.USUAL);
         id = board.evening();
         board.tap(id, opening("welcome")).ok();
     }
 
-    @AfterEach void close() {
-        devices.forEach(Device::assertNoComplaint);
-        devices.forEach(Device::assertStayedHere);
-        devices.forEach(Device::close);
-        board.close();
-    }
-
     Device device(Device device, String token) {
-        devices.add(device);
-        return device.pairedBy(token);
+        return here(device).pairedBy(token);
     }
 
     Device tablet() {

@@ -1,0 +1,45 @@
+package benchpace.web;
+
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A class for each test, seen in a real Chromium by devices that must neither complain nor leave the board. */
+@ExtendWith(Browsers.class)
+abstract class LiveScreens {
+    private static final double PATIENCE_MILLIS = 30_000;
+
+    @TempDir Path data;
+    TestBoard board;
+    String id;
+    Browser browser;
+    private final List<Device> devices = new ArrayList<>();
+
+    /** Opens {@link #board} and brings the class {@link #id} to where the tests begin. */
+    abstract void begin();
+
+    @BeforeEach void open(Browser browser) {
+        PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MILLIS);
+        this.browser = browser;
+        begin();
+    }
+
+    @AfterEach void close() {
+        devices.forEach(Device::assertNoComplaint);
+        devices.forEach(Device::assertStayedHere);
+        devices.forEach(Device::close);
+        board.close();
+    }
+
+    /** Watched to the end of the test. */
+    Device here(Device device) {
+        devices.add(device);
+        return device;
+    }
+}
