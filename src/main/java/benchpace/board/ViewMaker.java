@@ -122,10 +122,11 @@ public final class ViewMaker {
             }
             int index = plan.indexOf(step.get().id());
             List<Integer> notDone = step.get().kind() == StepKind.TALK ? List.of()
-                    : makers.stream().filter(s -> !stepViews.isDoneWith(s, index)).map(s -> s.number().value()).toList();
+                    : makers.stream().filter(s -> !stepViews.isDoneWith(s, index))
+                            .map(s -> s.number().value()).toList();
             Step now = step.get();
-            return new NowView(Optional.of(stepViews.of(now)), now.name(), since(now), now.say(), now.caution(), now.wall(),
-                    makers.size() - notDone.size(), makers.size(), notDone);
+            return new NowView(Optional.of(stepViews.of(now)), now.name(), since(now), now.say(),
+                    now.caution(), now.wall(), makers.size() - notDone.size(), makers.size(), notDone);
         }
 
         private Optional<Instant> since(Step step) {
