@@ -15,6 +15,8 @@ public record ShelfSettings(Duration readyMargin, Duration collectWithin, Durati
     public static final ShelfSettings STANDARD =
             new ShelfSettings(Duration.ofMinutes(30), Duration.ofDays(14), Duration.ofDays(7));
 
+    private static final long FIVE_MINUTES = 300;
+
     public ShelfSettings {
         if (readyMargin.isNegative() || collectWithin.isNegative() || collectWithin.isZero()
                 || eraseAfter.isNegative()) {
@@ -22,9 +24,13 @@ public record ShelfSettings(Duration readyMargin, Duration collectWithin, Durati
         }
     }
 
-    /** When a candle may be fetched: the late end of its range (nine in ten are ready) and the margin. */
+    /**
+     * When a candle may be fetched: the late end of its range (nine in ten are ready) and the margin, up to the next
+     * full five minutes. An estimate has no minutes, and every screen and tag shall say the same.
+     */
     public Instant readyFrom(Instant lateEndOfRange) {
-        return lateEndOfRange.plus(readyMargin);
+        long seconds = lateEndOfRange.plus(readyMargin).plusNanos(999_999_999).getEpochSecond();
+        return Instant.ofEpochSecond(Math.floorDiv(seconds + FIVE_MINUTES - 1, FIVE_MINUTES) * FIVE_MINUTES);
     }
 
     public Instant collectBy(Instant readyFrom) {

@@ -21,9 +21,9 @@ public record LeaveSheet(int seat, String name, String candle, List<ShelfPage.Pl
     public static LeaveSheet of(int seat, String name, boolean left, CandleClock candle, Instant readyFrom,
                                 Instant collectBy, List<ShelfPlace> places, String claim, Times times) {
         String words = candle.judgedSetAt().map(at -> "Judged set at " + times.clock(at) + ".")
-                .orElseGet(() -> "Likely firm about " + times.roughly(candle.ready()) + ".");
+                .orElseGet(() -> "Ready to try about " + times.roughly(candle.ready()) + ".");
         return new LeaveSheet(seat, name, words, places.stream().map(ShelfPage::place).toList(), claim,
-                times.day(Times.next(5, readyFrom)), collectBy.atZone(times.zone()).toLocalDate().toString(),
+                times.day(readyFrom), collectBy.atZone(times.zone()).toLocalDate().toString(),
                 candle.judgedSetAt().isPresent(), left, ShelfTag.CAUTIONS);
     }
 }

@@ -68,7 +68,7 @@ public record ShelfPage(Shell shell, boolean instructor, String typed, String su
         long standing = shelf.standing().count();
         long places = given.arrangement().layout().places().count();
         String summary = standing == 0 ? "The shelf is empty." : standing
-                + (standing == 1 ? " candle stands" : " candles stand") + " on " + places + " places.";
+                + " of " + places + (standing == 1 ? " places is taken." : " places are taken.");
         List<String> reminders = shelf.reminders(given.now(), given.remindAhead()).stream()
                 .map(e -> reminder(e, given, times)).toList();
         Shell shell = new Shell("Pickup shelf", "shelf", List.of(), "", "", times.zone().getId(), viewer.role().token(),
