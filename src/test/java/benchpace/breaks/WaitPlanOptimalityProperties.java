@@ -11,8 +11,12 @@ import benchpace.plan.ActivityKind;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.LongRange;
+import net.jqwik.api.statistics.Statistics;
 
-/** Checked against trying every plan ({@link EveryPlan}), which shares no code with the planner. */
+/**
+ * Checked against trying every plan ({@link EveryPlan}), which shares no code with the planner. The planner's work is
+ * counted, and once in some thousand of these classes it runs out: then it must not call its plan proven.
+ */
 class WaitPlanOptimalityProperties {
 
     @Property(tries = 60)
@@ -50,8 +54,14 @@ class WaitPlanOptimalityProperties {
     private static void isBest(WaitProblem problem) {
         WaitPlan plan = WaitPlanner.plan(problem);
         assertThat(PlanFaults.of(problem, plan)).isEmpty();
-        assertThat(plan.provenBest()).isTrue();
-        assertThat(aims(problem, plan)).isEqualTo(new EveryPlan(problem).best());
+        Statistics.label("proven best").collect(plan.provenBest())
+                .coverage(c -> c.check(true).percentage(p -> p >= 95));
+        EveryPlan.Aims best = new EveryPlan(problem).best();
+        if (plan.provenBest()) {
+            assertThat(aims(problem, plan)).isEqualTo(best);
+        } else {
+            assertThat(aims(problem, plan).betterThan(best)).isFalse();
+        }
     }
 
     private static EveryPlan.Aims aims(WaitProblem problem, WaitPlan plan) {
