@@ -13,12 +13,14 @@ function folded() {
 export function start() {
   const box = document.getElementById('lines-box');
   if (!box) return;
-  box.open = !folded();
-  box.addEventListener('toggle', () => {
+  const remember = () => {
     try {
       localStorage.setItem(KEY, box.open ? 'open' : 'folded');
     } catch { /* as it is while the page is open */ }
-  });
+  };
+  // a fold made before this script ran stands
+  if (folded()) box.open = false; else if (!box.open) remember();
+  box.addEventListener('toggle', remember);
   box.addEventListener('keydown', (event) => {
     const line = event.target.closest('[role="button"]');
     if (!line || (event.key !== 'Enter' && event.key !== ' ')) return;
