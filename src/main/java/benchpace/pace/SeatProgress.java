@@ -21,12 +21,14 @@ record SeatProgress(Standing standing, int step, double startMinutes, boolean st
      * A finished worked step.
      *
      * @param step its index
+     * @param startMinutes the moment it could start
      * @param minutes from the moment it could start to its tap, pauses taken out
      * @param startsByTap whether the start was a tap as well
      * @param tapMinutes when it was ticked
      * @param weight 1; half for steps filled in by a jump; 0 for steps left out
      */
-    record Done(int step, double minutes, boolean startsByTap, double tapMinutes, double weight) { }
+    record Done(int step, double startMinutes, double minutes, boolean startsByTap, double tapMinutes,
+                double weight) { }
 
     static SeatProgress of(ClassTrack track, SeatTrack seat, double now) {
         return new Walk(track, seat, now).walk();
@@ -100,19 +102,21 @@ record SeatProgress(Standing standing, int step, double startMinutes, boolean st
 
         /** Steps first..last, ticked by one tap: they share the time by plan. */
         private void record(int first, int last, double finished) {
-            double[] start = new double[last - first + 1];
+            boolean several = last > first;
             double total = 0;
             for (int k = first; k <= last; k++) {
                 total += track.steps().get(k).kind().isWorked() ? track.steps().get(k).planMinutes() : 0;
             }
             waitForOpening(first);
             double minutes = Math.max(0, finished - from - seat.pausedWithin(from, finished));
+            double share = 0;
             for (int k = first; k <= last; k++) {
                 PaceStep step = track.steps().get(k);
                 if (step.kind().isWorked()) {
-                    boolean skipped = isSkipped(k);
-                    double weight = skipped ? 0 : start.length > 1 ? 0.5 : 1;
-                    done.add(new Done(k, minutes * step.planMinutes() / total, byTap, finished, weight));
+                    double weight = isSkipped(k) ? 0 : several ? 0.5 : 1;
+                    double start = Math.min(from, finished) + Math.max(0, finished - from) * share;
+                    done.add(new Done(k, start, minutes * step.planMinutes() / total, byTap, finished, weight));
+                    share += step.planMinutes() / total;
                 }
             }
             from = Math.max(from, finished);

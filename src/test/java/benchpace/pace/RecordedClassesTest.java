@@ -73,7 +73,7 @@ class RecordedClassesTest {
         assertThat(score(6).falseBehindPerClass()).isLessThanOrEqualTo(0.25);
         assertThat(score(12).falseBehindPerClass()).isLessThanOrEqualTo(0.75);
         assertThat(score(24).falseBehindPerClass()).isLessThanOrEqualTo(1.3);
-        assertThat(score(0).flagsPerClass()).isLessThanOrEqualTo(4.2);
+        assertThat(score(0).flagsPerClass()).isLessThanOrEqualTo(3.2);
     }
 
     @Test

@@ -1,0 +1,29 @@
+package benchpace.pace;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A seat's time at one worked step up to the pour, as its ticks tell it, in minutes from the class's start.
+ *
+ * @param step index of the step
+ * @param fromMinutes when the seat could start: its tick before, the step's opening or its arrival
+ * @param toMinutes when it was ticked, or its share by plan of the time between two ticks that jumped over it
+ * @param workedMinutes the time between, pauses taken out
+ * @param ticked whether it has a tick of its own; steps that were jumped over or left out have none
+ */
+public record StepTime(int step, double fromMinutes, double toMinutes, double workedMinutes, boolean ticked) {
+
+    /** The steps that a seat has behind it, in order, as far as the record goes. */
+    public static List<StepTime> of(ClassTrack track, SeatTrack seat) {
+        List<SeatProgress.Done> done = SeatProgress.of(track, seat, Double.MAX_VALUE).done();
+        List<StepTime> times = new ArrayList<>();
+        for (int i = 0; i < done.size(); i++) {
+            SeatProgress.Done one = done.get(i);
+            boolean jumped = i + 1 < done.size() && done.get(i + 1).tapMinutes() == one.tapMinutes();
+            times.add(new StepTime(one.step(), one.startMinutes(),
+                    jumped ? done.get(i + 1).startMinutes() : one.tapMinutes(), one.minutes(), one.weight() == 1));
+        }
+        return times;
+    }
+}
