@@ -123,6 +123,11 @@ public final class ClassBoard {
         return view.seq() == live.seq() && !due(view) && view.now().plus(YOUNG).isAfter(clock.instant());
     }
 
+    /** The class looked back on, as far as it has come. */
+    public ClassReport report() {
+        return maker.report(id, live, view());
+    }
+
     /** A seat's candle cut open as it should be this instant, where that is computed. */
     public Optional<CutAway> cutAway(int seat) {
         return maker.cutAway(id, live, new SeatNumber(seat), now());

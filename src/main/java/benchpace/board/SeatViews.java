@@ -101,13 +101,20 @@ final class SeatViews {
             case LEFT -> Mark.LEFT;
             case SHARING -> Mark.SHARING;
             case PAUSED -> Mark.PAUSED;
-            case LISTENING -> Mark.LISTENING;
+            case LISTENING -> isOver(seat) ? Mark.DONE : Mark.LISTENING;
             case WORKING -> Mark.ON_PACE;
             case WAITING -> candle.filter(c -> c.judgedSetAt().isPresent()).isPresent() ? Mark.SET : Mark.WAITING;
             case CURING -> candle.filter(c -> c.tryIt(now)).isPresent() ? Mark.TRY_IT
                     : waiting.leisure(seat.value()).isPresent() ? Mark.AT_LEISURE : Mark.SETTING;
             case DONE -> Mark.DONE;
         };
+    }
+
+    /** The class is closed, and the seat had done all there was to do. */
+    private boolean isOver(SeatNumber number) {
+        Seat seat = live.seat(number).orElseThrow();
+        return live.closedAt().isPresent() && live.plan().steps().stream().filter(Step::needsTap)
+                .reduce((first, second) -> second).filter(last -> seat.finished(last.id())).isPresent();
     }
 
     private List<String> finished(Seat seat) {

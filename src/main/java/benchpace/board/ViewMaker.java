@@ -31,6 +31,7 @@ public final class ViewMaker {
     private final CureClock cureClock;
     private final PaceWatch paceWatch;
     private final ZoneId zone;
+    private final ReportMaker reports = new ReportMaker();
 
     public ViewMaker(CureClock cureClock, PaceWatch paceWatch, ZoneId zone) {
         this.cureClock = cureClock;
@@ -53,6 +54,11 @@ public final class ViewMaker {
         Cooling cooling = cureClock.cooling(classId, live, now);
         Pace pace = paceWatch.watch(classId, live, cooling.clocks(), now);
         return new Making(classId, live, cooling, pace, waiting, waits.nextChange(now), now).view();
+    }
+
+    /** The class looked back on. @param view of the same class, just now */
+    ClassReport report(String classId, LiveClass live, ClassView view) {
+        return reports.report(live, view, cureClock.cooling(classId, live, view.now()).clocks());
     }
 
     /** A seat's candle cut open as it should be now, where that is computed. */
@@ -100,7 +106,7 @@ public final class ViewMaker {
             return new ClassView(classId, live.name(), plan.place(), zone, live.seq(), now, live.startsAt(), stage,
                     steps, present(stage), new NextViews(live, standings, stepViews, pace).next(), chart, seats,
                     cure(), pace.home(), help(), calm(), pace.silence(),
-                    undo(), notes(), room, PaceLinesMaker.of(live, pace, now), waiting,
+                    undo(), notes(), room, PaceLinesMaker.of(live, pace, live.closedAt().orElse(now)), waiting,
                     live.guestsMayTell(), nextChange());
         }
 

@@ -149,11 +149,12 @@ public record PacePriors(Times times, Taps taps, Stalls stalls, Openings opening
     }
 
     /**
-     * What it takes to raise a flag. The probabilities are calibrated (of seats given 0.15 to 0.2, 15 to 20 in a hundred
-     * were stalled, at every step and whatever the habits of tapping), so a threshold only buys one thing with another.
-     * The question at 0.14, 0.17 and 0.2 makes 4.0, 3.0 and 2.5 flags a recorded class; on 1,200 simulated classes each
-     * of these steps costs half a minute until a stall is noticed. "Behind" at 0.22 instead of 0.235 saves half a minute
-     * and makes a false alarm more in fifteen six-seat classes. See {@code RecordedClassesTest} for what it gives.
+     * What it takes to raise a flag. The probabilities are calibrated: of seats given 0.15 to 0.2, 15 to 20 in a
+     * hundred were stalled, at every step and whatever the habits of tapping. So a threshold only buys one thing with
+     * another. The question at 0.14, 0.17 and 0.2 makes 4.0, 3.0 and 2.5 flags a recorded class; on 1,200 simulated
+     * classes each of these steps costs half a minute until a stall is noticed. "Behind" at 0.22 instead of 0.235 saves
+     * half a minute and makes one false alarm more in fifteen six-seat classes. {@code RecordedClassesTest} holds what
+     * was chosen.
      *
      * @param behindStalled probability of a stall that raises "behind", two evaluations running
      * @param behindOff below this it is taken back

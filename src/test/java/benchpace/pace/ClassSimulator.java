@@ -180,7 +180,9 @@ public final class ClassSimulator {
         Arrays.sort(before, 0, m);
         int needed = (int) Math.ceil(openingShare * m - 1e-9) - 1;
         open[k] = before[needed] + 0.4 + exponential(0.6);
-        add(open[k], "open-step", ", \"step\": \"" + STEPS[k] + "\"");
+        if (Double.isFinite(open[k])) { // else everybody went home before
+            add(open[k], "open-step", ", \"step\": \"" + STEPS[k] + "\"");
+        }
     }
 
     private void work(int i, int k) {

@@ -18,10 +18,11 @@ import java.util.stream.Collectors;
  * and carry their numbers at the right edge; the others are quiet. It moves on by half minutes, so that it is drawn
  * anew no oftener.
  *
+ * @param path  the way to the last candle, where the class is looked back on; else empty
  * @param words the same for those who do not see it
  */
 public record LinesChart(int width, int height, int left, int right, int top, int bottom, List<Rung> rungs,
-                         List<Tick> ticks, List<Line> lines, List<Tag> tags, String words) {
+                         List<Tick> ticks, List<Line> lines, List<Tag> tags, String path, String words) {
     private static final int TOP = 8;
     private static final int FOOT = 18;
     private static final int TAGS = 72;
@@ -51,7 +52,12 @@ public record LinesChart(int width, int height, int left, int right, int top, in
 
     static LinesChart of(ClassView view, Times times) {
         LinesPlace place = LinesPlace.of(view);
-        return new Drawing(view, place.width(), place.height()).chart(times);
+        return new Drawing(view, place.width(), place.height()).chart(times, List.of());
+    }
+
+    /** The same with the way to the last candle. */
+    static LinesChart of(ClassView view, int width, int height, List<PaceLines.Point> path, Times times) {
+        return new Drawing(view, width, height).chart(times, path);
     }
 
     public boolean empty() {
@@ -97,7 +103,7 @@ public record LinesChart(int width, int height, int left, int right, int top, in
             return floor.isAfter(tapped) ? floor : tapped;
         }
 
-        LinesChart chart(Times times) {
+        LinesChart chart(Times times, List<PaceLines.Point> path) {
             boolean begun = view.stage() != ClassView.Stage.BEFORE;
             List<Line> lines = new ArrayList<>();
             if (begun) {
@@ -105,7 +111,7 @@ public record LinesChart(int width, int height, int left, int right, int top, in
                         .forEach(l -> lines.add(line(l)));
             }
             return new LinesChart(width, height, left, right, TOP, bottom, rungs(), begun ? ticks(times) : List.of(),
-                    lines, begun ? tags() : List.of(), begun ? words() : "The lines begin with the class.");
+                    lines, begun ? tags() : List.of(), points(path), begun ? words() : "The lines begin with the class.");
         }
 
         private int x(Instant at) {
@@ -152,10 +158,14 @@ public record LinesChart(int width, int height, int left, int right, int top, in
         }
 
         private Line line(PaceLines.Line line) {
-            String points = line.points().stream()
+            return new Line(line.seat(), mark(line.seat()), points(line.points()),
+                    title(view.seat(line.seat()), level(line)));
+        }
+
+        private String points(List<PaceLines.Point> points) {
+            return points.stream()
                     .map(p -> x(p.at().isBefore(chart.until()) ? p.at() : edge) + "," + y(p.level()))
                     .collect(Collectors.joining(" "));
-            return new Line(line.seat(), mark(line.seat()), points, title(view.seat(line.seat()), level(line)));
         }
 
         private static int level(PaceLines.Line line) {

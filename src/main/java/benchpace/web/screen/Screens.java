@@ -1,5 +1,6 @@
 package benchpace.web.screen;
 
+import benchpace.board.ClassReport;
 import benchpace.board.ClassView;
 import benchpace.board.CutAway;
 import benchpace.board.SeatView;
@@ -121,6 +122,11 @@ public final class Screens {
     /** @param single one tag a page */
     public String tags(List<ShelfTag> tags, String ids, boolean single, Viewer viewer) {
         return render("shelf/tags.jte", TagsPage.of(tags, ids, single, viewer));
+    }
+
+    /** A class looked back on. */
+    public String report(ClassReport report, Viewer viewer) {
+        return render("report/page.jte", ReportPage.of(report, viewer, new Times(report.view().zone())));
     }
 
     public String start(StartView view) {

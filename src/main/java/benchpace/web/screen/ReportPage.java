@@ -1,0 +1,200 @@
+package benchpace.web.screen;
+
+import benchpace.board.CandleClock;
+import benchpace.board.ClassReport;
+import benchpace.board.ClassView;
+import benchpace.board.PaceLines;
+import benchpace.pace.Level;
+import benchpace.plan.StepKind;
+import benchpace.report.FlagSpan;
+import benchpace.report.Part;
+import benchpace.report.StepSummary;
+import benchpace.report.WhatHeld;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * A class looked back on, on one sheet of paper.
+ *
+ * @param when    the evening in words
+ * @param outcome when the last candle was ready, against what was promised
+ * @param causes  what held the class, by steps, by seats and by waiting; groups in which nothing did are left out
+ * @param way     what the last candle waited for, in order
+ * @param steps   what each step took
+ * @param flags   who was flagged, in order of time
+ * @param answers how the flags were answered, in a sentence; empty without any
+ */
+public record ReportPage(Shell shell, String name, String place, String when, String classId, String outcome,
+                         List<Group> causes, List<WayRow> way, List<StepRow> steps, LinesChart lines,
+                         List<FlagRow> flags, String answers, List<NoteLine> notes, boolean over) {
+    private static final int WIDTH = 1100;
+    private static final int HEIGHT = 300;
+
+    /** Causes of one kind, the most first. */
+    public record Group(String heading, List<Cause> causes) { }
+
+    /** @param what in words @param minutes by how much earlier the last candle would have been ready */
+    public record Cause(String what, String minutes) { }
+
+    /** @param planned empty where the plan gives none @param over whether it took longer than that */
+    public record WayRow(String from, String to, String what, String minutes, String planned, boolean over) { }
+
+    public record StepRow(String step, String planned, String median, String range, String seats, boolean over) { }
+
+    public record FlagRow(String at, String seat, String step, String level, String lasted, String answered) { }
+
+    public static ReportPage of(ClassReport report, Viewer viewer, Times times) {
+        ClassView view = report.view();
+        Shell shell = new Shell(view.name() + ", looked back on", "report", List.of("lines"), "", "",
+                times.zone().getId(), viewer.role().token(), viewer.initials());
+        Reading reading = new Reading(report, times);
+        return new ReportPage(shell, view.name(), view.place(), times.day(view.startsAt()), view.id(),
+                reading.outcome(), report.held().map(reading::causes).orElse(List.of()),
+                report.held().map(reading::way).orElse(List.of()), reading.steps(),
+                LinesChart.of(view, WIDTH, HEIGHT, report.held().map(reading::path).orElse(List.of()), times),
+                reading.flags(), reading.answers(), NoteLine.latest(view.notes(), Integer.MAX_VALUE, times),
+                view.stage() == ClassView.Stage.CLOSED);
+    }
+
+    private record Charge(String what, double minutes) { }
+
+    /** Turns figures into words. */
+    private record Reading(ClassReport report, Times times) {
+        private static final double LEAST_MINUTES = 0.5;
+        private static final double WORTH_A_LOOK_MINUTES = 1.5;
+
+        String outcome() {
+            if (report.held().isEmpty()) {
+                return "No candle has been poured, so there is nothing to look back on yet.";
+            }
+            WhatHeld held = report.held().get();
+            ClassView view = report.view();
+            boolean judged = view.seat(held.lastSeat()).candle()
+                    .flatMap(CandleClock::judgedSetAt).isPresent();
+            Instant ready = report.at(held.readyMinutes());
+            long late = Math.round(Duration.between(view.home().promised(), ready).toSeconds() / 60.0);
+            String end = "the promised end of the class at " + times.clock(view.home().promised());
+            String against = late == 0 ? "just at " + end
+                    : Phrases.count((int) Math.abs(late)) + (late > 0 ? " after " : " before ") + end;
+            return "The last candle, at seat " + held.lastSeat() + ", " + (judged ? "was judged set at "
+                    + times.clock(ready) : "is likely ready about " + times.roughly(ready)) + ", " + against + ".";
+        }
+
+        List<Group> causes(WhatHeld held) {
+            List<Charge> steps = new ArrayList<>();
+            held.bySteps().forEach((k, m) -> steps.add(new Charge(report.steps().get(k), m)));
+            List<Charge> seats = new ArrayList<>();
+            held.bySeats().forEach((s, m) -> seats.add(new Charge("Seat " + s + name(s), m)));
+            List<Charge> waits = List.of(new Charge("Openings, after all were done", held.openingsMinutes()),
+                    new Charge("Guests who came late", held.arrivalsMinutes()),
+                    new Charge("Candles slower to set than planned", held.cureMinutes()));
+            return Stream.of(group("Steps, at all seats", steps), group("Seats, at all steps", seats),
+                    group("Waiting and setting", waits)).filter(g -> !g.causes().isEmpty()).toList();
+        }
+
+        private static Group group(String heading, List<Charge> charges) {
+            return new Group(heading, charges.stream().filter(c -> c.minutes() >= LEAST_MINUTES)
+                    .sorted(Comparator.comparingDouble(c -> -c.minutes()))
+                    .map(c -> new Cause(c.what(), minutes(c.minutes()))).toList());
+        }
+
+        private String name(int seat) {
+            String name = report.view().seat(seat).name();
+            return name.isEmpty() ? "" : ", " + name;
+        }
+
+        List<WayRow> way(WhatHeld held) {
+            return held.links().stream().filter(l -> l.minutes() >= LEAST_MINUTES).map(l -> {
+                boolean planned = l.plannedMinutes() > 0;
+                return new WayRow(times.clock(report.at(l.fromMinutes())), times.clock(report.at(l.toMinutes())),
+                        Phrases.sentence(words(l.part())), minutes(l.minutes()), planned ? minutes(l.plannedMinutes()) : "",
+                        l.minutes() - l.plannedMinutes() >= WORTH_A_LOOK_MINUTES);
+            }).toList();
+        }
+
+        private String words(Part part) {
+            String step = report.steps().get(part.step());
+            return switch (part.kind()) {
+                case ARRIVAL -> "until seat " + part.seat() + " came";
+                case OPENING -> "until " + step + " was opened";
+                case TALK -> step;
+                case STEP -> "seat " + part.seat() + " at " + step;
+                case POURED_AGAIN -> "until seat " + part.seat() + " poured again";
+                case CURE -> "the candle of seat " + part.seat() + " setting";
+            };
+        }
+
+        List<StepRow> steps() {
+            return report.took().stream().map(s -> new StepRow(report.steps().get(s.step()),
+                    minutes(s.plannedMinutes()), minutes(s.medianMinutes()), range(s), String.valueOf(s.seats()),
+                    s.medianMinutes() - s.plannedMinutes() >= WORTH_A_LOOK_MINUTES)).toList();
+        }
+
+        private static String range(StepSummary took) {
+            boolean alike = Math.round(took.leastMinutes()) == Math.round(took.mostMinutes());
+            return alike ? "" : Math.round(took.leastMinutes()) + " to " + minutes(took.mostMinutes()) + ", seat "
+                    + took.mostSeat();
+        }
+
+        /** The way to the last candle, as a line on the chart: up when a step is done, flat while waiting. */
+        List<PaceLines.Point> path(WhatHeld held) {
+            List<PaceLines.Point> points = new ArrayList<>();
+            int level = 0;
+            for (WhatHeld.Link link : held.links()) {
+                if (points.isEmpty()) {
+                    points.add(new PaceLines.Point(report.at(link.fromMinutes()), level));
+                }
+                boolean done = link.part().kind() == Part.Kind.STEP;
+                level = done ? levelOf(link.part().step()) : level;
+                points.add(new PaceLines.Point(report.at(link.toMinutes()), level));
+            }
+            return points;
+        }
+
+        /** How many of the chart's steps are done with this one. */
+        private int levelOf(int step) {
+            return (int) IntStream.rangeClosed(0, step).mapToObj(report.view().steps()::get)
+                    .filter(s -> s.kind() != StepKind.TALK && s.kind() != StepKind.CURE).count();
+        }
+
+        List<FlagRow> flags() {
+            return report.flags().stream().map(f -> new FlagRow(times.clock(report.at(f.fromMinutes())),
+                    String.valueOf(f.seat()), report.steps().get(f.step()),
+                    f.level() == Level.BEHIND ? "behind" : "slipping", minutes(f.toMinutes() - f.fromMinutes()),
+                    f.answered() ? "after " + minutes(f.answeredMinutes() - f.fromMinutes()) : "not answered")).toList();
+        }
+
+        String answers() {
+            List<FlagSpan> flags = report.flags();
+            if (flags.isEmpty()) {
+                return "";
+            }
+            double[] after = flags.stream().filter(FlagSpan::answered)
+                    .mapToDouble(f -> f.answeredMinutes() - f.fromMinutes()).sorted().toArray();
+            String count = flags.size() == 1 ? "One flag" : flags.size() + " flags";
+            if (after.length == 0) {
+                return count + ", none answered.";
+            }
+            double middle = 0.5 * (after[(after.length - 1) / 2] + after[after.length / 2]);
+            return count + ", " + (after.length == flags.size() ? flags.size() == 1 ? "answered" : "all answered"
+                    : after.length + " answered") + ", " + (after.length == 1 ? "after " : "half of them within ")
+                    + minutes(middle) + ".";
+        }
+
+        private static String minutes(double minutes) {
+            return Phrases.count((int) Math.round(minutes));
+        }
+    }
+
+    /** What the sheet says when nothing held the class for half a minute. */
+    public Optional<String> smooth() {
+        return causes.isEmpty() && !way.isEmpty()
+                ? Optional.of("Nothing held the class: it went by its plan.") : Optional.empty();
+    }
+}

@@ -1,0 +1,113 @@
+package benchpace.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import benchpace.files.BadFile;
+import benchpace.files.ClassLog;
+import benchpace.files.ClassLogReader;
+import benchpace.files.TrackFold;
+import benchpace.pace.ClassSimulator;
+import benchpace.pace.ClassTrack;
+import benchpace.pace.SeatTrack;
+import benchpace.pace.StepTime;
+import java.io.IOException;
+import java.io.StringReader;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import java.util.TreeMap;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+
+/** What the critical-path method promises of any network, on whole simulated classes with late and missing ticks. */
+class WhatHeldProperties {
+    private static final double ROUNDING = 1e-6;
+
+    /** A class that has happened, and its candles. */
+    record Past(ClassTrack track, Map<Integer, CandleTime> candles) { }
+
+    @Provide
+    Arbitrary<Past> classes() {
+        return Arbitraries.longs().between(0, 1_000_000).flatMap(seed -> Arbitraries.of(4, 8, 12)
+                .flatMap(seats -> Arbitraries.of(ClassSimulator.Habit.USUAL, ClassSimulator.Habit.GAMMA_BUNCHED)
+                        .map(habit -> past(seed, seats, habit)))).filter(p -> !p.candles().isEmpty());
+    }
+
+    private static Past past(long seed, int seats, ClassSimulator.Habit habit) {
+        try {
+            ClassLog log = ClassLogReader.read("c", new StringReader(String.join("\n",
+                    ClassSimulator.simulate("c", seats, habit, seed).lines())));
+            TrackFold fold = new TrackFold(log);
+            log.events().forEach(fold::apply);
+            ClassTrack track = fold.track();
+            SplittableRandom random = new SplittableRandom(seed);
+            Map<Integer, CandleTime> candles = new TreeMap<>();
+            for (SeatTrack seat : track.seats()) {
+                List<StepTime> times = StepTime.of(track, seat);
+                if (!times.isEmpty() && times.get(times.size() - 1).step() == track.pourStep()
+                        && seat.leftMinutes() == SeatTrack.NOT_YET) {
+                    double poured = times.get(times.size() - 1).toMinutes() + (random.nextInt(9) == 0 ? 6 : 0);
+                    candles.put(seat.seat(), new CandleTime(poured, poured + 55 + 12 * random.nextDouble()));
+                }
+            }
+            return new Past(track, candles);
+        } catch (IOException | BadFile impossible) {
+            throw new AssertionError(impossible);
+        }
+    }
+
+    @Property(tries = 150)
+    void the_parts_on_the_way_follow_without_gaps_and_add_up_to_the_whole_evening(@ForAll("classes") Past past) {
+        WhatHeld held = WhatHeld.of(past.track(), past.candles()).orElseThrow();
+        double at = 0;
+        for (WhatHeld.Link link : held.links()) {
+            assertThat(link.fromMinutes()).isCloseTo(at, within(ROUNDING));
+            at = link.toMinutes();
+        }
+        assertThat(at).isCloseTo(held.readyMinutes(), within(ROUNDING));
+        assertThat(held.readyMinutes()).isCloseTo(past.candles().values().stream()
+                .mapToDouble(CandleTime::readyMinutes).max().orElseThrow(), within(ROUNDING));
+    }
+
+    @Property(tries = 150)
+    void the_network_gives_back_the_recorded_times(@ForAll("classes") Past past) {
+        ActivityNetwork<Part> network = ClassNetwork.of(past.track(), past.candles()).network();
+        for (SeatTrack seat : past.track().seats()) {
+            for (StepTime time : StepTime.of(past.track(), seat)) {
+                assertThat(network.earliestFinish(new Part(Part.Kind.STEP, seat.seat(), time.step())))
+                        .isCloseTo(time.toMinutes(), within(ROUNDING));
+            }
+        }
+    }
+
+    @Property(tries = 150)
+    void nothing_held_the_class_for_longer_than_it_was_over_its_plan_on_the_way(@ForAll("classes") Past past) {
+        WhatHeld held = WhatHeld.of(past.track(), past.candles()).orElseThrow();
+        held.bySteps().forEach((step, minutes) -> assertThat(minutes).isPositive().isLessThanOrEqualTo(ROUNDING
+                + held.links().stream().filter(l -> l.part().step() == step && l.part().kind() != Part.Kind.CURE
+                        && l.part().kind() != Part.Kind.OPENING)
+                .mapToDouble(l -> Math.max(0, l.minutes() - l.plannedMinutes())).sum()));
+        held.bySeats().forEach((seat, minutes) -> assertThat(minutes).isPositive().isLessThanOrEqualTo(ROUNDING
+                + held.links().stream().filter(l -> l.part().seat() == seat && l.part().kind() != Part.Kind.CURE)
+                .mapToDouble(l -> Math.max(0, l.minutes() - l.plannedMinutes())).sum()));
+    }
+
+    @Property(tries = 100)
+    void a_candle_may_be_later_by_its_spare_time_and_no_more(@ForAll("classes") Past past) {
+        WhatHeld held = WhatHeld.of(past.track(), past.candles()).orElseThrow();
+        held.spareMinutes().forEach((seat, spare) -> {
+            assertThat(later(past, seat, spare)).isCloseTo(held.readyMinutes(), within(ROUNDING));
+            assertThat(later(past, seat, spare + 1)).isCloseTo(held.readyMinutes() + 1, within(ROUNDING));
+        });
+    }
+
+    private static double later(Past past, int seat, double minutes) {
+        Map<Integer, CandleTime> candles = new TreeMap<>(past.candles());
+        candles.computeIfPresent(seat, (s, c) -> new CandleTime(c.pouredMinutes(), c.readyMinutes() + minutes));
+        return WhatHeld.of(past.track(), candles).orElseThrow().readyMinutes();
+    }
+}

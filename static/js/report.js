@@ -1,0 +1,3 @@
+// A class looked back on: one button.
+
+document.getElementById('print')?.addEventListener('click', () => window.print());
