@@ -111,7 +111,8 @@ public record LinesChart(int width, int height, int left, int right, int top, in
                         .forEach(l -> lines.add(line(l)));
             }
             return new LinesChart(width, height, left, right, TOP, bottom, rungs(), begun ? ticks(times) : List.of(),
-                    lines, begun ? tags() : List.of(), points(path), begun ? words() : "The lines begin with the class.");
+                    lines, begun ? tags() : List.of(), points(path),
+                    begun ? words() : "The lines begin with the class.");
         }
 
         private int x(Instant at) {

@@ -111,9 +111,9 @@ public record ReportPage(Shell shell, String name, String place, String when, St
 
         List<WayRow> way(WhatHeld held) {
             return held.links().stream().filter(l -> l.minutes() >= LEAST_MINUTES).map(l -> {
-                boolean planned = l.plannedMinutes() > 0;
+                String planned = l.plannedMinutes() > 0 ? minutes(l.plannedMinutes()) : "";
                 return new WayRow(times.clock(report.at(l.fromMinutes())), times.clock(report.at(l.toMinutes())),
-                        Phrases.sentence(words(l.part())), minutes(l.minutes()), planned ? minutes(l.plannedMinutes()) : "",
+                        Phrases.sentence(words(l.part())), minutes(l.minutes()), planned,
                         l.minutes() - l.plannedMinutes() >= WORTH_A_LOOK_MINUTES);
             }).toList();
         }
@@ -167,7 +167,8 @@ public record ReportPage(Shell shell, String name, String place, String when, St
             return report.flags().stream().map(f -> new FlagRow(times.clock(report.at(f.fromMinutes())),
                     String.valueOf(f.seat()), report.steps().get(f.step()),
                     f.level() == Level.BEHIND ? "behind" : "slipping", minutes(f.toMinutes() - f.fromMinutes()),
-                    f.answered() ? "after " + minutes(f.answeredMinutes() - f.fromMinutes()) : "not answered")).toList();
+                    f.answered() ? "after " + minutes(f.answeredMinutes() - f.fromMinutes()) : "not answered"))
+                    .toList();
         }
 
         String answers() {
