@@ -100,7 +100,7 @@ public final class PaceEngine {
     public Map<Integer, Level> levels(ClassTrack track, double nowMinutes, PaceMemory memory) {
         Map<Integer, Level> levels = new HashMap<>();
         for (SeatTrack seat : track.seats()) {
-            levels.put(seat.seat(), level(seat, SeatProgress.of(track, seat, nowMinutes), memory));
+            levels.put(seat.seat(), level(seat, SeatProgress.of(track, seat, nowMinutes), memory, nowMinutes));
         }
         return levels;
     }
@@ -136,7 +136,7 @@ public final class PaceEngine {
     private SeatPace seat(Evaluation evaluation, int i, PaceMemory memory) {
         SeatTrack seat = evaluation.track.seats().get(i);
         SeatProgress progress = evaluation.seats.get(i);
-        Level level = level(seat, progress, memory);
+        Level level = level(seat, progress, memory, evaluation.now);
         boolean helped = seat.claims().stream().anyMatch(c -> c.covers(evaluation.now));
         if (!evaluation.judged(i)) {
             return new SeatPace(seat.seat(), level, -1, "", 0, 0, 0, 0, 0, 0, helped);
@@ -153,10 +153,13 @@ public final class PaceEngine {
                 evaluation.tempo.belief(i, progress.step()).meanMinutes(), price, saved, helped);
     }
 
-    /** What memory says, unless the seat has moved on, is not judged now, or was answered for since. */
-    private static Level level(SeatTrack seat, SeatProgress progress, PaceMemory memory) {
+    /** What memory says, unless the seat has moved on, is not judged now, was answered for since or just sorted out. */
+    private static Level level(SeatTrack seat, SeatProgress progress, PaceMemory memory, double now) {
         PaceMemory.SeatMemory remembered = memory.seat(seat.seat());
         if (progress.standing() != SeatProgress.Standing.WORKING || progress.step() != remembered.step()) {
+            return Level.NONE;
+        }
+        if (now < seat.lastSorted(progress.startMinutes(), now) + PacePriors.Rule.SORTED_MINUTES) {
             return Level.NONE;
         }
         double shown = remembered.changedTick() * TICK_MINUTES;

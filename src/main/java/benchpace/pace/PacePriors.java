@@ -167,6 +167,10 @@ public record PacePriors(Times times, Taps taps, Stalls stalls, Openings opening
                        int crowdSeats) {
         /** So many minutes over what its step takes here a seat is asked about, even if only its tick is missing. */
         static final double ASK_AFTER_MINUTES = 15;
+        /**
+         * So many minutes after "sorted" a seat is left in peace: time to show that it was. Common practice, no source.
+         */
+        static final double SORTED_MINUTES = 5;
         static final Rule STANDARD = new Rule(0.235, 0.17, 0.17, 0.12, 12);
 
         public Rule {

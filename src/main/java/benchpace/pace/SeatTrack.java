@@ -66,6 +66,12 @@ public record SeatTrack(int seat, int party, boolean sharesCandle, double arrive
         return claims.stream().anyMatch(c -> c.fromMinutes() >= since && c.covers(now));
     }
 
+    /** When a helper who came after {@code since} last said "sorted", or minus infinity. */
+    double lastSorted(double since, double now) {
+        return claims.stream().filter(c -> c.fromMinutes() >= since && c.toMinutes() <= now)
+                .mapToDouble(Span::toMinutes).max().orElse(Double.NEGATIVE_INFINITY);
+    }
+
     double pausedWithin(double from, double to) {
         double sum = 0;
         for (Span pause : pauses) {

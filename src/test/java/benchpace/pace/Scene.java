@@ -93,6 +93,13 @@ public final class Scene {
                 List.of(new Span(at, SeatTrack.NOT_YET))));
     }
 
+    /** The one claim of this seat ends with "sorted". */
+    public Scene sorted(double at, int seat) {
+        SeatTrack s = seats.get(seat);
+        return put(copy(s, s.arrivedMinutes(), s.leftMinutes(), s.pauses(), s.taps(), s.stillAtIt(), s.hints(),
+                List.of(new Span(s.claims().get(0).fromMinutes(), at))));
+    }
+
     public Scene stillAtIt(double at, int seat, String step) {
         SeatTrack s = seats.get(seat);
         return put(copy(s, s.arrivedMinutes(), s.leftMinutes(), s.pauses(), s.taps(),

@@ -130,6 +130,22 @@ class SeatCasesTest {
     }
 
     @Test
+    void a_seat_said_to_be_sorted_is_left_in_peace_and_comes_back_if_it_was_not() {
+        Scene scene = stuckAtWicks().claim(12, 4).sorted(14, 4);
+        assertThat(scene.level(13, 4)).isEqualTo(Level.BEHIND);
+        assertThat(scene.level(14, 4)).isEqualTo(Level.NONE);
+        assertThat(scene.level(18.5, 4)).isEqualTo(Level.NONE);
+        assertThat(scene.level(19, 4)).isEqualTo(Level.BEHIND);
+    }
+
+    @Test
+    void sorted_at_one_step_says_nothing_of_the_next() {
+        Scene scene = stuckAtWicks().claim(12, 4).sorted(14, 4).tap(14.5, 4, "wicks").open(15, "mix")
+                .othersTap(19, 4, "mix");
+        assertThat(scene.history(32).get(4)).endsWith(Level.BEHIND);
+    }
+
+    @Test
     void a_tablet_nobody_touches_is_not_everybody_stalling() {
         Scene scene = Scene.free(8).othersTap(2, 0, "vessel");
         PaceView view = scene.view(16);
