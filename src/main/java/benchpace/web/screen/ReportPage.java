@@ -78,10 +78,10 @@ public record ReportPage(Shell shell, String name, String place, String when, St
             boolean judged = view.seat(held.lastSeat()).candle()
                     .flatMap(CandleClock::judgedSetAt).isPresent();
             Instant ready = report.at(held.readyMinutes());
-            long late = Math.round(Duration.between(view.home().promised(), ready).toSeconds() / 60.0);
+            Duration late = Duration.between(view.home().promised(), ready);
             String end = "the promised end of the class at " + times.clock(view.home().promised());
-            String against = late == 0 ? "just at " + end
-                    : Phrases.count((int) Math.abs(late)) + (late > 0 ? " after " : " before ") + end;
+            String against = late.abs().toMinutes() == 0 ? "just at " + end
+                    : Phrases.length(late.abs()) + (late.isNegative() ? " before " : " after ") + end;
             return "The last candle, at seat " + held.lastSeat() + ", " + (judged ? "was judged set at "
                     + times.clock(ready) : "is likely ready about " + times.roughly(ready)) + ", " + against + ".";
         }
