@@ -21,6 +21,7 @@ export function start() {
   // a fold made before this script ran stands
   if (folded()) box.open = false; else if (!box.open) remember();
   box.addEventListener('toggle', remember);
+  window.addEventListener('pagehide', remember); // a page left at once tells no toggle any more
   box.addEventListener('keydown', (event) => {
     const line = event.target.closest('[role="button"]');
     if (!line || (event.key !== 'Enter' && event.key !== ' ')) return;

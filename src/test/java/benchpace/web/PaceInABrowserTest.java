@@ -198,6 +198,7 @@ class PaceInABrowserTest extends LiveScreens {
     @Test void the_pace_lines_fold_away_and_stay_so() {
         Device tablet = tablet();
         assertThat(tablet.find("#lines svg")).isVisible();
+        assertThat(tablet.find(".bar__clock")).hasText(Pattern.compile("\\d\\d:\\d\\d")); // its script runs
         tablet.find(".lines__summary").click();
         assertThat(tablet.find("#lines svg")).not().isVisible();
 
