@@ -125,7 +125,13 @@ public final class ClassBoard {
 
     /** The class looked back on, as far as it has come. */
     public ClassReport report() {
-        return maker.report(id, live, view());
+        LiveClass then;
+        ClassView view;
+        do { // both of the same moment
+            then = live;
+            view = view();
+        } while (view.seq() != then.seq());
+        return maker.report(id, then, view);
     }
 
     /** A seat's candle cut open as it should be this instant, where that is computed. */

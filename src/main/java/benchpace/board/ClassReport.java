@@ -1,11 +1,16 @@
 package benchpace.board;
 
+import benchpace.plan.StepKind;
+import benchpace.report.CandleTime;
 import benchpace.report.FlagSpan;
 import benchpace.report.StepSummary;
 import benchpace.report.WhatHeld;
 import java.time.Instant;
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * What happened in a class, as far as it has come.
@@ -14,15 +19,32 @@ import java.util.Optional;
  * @param origin the instant that minute 0 of the figures stands for
  * @param steps  names of the plan's steps, by index
  * @param held   what the last candle waited for; empty before the first pour
+ * @param candles when each of the candles it rests on was poured and ready, by seat
+ * @param waitedFor the seats that should have poured and have no pour ticked
  * @param took   what each step took
  * @param flags  who was flagged when
  */
 public record ClassReport(ClassView view, Instant origin, List<String> steps, Optional<WhatHeld> held,
-                          List<StepSummary> took, List<FlagSpan> flags) {
+                          Map<Integer, CandleTime> candles, List<Integer> waitedFor, List<StepSummary> took,
+                          List<FlagSpan> flags) {
     public ClassReport {
         steps = List.copyOf(steps);
+        candles = Collections.unmodifiableMap(new TreeMap<>(candles));
+        waitedFor = List.copyOf(waitedFor);
         took = List.copyOf(took);
         flags = List.copyOf(flags);
+    }
+
+    /** When the plan has the candles ready: the end of its cure, or its own end if it has none. */
+    public Instant plannedReady() {
+        Instant at = view.startsAt();
+        for (ClassView.StepView step : view.steps()) {
+            at = at.plus(step.planned());
+            if (step.kind() == StepKind.CURE) {
+                return at;
+            }
+        }
+        return at;
     }
 
     /** The instant that so many minutes stand for. */

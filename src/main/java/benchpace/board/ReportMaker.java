@@ -1,6 +1,8 @@
 package benchpace.board;
 
+import benchpace.live.ClassEvent;
 import benchpace.live.LiveClass;
+import benchpace.live.Recorded;
 import benchpace.live.Seat;
 import benchpace.pace.ClassTrack;
 import benchpace.pace.PaceEngine;
@@ -9,31 +11,43 @@ import benchpace.plan.SeatNumber;
 import benchpace.plan.Step;
 import benchpace.report.CandleTime;
 import benchpace.report.FlagHistory;
-import benchpace.report.FlagSpan;
 import benchpace.report.StepSummary;
 import benchpace.report.WhatHeld;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** Looks back on a class. Made when somebody asks, from the record alone; nothing of it is kept. */
 final class ReportMaker {
-    /** A class left open is looked at no longer than this after its last event. */
-    private static final Duration OVER = Duration.ofHours(2);
+    /** A class is looked at no longer than this after the last thing that happened at a seat: everybody went home. */
+    private static final Duration OVER = Duration.ofHours(1);
 
     private final PaceEngine engine = new PaceEngine(PacePriors.standard());
 
     ClassReport report(LiveClass live, ClassView view, Map<SeatNumber, CandleClock> clocks) {
         Instant origin = ClassTracks.origin(live);
         ClassTrack track = byPlan(live, ClassTracks.of(live, clocks));
-        Instant now = live.closedAt().orElse(view.now());
-        Instant last = live.lastRecordedAt().plus(OVER);
-        double end = Math.max(0, ClassTracks.minutes(origin, now.isBefore(last) ? now : last));
-        List<FlagSpan> flags = FlagHistory.of(track, engine, end);
+        Map<Integer, CandleTime> candles = candles(live, clocks, origin);
+        List<Integer> waitedFor = live.seats().stream().filter(Seat::makesCandle).map(Seat::number)
+                .filter(s -> live.plan().pour().isPresent() && !clocks.containsKey(s)).map(SeatNumber::value).toList();
+        double end = Math.max(0, ClassTracks.minutes(origin, end(live, view.now())));
         return new ClassReport(view, origin, live.plan().steps().stream().map(Step::name).toList(),
-                WhatHeld.of(track, candles(live, clocks, origin)), StepSummary.of(track), flags);
+                WhatHeld.of(track, candles), candles, waitedFor, StepSummary.of(track),
+                FlagHistory.of(track, engine, end));
+    }
+
+    /** How far a class is looked at: to now, or to its end, which may have come long before it was closed. */
+    static Instant end(LiveClass live, Instant now) {
+        Instant told = live.closedAt().orElse(now);
+        Instant last = live.history().stream().filter(r -> r.event() instanceof ClassEvent.AtSeat
+                        || r.event() instanceof ClassEvent.StepOpened)
+                .map(Recorded::at).max(Comparator.naturalOrder()).orElse(live.startsAt()).plus(OVER);
+        Instant begun = live.startsAt();
+        return Stream.of(told, last.isBefore(begun) ? begun : last).min(Comparator.naturalOrder()).orElseThrow();
     }
 
     /** With the plan's own figure for the cure: looking back asks what the plan promised, not what was computed. */
@@ -42,16 +56,19 @@ final class ReportMaker {
         return new ClassTrack(track.steps(), track.openedMinutes(), cure.toSeconds() / 60.0, track.seats());
     }
 
-    /** The candles that the class waits for. */
+    /** The candles that the class waited for; once all have gone home, those they made. */
     private static Map<Integer, CandleTime> candles(LiveClass live, Map<SeatNumber, CandleClock> clocks,
                                                     Instant origin) {
+        List<Seat> poured = live.seats().stream().filter(s -> clocks.containsKey(s.number())).toList();
+        List<Seat> here = poured.stream().filter(Seat::makesCandle).toList();
+        boolean gone = live.seats().stream().noneMatch(Seat::present);
         Map<Integer, CandleTime> candles = new TreeMap<>();
-        live.seats().stream().filter(Seat::makesCandle).filter(s -> clocks.containsKey(s.number())).forEach(s -> {
-            CandleClock clock = clocks.get(s.number());
-            double poured = ClassTracks.minutes(origin, clock.pouredAt());
+        for (Seat seat : gone ? poured : here) {
+            CandleClock clock = clocks.get(seat.number());
+            double at = ClassTracks.minutes(origin, clock.pouredAt());
             double ready = ClassTracks.minutes(origin, clock.judgedSetAt().orElse(clock.ready().likely()));
-            candles.put(s.number().value(), new CandleTime(poured, Math.max(poured, ready)));
-        });
+            candles.put(seat.number().value(), new CandleTime(at, Math.max(at, ready)));
+        }
         return candles;
     }
 }

@@ -58,7 +58,7 @@ public final class ViewMaker {
 
     /** The class looked back on. @param view of the same class, just now */
     ClassReport report(String classId, LiveClass live, ClassView view) {
-        return reports.report(live, view, cureClock.cooling(classId, live, view.now()).clocks());
+        return reports.report(live, view, cureClock.clocksOf(classId, live, view.now()));
     }
 
     /** A seat's candle cut open as it should be now, where that is computed. */
@@ -106,8 +106,13 @@ public final class ViewMaker {
             return new ClassView(classId, live.name(), plan.place(), zone, live.seq(), now, live.startsAt(), stage,
                     steps, present(stage), new NextViews(live, standings, stepViews, pace).next(), chart, seats,
                     cure(), pace.home(), help(), calm(), pace.silence(),
-                    undo(), notes(), room, PaceLinesMaker.of(live, pace, live.closedAt().orElse(now)), waiting,
-                    live.guestsMayTell(), nextChange());
+                    undo(), notes(), room, PaceLinesMaker.of(live, pace, linesEnd()), waiting, live.guestsMayTell(),
+                    nextChange());
+        }
+
+        /** The lines of a closed class end with what happened, however late somebody closed it. */
+        private Instant linesEnd() {
+            return live.closedAt().isPresent() ? ReportMaker.end(live, now) : now;
         }
 
         private Stream<Seat> makers() {

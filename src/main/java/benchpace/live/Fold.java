@@ -171,7 +171,8 @@ final class Fold implements ClassEvent.Cases<Void> {
         if (!event.name().isEmpty()) {
             draft.name = event.name();
         }
-        if (!draft.present() || draft.candle.finishes.isEmpty()) {
+        boolean named = draft.present() && !event.name().isEmpty(); // who is there and gets a name was there before
+        if (!draft.present() || !named && draft.candle.finishes.isEmpty()) {
             draft.presence(Seat.Presence.PRESENT, current.at());
         }
         draft.sharesWith.map(seats::get).filter(host -> !host.present()).ifPresent(this::handOver);

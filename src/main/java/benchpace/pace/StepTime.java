@@ -10,9 +10,14 @@ import java.util.List;
  * @param fromMinutes when the seat could start: its tick before, the step's opening or its arrival
  * @param toMinutes when it was ticked, or its share by plan of the time between two ticks that jumped over it
  * @param workedMinutes the time between, pauses taken out
- * @param ticked whether it has a tick of its own; steps that were jumped over or left out have none
+ * @param ticked whether its end is a tick for it alone; not if it was jumped over, filled in later or left out
  */
 public record StepTime(int step, double fromMinutes, double toMinutes, double workedMinutes, boolean ticked) {
+
+    /** How much of the time between its guest was away. */
+    public double awayMinutes() {
+        return Math.max(0, toMinutes - fromMinutes - workedMinutes);
+    }
 
     /** The steps that a seat has behind it, in order, as far as the record goes. */
     public static List<StepTime> of(ClassTrack track, SeatTrack seat) {

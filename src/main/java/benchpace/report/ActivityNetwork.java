@@ -105,6 +105,11 @@ public final class ActivityNetwork<K> {
         return ends.stream().mapToDouble(finishes::get).max().orElseThrow();
     }
 
+    /** Every activity, each after all it waits for. */
+    public Set<K> ids() {
+        return Collections.unmodifiableSet(activities.keySet());
+    }
+
     /** When the last of the ends is over. */
     public double length() {
         return last(finish);

@@ -6,26 +6,33 @@ import benchpace.pace.SeatTrack;
 import benchpace.pace.StepKind;
 import benchpace.pace.StepTime;
 import benchpace.report.ActivityNetwork.Activity;
+import benchpace.report.Part.Kind;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * Makes the network of a class that has happened. Each part waits for what it could not begin without: a seat's step
- * for its step before, its arrival and the opening; an opening for everything that was ticked before it, since that is
- * what the instructor waited for; a cure for its pour. A part's length is what passed between the last of those and its
- * own end, so that the network's earliest times are the recorded ones.
+ * for its step before, its beginning and the opening; a cure for its pour. An opening waits for everything that went
+ * before it, since that is what the instructor waited for: also for a seat that was still at an earlier step, which is
+ * why such a stretch is parted a minute before. A part's length is what passed between the last of those and its own
+ * end, so that the network's earliest times are the recorded ones.
  */
 final class ClassNetwork {
     private static final double ROUNDING = 1e-9;
+    /** From seeing that all are done to opening the next step: common practice, no source. */
+    private static final double USUAL_REACTION_MINUTES = 1;
 
     private final ClassTrack track;
     private final Map<Part, Activity<Part>> parts = new LinkedHashMap<>();
     private final Map<Part, Double> ends = new LinkedHashMap<>();
     private final Map<Part, Double> planned = new LinkedHashMap<>();
+    private final Map<Part, Double> away = new LinkedHashMap<>();
     private final Map<Integer, List<StepTime>> times = new LinkedHashMap<>();
 
     private ClassNetwork(ClassTrack track) {
@@ -39,9 +46,15 @@ final class ClassNetwork {
      * A class's network.
      *
      * @param network it ends with the candles
-     * @param planned what the plan gives each of its parts, minutes; openings, arrivals and second pours none
+     * @param planned what the plan gives each of its parts, minutes; only talks, steps and cures have any
+     * @param away how much of each part its guest was away from the table, minutes
      */
-    record Made(ActivityNetwork<Part> network, Map<Part, Double> planned) { }
+    record Made(ActivityNetwork<Part> network, Map<Part, Double> planned, Map<Part, Double> away) {
+        Made {
+            planned = Map.copyOf(planned);
+            away = Map.copyOf(away);
+        }
+    }
 
     /** @param candles by seat, those that the class waits for, at least one */
     static Made of(ClassTrack track, Map<Integer, CandleTime> candles) {
@@ -49,7 +62,7 @@ final class ClassNetwork {
     }
 
     private Made made(Map<Integer, CandleTime> candles) {
-        arrivals();
+        beginnings();
         for (int k = 0; k <= track.pourStep(); k++) {
             PaceStep step = track.steps().get(k);
             double opened = step.led() ? track.openedMinutes().get(k) : 0;
@@ -57,11 +70,12 @@ final class ClassNetwork {
                 continue;
             }
             if (step.led()) {
-                add(new Part(Part.Kind.OPENING, 0, k), opened, 0, allBefore(opened));
+                opening(k, opened);
             }
             if (step.kind() == StepKind.TALK && (step.led() || k == 0)) {
-                double over = Math.min(opened + step.planMinutes(), nextOpening(k));
-                add(new Part(Part.Kind.TALK, 0, k), over, step.planMinutes(), opening(k));
+                double over = Math.min(opened + step.planMinutes(), nextOpening(k, opened));
+                add(new Part(Kind.TALK, 0, k), over, step.planMinutes(), 0,
+                        step.led() ? Set.of(openingOf(k)) : Set.of());
             }
             if (step.kind().isWorked()) {
                 worked(k);
@@ -69,81 +83,130 @@ final class ClassNetwork {
         }
         List<Part> last = new ArrayList<>();
         candles.forEach((seat, candle) -> last.add(cure(seat, candle)));
-        return new Made(new ActivityNetwork<>(parts.values(), last), planned);
+        return new Made(new ActivityNetwork<>(parts.values(), last), planned, away);
     }
 
-    private void arrivals() {
+    private void beginnings() {
         for (SeatTrack seat : track.seats()) {
             double arrived = seat.arrivedMinutes();
             if (arrived > 0 && arrived < SeatTrack.NOT_YET) {
-                add(new Part(Part.Kind.ARRIVAL, seat.seat(), 0), arrived, 0, Set.of());
+                add(new Part(Kind.BEGINNING, seat.seat(), 0), arrived, 0, 0, Set.of());
             }
         }
     }
 
-    private double nextOpening(int talk) {
+    private void opening(int k, double opened) {
+        add(openingOf(k), opened, 0, 0, ended(opened, p -> p.kind() != Kind.BEGINNING));
+    }
+
+    /** The opening of a step: the class's start, a talk's overtime, or plain waiting. */
+    private Part openingOf(int k) {
+        boolean talked = k > 0 && track.steps().get(k - 1).kind() == StepKind.TALK;
+        return new Part(k == 0 ? Kind.START : talked ? Kind.OVERTIME : Kind.OPENING, 0, k);
+    }
+
+    private double nextOpening(int talk, double opened) {
         for (int k = talk + 1; k < track.steps().size(); k++) {
             if (track.steps().get(k).led()) {
-                return Math.max(track.openedMinutes().get(k), track.openedMinutes().get(talk));
+                return Math.max(track.openedMinutes().get(k), opened);
             }
         }
         return Double.POSITIVE_INFINITY;
     }
 
-    /** Everything that was over when the instructor opened a step. */
-    private Set<Part> allBefore(double opened) {
+    private Set<Part> ended(double by, Predicate<Part> which) {
         Set<Part> before = new LinkedHashSet<>();
         ends.forEach((part, end) -> {
-            if (end <= opened + ROUNDING && part.kind() != Part.Kind.ARRIVAL) {
+            if (end <= by + ROUNDING && which.test(part)) {
                 before.add(part);
             }
         });
         return before;
     }
 
-    private Set<Part> opening(int k) {
-        Part opening = new Part(Part.Kind.OPENING, 0, k);
-        return ends.containsKey(opening) ? Set.of(opening) : Set.of();
+    private void worked(int k) {
+        times.forEach((seat, all) -> all.stream().filter(t -> t.step() == k).forEach(time -> worked(seat, time)));
     }
 
-    private void worked(int k) {
-        for (Map.Entry<Integer, List<StepTime>> seat : times.entrySet()) {
-            for (StepTime time : seat.getValue()) {
-                if (time.step() == k) {
-                    Set<Part> before = new LinkedHashSet<>();
-                    for (int j = k; j >= 0; j--) {
-                        before.add(new Part(Part.Kind.STEP, seat.getKey(), j));
-                        before.add(new Part(Part.Kind.TALK, 0, j));
-                        before.add(new Part(Part.Kind.OPENING, 0, j));
-                    }
-                    before.add(new Part(Part.Kind.ARRIVAL, seat.getKey(), 0));
-                    before.removeIf(p -> !ends.containsKey(p) || ends.get(p) > time.toMinutes() + ROUNDING
-                            || ends.get(p) > time.fromMinutes() + ROUNDING && p.kind() == Part.Kind.TALK);
-                    add(new Part(Part.Kind.STEP, seat.getKey(), k), time.toMinutes(),
-                            track.steps().get(k).planMinutes(), before);
-                }
-            }
+    private void worked(int seat, StepTime time) {
+        int k = time.step();
+        Set<Part> before = ended(time.toMinutes(), p -> p.step() <= k && (p.seat() == seat
+                || p.seat() == 0 && (p.kind() != Kind.TALK || ends.get(p) <= time.fromMinutes() + ROUNDING)));
+        before = freeTalk(seat, time, before);
+        double plan = track.steps().get(k).planMinutes();
+        double from = begin(before);
+        double paused = time.awayMinutes();
+        int stretch = 0;
+        for (double cut : Stream.concat(laterOpenings(time, from), Stream.of(time.toMinutes())).toList()) {
+            Part part = new Part(Kind.STEP, seat, k, stretch++);
+            double share = time.toMinutes() - from > 0 ? (cut - begin(before)) / (time.toMinutes() - from) : 0;
+            add(part, cut, plan, paused * share, before);
+            plan = Math.max(0, plan - (parts.get(part).length() - away.get(part)));
+            before = Set.of(part);
         }
+    }
+
+    /** When the instructor set about opening later steps while the seat was at this one. */
+    private Stream<Double> laterOpenings(StepTime time, double from) {
+        return Stream.iterate(time.step() + 1, k -> k <= track.pourStep(), k -> k + 1)
+                .filter(k -> track.steps().get(k).led()).map(k -> track.openedMinutes().get(k))
+                .filter(at -> at < time.toMinutes() - ROUNDING).map(at -> at - reaction(at))
+                .filter(at -> at > from + ROUNDING).distinct().sorted();
+    }
+
+    /** How much of the time before an opening was the opening's own: up to a minute since the last thing was done. */
+    private double reaction(double opened) {
+        double last = 0;
+        for (int k = 0; k < track.steps().size(); k++) {
+            PaceStep step = track.steps().get(k);
+            double begun = step.led() ? track.openedMinutes().get(k) : SeatTrack.NOT_YET;
+            last = begun < opened ? Math.max(last, begun) : last;
+            boolean over = step.kind() == StepKind.TALK && begun + step.planMinutes() <= opened;
+            last = over ? Math.max(last, begun + step.planMinutes()) : last;
+        }
+        for (List<StepTime> seat : times.values()) {
+            last = seat.stream().mapToDouble(StepTime::toMinutes).filter(at -> at <= opened).reduce(last, Math::max);
+        }
+        return Math.min(USUAL_REACTION_MINUTES, opened - last);
+    }
+
+    /** A talk that every seat hears when it gets there: it begins with the step after the talk's time box. */
+    private Set<Part> freeTalk(int seat, StepTime time, Set<Part> before) {
+        int talk = time.step() - 1;
+        boolean heard = talk > 0 && track.steps().get(talk).kind() == StepKind.TALK && !track.steps().get(talk).led()
+                && time.fromMinutes() > begin(before) + ROUNDING;
+        if (!heard) {
+            return before;
+        }
+        Part part = new Part(Kind.TALK, seat, talk);
+        add(part, time.fromMinutes(), track.steps().get(talk).planMinutes(), 0, before);
+        return Set.of(part);
     }
 
     private Part cure(int seat, CandleTime candle) {
         int k = track.pourStep();
-        Part pour = new Part(Part.Kind.STEP, seat, k);
-        Set<Part> before = ends.containsKey(pour) ? Set.of(pour) : Set.of();
-        if (before.isEmpty() || candle.pouredMinutes() > ends.get(pour) + ROUNDING) {
-            Part again = new Part(Part.Kind.POURED_AGAIN, seat, k);
-            add(again, candle.pouredMinutes(), 0, before);
+        Set<Part> before = new LinkedHashSet<>(ended(Double.MAX_VALUE, p -> p.kind() == Kind.STEP && p.seat() == seat
+                && p.step() == k));
+        if (before.isEmpty() || candle.pouredMinutes() > begin(before) + ROUNDING) {
+            Part again = new Part(Kind.POURED_AGAIN, seat, k);
+            add(again, candle.pouredMinutes(), 0, 0, before);
             before = Set.of(again);
         }
-        Part cure = new Part(Part.Kind.CURE, seat, k);
-        add(cure, candle.readyMinutes(), track.cureMinutes(), before);
+        Part cure = new Part(Kind.CURE, seat, k);
+        add(cure, candle.readyMinutes(), track.cureMinutes(), 0, before);
         return cure;
     }
 
-    private void add(Part part, double end, double plannedMinutes, Set<Part> before) {
-        double begin = before.stream().mapToDouble(ends::get).max().orElse(0);
-        parts.put(part, new Activity<>(part, Math.max(0, end - begin), before));
+    private double begin(Set<Part> before) {
+        return before.stream().mapToDouble(ends::get).max().orElse(0);
+    }
+
+    private void add(Part part, double end, double plannedMinutes, double awayMinutes, Set<Part> before) {
+        double begin = begin(before);
+        double length = Math.max(0, end - begin);
+        parts.put(part, new Activity<>(part, length, before));
         ends.put(part, Math.max(begin, end));
         planned.put(part, plannedMinutes);
+        away.put(part, Math.min(length, awayMinutes));
     }
 }

@@ -5,7 +5,6 @@ import benchpace.pace.Level;
 import benchpace.pace.PaceEngine;
 import benchpace.pace.PaceMemory;
 import benchpace.pace.SeatTrack;
-import benchpace.pace.StepTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -50,7 +49,7 @@ public final class FlagHistory {
                 if (level == Level.NONE) {
                     end(spans, up, seat, now);
                 } else if (before == null) {
-                    up.put(seat.seat(), new Up(step(seat, now), level, now));
+                    up.put(seat.seat(), new Up(memory.seats().get(seat.seat()).step(), level, now));
                 } else if (level.compareTo(before.level()) > 0) {
                     up.put(seat.seat(), new Up(before.step(), level, before.from()));
                 }
@@ -69,23 +68,10 @@ public final class FlagHistory {
         }
     }
 
-    /** The step it was at: the first one that it had not ticked. */
-    private int step(SeatTrack seat, double now) {
-        return StepTime.of(track, seat).stream().filter(t -> t.toMinutes() > now).mapToInt(StepTime::step).findFirst()
-                .orElseGet(() -> firstAfter(seat.taps().stream().filter(t -> t.atMinutes() <= now)
-                        .mapToInt(t -> t.step()).max().orElse(-1)));
-    }
-
-    private int firstAfter(int step) {
-        int k = step + 1;
-        while (k < track.steps().size() - 1 && !track.steps().get(k).kind().isWorked()) {
-            k++;
-        }
-        return Math.min(k, track.steps().size() - 1);
-    }
-
     private static double answered(SeatTrack seat, Up flag, double until) {
-        Stream<Double> claims = seat.claims().stream().map(c -> c.fromMinutes());
+        // who came before the flag was there when it went up
+        Stream<Double> claims = seat.claims().stream().filter(c -> c.toMinutes() >= flag.from())
+                .map(c -> Math.max(c.fromMinutes(), flag.from()));
         Stream<Double> answers = seat.stillAtIt().stream().map(m -> m.atMinutes());
         Stream<Double> ticks = seat.taps().stream().map(t -> t.atMinutes());
         DoubleStream all = Stream.of(claims, answers, ticks).flatMap(s -> s).mapToDouble(Double::doubleValue);

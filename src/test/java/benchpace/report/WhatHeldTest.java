@@ -8,6 +8,7 @@ import benchpace.pace.ClassTrack;
 import benchpace.pace.PaceStep;
 import benchpace.pace.ReadyOutlook;
 import benchpace.pace.SeatTrack;
+import benchpace.pace.Span;
 import benchpace.pace.StepKind;
 import benchpace.pace.Tap;
 import benchpace.report.Part.Kind;
@@ -68,8 +69,7 @@ class WhatHeldTest {
                 .containsExactly(entry(WICK, 8.0), entry(POUR, 1.0));
         assertThat(held.bySeats()).as("without seat 2's 8 min the pour could have opened when seat 3 was done")
                 .containsExactly(entry(2, 8.0), entry(3, 1.0));
-        assertThat(held.openingsMinutes()).isEqualTo(1);
-        assertThat(held.cureMinutes()).isZero();
+        assertThat(held.byKinds()).containsExactly(entry(Kind.OPENING, 1.0));
         assertThat(held.spareMinutes()).containsExactly(entry(1, 1.0), entry(2, 2.0), entry(3, 0.0));
     }
 
@@ -89,20 +89,80 @@ class WhatHeldTest {
     }
 
     @Test
-    void a_late_guest_is_told_apart_from_a_slow_one() {
-        WhatHeld held = held(List.of(0.0, 5.0, 12.0), Map.of(1, 16.0, 2, 27.0),
-                seat(1, 11, 16), seat(2, 18, NOT_YET, 23, 27));
-        assertThat(story(held)).startsWith("ARRIVAL 2/0 18.0 of 0.0");
-        assertThat(held.arrivalsMinutes()).isEqualTo(11);
-        assertThat(held.bySteps()).as("in step, only late").isEmpty();
+    void a_seat_all_waited_for_holds_the_opening_even_if_it_is_ticked_after_it() {
+        WhatHeld held = held(List.of(0.0, 5.0, 28.0), Map.of(1, 33.0, 2, 32.0), seat(1, 13, 33), seat(2, 29, 32));
+        assertThat(story(held)).containsExactly("TALK 0/0 5.0 of 5.0", "STEP 2/1 22.0 of 6.0", "OPENING 0/2 1.0 of 0.0",
+                "STEP 1/2 5.0 of 4.0", "CURE 1/2 60.0 of 60.0");
+        assertThat(held.bySeats()).as("at plan it is done at 11; the pour could open a minute after seat 1, at 14")
+                .containsExactly(entry(2, 14.0), entry(1, 1.0));
+        assertThat(held.byKinds()).containsExactly(entry(Kind.OPENING, 1.0));
     }
 
     @Test
-    void a_talk_over_its_time_and_a_late_start_are_the_openings() {
+    void two_seats_slow_at_once_in_different_steps_hold_the_class_and_neither_is_charged() {
+        List<PaceStep> steps = List.of(new PaceStep("vessel", 3, false, StepKind.HANDS_ON),
+                new PaceStep("wick", 4, false, StepKind.HANDS_ON), new PaceStep("pour", 4, true, StepKind.POUR));
+        ClassTrack track = new ClassTrack(steps, List.of(0.0, 0.0, 19.0), 60, List.of(
+                ticked(1, 15, 19, 23), ticked(2, 3, 19, 23)));
+        WhatHeld held = WhatHeld.of(track, Map.of(1, new CandleTime(23, 83), 2, new CandleTime(23, 83))).orElseThrow();
+        assertThat(held.bySteps()).isEmpty();
+        assertThat(held.bySeats()).isEmpty();
+        assertThat(held.links()).anyMatch(l -> l.overMinutes() == 12);
+    }
+
+    /** A seat with ticks of all steps in order. */
+    private static SeatTrack ticked(int number, double... ticks) {
+        List<Tap> taps = new ArrayList<>();
+        for (int k = 0; k < ticks.length; k++) {
+            taps.add(new Tap(k, ticks[k], false));
+        }
+        return track(number, List.of(), taps);
+    }
+
+    private static SeatTrack track(int number, List<Span> pauses, List<Tap> taps) {
+        return new SeatTrack(number, number, false, 0, NOT_YET, pauses, taps, List.of(), List.of(), List.of(),
+                NOT_YET, ReadyOutlook.UNKNOWN);
+    }
+
+    @Test
+    void a_talk_that_each_seat_hears_when_it_gets_there_is_not_charged_to_the_step_after_it() {
+        List<PaceStep> steps = List.of(new PaceStep("vessel", 3, false, StepKind.HANDS_ON),
+                new PaceStep("word", 6, false, StepKind.TALK), new PaceStep("pour", 4, false, StepKind.POUR));
+        ClassTrack track = new ClassTrack(steps, List.of(0.0, 0.0, 0.0), 60, List.of(track(1, List.of(),
+                List.of(new Tap(0, 3, false), new Tap(2, 13, false)))));
+        WhatHeld held = WhatHeld.of(track, Map.of(1, new CandleTime(13, 73))).orElseThrow();
+        assertThat(story(held)).containsExactly("STEP 1/0 3.0 of 3.0", "TALK 1/1 6.0 of 6.0", "STEP 1/2 4.0 of 4.0",
+                "CURE 1/2 60.0 of 60.0");
+        assertThat(held.bySteps()).isEmpty();
+    }
+
+    @Test
+    void who_was_away_for_a_moment_is_not_slow() {
+        ClassTrack track = new ClassTrack(STEPS, List.of(0.0, 5.0, 26.0), 60, List.of(track(1,
+                List.of(new Span(7, 22)), List.of(new Tap(WICK, 26, false), new Tap(POUR, 30, false)))));
+        WhatHeld held = WhatHeld.of(track, Map.of(1, new CandleTime(30, 90))).orElseThrow();
+        assertThat(held.links().get(1).awayMinutes()).isEqualTo(15);
+        assertThat(held.links().get(1).overMinutes()).isZero();
+        assertThat(held.bySeats()).isEmpty();
+        assertThat(held.awayMinutes()).isEqualTo(15);
+    }
+
+    @Test
+    void a_late_guest_is_told_apart_from_a_slow_one() {
+        WhatHeld held = held(List.of(0.0, 5.0, 12.0), Map.of(1, 16.0, 2, 27.0),
+                seat(1, 11, 16), seat(2, 18, NOT_YET, 23, 27));
+        assertThat(story(held)).startsWith("BEGINNING 2/0 18.0 of 0.0");
+        assertThat(held.byKinds()).containsExactly(entry(Kind.BEGINNING, 11.0));
+        assertThat(held.bySteps()).as("in step, only late").isEmpty();
+        assertThat(held.bySeats()).isEmpty();
+    }
+
+    @Test
+    void a_talk_over_its_time_and_a_late_start_are_told_apart() {
         WhatHeld held = held(List.of(3.0, 12.0, 18.0), Map.of(1, 22.0), seat(1, 18, 22));
-        assertThat(story(held)).containsExactly("OPENING 0/0 3.0 of 0.0", "TALK 0/0 5.0 of 5.0",
-                "OPENING 0/1 4.0 of 0.0", "STEP 1/1 6.0 of 6.0", "STEP 1/2 4.0 of 4.0", "CURE 1/2 60.0 of 60.0");
-        assertThat(held.openingsMinutes()).isEqualTo(7);
+        assertThat(story(held)).containsExactly("START 0/0 3.0 of 0.0", "TALK 0/0 5.0 of 5.0",
+                "OVERTIME 0/1 4.0 of 0.0", "STEP 1/1 6.0 of 6.0", "STEP 1/2 4.0 of 4.0", "CURE 1/2 60.0 of 60.0");
+        assertThat(held.byKinds()).containsExactly(entry(Kind.START, 3.0), entry(Kind.OVERTIME, 4.0));
         assertThat(held.bySteps()).isEmpty();
     }
 
@@ -110,7 +170,8 @@ class WhatHeldTest {
     void a_candle_poured_again_holds_from_its_first_pour_to_its_last() {
         WhatHeld held = held(List.of(0.0, 5.0, 11.0), Map.of(1, 15.0, 2, 33.0), seat(1, 11, 15), seat(2, 11, 15));
         assertThat(story(held)).contains("POURED_AGAIN 2/2 18.0 of 0.0", "CURE 2/2 60.0 of 60.0");
-        assertThat(held.bySteps()).containsExactly(entry(POUR, 18.0));
+        assertThat(held.byKinds()).containsExactly(entry(Kind.POURED_AGAIN, 18.0));
+        assertThat(held.bySteps()).isEmpty();
     }
 
     @Test
@@ -132,7 +193,8 @@ class WhatHeldTest {
     void slow_candles_are_charged_to_the_cure() {
         ClassTrack track = new ClassTrack(STEPS, List.of(0.0, 5.0, 11.0), 60, List.of(seat(1, 11, 15)));
         WhatHeld held = WhatHeld.of(track, Map.of(1, new CandleTime(15, 83))).orElseThrow();
-        assertThat(held.cureMinutes()).isCloseTo(8, within(1e-9));
+        assertThat(held.byKinds()).containsOnlyKeys(Kind.CURE);
+        assertThat(held.byKinds().get(Kind.CURE)).isCloseTo(8, within(1e-9));
     }
 
     @Test

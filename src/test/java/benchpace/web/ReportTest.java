@@ -62,11 +62,11 @@ class ReportTest {
         pouredWithSeatFourSlowAtItsWick();
         String report = report();
 
-        assertThat(report).contains("is likely ready about", "before the promised end of the class at");
+        assertThat(report).contains("is likely ready about", "12 min after the planned");
         assertThat(report).containsSubsequence("Steps, at all seats", "12 min", "Set the wick",
                 "Seats, at all steps", "12 min", "Seat 4");
         assertThat(report).containsSubsequence("The way to the last candle", "Welcome", "Seat 4 at Set the wick",
-                "16 min", "4 min", "setting");
+                "16 min", "4 min", "The candle of seat 1");
         assertThat(report).containsSubsequence("Each step against the plan", "Set the wick", "4 to 16 min, seat 4");
         assertThat(report).containsSubsequence("Flags", "answered", "Set the wick", "behind");
         assertThat(report).doesNotContain("Openings, after all were done");

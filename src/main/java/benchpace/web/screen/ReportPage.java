@@ -15,7 +15,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -23,15 +22,18 @@ import java.util.stream.Stream;
  * A class looked back on, on one sheet of paper.
  *
  * @param when    the evening in words
- * @param outcome when the last candle was ready, against what was promised
+ * @param outcome when the last candle was ready, against the plan, in one or two sentences
  * @param causes  what held the class, by steps, by seats and by waiting; groups in which nothing did are left out
+ * @param smooth  what is said instead of causes; empty if there are some
  * @param way     what the last candle waited for, in order
+ * @param candles when each was poured and ready, and how much later it could have been
  * @param steps   what each step took
  * @param flags   who was flagged, in order of time
  * @param answers how the flags were answered, in a sentence; empty without any
  */
-public record ReportPage(Shell shell, String name, String place, String when, String classId, String outcome,
-                         List<Group> causes, List<WayRow> way, List<StepRow> steps, LinesChart lines,
+public record ReportPage(Shell shell, String name, String place, String when, String classId, List<String> outcome,
+                         List<Group> causes, String smooth, List<WayRow> way, List<CandleRow> candles,
+                         List<StepRow> steps, LinesChart lines,
                          List<FlagRow> flags, String answers, List<NoteLine> notes, boolean over) {
     private static final int WIDTH = 1100;
     private static final int HEIGHT = 300;
@@ -45,6 +47,8 @@ public record ReportPage(Shell shell, String name, String place, String when, St
     /** @param planned empty where the plan gives none @param over whether it took longer than that */
     public record WayRow(String from, String to, String what, String minutes, String planned, boolean over) { }
 
+    public record CandleRow(String seat, String poured, String ready, String spare) { }
+
     public record StepRow(String step, String planned, String median, String range, String seats, boolean over) { }
 
     public record FlagRow(String at, String seat, String step, String level, String lasted, String answered) { }
@@ -54,9 +58,11 @@ public record ReportPage(Shell shell, String name, String place, String when, St
         Shell shell = new Shell(view.name() + ", looked back on", "report", List.of("lines"), "", "",
                 times.zone().getId(), viewer.role().token(), viewer.initials());
         Reading reading = new Reading(report, times);
+        List<Group> causes = report.held().map(reading::causes).orElse(List.of());
         return new ReportPage(shell, view.name(), view.place(), times.day(view.startsAt()), view.id(),
-                reading.outcome(), report.held().map(reading::causes).orElse(List.of()),
-                report.held().map(reading::way).orElse(List.of()), reading.steps(),
+                reading.outcome(), causes, causes.isEmpty() ? report.held().map(reading::smooth).orElse("") : "",
+                report.held().map(reading::way).orElse(List.of()),
+                report.held().map(reading::candles).orElse(List.of()), reading.steps(),
                 LinesChart.of(view, WIDTH, HEIGHT, report.held().map(reading::path).orElse(List.of()), times),
                 reading.flags(), reading.answers(), NoteLine.latest(view.notes(), Integer.MAX_VALUE, times),
                 view.stage() == ClassView.Stage.CLOSED);
@@ -69,21 +75,34 @@ public record ReportPage(Shell shell, String name, String place, String when, St
         private static final double LEAST_MINUTES = 0.5;
         private static final double WORTH_A_LOOK_MINUTES = 1.5;
 
-        String outcome() {
+        List<String> outcome() {
+            List<String> sentences = new ArrayList<>();
             if (report.held().isEmpty()) {
-                return "No candle has been poured, so there is nothing to look back on yet.";
+                sentences.add(report.waitedFor().isEmpty() ? "This class has no candle to look back on."
+                        : "No candle has been poured, so there is nothing to look back on yet.");
+                return sentences;
             }
             WhatHeld held = report.held().get();
-            ClassView view = report.view();
-            boolean judged = view.seat(held.lastSeat()).candle()
-                    .flatMap(CandleClock::judgedSetAt).isPresent();
-            Instant ready = report.at(held.readyMinutes());
-            Duration late = Duration.between(view.home().promised(), ready);
-            String end = "the promised end of the class at " + times.clock(view.home().promised());
-            String against = late.abs().toMinutes() == 0 ? "just at " + end
-                    : Phrases.length(late.abs()) + (late.isNegative() ? " before " : " after ") + end;
-            return "The last candle, at seat " + held.lastSeat() + ", " + (judged ? "was judged set at "
-                    + times.clock(ready) : "is likely ready about " + times.roughly(ready)) + ", " + against + ".";
+            String which = report.waitedFor().isEmpty() ? "The last candle, at seat " + held.lastSeat() + ", "
+                    : "Of the candles poured so far the last, at seat " + held.lastSeat() + ", ";
+            sentences.add(which + ready(held) + ".");
+            if (!report.waitedFor().isEmpty()) {
+                sentences.add("No pour was ticked at " + Phrases.seatRanges(report.waitedFor()) + ".");
+            }
+            return sentences;
+        }
+
+        private String ready(WhatHeld held) {
+            boolean judged = judged(held.lastSeat());
+            boolean over = report.view().stage() == ClassView.Stage.CLOSED;
+            Instant at = judged ? report.at(held.readyMinutes()) : Times.next(5, report.at(held.readyMinutes()));
+            Instant planned = report.plannedReady();
+            Duration late = Duration.between(planned, at);
+            String against = late.abs().toMinutes() == 0 ? "just as planned"
+                    : Phrases.length(late.abs()) + (late.isNegative() ? " before " : " after ") + "the planned "
+                    + times.clock(planned);
+            return (judged ? "was judged set at " : over ? "was likely ready about " : "is likely ready about ")
+                    + times.clock(at) + ", " + against;
         }
 
         List<Group> causes(WhatHeld held) {
@@ -91,11 +110,27 @@ public record ReportPage(Shell shell, String name, String place, String when, St
             held.bySteps().forEach((k, m) -> steps.add(new Charge(report.steps().get(k), m)));
             List<Charge> seats = new ArrayList<>();
             held.bySeats().forEach((s, m) -> seats.add(new Charge("Seat " + s + name(s), m)));
-            List<Charge> waits = List.of(new Charge("Openings, after all were done", held.openingsMinutes()),
-                    new Charge("Guests who came late", held.arrivalsMinutes()),
-                    new Charge("Candles slower to set than planned", held.cureMinutes()));
+            List<Charge> others = new ArrayList<>();
+            held.byKinds().forEach((kind, m) -> others.add(new Charge(kind(kind, judged(held.lastSeat())), m)));
+            others.add(new Charge("Away from the table", held.awayMinutes()));
             return Stream.of(group("Steps, at all seats", steps), group("Seats, at all steps", seats),
-                    group("Waiting and setting", waits)).filter(g -> !g.causes().isEmpty()).toList();
+                    group("Waiting and setting", others)).filter(g -> !g.causes().isEmpty()).toList();
+        }
+
+        private boolean judged(int seat) {
+            return report.view().seat(seat).candle().flatMap(CandleClock::judgedSetAt).isPresent();
+        }
+
+        private static String kind(Part.Kind kind, boolean judged) {
+            return switch (kind) {
+                case BEGINNING -> "Guests who began late";
+                case START -> "The class begun late";
+                case OPENING -> "Openings, after all were done";
+                case OVERTIME -> "Talks beyond their time";
+                case TALK, STEP -> "Talks";
+                case POURED_AGAIN -> "Poured again";
+                case CURE -> judged ? "From the pour to the hand test" : "Candles slower to set than planned";
+            };
         }
 
         private static Group group(String heading, List<Charge> charges) {
@@ -109,24 +144,44 @@ public record ReportPage(Shell shell, String name, String place, String when, St
             return name.isEmpty() ? "" : ", " + name;
         }
 
+        /** What is said where no step, seat or wait alone held the class. */
+        String smooth(WhatHeld held) {
+            boolean over = held.links().stream().anyMatch(l -> l.overMinutes() >= WORTH_A_LOOK_MINUTES);
+            return over ? "Nothing alone held the class: where it took longer, several were slow at once."
+                    : "Nothing held the class: it went by its plan.";
+        }
+
         List<WayRow> way(WhatHeld held) {
             return held.links().stream().filter(l -> l.minutes() >= LEAST_MINUTES).map(l -> {
                 String planned = l.plannedMinutes() > 0 ? minutes(l.plannedMinutes()) : "";
+                String away = l.awayMinutes() >= LEAST_MINUTES ? ", away for " + minutes(l.awayMinutes()) : "";
                 return new WayRow(times.clock(report.at(l.fromMinutes())), times.clock(report.at(l.toMinutes())),
-                        Phrases.sentence(words(l.part())), minutes(l.minutes()), planned,
-                        l.minutes() - l.plannedMinutes() >= WORTH_A_LOOK_MINUTES);
+                        Phrases.sentence(words(l.part())) + away, minutes(l.minutes()), planned,
+                        l.overMinutes() >= WORTH_A_LOOK_MINUTES);
+            }).toList();
+        }
+
+        List<CandleRow> candles(WhatHeld held) {
+            return report.candles().entrySet().stream().map(e -> {
+                boolean judged = judged(e.getKey());
+                Instant ready = report.at(e.getValue().readyMinutes());
+                double spare = held.spareMinutes().get(e.getKey());
+                return new CandleRow(String.valueOf(e.getKey()), times.clock(report.at(e.getValue().pouredMinutes())),
+                        judged ? "judged set " + times.clock(ready) : "likely ready about " + times.roughly(ready),
+                        spare < LEAST_MINUTES ? "the last" : minutes(spare));
             }).toList();
         }
 
         private String words(Part part) {
             String step = report.steps().get(part.step());
             return switch (part.kind()) {
-                case ARRIVAL -> "until seat " + part.seat() + " came";
-                case OPENING -> "until " + step + " was opened";
+                case BEGINNING -> "until seat " + part.seat() + " could begin";
+                case START, OPENING -> "until " + step + " was opened";
+                case OVERTIME -> "the talk goes on, until " + step + " was opened";
                 case TALK -> step;
                 case STEP -> "seat " + part.seat() + " at " + step;
                 case POURED_AGAIN -> "until seat " + part.seat() + " poured again";
-                case CURE -> "the candle of seat " + part.seat() + " setting";
+                case CURE -> "the candle of seat " + part.seat() + ", from the pour to being ready";
             };
         }
 
@@ -193,9 +248,4 @@ public record ReportPage(Shell shell, String name, String place, String when, St
         }
     }
 
-    /** What the sheet says when nothing held the class for half a minute. */
-    public Optional<String> smooth() {
-        return causes.isEmpty() && !way.isEmpty()
-                ? Optional.of("Nothing held the class: it went by its plan.") : Optional.empty();
-    }
 }
