@@ -1,3 +1,3 @@
-// Tags: one button.
+// Tags, to be printed.
 
-document.getElementById('print')?.addEventListener('click', () => window.print());
+import './print.js';

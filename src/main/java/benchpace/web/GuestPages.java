@@ -10,6 +10,7 @@ import benchpace.plan.SeatNumber;
 import benchpace.plan.StepId;
 import benchpace.web.screen.CodeSheet;
 import benchpace.web.screen.GuestPage;
+import benchpace.web.screen.Message;
 import benchpace.web.screen.Screens;
 import benchpace.web.screen.StartView;
 import io.javalin.config.RoutesConfig;
@@ -93,6 +94,13 @@ final class GuestPages {
             throw new Refused(new Problem(403, "foreign-origin", "The request comes from another site",
                     "Only the page behind the code on the table may do that."));
         }
+    }
+
+    /** What a guest reads when it did not work: the way back to their seat, never the start page. */
+    static Message message(Context ctx, Problem problem) {
+        return problem.status() == 404 ? new Message("Scan it once more", problem.detail(), "", "")
+                : new Message(problem.title(), problem.detail(), ctx.path().replaceFirst("/done$", ""),
+                        "Back to your seat");
     }
 
     private void requireRest(Context ctx) {

@@ -159,7 +159,8 @@ public final class Server implements AutoCloseable {
         boolean person = accept != null && accept.contains("text/html") && !ctx.path().startsWith("/api/");
         if (person) {
             ctx.status(problem.status()).contentType("text/html; charset=utf-8")
-                    .result(screens.message(new Message(problem.title(), problem.detail(), "/", "To the start page")));
+                    .result(screens.message(ctx.path().startsWith("/g/") ? GuestPages.message(ctx, problem)
+                            : new Message(problem.title(), problem.detail(), "/", "To the start page")));
         } else {
             problem.send(ctx);
         }

@@ -197,7 +197,11 @@ class AccessibilityTest {
         assertSound(here(Device.phone(board, browser)).at(code), "guest, off");
         board.tap(id, command("guests-may-tell").put("on", true)).ok();
         board.tap(id, opening("wicks")).ok();
-        assertSound(here(Device.phone(board, browser)).at(code), "guest, asked");
+        Device guest = here(Device.phone(board, browser)).at(code);
+        assertSound(guest, "guest, asked");
+        guest.find(".guest__button").click();
+        assertThat(guest.find(".guest__mark")).isVisible();
+        assertSound(guest, "guest, told");
         assertSound(here(Device.tablet(board, browser)).pairedBy(board.instructor())
                 .at("/classes/" + id + "/guest-codes"), "codes");
     }

@@ -101,7 +101,7 @@ class GuestPagesTest {
     @Test void the_page_shows_the_seat_its_step_and_one_button_and_nobodys_name() {
         allow();
 
-        assertThat(look(1)).contains("Seat <b>1</b>", "Set the wick", "We are done").doesNotContain("Ida", "Tomasz");
+        assertThat(look(1)).contains("Thursday", "Seat <b>1</b>", "Set the wick", "We are done").doesNotContain("Ida", "Tomasz");
     }
 
     @Test void saying_done_is_a_hint_that_the_instructors_tap_settles() {
@@ -111,7 +111,7 @@ class GuestPagesTest {
 
         assertThat(seat(4).get("guestSaysDone").booleanValue()).isTrue();
         assertThat(seat(4).get("finished")).extracting(JsonNode::textValue).containsExactly("vessel");
-        assertThat(look(4)).contains("Your host knows").doesNotContain("<form");
+        assertThat(look(4)).contains("Your host knows", "guest__mark").doesNotContain("<form");
         board.tap(id, finish(4, "wicks")).ok();
         assertThat(seat(4).get("guestSaysDone").booleanValue()).isFalse();
         assertThat(look(4)).contains("All done for now");
@@ -176,6 +176,19 @@ class GuestPagesTest {
         say(forged, "wicks", "http://127.0.0.1:" + board.port()).problem(404, "not-found");
     }
 
+    @Test void a_guest_whose_code_is_wrong_or_who_is_too_quick_is_not_sent_to_the_start_page() {
+        allow();
+        HttpRequest.Builder wrong = board.request("/g/nonsense").header("Accept", "text/html");
+        assertThat(board.send(wrong).body()).contains("Scan it once more").doesNotContain("To the start page");
+        say(4, "wicks");
+        board.tap(id, command("still-at-it").put("seat", 4).put("step", "wicks")).ok();
+        HttpRequest.Builder quick = board.request(page(4) + "/done").header("Content-Type", FORM)
+                .header("Accept", "text/html").header("Origin", "http://127.0.0.1:" + board.port())
+                .POST(HttpRequest.BodyPublishers.ofString("step=wicks"));
+
+        assertThat(board.send(quick).body()).contains("Just a moment", "href=\"" + page(4) + "\"", "Back to your seat");
+    }
+
     @Test void a_page_of_another_site_cannot_speak_for_a_seat() {
         allow();
 
@@ -212,8 +225,32 @@ class GuestPagesTest {
         board.tap(id, command("pair").put("seat", 6).put("with", 7)).ok();
 
         assertThat(look(4)).contains("paused").doesNotContain("<form");
-        assertThat(look(5)).doesNotContain("<form");
+        assertThat(look(5)).contains("Thank you for coming").doesNotContain("<form");
         assertThat(look(7)).contains("A candle for two").doesNotContain("<form");
+    }
+
+    @Test void before_the_class_the_page_says_welcome() {
+        id = board.evening();
+        allow();
+
+        assertThat(look(4)).contains("Welcome", "begins soon").doesNotContain("<form", "guest__mark");
+    }
+
+    @Test void while_a_candle_sets_the_page_tells_its_seat_when_and_who_decides() {
+        allow();
+        board.tap(id, finish(4, "wicks")).ok();
+        for (String step : List.of("fragrance", "mix", "pour")) {
+            board.tap(id, opening(step)).ok();
+            board.tap(id, finish(4, step)).ok();
+        }
+        board.tap(id, finish(4, "centre")).ok();
+
+        assertThat(look(4)).containsPattern("Ready to try about \\d\\d:\\d\\d").contains("hand test decides")
+                .doesNotContain("<form");
+        board.testClock().advanceMinutes(100);
+        assertThat(look(4)).contains("Your host will try it by hand.");
+        board.tap(id, command("judge-set").put("seat", 4)).ok();
+        assertThat(look(4)).contains("All done for now");
     }
 
     @Test void after_the_class_the_page_says_thank_you() {
@@ -229,6 +266,15 @@ class GuestPagesTest {
         assertThat(board.get("/classes/" + id + "/guest-codes", "").status()).isEqualTo(401);
         assertThat(board.get("/classes/" + id + "/guest-codes", board.helper()).status()).isEqualTo(403);
         assertThat(board.get("/classes/nowhere/guest-codes", board.instructor()).status()).isEqualTo(404);
+    }
+
+    @Test void the_sheet_of_codes_has_a_button_that_prints_and_a_warning_while_guests_may_not_use_it() {
+        String path = "/classes/" + id + "/guest-codes";
+
+        assertThat(board.get(path, board.instructor()).ok().body()).contains("id=\"print\"", "/static/js/codes.js",
+                "cannot use them yet");
+        allow();
+        assertThat(board.get(path, board.instructor()).ok().body()).doesNotContain("cannot use them yet");
     }
 
     /** The codes are read back by the reader of the ZXing library, which wrote none of our drawing. */

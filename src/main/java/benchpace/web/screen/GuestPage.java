@@ -1,49 +1,71 @@
 package benchpace.web.screen;
 
+import benchpace.board.CandleClock;
 import benchpace.board.ClassView;
 import benchpace.board.SeatView;
+import java.util.Optional;
 
 /**
- * What a guest's phone shows: the seat, its step, and one button. No name, and nothing of any other seat.
+ * What a guest's phone shows: the class, the seat, its step, and one button. Nobody's name, and nothing of any other
+ * seat.
  *
  * @param step     the step the button speaks of; empty if there is none
  * @param heading  what the seat is doing, in a few words
  * @param sentence what to do now
+ * @param mark     the mark that shows at a glance that the seat was heard, or has nothing to do; may be empty
  * @param mayTell  whether there is a button
  */
-public record GuestPage(String code, int seat, String step, String heading, String sentence, boolean mayTell) {
+public record GuestPage(String code, String className, int seat, String step, String heading, String sentence,
+                        String mark, boolean mayTell) {
+
+    private static final String NEXT = "The screen on the wall says what comes next.";
 
     public static GuestPage of(ClassView view, int number, String code) {
         SeatView seat = view.seat(number);
         Told told = told(view, seat);
-        return new GuestPage(code, number, told.button() ? seat.stepId() : "", told.heading(), told.sentence(),
-                told.button());
+        return new GuestPage(code, view.name(), number, told.button() ? seat.stepId() : "", told.heading(),
+                told.sentence(), told.mark(), told.button());
     }
 
-    private record Told(String heading, String sentence, boolean button) { }
+    private record Told(String heading, String sentence, String mark, boolean button) {
+        static Told only(String heading, String sentence) {
+            return new Told(heading, sentence, "", false);
+        }
+    }
 
     private static Told told(ClassView view, SeatView seat) {
         if (view.stage() == ClassView.Stage.CLOSED) {
-            return new Told("Thank you for coming", "This class is over.", false);
+            return Told.only("Thank you for coming", "This class is over.");
         }
         if (!view.guestsMayTell()) {
-            return new Told("Nothing to tap tonight", "Your host keeps an eye on the table. Just wave if you need "
-                    + "a hand.", false);
+            return Told.only("Nothing to tap tonight", "Your host keeps an eye on the table. Just wave if you need "
+                    + "a hand.");
         }
         return switch (seat.mark()) {
-            case EXPECTED, LEFT -> new Told("Welcome", "Tell your host that you are here.", false);
-            case SHARING -> new Told("A candle for two", "Use the code at the other seat of your candle.", false);
-            case PAUSED -> new Told("Take your time", "Your seat is paused. Tell your host when you are back.", false);
-            default -> working(seat);
+            case EXPECTED -> Told.only("Welcome", "Tell your host that you are here.");
+            case LEFT -> Told.only("Thank you for coming", "Are you still here? Tell your host.");
+            case SHARING -> Told.only("A candle for two", "Use the code at the other seat of your candle.");
+            case PAUSED -> Told.only("Take your time", "Your seat is paused. Tell your host when you are back.");
+            default -> seat.canFinish() ? working(seat) : waiting(view, seat);
         };
     }
 
     private static Told working(SeatView seat) {
-        if (!seat.canFinish()) {
-            return new Told("All done for now", "The screen on the wall says what comes next.", false);
-        }
         return seat.hint()
-                ? new Told(seat.stepName(), "Thank you. Your host knows that you are done.", false)
-                : new Told(seat.stepName(), "Done with it? Let your host know.", true);
+                ? new Told(seat.stepName(), "Thank you. Your host knows that you are done.", "done", false)
+                : new Told(seat.stepName(), "Done with it? Let your host know.", "", true);
+    }
+
+    private static Told waiting(ClassView view, SeatView seat) {
+        if (view.stage() == ClassView.Stage.BEFORE) {
+            return Told.only("Welcome", "Your class begins soon.");
+        }
+        Optional<CandleClock> setting = seat.candle().filter(c -> c.judgedSetAt().isEmpty());
+        if (setting.isEmpty()) {
+            return new Told("All done for now", NEXT, "done", false);
+        }
+        return new Told("Your candle is setting", setting.get().tryIt(view.now()) ? "Your host will try it by hand."
+                : "Ready to try about " + new Times(view.zone()).roughly(setting.get().ready())
+                        + ". Your host's hand test decides.", "setting", false);
     }
 }

@@ -109,6 +109,7 @@ public final class ScreenGallery {
         shots.add(new Shot("guest-asked", screens.guest(GuestPage.of(asks, 4, "code")), 390, 844, ""));
         shots.add(new Shot("guest-told", screens.guest(GuestPage.of(Evenings.asks().view(16), 5, "code")), 390, 844, ""));
         shots.add(new Shot("guest-off", screens.guest(GuestPage.of(wicks, 5, "code")), 390, 844, ""));
+        shots.add(new Shot("guest-setting", screens.guest(GuestPage.of(setting(), 4, "code")), 390, 844, ""));
         shots.add(new Shot("codes", screens.codes(new CodeSheet("Evening pour", "evening", true, java.util.stream.IntStream
                 .rangeClosed(1, 8).mapToObj(n -> new CodeSheet.Card(n, start(Optional.empty()).join().get())).toList())),
                 1280, 900, ""));
@@ -117,6 +118,10 @@ public final class ScreenGallery {
         shots.add(new Shot("message", screens.message(new Message("There is no such class",
                 "It may have been closed and put away.", "/", "All classes")), 390, 600, ""));
         return shots;
+    }
+
+    private static ClassView setting() {
+        return Evenings.computed().event(50, new benchpace.live.ClassEvent.GuestsMayTell(true)).computed(62);
     }
 
     private static StartView start(Optional<Role> role) {

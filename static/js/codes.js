@@ -1,0 +1,3 @@
+// The codes of the seats, to be printed.
+
+import './print.js';

@@ -1,0 +1,3 @@
+// Pages for paper: one button.
+
+document.getElementById('print')?.addEventListener('click', () => window.print());
