@@ -137,6 +137,25 @@ class CureInABrowserTest {
         noViolations();
     }
 
+    @Test void on_a_phone_the_page_of_vessels_stacks_and_needs_no_scrolling_sideways() {
+        page.setViewportSize(390, 844);
+        page.navigate(board.address() + "/cure");
+        page.locator("#compute").click();
+        page.waitForURL("**#results");
+
+        for (int width : new int[] {390, 320}) {
+            page.setViewportSize(width, 844);
+            assertThat((Boolean) page.evaluate("document.documentElement.scrollWidth <= innerWidth"
+                    + " && [...document.querySelectorAll('.trial__scroll')].every(e => e.scrollWidth <= e.clientWidth)"))
+                    .as("fits into " + width).isTrue();
+        }
+        double table = page.locator(".ranges").boundingBox().width;
+        assertThat(page.locator(".ranges__head").first()).isVisible();
+        assertThat(page.locator(".curve").all().stream().map(c -> c.boundingBox().width))
+                .as("one chart below the other").allMatch(w -> w >= table - 1);
+        noViolations();
+    }
+
     @Test void the_page_of_vessels_computes_from_its_form_and_passes_the_accessibility_rules() {
         page.navigate(board.address() + "/");
         page.locator("#cure-link").click();

@@ -19,7 +19,7 @@ public record CureChart(String id, String title, String words, List<Tick> across
     private static final double LEFT = 52;
     private static final double RIGHT = 20;
     private static final double TOP = 14;
-    private static final double BOTTOM = 40;
+    private static final double BOTTOM = 48;
 
     /** A mark on an axis, where it stands and what it says. */
     public record Tick(double at, String words) { }
