@@ -1,5 +1,7 @@
 // The start page: pairing, and setting up a class.
 
+import { namesIn, seated } from './names.js';
+
 const INITIALS_KEY = 'benchpace.initials';
 
 /**
@@ -88,14 +90,20 @@ pairByLink();
 
 onSubmit('set-up-form', 'set-up-answer', async (fields) => {
   const startsAt = String(fields.get('startsAt') ?? '');
+  const names = namesIn(String(fields.get('names') ?? ''));
   const wish = {
     planId: fields.get('planId'),
     name: String(fields.get('name')).trim(),
     seats: Number(fields.get('seats')),
+    ...(names.length > 0 ? { names } : {}),
     ...(startsAt ? { startsAt: new Date(startsAt).toISOString() } : {}),
   };
   const made = await post('/api/classes', wish);
   location.assign(`/classes/${encodeURIComponent(made.id)}/instructor`);
+});
+
+document.getElementById('class-names')?.addEventListener('input', (event) => {
+  document.getElementById('names-echo').textContent = seated(namesIn(event.target.value));
 });
 
 document.getElementById('plan')?.addEventListener('change', (event) => {

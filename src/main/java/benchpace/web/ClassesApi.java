@@ -159,19 +159,30 @@ final class ClassesApi {
     /** {@code "names": ["Ada", ""]}: first names in seat order, those that want theirs shown. */
     private static List<ClassEvent.Place> places(JsonNode body, int seats) {
         JsonNode names = body.get("names");
-        if (names != null && !names.isNull() && (!names.isArray() || names.size() > seats)) {
-            throw new Refused(Problem.unprocessable("\"names\" must be a list of at most " + seats + " texts."));
+        if (names != null && !names.isNull() && !names.isArray()) {
+            throw new Refused(Problem.unprocessable("\"names\" must be a list of texts."));
+        }
+        if (names != null && names.size() > seats) {
+            throw new Refused(Problem.unprocessable("The names reach to seat " + names.size() + ", but there "
+                    + (seats == 1 ? "is 1 seat" : "are " + seats + " seats") + ". Add seats or leave names out."));
         }
         List<ClassEvent.Place> places = new ArrayList<>();
         for (int i = 0; i < seats; i++) {
             JsonNode name = names == null || names.isNull() ? null : names.get(i);
-            if (name != null && !Bodies.isLine(name, EventJson.LONGEST_NAME)) {
-                throw new Refused(Problem.unprocessable("Name " + (i + 1) + " must be text of at most "
-                        + EventJson.LONGEST_NAME + " characters."));
-            }
+            requireName(name, i + 1);
             places.add(new ClassEvent.Place(new SeatNumber(i + 1), name == null ? "" : name.textValue().strip()));
         }
         return places;
+    }
+
+    private static void requireName(JsonNode name, int seat) {
+        if (name == null || Bodies.isLine(name, EventJson.LONGEST_NAME)) {
+            return;
+        }
+        boolean tooLong = name.isTextual() && name.textValue().length() > EventJson.LONGEST_NAME;
+        throw new Refused(Problem.unprocessable("The name for seat " + seat + (tooLong
+                ? " is too long: at most " + EventJson.LONGEST_NAME + " characters, a first name is enough."
+                : " must be text on one line.")));
     }
 
     private void command(Context ctx) {

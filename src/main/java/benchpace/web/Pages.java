@@ -12,8 +12,8 @@ import benchpace.web.screen.StartView;
 import benchpace.web.screen.Viewer;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.time.InstantSource;
 import java.time.ZoneId;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,17 +26,19 @@ final class Pages {
     private final Access access;
     private final Streams streams;
     private final Screens screens;
+    private final InstantSource clock;
     private final ZoneId zone;
     private final Supplier<String> reachable;
 
     /** @param reachable the address of the board that phones on the same network can reach */
-    Pages(Boards boards, Map<String, Plan> plans, Access access, Streams streams, Screens screens, ZoneId zone,
-          Supplier<String> reachable) {
+    Pages(Boards boards, Map<String, Plan> plans, Access access, Streams streams, Screens screens,
+          InstantSource clock, ZoneId zone, Supplier<String> reachable) {
         this.boards = boards;
         this.plans = plans;
         this.access = access;
         this.streams = streams;
         this.screens = screens;
+        this.clock = clock;
         this.zone = zone;
         this.reachable = reachable;
     }
@@ -112,8 +114,8 @@ final class Pages {
         Viewer viewer = access.viewer(ctx);
         boolean instructor = viewer.role() == Role.INSTRUCTOR;
         List<StartView.ClassRow> classes = boards.all().stream()
-                .sorted(Comparator.comparing((ClassBoard b) -> b.live().startsAt()).reversed())
                 .map(this::row)
+                .sorted(StartView.order(clock.instant()))
                 .toList();
         List<StartView.PlanChoice> choices = plans.values().stream()
                 .map(p -> new StartView.PlanChoice(p.id().value(), p.name(), p.usualSeats()))
@@ -137,11 +139,11 @@ final class Pages {
     private StartView.ClassRow row(ClassBoard board) {
         LiveClass live = board.live();
         String status = switch (board.stage()) {
-            case BEFORE -> "not begun";
+            case BEFORE -> StartView.NOT_BEGUN;
             case RUNNING -> "running";
             case SETTING -> "setting";
             case FINISHING -> "finishing";
-            case CLOSED -> "closed";
+            case CLOSED -> StartView.CLOSED;
         };
         return new StartView.ClassRow(board.id(), live.name(), live.plan().place(), live.startsAt(), zone, status);
     }

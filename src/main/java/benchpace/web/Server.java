@@ -74,7 +74,8 @@ public final class Server implements AutoCloseable {
             shelves.routes(routes);
             new LeaveApi(boards, shelf, shelves, access, zone).routes(routes);
             new ShelfPages(shelf, shelves, boards, access, screens, zone).routes(routes);
-            new Pages(boards, plans, access, streams, screens, zone, () -> reachable.apply(port())).routes(routes);
+            new Pages(boards, plans, access, streams, screens, clock, zone, () -> reachable.apply(port()))
+                    .routes(routes);
             new ReportPages(boards, access, screens).routes(routes);
             boards.lessons().ifPresent(l -> new CurePages(plans, l, access, screens, zone).routes(routes));
             new GuestPages(boards, codes, access, screens, clock, () -> reachable.apply(port())).routes(routes);

@@ -102,6 +102,19 @@ class AccessibilityTest {
         assertSound(here(Device.tablet(board, browser)).pairedBy(board.instructor()).at("/"), "instructor");
     }
 
+    @Test void the_start_page_with_closed_classes_unfolded_and_names_that_do_not_fit() {
+        for (int i = 0; i < 5; i++) {
+            board.tap(board.create("{\"planId\":\"table-of-six\"}"), command("close")).ok();
+        }
+        Device tablet = here(Device.tablet(board, browser)).pairedBy(board.instructor()).at("/");
+        tablet.find("#closed-classes summary").click();
+        tablet.find("#class-names").fill("a\n".repeat(9));
+        tablet.find("#set-up-form [type=submit]").click();
+        assertThat(tablet.find("#set-up-answer")).containsText("seat 9");
+
+        assertSound(tablet, "closed classes");
+    }
+
     @Test void the_page_that_asks_to_pair_and_the_one_that_says_not_found() {
         assertSound(here(Device.phone(board, browser)).at("/classes/" + id + "/helper"), "pair first");
         assertSound(here(Device.phone(board, browser)).at("/no/such/page"), "not found");
