@@ -27,8 +27,14 @@ public record WaitChart(int height, List<Mark> marks, List<Row> rows, double now
     private static final int MOST_MINUTES = 240;
     private static final double LETTER = 7.4;
 
-    /** A line at a time of day. */
-    public record Mark(double x, String clock) { }
+    /** Half the width of a clock time, and the room that the headings beside the strips leave it. */
+    private static final double HALF_CLOCK = 20;
+    /** What the diamond of the ready moment covers to either side. */
+    private static final double DIAMOND = 9;
+    private static final double INSET = 5;
+
+    /** A line at a time of day. @param clockX the middle of its clock time, moved aside for a heading */
+    public record Mark(double x, double clockX, String clock) { }
 
     /**
      * One seat.
@@ -42,8 +48,15 @@ public record WaitChart(int height, List<Mark> marks, List<Row> rows, double now
     public record Row(int seat, int y, double waitX, double waitWidth, double readyX, double readyWidth, double likelyX,
                       boolean poured, List<Bar> bars, String idle, String instead, String spoken) { }
 
-    /** One part. @param label what fits into it; may be empty @param looks classes: its kind and its progress */
-    public record Bar(double x, double width, String activity, String label, String looks, String title) { }
+    /**
+     * One part.
+     *
+     * @param labelX where its label begins
+     * @param label  what fits into it; may be empty
+     * @param looks  classes: its kind and its progress
+     */
+    public record Bar(double x, double width, double labelX, String activity, String label, String looks,
+                      String title) { }
 
     private record Scale(Instant from, double perMinute) {
         double x(Instant at) {
@@ -84,34 +97,48 @@ public record WaitChart(int height, List<Mark> marks, List<Row> rows, double now
         List<Mark> marks = new ArrayList<>();
         for (Instant at = Times.next(step, from); !at.isAfter(from.plus(Duration.ofMinutes(minutes)));
                 at = at.plus(Duration.ofMinutes(step))) {
-            marks.add(new Mark(scale.x(at), times.clock(at)));
+            double x = scale.x(at);
+            double clock = Math.max(LEFT + HALF_CLOCK, Math.min(WIDTH - RIGHT - HALF_CLOCK, x));
+            marks.add(new Mark(x, clock, times.clock(at)));
         }
         return marks;
     }
 
     private static Row row(StripView strip, int y, Scale scale, Times times) {
-        List<Bar> bars = strip.parts().stream().map(p -> bar(p, scale, times)).toList();
         double wait = scale.x(strip.freeFrom());
         double ready = scale.x(strip.ready().from());
         double width = Math.max(0, scale.x(strip.ready().until()) - ready);
         double likely = scale.x(strip.ready().likely());
+        List<Bar> bars = strip.parts().stream().map(p -> bar(p, scale, likely, times)).toList();
         return new Row(strip.seat(), y, wait, Math.max(0, scale.x(strip.until()) - wait), ready, width, likely,
                 strip.poured(), bars, strip.wholeIdle() + " min", strip.idleUnplanned() + " min", spoken(strip, times));
     }
 
-    private static Bar bar(PartView part, Scale scale, Times times) {
+    private static Bar bar(PartView part, Scale scale, double likely, Times times) {
         double x = scale.x(part.from());
         double width = Math.max(2, scale.x(part.until()) - x);
         String kind = part.kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
         String progress = part.progress() == Progress.DONE ? " part--done"
                 : part.progress() == Progress.UNDER_WAY ? " part--now" : "";
-        return new Bar(x, width, part.activity(), label(part.name(), width), "part--" + kind + progress,
-                part.name() + ", " + span(part, times));
+        double[] room = room(x, x + width, likely);
+        return new Bar(x, width, room[0], part.activity(), label(part.name(), room[1] - room[0]),
+                "part--" + kind + progress, part.name() + ", " + span(part, times));
+    }
+
+    /** Where a label may stand: beside the diamond, on its roomier side, if that lies on the part. */
+    private static double[] room(double from, double until, double likely) {
+        double left = from + INSET;
+        double right = until - INSET / 2;
+        if (likely + DIAMOND <= from || likely - DIAMOND >= until) {
+            return new double[] {left, right};
+        }
+        return likely - from >= until - likely ? new double[] {left, Math.max(left, likely - DIAMOND)}
+                : new double[] {Math.round((likely + DIAMOND) * 10) / 10.0, right};
     }
 
     /** The name, or as much of it as can be read, or nothing. */
     private static String label(String name, double width) {
-        int letters = (int) ((width - 8) / LETTER);
+        int letters = (int) (width / LETTER);
         if (name.length() <= letters) {
             return name;
         }
