@@ -79,7 +79,7 @@ public record SeatTile(int seat, String name, String mark, String word, String l
 
     private static Optional<Counter> count(SeatView seat, Times times) {
         return switch (seat.mark()) {
-            case SETTING, AT_LEISURE, TRY_IT -> seat.candle().map(CandleClock::ready)
+            case SETTING, AT_LEISURE -> seat.candle().map(CandleClock::ready)
                     .map((ReadyWindow w) -> Counter.ready(w, "left", "try it", times));
             case ON_PACE, SLIPPING, BEHIND -> Optional.of(Counter.since(seat.countFrom(), times));
             case WAITING, PAUSED -> Optional.of(Counter.since(seat.since(), times));

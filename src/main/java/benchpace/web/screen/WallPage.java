@@ -1,7 +1,9 @@
 package benchpace.web.screen;
 
+import benchpace.board.CandleClock;
 import benchpace.board.ClassView;
 import benchpace.board.ClassView.Stage;
+import benchpace.board.SeatView;
 import java.util.List;
 import java.util.Optional;
 
@@ -14,6 +16,7 @@ import java.util.Optional;
  */
 public record WallPage(Shell shell, WallMain main, WallSeats seats, Calls calls, Optional<CutDrawing> cut,
                        String next) {
+    private static final String TRYING = "Your host comes round and tries each candle by hand.";
     private static final int MOST_CALLS = 3;
 
     /** More than two lines: where it is can be seen in the room, for whom it is cannot. */
@@ -37,7 +40,14 @@ public record WallPage(Shell shell, WallMain main, WallSeats seats, Calls calls,
         }
         List<WaitCall> calls = WaitCall.first(view, times, MOST_CALLS).stream()
                 .map(c -> c.details().length() > LONGEST_DETAILS ? c.placeless() : c).toList();
-        return new Calls(calls, calls.isEmpty() ? view.present().wall() : "");
+        return new Calls(calls, !calls.isEmpty() ? "" : onlyTrying(view) ? TRYING : view.present().wall());
+    }
+
+    /** Nothing sets any longer, as far as the clock can tell: what is left is the hand test. */
+    private static boolean onlyTrying(ClassView view) {
+        List<CandleClock> untried = view.seats().stream().filter(SeatView::counts).flatMap(s -> s.candle().stream())
+                .filter(c -> c.judgedSetAt().isEmpty()).toList();
+        return !untried.isEmpty() && untried.stream().allMatch(c -> c.tryIt(view.now()));
     }
 
     /** The candle that most wait for, while they wait. */
