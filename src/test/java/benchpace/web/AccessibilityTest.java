@@ -191,6 +191,17 @@ class AccessibilityTest {
         assertSound(tablet, "next dialog");
     }
 
+    @Test void the_question_before_a_class_is_closed_over_candles_that_are_setting() {
+        poured();
+        board.tap(id, opening("trim")).ok();
+        board.tap(id, opening("farewell")).ok();
+        Device tablet = tablet();
+        tablet.find("#next-button").click();
+        assertThat(tablet.find("#close-ask")).containsText("still setting");
+
+        assertSound(tablet, "close dialog");
+    }
+
     @Test void a_seat_behind_and_one_asked_about() {
         board.stuckAtWicks(id, 4);
         for (int i = 0; i < 20 && board.state(id).json().get("flags").isEmpty(); i++) {

@@ -122,7 +122,7 @@ class BoardScreensTest extends LiveScreens {
     @Test void the_seat_sheet_pauses_and_brings_back() {
         Device tablet = tablet().at(page("instructor"));
         tablet.find(".place__more[data-open-seat='3']").click();
-        assertThat(tablet.find("#sheet-title")).containsText("3");
+        assertThat(tablet.find("#sheet-title")).containsText("Seat 3");
 
         tablet.find("#sheet-pause").click();
         assertThat(face(tablet, 3)).hasClass(mark("paused"));
@@ -325,7 +325,7 @@ class BoardScreensTest extends LiveScreens {
         tablet.page().keyboard().press("u");
         assertThat(face(tablet, 4)).hasClass(mark("on-pace"));
         tablet.page().keyboard().press("3");
-        assertThat(tablet.find("#sheet-title")).containsText("3");
+        assertThat(tablet.find("#sheet-title")).containsText("Seat 3");
         tablet.page().keyboard().press("Escape");
         assertThat(tablet.find("#seat-sheet")).isHidden();
         tablet.page().keyboard().press("n");

@@ -192,7 +192,7 @@ class PaceInABrowserTest extends LiveScreens {
         tablet.find("#line-4").focus();
         tablet.page().keyboard().press("Enter");
 
-        assertThat(tablet.find("#sheet-title")).containsText("4");
+        assertThat(tablet.find("#sheet-title")).containsText("Seat 4");
     }
 
     @Test void the_pace_lines_fold_away_and_stay_so() {

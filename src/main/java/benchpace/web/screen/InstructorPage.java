@@ -9,12 +9,13 @@ import java.util.List;
  *
  * @param layout {@code beside} the table for narrow tables, {@code wide} or {@code folded} for large ones
  * @param lines  the pace lines, and where there is room for them
+ * @param unfinished what closing the class now would leave undone, in words; empty if nothing
  */
 public record InstructorPage(Shell shell, String name, String place, String classId, String layout, int columns,
                              int rows, List<SeatingChart.Block> tables, List<SeatPlace> places, NowPanel now,
                              HelpList help, NextPanel next, WaitLine waiting, HomeLine home, UndoButton undo,
                              List<NoteLine> notes, RoomPanel warmth, LinesPlace linesPlace, LinesChart lines,
-                             GuestsPanel guests) {
+                             GuestsPanel guests, String unfinished) {
     private static final int BESIDE = 7;
     private static final int DRAWN = 12;
     static final int NOTES = 3;
@@ -35,7 +36,8 @@ public record InstructorPage(Shell shell, String name, String place, String clas
                 HelpList.of(view, viewer, times, cards(view)), NextPanel.of(view),
                 WaitLine.of(view, times), HomeLine.of(view, times),
                 UndoButton.of(view, times), NoteLine.latest(view.notes(), NOTES, times), RoomPanel.of(view, times),
-                LinesPlace.of(view), LinesChart.of(view, times), GuestsPanel.of(view));
+                LinesPlace.of(view), LinesChart.of(view, times), GuestsPanel.of(view),
+                Unfinished.words(view));
     }
 
     static String layout(ClassView view) {

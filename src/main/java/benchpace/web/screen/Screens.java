@@ -67,6 +67,7 @@ public final class Screens {
                 InstructorPage.cards(view))));
         parts.put("next", render("instructor/next.jte", next));
         parts.put("next-ask", render("instructor/next-ask.jte", next));
+        parts.put("close-ask", render("instructor/close-ask.jte", Unfinished.words(view)));
         parts.put("home", render("instructor/home.jte", HomeLine.of(view, times)));
         parts.put("wait", render("instructor/wait.jte", WaitLine.of(view, times)));
         parts.put("undo", render("instructor/undo.jte", UndoButton.of(view, times)));

@@ -55,6 +55,18 @@ final class Evenings {
         return all;
     }
 
+    /** No step is left to open, and some of the table is not done. */
+    static Map<String, ClassView> closing() {
+        Map<String, ClassView> all = new LinkedHashMap<>();
+        all.put("done", finish().done(114, "trim", 5, 6).done(115, "pour", 8)
+                .event(116, new ClassEvent.SeatLeft(seat(8))).done(117, "wrap", 1, 2, 4, 5, 6)
+                .open(118, "farewell").view(119));
+        all.put("wrapping", finish().done(115, "wrap", 1, 2).open(116, "farewell").view(118));
+        all.put("setting", pour().event(41.5, new ClassEvent.SeatArrived(seat(8), "Hale"))
+                .done(43, "pour", 4).open(50, "trim").open(52, "farewell").view(53));
+        return all;
+    }
+
     /** Eight candles of two kinds, the room and the pour measured. */
     static Evening computed() {
         return cure().event(36, new ClassEvent.PourRead(61)).event(41, new ClassEvent.RoomRead(20.5))

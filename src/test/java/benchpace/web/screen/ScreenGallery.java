@@ -104,6 +104,8 @@ public final class ScreenGallery {
         shots.add(new Shot("ask-next-phone", page, 390, 844, "#next-button"));
         shots.add(new Shot("ask-next-24", screens.page(ScreenKind.INSTRUCTOR, Evenings.all().get("twenty-four"), lead),
                 1280, 800, "#next-button"));
+        Evenings.closing().forEach((name, view) -> shots.add(new Shot("closing-" + name,
+                screens.page(ScreenKind.INSTRUCTOR, view, lead), 1280, 800, "#next-button")));
         shots.add(new Shot("me", screens.page(ScreenKind.HELPER, wicks, helper), 390, 844, "[data-open='me-dialog']"));
         ClassView asks = Evenings.asks().view(14);
         shots.add(new Shot("guest-asked", screens.guest(GuestPage.of(asks, 4, "code")), 390, 844, ""));

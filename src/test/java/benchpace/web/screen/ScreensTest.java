@@ -22,17 +22,18 @@ import org.junit.jupiter.api.Test;
 class ScreensTest {
     private static final Viewer LEAD = new Viewer(Role.INSTRUCTOR, "");
     private static final Viewer HELPER = new Viewer(Role.HELPER, "MO");
+    /** Made once: views never change. */
+    private static final Map<String, ClassView> EVENINGS = Evenings.all();
     private static final Pattern STYLE = Pattern.compile("<style|<[^>]*\\sstyle\\s*=", Pattern.CASE_INSENSITIVE);
     private static final Pattern HANDLER = Pattern.compile("<[^>]*\\son[a-z]+\\s*=|javascript:",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern SCRIPT = Pattern.compile("<script([^>]*)>(.*?)</script>", Pattern.DOTALL);
 
     private final Screens screens = new Screens();
-    private final Map<String, ClassView> evenings = Evenings.all();
 
     private List<String> everyPage() {
         List<String> pages = new ArrayList<>();
-        evenings.values().forEach(view -> {
+        EVENINGS.values().forEach(view -> {
             for (ScreenKind kind : ScreenKind.values()) {
                 pages.add(screens.page(kind, view, kind == ScreenKind.WALL ? Viewer.GUEST : LEAD));
             }
@@ -40,6 +41,7 @@ class ScreensTest {
         });
         pages.add(screens.start(new StartView(Optional.of(Role.INSTRUCTOR), "", List.of(), List.of(), Optional.empty(),
                 Optional.empty(), "")));
+        Evenings.closing().values().forEach(view -> pages.add(screens.page(ScreenKind.INSTRUCTOR, view, LEAD)));
         pages.add(screens.message(new Message("Not here", "No.", "/", "Back")));
         return pages;
     }
@@ -62,7 +64,7 @@ class ScreensTest {
     }
 
     @Test void the_wall_shows_no_name_in_any_situation() {
-        for (Map.Entry<String, ClassView> evening : evenings.entrySet()) {
+        for (Map.Entry<String, ClassView> evening : EVENINGS.entrySet()) {
             ClassView view = evening.getValue();
             String wall = screens.page(ScreenKind.WALL, view, Viewer.GUEST)
                     + screens.fragments(ScreenKind.WALL, view, Viewer.GUEST);
@@ -85,7 +87,7 @@ class ScreensTest {
     }
 
     @Test void a_name_is_text_and_never_markup() {
-        ClassView odd = evenings.get("odd-names");
+        ClassView odd = EVENINGS.get("odd-names");
         String page = screens.page(ScreenKind.INSTRUCTOR, odd, LEAD) + screens.sheet(odd, 1, LEAD)
                 + screens.page(ScreenKind.HELPER, odd, HELPER);
 
@@ -94,7 +96,7 @@ class ScreensTest {
     }
 
     @Test void the_parts_sent_later_are_those_of_the_page() {
-        for (ClassView view : evenings.values()) {
+        for (ClassView view : EVENINGS.values()) {
             for (ScreenKind kind : ScreenKind.values()) {
                 String page = screens.page(kind, view, HELPER);
                 screens.fragments(kind, view, HELPER).forEach((name, html) ->
@@ -119,13 +121,13 @@ class ScreensTest {
     }
 
     @Test void every_state_that_speaks_says_its_word_and_draws_its_mark() {
-        String tile = screens.fragments(ScreenKind.INSTRUCTOR, evenings.get("wicks"), LEAD).get("seat-4");
+        String tile = screens.fragments(ScreenKind.INSTRUCTOR, EVENINGS.get("wicks"), LEAD).get("seat-4");
 
         assertThat(tile).contains("face--behind", "<svg class=\"mark\"", "behind</span>", "7 min over", "MO");
     }
 
     @Test void a_countdown_of_the_plan_says_so_and_leaves_the_last_word_to_the_hand_test() {
-        ClassView cure = evenings.get("cure");
+        ClassView cure = EVENINGS.get("cure");
 
         assertThat(screens.page(ScreenKind.INSTRUCTOR, cure, LEAD)).contains("The plan's figure")
                 .contains("hand test decides").contains("about 20:4");
@@ -135,23 +137,62 @@ class ScreensTest {
     }
 
     @Test void the_next_step_asks_before_it_leaves_somebody_behind_and_names_them() {
-        Map<String, String> parts = screens.fragments(ScreenKind.INSTRUCTOR, evenings.get("wicks"), LEAD);
+        Map<String, String> parts = screens.fragments(ScreenKind.INSTRUCTOR, EVENINGS.get("wicks"), LEAD);
 
         assertThat(parts.get("next")).contains("data-ask=\"next-dialog\"", "leaves seats 4, 7 and 8 behind");
         assertThat(parts.get("next-ask")).contains("data-seat=\"4\"", "data-seat=\"7\"", "data-command=\"pause\"");
-        assertThat(screens.fragments(ScreenKind.INSTRUCTOR, evenings.get("before"), LEAD).get("next"))
+        assertThat(screens.fragments(ScreenKind.INSTRUCTOR, EVENINGS.get("before"), LEAD).get("next"))
                 .contains("data-ask=\"\"", "Begin: ");
     }
 
     @Test void a_helper_sees_no_button_of_the_instructor_on_the_sheet() {
-        String sheet = screens.sheet(evenings.get("wicks"), 4, HELPER);
+        String sheet = screens.sheet(EVENINGS.get("wicks"), 4, HELPER);
 
         assertThat(sheet).doesNotContain("data-command=\"leave\"", "data-command=\"undo\"", "data-command=\"pair\"")
                 .contains("data-command=\"sorted\"", "data-command=\"note\"");
     }
 
+    @Test void the_sheet_says_which_seat_it_is_and_whose_if_they_gave_a_name() {
+        ClassView wicks = EVENINGS.get("wicks");
+
+        assertThat(text(title(screens.sheet(wicks, 4, LEAD)))).isEqualToNormalizingWhitespace("Seat 4 Cleo");
+        assertThat(text(title(screens.sheet(wicks, 3, LEAD)))).isEqualToNormalizingWhitespace("Seat 3");
+    }
+
+    private static String title(String sheet) {
+        int from = sheet.indexOf("<h2");
+        return sheet.substring(from, sheet.indexOf("</h2>", from));
+    }
+
+    @Test void closing_the_class_tells_once_of_each_seat_what_would_be_left_undone() {
+        Map<String, ClassView> closing = Evenings.closing();
+
+        assertThat(asked(closing.get("setting"))).isEqualTo("Seats 6, 7 and 8 have not poured; "
+                + "seats 1, 2, 4 and 5 are still setting, until about 20:45.");
+        assertThat(asked(closing.get("wrapping"))).isEqualTo("Seat 8 has not been tried by hand; "
+                + "seat 4 is not done with Label and wrap; seats 5 and 6 are not done with Trim the wick.");
+        assertThat(asked(closing.get("done"))).isEqualTo("Everybody is done.");
+    }
+
+    private String asked(ClassView view) {
+        assertThat(screens.page(ScreenKind.INSTRUCTOR, view, LEAD)).contains("data-open=\"close-dialog\"");
+        return text(screens.fragments(ScreenKind.INSTRUCTOR, view, LEAD).get("close-ask")).strip();
+    }
+
+    @Test void a_candle_to_be_tried_says_so_once_in_the_helpers_list() {
+        String seats = text(screens.fragments(ScreenKind.HELPER, EVENINGS.get("computed-try"), HELPER).get("seats"));
+
+        assertThat(seats).contains("try it").doesNotContainPattern("try it\\s+try it");
+    }
+
+    @Test void when_nothing_is_left_but_the_hand_test_the_wall_does_not_speak_of_plenty_to_do() {
+        String wall = screens.page(ScreenKind.WALL, EVENINGS.get("computed-try"), Viewer.GUEST);
+
+        assertThat(wall).contains("tries each candle by hand").doesNotContain("plenty to do");
+    }
+
     @Test void forty_seats_on_the_wall_are_grouped_by_time_and_none_is_lost() {
-        WallSeats seats = WallSeats.of(evenings.get("cure-40"), new Times(Evening.ZONE));
+        WallSeats seats = WallSeats.of(EVENINGS.get("cure-40"), new Times(Evening.ZONE));
 
         assertThat(seats.candles()).isEmpty();
         assertThat(seats.groups().stream().flatMap(g -> g.seats().stream()).sorted())
