@@ -312,6 +312,26 @@ class BoardScreensTest extends LiveScreens {
         }
     }
 
+    // ---- closing
+
+    @Test void the_question_before_the_class_is_closed_stays_true_while_it_stands() {
+        for (String step : List.of("wicks", "fragrance", "before-wax", "mix", "pour", "trim", "farewell")) {
+            board.tap(id, opening(step)).ok();
+        }
+        for (String step : List.of("vessel", "wicks", "fragrance", "mix", "pour", "centre")) {
+            board.tap(id, finish(1, step)).ok();
+        }
+        Device tablet = tablet().at(page("instructor"));
+        tablet.find("#next-button").click();
+        assertThat(tablet.find("#close-ask")).hasText(Pattern.compile(
+                "Seats 2, 3, 4, 5, 6, 7 and 8 have not poured; seat 1 is still setting, until about \\d\\d:\\d\\d\\."));
+
+        board.tap(id, command("judge-set").put("seat", 1)).ok();
+
+        assertThat(tablet.find("#close-ask")).containsText("seat 1 is not done with Trim the wick");
+        assertThat(tablet.find("#close-dialog")).isVisible();
+    }
+
     // ---- keys
 
     @Test void a_tile_is_tapped_a_sheet_opened_and_a_tap_undone_by_keys_alone() {
