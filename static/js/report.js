@@ -1,3 +1,3 @@
-// A class looked back on: one button.
+// A class looked back on: it prints.
 
-document.getElementById('print')?.addEventListener('click', () => window.print());
+import './print.js';

@@ -57,7 +57,7 @@ public final class ViewMaker {
     }
 
     /** The class looked back on. @param view of the same class, just now */
-    ClassReport report(String classId, LiveClass live, ClassView view) {
+    public ClassReport report(String classId, LiveClass live, ClassView view) {
         return reports.report(live, view, cureClock.clocksOf(classId, live, view.now()));
     }
 

@@ -153,6 +153,17 @@ class AccessibilityTest {
         assertAllSound("closed");
     }
 
+    @Test void a_class_looked_back_on() {
+        board.testClock().advanceMinutes(9);
+        poured();
+        board.tap(id, command("note").put("text", "two wicks short")).ok();
+        String report = "/classes/" + id + "/report";
+        Device tablet = here(Device.tablet(board, browser)).pairedBy(board.instructor()).at(report);
+        assertThat(tablet.find("#way-title")).isVisible();
+        assertSound(tablet, "report");
+        assertSound(here(Device.phone(board, browser)).pairedBy(board.instructor()).at(report), "report on a phone");
+    }
+
     @Test void a_crowd_of_24_and_of_60() {
         id = board.create("{\"planId\":\"big-table\",\"seats\":24}");
         board.tap(id, opening("welcome")).ok();

@@ -1,5 +1,6 @@
 package benchpace.web.screen;
 
+import benchpace.board.ClassReport;
 import benchpace.board.ClassView;
 import benchpace.board.CutAway;
 import benchpace.board.PlanCureClock;
@@ -110,6 +111,12 @@ final class Evening {
     /** The same with the cure computed, in a room that has taught nothing. */
     ClassView computed(double minute) {
         return new ViewMaker(COMPUTED, new PosteriorPaceWatch(), ZONE).view("evening", live(), at(minute));
+    }
+
+    /** The evening looked back on, by the plan's cure. */
+    ClassReport report(double minute) {
+        return new ViewMaker(new PlanCureClock(), new PosteriorPaceWatch(), ZONE)
+                .report("evening", live(), view(minute));
     }
 
     /** A seat's candle cut open. */
