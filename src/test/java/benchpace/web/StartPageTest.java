@@ -79,6 +79,16 @@ class StartPageTest {
         assertThat(names(page())).containsExactly("Running", "Tomorrow", "In a month", "Just over", "Long over");
     }
 
+    @Test void a_class_that_is_over_leads_the_instructor_to_the_look_back_and_nobody_to_a_wait() {
+        String id = made("Over", -1);
+        board.tap(id, command("close")).ok();
+
+        assertThat(page()).contains("/classes/" + id + "/report", "/classes/" + id + "/instructor")
+                .doesNotContain("/classes/" + id + "/wait", "/classes/" + id + "/helper");
+        assertThat(board.get("/", board.helper()).ok().body()).contains("/classes/" + id + "/wall")
+                .doesNotContain("/classes/" + id + "/report");
+    }
+
     @Test void a_few_closed_classes_stay_in_sight_and_more_are_folded_away() {
         made("Tomorrow", 1);
         for (int i = 1; i <= 3; i++) {
