@@ -6,6 +6,7 @@ import benchpace.board.PosteriorPaceWatch;
 import benchpace.board.RoomLessons;
 import benchpace.board.ShelfBoard;
 import benchpace.board.SteadyClock;
+import benchpace.board.StepLessons;
 import benchpace.board.ViewMaker;
 import benchpace.files.BadFile;
 import benchpace.files.Demo;
@@ -16,6 +17,7 @@ import benchpace.store.Rooms;
 import benchpace.store.Sessions;
 import benchpace.store.Settings;
 import benchpace.store.SqliteEventLog;
+import benchpace.store.StepBeliefs;
 import benchpace.store.StoreException;
 import benchpace.web.Access;
 import benchpace.web.Addresses;
@@ -122,8 +124,9 @@ final class ServeCommand implements Callable<Integer> {
         InstantSource clock = SteadyClock.system(log.lastRecorded());
         ZoneId zone = ZoneId.systemDefault();
         RoomLessons lessons = new RoomLessons(new Rooms(database), clock);
-        ViewMaker maker = new ViewMaker(lessons.cureClock(), new PosteriorPaceWatch(), zone);
-        Boards boards = new Boards(log, clock, maker, Secrets::idEnding, lessons);
+        StepLessons steps = new StepLessons(new StepBeliefs(database), clock);
+        ViewMaker maker = new ViewMaker(lessons.cureClock(), new PosteriorPaceWatch(steps), zone);
+        Boards boards = new Boards(log, clock, maker, Secrets::idEnding, lessons, steps);
         Settings settings = new Settings(database);
         Access access = new Access(new Sessions(database), clock, pin == null ? Secrets.pin() : pin, Secrets.pin(),
                 kept(settings, HELPER_KEY));

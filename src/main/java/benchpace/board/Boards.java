@@ -32,6 +32,7 @@ public final class Boards implements AutoCloseable {
     private final Map<String, ClassBoard> boards = new ConcurrentHashMap<>();
     private final Set<String> unreadable = new TreeSet<>();
     private final Optional<RoomLessons> lessons;
+    private final Optional<StepLessons> steps;
     private final Publisher publisher;
 
     /**
@@ -40,19 +41,20 @@ public final class Boards implements AutoCloseable {
      * @param idEndings makes the short random endings of class ids
      */
     public Boards(EventLog log, InstantSource clock, ViewMaker maker, Supplier<String> idEndings) {
-        this(log, clock, maker, idEndings, Optional.empty());
+        this(log, clock, maker, idEndings, Optional.empty(), Optional.empty());
     }
 
     /** The same, and draws each closed class's lesson about its room, on the one publishing thread. */
     public Boards(EventLog log, InstantSource clock, ViewMaker maker, Supplier<String> idEndings,
-                  RoomLessons lessons) {
-        this(log, clock, maker, idEndings, Optional.of(lessons));
+                  RoomLessons lessons, StepLessons steps) {
+        this(log, clock, maker, idEndings, Optional.of(lessons), Optional.of(steps));
     }
 
     private Boards(EventLog log, InstantSource clock, ViewMaker maker, Supplier<String> idEndings,
-                   Optional<RoomLessons> lessons) {
+                   Optional<RoomLessons> lessons, Optional<StepLessons> steps) {
         this.log = log;
         this.lessons = lessons;
+        this.steps = steps;
         this.clock = clock;
         this.maker = maker;
         this.idEndings = idEndings;
@@ -114,6 +116,11 @@ public final class Boards implements AutoCloseable {
     /** What rooms have taught, where the board computes the cure. */
     public Optional<RoomLessons> lessons() {
         return lessons;
+    }
+
+    /** What past classes taught about steps, where that is kept. */
+    public Optional<StepLessons> stepLessons() {
+        return steps;
     }
 
     @Override public void close() {

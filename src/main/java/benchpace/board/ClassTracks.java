@@ -75,7 +75,7 @@ final class ClassTracks {
                 live.seats().stream().map(this::seat).toList());
     }
 
-    private static PaceStep step(Step step) {
+    static PaceStep step(Step step) {
         return new PaceStep(step.id().value(), step.planned().toMillis() / 60_000.0, step.led(), kind(step));
     }
 

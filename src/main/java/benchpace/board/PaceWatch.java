@@ -1,6 +1,8 @@
 package benchpace.board;
 
 import benchpace.live.LiveClass;
+import benchpace.pace.PaceEngine;
+import benchpace.pace.PacePriors;
 import benchpace.plan.SeatNumber;
 import java.time.Instant;
 import java.util.Map;
@@ -9,4 +11,9 @@ import java.util.Map;
 public interface PaceWatch {
     /** @param classId under which what was judged before may be kept, so that it need not be judged again */
     Pace watch(String classId, LiveClass live, Map<SeatNumber, CandleClock> clocks, Instant now);
+
+    /** What the class is judged by. */
+    default PaceEngine engine(String classId, LiveClass live) {
+        return new PaceEngine(PacePriors.standard());
+    }
 }

@@ -10,6 +10,7 @@ import benchpace.pace.PaceMemory;
 import benchpace.pace.PacePriors;
 import benchpace.pace.PaceView;
 import benchpace.pace.SeatPace;
+import benchpace.pace.StepPrior;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.Step;
 import java.time.Duration;
@@ -31,8 +32,15 @@ public final class PosteriorPaceWatch implements PaceWatch {
     private static final Duration ABANDONED = Duration.ofHours(4);
     private static final double MILLIS_A_MINUTE = 60_000;
 
-    private final PaceEngine engine;
+    private final Priors priors;
     private final Map<String, Judged> last = new ConcurrentHashMap<>();
+
+    /** Where a class finds what is believed of its steps before it begins; the same whenever it is asked. */
+    @FunctionalInterface
+    public interface Priors {
+        /** @return by step id; steps not in it are believed to take what the plan says */
+        Map<String, StepPrior> of(String classId, LiveClass live);
+    }
 
     /** What was judged of a class at the last half minute. @param origin what its minutes count from */
     private record Judged(Instant origin, ClassTrack track, PaceMemory memory) {
@@ -41,12 +49,17 @@ public final class PosteriorPaceWatch implements PaceWatch {
         }
     }
 
+    /** Every class is judged by its plan's figures. */
     public PosteriorPaceWatch() {
-        this(PacePriors.standard());
+        this((classId, live) -> Map.of());
     }
 
-    public PosteriorPaceWatch(PacePriors priors) {
-        this.engine = new PaceEngine(priors);
+    public PosteriorPaceWatch(Priors priors) {
+        this.priors = priors;
+    }
+
+    @Override public PaceEngine engine(String classId, LiveClass live) {
+        return new PaceEngine(PacePriors.standard().withSteps(priors.of(classId, live)));
     }
 
     @Override public Pace watch(String classId, LiveClass live, Map<SeatNumber, CandleClock> clocks, Instant now) {
@@ -57,6 +70,7 @@ public final class PosteriorPaceWatch implements PaceWatch {
         }
         Instant origin = ClassTracks.origin(live);
         ClassTrack track = ClassTracks.of(live, clocks);
+        PaceEngine engine = engine(classId, live);
         double minutes = ClassTracks.minutes(origin, now);
         boolean abandoned = now.isAfter(origin.plus(ABANDONED)) && now.isAfter(live.lastRecordedAt().plus(ABANDONED));
         if (minutes < 0 || abandoned) {
@@ -64,18 +78,18 @@ public final class PosteriorPaceWatch implements PaceWatch {
             return new Pace(Map.of(), List.of(), List.of(), HomeTimes.of(live, clocks, origin, forecast),
                     Optional.empty(), Optional.empty());
         }
-        PaceMemory memory = memory(classId, origin, track, minutes);
+        PaceMemory memory = memory(engine, classId, origin, track, minutes);
         PaceView view = engine.judge(track, minutes, memory);
         Map<SeatNumber, SeatFlag> flags = new TreeMap<>();
         view.seats().stream().filter(s -> s.level() != Level.NONE)
                 .forEach(s -> flags.put(new SeatNumber(s.seat()), FlagWords.flag(s, stepName(live, s))));
-        return new Pace(flags, mostUrgent(view), unticked(live, track, minutes),
+        return new Pace(flags, mostUrgent(view), unticked(engine, live, track, minutes),
                 HomeTimes.of(live, clocks, origin, engine.forecast(track, minutes)), silence(view, origin, now),
                 nextChange(live, clocks, view, origin));
     }
 
     /** The memory brought up to now, from what was kept if the past it rests on still stands. */
-    private PaceMemory memory(String classId, Instant origin, ClassTrack track, double minutes) {
+    private PaceMemory memory(PaceEngine engine, String classId, Instant origin, ClassTrack track, double minutes) {
         Judged before = last.get(classId);
         PaceMemory memory = before == null || !before.origin().equals(origin)
                 ? engine.remember(track, minutes, PaceMemory.EMPTY)
@@ -96,7 +110,8 @@ public final class PosteriorPaceWatch implements PaceWatch {
                 .toList();
     }
 
-    private List<Pace.Unticked> unticked(LiveClass live, ClassTrack track, double minutes) {
+    private static List<Pace.Unticked> unticked(PaceEngine engine, LiveClass live, ClassTrack track,
+                                                double minutes) {
         Optional<Step> next = live.nextLed();
         if (next.isEmpty()) {
             return List.of();

@@ -6,7 +6,6 @@ import benchpace.live.Recorded;
 import benchpace.live.Seat;
 import benchpace.pace.ClassTrack;
 import benchpace.pace.PaceEngine;
-import benchpace.pace.PacePriors;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.Step;
 import benchpace.report.CandleTime;
@@ -26,9 +25,9 @@ final class ReportMaker {
     /** A class is looked at no longer than this after the last thing that happened at a seat: everybody went home. */
     private static final Duration OVER = Duration.ofHours(1);
 
-    private final PaceEngine engine = new PaceEngine(PacePriors.standard());
+    private ReportMaker() { }
 
-    ClassReport report(LiveClass live, ClassView view, Map<SeatNumber, CandleClock> clocks) {
+    static ClassReport report(LiveClass live, ClassView view, Map<SeatNumber, CandleClock> clocks, PaceEngine engine) {
         Instant origin = ClassTracks.origin(live);
         ClassTrack track = byPlan(live, ClassTracks.of(live, clocks));
         Map<Integer, CandleTime> candles = candles(live, clocks, origin);

@@ -31,7 +31,6 @@ public final class ViewMaker {
     private final CureClock cureClock;
     private final PaceWatch paceWatch;
     private final ZoneId zone;
-    private final ReportMaker reports = new ReportMaker();
 
     public ViewMaker(CureClock cureClock, PaceWatch paceWatch, ZoneId zone) {
         this.cureClock = cureClock;
@@ -58,7 +57,8 @@ public final class ViewMaker {
 
     /** The class looked back on. @param view of the same class, just now */
     public ClassReport report(String classId, LiveClass live, ClassView view) {
-        return reports.report(live, view, cureClock.clocksOf(classId, live, view.now()));
+        return ReportMaker.report(live, view, cureClock.clocksOf(classId, live, view.now()),
+                paceWatch.engine(classId, live));
     }
 
     /** A seat's candle cut open as it should be now, where that is computed. */

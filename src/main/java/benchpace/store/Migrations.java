@@ -21,7 +21,8 @@ final class Migrations {
             "002-sessions.sql",
             "003-settings.sql",
             "004-rooms.sql",
-            "005-shelf.sql");
+            "005-shelf.sql",
+            "006-steps.sql");
 
     private Migrations() { }
 

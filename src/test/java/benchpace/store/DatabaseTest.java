@@ -95,7 +95,8 @@ class DatabaseTest {
             new SqliteEventLog(database).append("a", ClassOfThree.created());
         }
         sql("drop table session; drop table setting; drop table room_lesson; "
-                + "drop table class_prior; drop table shelf_event; pragma user_version = 1");
+                + "drop table class_prior; drop table shelf_event; "
+                + "drop table step_lesson; drop table step_belief; drop table class_belief; pragma user_version = 1");
 
         try (Database database = Database.open(folder)) {
             assertThat(new SqliteEventLog(database).read("a")).containsExactly(ClassOfThree.created());

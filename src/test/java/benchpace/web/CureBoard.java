@@ -4,6 +4,7 @@ import benchpace.board.Boards;
 import benchpace.board.PosteriorPaceWatch;
 import benchpace.board.RoomLessons;
 import benchpace.board.ShelfBoard;
+import benchpace.board.StepLessons;
 import benchpace.board.ViewMaker;
 import benchpace.files.Demo;
 import benchpace.files.Json;
@@ -12,6 +13,7 @@ import benchpace.store.Database;
 import benchpace.store.Rooms;
 import benchpace.store.Sessions;
 import benchpace.store.SqliteEventLog;
+import benchpace.store.StepBeliefs;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
@@ -53,8 +55,9 @@ final class CureBoard implements AutoCloseable, InstantSource {
     private void start() {
         database = Database.open(data);
         RoomLessons lessons = new RoomLessons(new Rooms(database), this);
-        ViewMaker maker = new ViewMaker(lessons.cureClock(), new PosteriorPaceWatch(), ZoneId.of("UTC"));
-        boards = new Boards(new SqliteEventLog(database), this, maker, Secrets::idEnding, lessons);
+        StepLessons steps = new StepLessons(new StepBeliefs(database), this);
+        ViewMaker maker = new ViewMaker(lessons.cureClock(), new PosteriorPaceWatch(steps), ZoneId.of("UTC"));
+        boards = new Boards(new SqliteEventLog(database), this, maker, Secrets::idEnding, lessons, steps);
         access = new Access(new Sessions(database), this, PIN, HELPER_PIN, "k".repeat(32));
         Map<String, Plan> plans = new LinkedHashMap<>();
         Demo.plans().forEach(p -> plans.put(p.id().value(), p));
@@ -105,6 +108,11 @@ final class CureBoard implements AutoCloseable, InstantSource {
         HttpRequest.Builder request = HttpRequest.newBuilder(URI.create(address() + path))
                 .header("Content-Type", "application/json").POST(HttpRequest.BodyPublishers.ofString(Json.text(body)));
         return send(bearer.isEmpty() ? request : request.header("Authorization", "Bearer " + bearer));
+    }
+
+    HttpResponse<String> delete(String path, String bearer) {
+        return send(HttpRequest.newBuilder(URI.create(address() + path)).header("Authorization", "Bearer " + bearer)
+                .DELETE());
     }
 
     private HttpResponse<String> send(HttpRequest.Builder request) {

@@ -28,12 +28,13 @@ import java.util.stream.Stream;
  * @param way     what the last candle waited for, in order
  * @param candles when each was poured and ready, and how much later it could have been
  * @param steps   what each step took
+ * @param lesson  what past classes taught about the steps
  * @param flags   who was flagged, in order of time
  * @param answers how the flags were answered, in a sentence; empty without any
  */
 public record ReportPage(Shell shell, String name, String place, String when, String classId, List<String> outcome,
                          List<Group> causes, String smooth, List<WayRow> way, List<CandleRow> candles,
-                         List<StepRow> steps, LinesChart lines,
+                         List<StepRow> steps, LinesChart lines, LessonPanel lesson,
                          List<FlagRow> flags, String answers, List<NoteLine> notes, boolean over) {
     private static final int WIDTH = 1100;
     private static final int HEIGHT = 300;
@@ -53,7 +54,7 @@ public record ReportPage(Shell shell, String name, String place, String when, St
 
     public record FlagRow(String at, String seat, String step, String level, String lasted, String answered) { }
 
-    public static ReportPage of(ClassReport report, Viewer viewer, Times times) {
+    static ReportPage of(ClassReport report, LessonPanel lesson, Viewer viewer, Times times) {
         ClassView view = report.view();
         Shell shell = new Shell(view.name() + ", looked back on", "report", List.of("lines"), "", "",
                 times.zone().getId(), viewer.role().token(), viewer.initials());
@@ -64,7 +65,7 @@ public record ReportPage(Shell shell, String name, String place, String when, St
                 report.held().map(reading::way).orElse(List.of()),
                 report.held().map(reading::candles).orElse(List.of()), reading.steps(),
                 LinesChart.of(view, WIDTH, HEIGHT, report.held().map(reading::path).orElse(List.of()), times),
-                reading.flags(), reading.answers(), NoteLine.latest(view.notes(), Integer.MAX_VALUE, times),
+                lesson, reading.flags(), reading.answers(), NoteLine.latest(view.notes(), Integer.MAX_VALUE, times),
                 view.stage() == ClassView.Stage.CLOSED);
     }
 

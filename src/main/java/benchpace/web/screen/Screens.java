@@ -4,6 +4,8 @@ import benchpace.board.ClassReport;
 import benchpace.board.ClassView;
 import benchpace.board.CutAway;
 import benchpace.board.SeatView;
+import benchpace.board.StepLessons;
+import benchpace.plan.Plan;
 import benchpace.shelf.ShelfTag;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
@@ -125,9 +127,10 @@ public final class Screens {
         return render("shelf/tags.jte", TagsPage.of(tags, ids, single, viewer));
     }
 
-    /** A class looked back on. */
-    public String report(ClassReport report, Viewer viewer) {
-        return render("report/page.jte", ReportPage.of(report, viewer, new Times(report.view().zone())));
+    /** A class looked back on. @param lesson what past classes of its plan taught, where that is kept */
+    public String report(ClassReport report, Optional<StepLessons.Lesson> lesson, Plan plan, Viewer viewer) {
+        Times times = new Times(report.view().zone());
+        return render("report/page.jte", ReportPage.of(report, LessonPanel.of(lesson, plan, times), viewer, times));
     }
 
     public String start(StartView view) {

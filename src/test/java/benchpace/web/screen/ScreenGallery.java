@@ -107,7 +107,7 @@ public final class ScreenGallery {
         Evenings.closing().forEach((name, view) -> shots.add(new Shot("closing-" + name,
                 screens.page(ScreenKind.INSTRUCTOR, view, lead), 1280, 800, "#next-button")));
         shots.add(new Shot("me", screens.page(ScreenKind.HELPER, wicks, helper), 390, 844, "[data-open='me-dialog']"));
-        String report = screens.report(Evenings.read().report(62), lead);
+        String report = screens.report(Evenings.read().report(62), Optional.empty(), Evenings.read().live().plan(), lead);
         shots.add(new Shot("report", report, 1280, 1500, ""));
         shots.add(new Shot("report-phone", report, 390, 1500, ""));
         ClassView asks = Evenings.asks().view(14);
