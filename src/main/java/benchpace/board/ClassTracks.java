@@ -132,7 +132,19 @@ final class ClassTracks {
                 .map(p -> new Span(minute(p.from()), p.until().map(this::minute).orElse(NOT_YET))).toList();
         return new SeatTrack(seat.number().value(), seat.number().value(), false, arrived, apart ? since : NOT_YET,
                 pauses, taps, marks(seat.stillAt()), told.hints(), told.claims(),
-                seat.judgedSetAt().map(this::minute).orElse(NOT_YET), outlook(seat));
+                setMinutes(seat), outlook(seat));
+    }
+
+    /** When the candle was judged set, or the first step after the cure was ticked: nobody trims liquid wax. */
+    private double setMinutes(Seat seat) {
+        return seat.judgedSetAt().map(this::minute).orElseGet(() -> afterCure(seat)
+                .mapToDouble(at -> minute(at)).min().orElse(NOT_YET));
+    }
+
+    private Stream<Instant> afterCure(Seat seat) {
+        int cure = plan.cure().map(c -> plan.indexOf(c.id())).orElse(Integer.MAX_VALUE);
+        return seat.finishes().entrySet().stream().filter(f -> plan.indexOf(f.getKey()) > cure)
+                .map(f -> f.getValue().at());
     }
 
     private List<Mark> marks(List<Seat.Answer> answers) {
@@ -145,7 +157,7 @@ final class ClassTracks {
 
     private ReadyOutlook outlook(Seat seat) {
         CandleClock clock = clocks.get(seat.number());
-        if (clock == null || clock.judgedSetAt().isPresent()) {
+        if (clock == null || clock.judgedSetAt().isPresent() || afterCure(seat).findAny().isPresent()) {
             return ReadyOutlook.UNKNOWN;
         }
         double likely = minute(clock.ready().likely());

@@ -91,9 +91,10 @@ public record ClassView(String id, String name, String place, ZoneId zone, long 
      * @param first  when the first one should be
      * @param basis  what the figures rest on, in words
      * @param stillSetting the candles that are not yet likely to be firm, in words; empty if there are none
+     * @param untried the candles that may be firm and have not been judged, in words; empty if there are none
      */
     public record CureView(int poured, int of, Optional<ReadyWindow> all, Optional<ReadyWindow> first,
-                           String basis, String stillSetting) { }
+                           String basis, String stillSetting, String untried) { }
 
     /**
      * A seat that needs somebody.

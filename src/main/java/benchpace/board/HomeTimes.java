@@ -4,10 +4,13 @@ import benchpace.live.LiveClass;
 import benchpace.live.Seat;
 import benchpace.pace.Forecast;
 import benchpace.plan.SeatNumber;
+import benchpace.plan.Step;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 
 /** Says when everyone goes home, what that hangs on and what it rests on. */
@@ -19,13 +22,14 @@ final class HomeTimes {
         boolean none = forecast.driverSeat() == 0;
         return new HomeTime(PosteriorPaceWatch.instant(origin, forecast.p10()),
                 PosteriorPaceWatch.instant(origin, forecast.p50()), PosteriorPaceWatch.instant(origin, forecast.p90()),
-                promised(live), none || set ? "" : forecast.driver(), basis(live, clocks, set));
+                rest(live), Optional.empty(), promised(live), none || set ? "" : forecast.driver(),
+                basis(live, clocks, set));
     }
 
     /** Nothing is expected any more: when the last candle was, or should have been, firm. */
     static HomeTime ofClosed(LiveClass live, Map<SeatNumber, CandleClock> clocks) {
         return new HomeTime(latest(live, clocks, ReadyWindow::from), latest(live, clocks, ReadyWindow::likely),
-                latest(live, clocks, ReadyWindow::until), promised(live), "",
+                latest(live, clocks, ReadyWindow::until), Duration.ZERO, live.closedAt(), promised(live), "",
                 basis(live, clocks, allSet(live, clocks)));
     }
 
@@ -33,6 +37,19 @@ final class HomeTimes {
                                   Function<ReadyWindow, Instant> of) {
         return clocks.values().stream().map(CandleClock::ready).map(of).max(Comparator.naturalOrder())
                 .orElse(live.closedAt().orElse(live.startsAt()));
+    }
+
+    /** The plan's minutes of the steps after the cure that not everybody is through with. */
+    private static Duration rest(LiveClass live) {
+        List<Step> steps = live.plan().steps();
+        int cure = live.plan().cure().map(c -> live.plan().indexOf(c.id())).orElse(steps.size());
+        return steps.stream().skip(cure + 1L).filter(step -> !isOver(live, step)).map(Step::planned)
+                .reduce(Duration.ZERO, Duration::plus);
+    }
+
+    private static boolean isOver(LiveClass live, Step step) {
+        List<Seat> makers = live.seats().stream().filter(Seat::makesCandle).toList();
+        return step.needsTap() && !makers.isEmpty() && makers.stream().allMatch(s -> s.finished(step.id()));
     }
 
     private static Instant promised(LiveClass live) {

@@ -162,7 +162,7 @@ public final class ViewMaker {
                 return lastOpened;
             }
             if (lastOpened.isPresent() && lastOpened.get().kind() != StepKind.TALK
-                    && working.contains(lastOpened.get())) {
+                    && (working.contains(lastOpened.get()) || finishesCandles(lastOpened.get()))) {
                 return lastOpened;
             }
             Optional<Step> most = working.stream()
@@ -170,6 +170,13 @@ public final class ViewMaker {
                             .thenComparing(s -> -plan.indexOf(s.id())));
             return most.or(() -> lastOpened).or(() -> makers().flatMap(s -> standings.get(s.number()).step().stream())
                     .min(Comparator.comparing(s -> plan.indexOf(s.id()))));
+        }
+
+        /** A finish step that is open while candles which may be firm wait for it. */
+        private boolean finishesCandles(Step step) {
+            return step.kind() == StepKind.FINISH && makers().filter(s -> !stepViews.isDoneWith(s,
+                    plan.indexOf(step.id()))).map(s -> clocks.get(s.number()))
+                    .anyMatch(c -> c != null && c.mayBeReady(now));
         }
 
         /** A talk is heard until its time box ends, or until the first seat has done something after it. */
@@ -191,7 +198,17 @@ public final class ViewMaker {
                     : Optional.empty();
             Optional<ReadyWindow> first = windows.stream().min(Comparator.comparing(ReadyWindow::likely));
             return new ClassView.CureView(windows.size(), of, all, first, pace.home().basis(),
-                    stillSetting());
+                    stillSetting(), untried());
+        }
+
+        /** "Seats 1 and 2 have not been tried by hand." Of those whose time has come. */
+        private String untried() {
+            List<Integer> seats = makers().filter(s -> s.judgedSetAt().isEmpty() && progress.furthestFinished(s)
+                            <= plan.cure().map(c -> plan.indexOf(c.id())).orElse(Integer.MAX_VALUE))
+                    .filter(s -> Optional.ofNullable(clocks.get(s.number())).filter(c -> c.mayBeReady(now)).isPresent())
+                    .map(s -> s.number().value()).toList();
+            return seats.isEmpty() ? "" : Listing.seats(seats) + (seats.size() == 1 ? " has" : " have")
+                    + " not been tried by hand yet.";
         }
 
         /** "Seats 3 and 4 are still setting, until about 21:10." Whoever goes on now should know. */

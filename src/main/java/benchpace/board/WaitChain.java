@@ -72,7 +72,7 @@ final class WaitChain {
             LiveClass then = event.seq() == live.seq() ? live
                     : LiveClass.of(live.history().subList(0, (int) event.seq()));
             known = then;
-            add(plan(then, event.recordedAt(), false));
+            add(plan(base(live, event), then, event.recordedAt(), false));
         }
         if (known == null) {
             known = live;
@@ -94,7 +94,7 @@ final class WaitChain {
             if (minute.isAfter(until) || !inclusive && minute.equals(until) || forgotten(links.getLast(), minute)) {
                 return;
             }
-            add(plan(known, minute, true));
+            add(plan(links.getLast(), known, minute, true));
         }
     }
 
@@ -102,9 +102,25 @@ final class WaitChain {
         return known != null && known.seq() == link.seq() && known.lastRecordedAt().plus(FORGOTTEN).isBefore(at);
     }
 
-    private WaitLink plan(LiveClass live, Instant at, boolean tick) {
+    private WaitLink plan(WaitLink base, LiveClass live, Instant at, boolean tick) {
         WaitProblems problems = new WaitProblems(live, cureClock.clocksOf(classId, live, at), at);
-        return links.getLast().next(problems, at, live.seq(), tick);
+        return base.next(problems, at, live.seq(), tick);
+    }
+
+    /**
+     * What the planning after an event rests on: the last one; after the undoing of a decision about an activity the
+     * last one before that decision, as far as it is kept, so that what it moved goes back.
+     */
+    private WaitLink base(LiveClass live, Recorded event) {
+        if (event.event() instanceof ClassEvent.Undone undone) {
+            ClassEvent what = live.history().get((int) undone.seq() - 1).event();
+            if (what instanceof ClassEvent.ActivityMoved || what instanceof ClassEvent.ActivityExtended
+                    || what instanceof ClassEvent.ActivitySkipped || what instanceof ClassEvent.ActivityOpened) {
+                return links.stream().filter(l -> l.seq() < undone.seq()).reduce((first, second) -> second)
+                        .orElse(links.getLast());
+            }
+        }
+        return links.getLast();
     }
 
     private void add(WaitLink link) {

@@ -9,6 +9,7 @@ import benchpace.live.TestClass;
 import benchpace.plan.Opening;
 import benchpace.plan.StepKind;
 import benchpace.plan.TestPlans;
+import java.time.Duration;
 import java.util.Optional;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -73,5 +74,47 @@ class ViewMakerTest {
         assertThat(view.seat(1).canFinish()).isTrue();
         assertThat(view.seat(1).stepId()).isEqualTo("trim");
         assertThat(view.cure().stillSetting()).isEmpty();
+    }
+
+    @Test void the_class_is_at_the_finish_once_it_is_open_and_a_candle_may_be_firm() {
+        TestClass opened = poured().minute(40).open("trim");
+
+        assertThat(present(opened, 45)).as("all still set").isNotEqualTo(Optional.of("trim"));
+        assertThat(present(opened, 87)).contains("trim");
+    }
+
+    @Test void whoever_opens_the_finish_is_told_which_candles_nobody_has_tried() {
+        assertThat(new Watched(poured()).view(87).cure().untried())
+                .isEqualTo("Seats 1 and 2 have not been tried by hand yet.");
+        assertThat(new Watched(poured().minute(86.5).judgeSet(1)).view(87).cure().untried())
+                .isEqualTo("Seat 2 has not been tried by hand yet.");
+        assertThat(new Watched(poured()).view(40).cure().untried()).as("too early to try").isEmpty();
+    }
+
+    // ---- home
+
+    @Test void home_is_the_last_candle_and_what_comes_after_it_and_never_in_the_past() {
+        HomeTime home = new Watched(poured()).view(40).home();
+
+        Duration finish = new Watched(poured()).view(40).steps().stream()
+                .filter(s -> s.kind() == StepKind.FINISH).map(ClassView.StepView::planned)
+                .reduce(Duration.ZERO, Duration::plus);
+        assertThat(home.rest()).isEqualTo(finish).isPositive();
+        assertThat(home.home(home.p50(), TestClass.instant(40))).isEqualTo(home.p50().plus(finish));
+        assertThat(home.home(home.p50(), TestClass.instant(200))).isEqualTo(TestClass.instant(200).plus(finish));
+    }
+
+    @Test void a_class_that_has_ended_says_when() {
+        TestClass ended = poured().minute(95).close();
+
+        HomeTime home = new Watched(ended).view(300).home();
+
+        assertThat(home.home(home.p90(), TestClass.instant(300))).isEqualTo(TestClass.instant(95));
+    }
+
+    @Test void home_does_not_hang_on_a_seat_that_is_done() {
+        TestClass c = poured().minute(87).open("trim").minute(88).finish(1, "trim");
+
+        assertThat(new Watched(c).view(89).home().driver()).contains("seat 2").doesNotContain("seat 1");
     }
 }

@@ -137,6 +137,22 @@ class WaitChainTest {
                         .filter(p -> p.progress() == WaitView.Progress.DONE).toList());
     }
 
+    @Test void a_move_that_is_taken_back_leaves_the_plan_as_it_was() {
+        WaitEvening evening = poured();
+        WaitView before = evening.view(47);
+        WaitView.ActivityView drinks = before.activities().stream().filter(a -> a.id().equals("drinks")).findFirst()
+                .orElseThrow();
+        evening.record(47.2, new ClassEvent.ActivityMoved(new ActivityId("drinks"),
+                drinks.next().orElseThrow().at().plus(Duration.ofMinutes(5))));
+        assertThat(evening.view(47.3).activities()).isNotEqualTo(before.activities());
+        evening.record(47.4, new ClassEvent.Undone(evening.seq()));
+
+        WaitView after = evening.view(47.5);
+
+        assertThat(after.activities()).isEqualTo(before.activities());
+        assertThat(after.changes()).isEqualTo(before.changes());
+    }
+
     @Test void a_class_nobody_touches_any_more_is_not_planned_on() {
         WaitEvening evening = new WaitEvening(3).pour(40, 1);
         WaitChain chain = WaitEvening.chain();

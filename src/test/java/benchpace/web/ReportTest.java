@@ -62,7 +62,7 @@ class ReportTest {
         pouredWithSeatFourSlowAtItsWick();
         String report = report();
 
-        assertThat(report).contains("is likely ready about", "12 min after the planned");
+        assertThat(report).contains("is likely ready about", "10 min after the planned");
         assertThat(report).containsSubsequence("Steps, at all seats", "12 min", "Set the wick",
                 "Seats, at all steps", "12 min", "Seat 4");
         assertThat(report).containsSubsequence("The way to the last candle", "Welcome", "Seat 4 at Set the wick",

@@ -3,6 +3,7 @@ package benchpace.web.screen;
 import benchpace.board.ClassView;
 import benchpace.board.HomeTime;
 import java.time.Duration;
+import java.time.Instant;
 
 /**
  * When everyone goes home, against what was promised.
@@ -17,16 +18,20 @@ public record HomeLine(String when, String against, boolean late, String driver,
 
     static HomeLine of(ClassView view, Times times) {
         HomeTime home = view.home();
-        String window = times.window(home.p10(), home.p90());
-        String when = window.length() > CLOCK_LENGTH ? window : "about " + window;
-        Duration over = Duration.between(home.promised(), home.p50());
-        boolean late = over.compareTo(SOON) > 0;
+        Instant likely = home.home(home.p50(), view.now());
+        Duration over = Duration.between(home.promised(), likely);
         String promised = times.clock(home.promised());
-        String basis = home.basis().isEmpty() ? "" : Phrases.sentence(home.basis()) + ".";
+        if (home.ended().isPresent()) {
+            return new HomeLine("ended " + times.clock(likely), against(over, promised), false, "", "");
+        }
+        String window = times.window(home.home(home.p10(), view.now()), home.home(home.p90(), view.now()));
+        String when = window.length() > CLOCK_LENGTH ? window : "about " + window;
+        String after = home.rest().isZero() ? "" : ", then " + Phrases.length(home.rest()) + " by the plan to finish";
+        String basis = home.basis().isEmpty() ? "" : Phrases.sentence(home.basis()) + after + ".";
         if (view.stage() == ClassView.Stage.BEFORE) {
             return new HomeLine(when, "promised for " + promised, false, "", basis);
         }
-        return new HomeLine(when, against(over, promised), late, home.driver(), basis);
+        return new HomeLine(when, against(over, promised), over.compareTo(SOON) > 0, home.driver(), basis);
     }
 
     private static String against(Duration over, String promised) {

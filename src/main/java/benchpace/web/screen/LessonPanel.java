@@ -31,7 +31,8 @@ public record LessonPanel(List<Row> rows, String basis, String inUse, boolean ne
         String inUse = lesson.accepted().map(a -> "The next class is judged by what you took over on "
                 + times.date(a.at()) + ", from " + (a.classes() == 1 ? "one class" : a.classes() + " classes") + ".")
                 .orElse("The next class is judged by the plan until you take this over.");
-        return new LessonPanel(rows, basis, inUse, lesson.news(), lesson.accepted().isPresent());
+        boolean news = lesson.news() && rows.stream().anyMatch(r -> !r.learned().equals(r.expected()));
+        return new LessonPanel(rows, basis, inUse, news, lesson.accepted().isPresent());
     }
 
     private static String minutes(double minutes) {

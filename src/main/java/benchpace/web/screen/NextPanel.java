@@ -11,7 +11,7 @@ import java.util.List;
  *
  * @param step    the step to open; empty if none is left
  * @param leaves  the seats that would be left behind
- * @param setting the candles still setting that the step does not wait for, in words; empty if none
+ * @param setting the candles still setting, or not tried yet, that the step does not wait for; empty if none
  * @param closing no step is left and the class may be closed
  */
 public record NextPanel(String step, String name, String leavesWords, String cost, List<Left> leaves, boolean closing,
@@ -38,7 +38,7 @@ public record NextPanel(String step, String name, String leavesWords, String cos
         ClassView.NextView next = view.next().get();
         List<Left> leaves = next.rows().stream().map(row -> left(row, view.seat(row.seat()))).toList();
         String words = leaves.isEmpty() ? "" : "leaves " + Phrases.seats(next.leavesBehind(), 4) + " behind";
-        String wet = next.step().kind() == StepKind.FINISH ? setting : "";
+        String wet = next.step().kind() != StepKind.FINISH ? "" : setting.isEmpty() ? view.cure().untried() : setting;
         return new NextPanel(next.step().id(), next.step().name(), words.isEmpty() ? wet : words, next.cost(), leaves,
                 false, false, view.stage() == Stage.BEFORE, wet);
     }

@@ -74,6 +74,7 @@ public record ReportPage(Shell shell, String name, String place, String when, St
     /** Turns figures into words. */
     private record Reading(ClassReport report, Times times) {
         private static final double LEAST_MINUTES = 0.5;
+        private static final double LEAST_ROW_MINUTES = 0.75;
         private static final double WORTH_A_LOOK_MINUTES = 1.5;
 
         List<String> outcome() {
@@ -87,6 +88,8 @@ public record ReportPage(Shell shell, String name, String place, String when, St
             String which = report.waitedFor().isEmpty() ? "The last candle, at seat " + held.lastSeat() + ", "
                     : "Of the candles poured so far the last, at seat " + held.lastSeat() + ", ";
             sentences.add(which + ready(held) + ".");
+            report.view().home().ended().ifPresent(at -> sentences.add("The class ended at " + times.clock(at) + ", "
+                    + against(at, report.view().home().promised(), "the promised ") + "."));
             if (!report.waitedFor().isEmpty()) {
                 sentences.add("No pour was ticked at " + Phrases.seatRanges(report.waitedFor()) + ".");
             }
@@ -96,14 +99,16 @@ public record ReportPage(Shell shell, String name, String place, String when, St
         private String ready(WhatHeld held) {
             boolean judged = judged(held.lastSeat());
             boolean over = report.view().stage() == ClassView.Stage.CLOSED;
-            Instant at = judged ? report.at(held.readyMinutes()) : Times.next(5, report.at(held.readyMinutes()));
-            Instant planned = report.plannedReady();
-            Duration late = Duration.between(planned, at);
-            String against = late.abs().toMinutes() == 0 ? "just as planned"
-                    : Phrases.length(late.abs()) + (late.isNegative() ? " before " : " after ") + "the planned "
-                    + times.clock(planned);
+            Instant at = report.at(held.readyMinutes());
             return (judged ? "was judged set at " : over ? "was likely ready about " : "is likely ready about ")
-                    + times.clock(at) + ", " + against;
+                    + times.clock(at) + ", " + against(at, report.plannedReady(), "the planned ");
+        }
+
+        private String against(Instant at, Instant meant, String word) {
+            Duration late = Duration.between(meant, at);
+            return late.abs().toMinutes() == 0 ? "just at " + word + times.clock(meant)
+                    : Phrases.length(late.abs()) + (late.isNegative() ? " before " : " after ") + word
+                    + times.clock(meant);
         }
 
         List<Group> causes(WhatHeld held) {
@@ -153,7 +158,7 @@ public record ReportPage(Shell shell, String name, String place, String when, St
         }
 
         List<WayRow> way(WhatHeld held) {
-            return held.links().stream().filter(l -> l.minutes() >= LEAST_MINUTES).map(l -> {
+            return held.links().stream().filter(l -> l.minutes() >= LEAST_ROW_MINUTES).map(l -> {
                 String planned = l.plannedMinutes() > 0 ? minutes(l.plannedMinutes()) : "";
                 String away = l.awayMinutes() >= LEAST_MINUTES ? ", away for " + minutes(l.awayMinutes()) : "";
                 return new WayRow(times.clock(report.at(l.fromMinutes())), times.clock(report.at(l.toMinutes())),
@@ -168,8 +173,8 @@ public record ReportPage(Shell shell, String name, String place, String when, St
                 Instant ready = report.at(e.getValue().readyMinutes());
                 double spare = held.spareMinutes().get(e.getKey());
                 return new CandleRow(String.valueOf(e.getKey()), times.clock(report.at(e.getValue().pouredMinutes())),
-                        judged ? "judged set " + times.clock(ready) : "likely ready about " + times.roughly(ready),
-                        spare < LEAST_MINUTES ? "the last" : minutes(spare));
+                        judged ? "judged set " + times.clock(ready) : "likely ready about " + times.clock(ready),
+                        e.getKey() == held.lastSeat() ? "the last" : minutes(spare));
             }).toList();
         }
 

@@ -5,6 +5,7 @@ import benchpace.board.ClassView;
 import benchpace.board.ClassView.Stage;
 import benchpace.board.ReadyWindow;
 import benchpace.board.SeatView;
+import benchpace.plan.StepKind;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -82,13 +83,20 @@ public record WallSeats(String heading, List<Candle> candles, List<Group> groups
 
     private static List<Poured> poured(ClassView view) {
         List<Poured> all = view.seats().stream()
-                .filter(s -> s.mark() != SeatView.Mark.SHARING && s.mark() != SeatView.Mark.LEFT)
+                .filter(s -> s.mark() != SeatView.Mark.SHARING && s.mark() != SeatView.Mark.LEFT
+                        && s.mark() != SeatView.Mark.DONE && !finishing(view, s))
                 .flatMap(s -> s.candle().map(c -> new Poured(s.seat(), c)).stream())
                 .toList();
         if (WallMain.waits(view)) {
             return all;
         }
         return view.stage() == Stage.FINISHING ? all.stream().filter(p -> !p.ready()).toList() : List.of();
+    }
+
+    /** Whether a step after the cure was ticked for it: its candle is in hand. */
+    private static boolean finishing(ClassView view, SeatView seat) {
+        return view.steps().stream().filter(s -> s.kind() == StepKind.FINISH).map(ClassView.StepView::id)
+                .anyMatch(seat.finished()::contains);
     }
 
     private static List<Group> groups(List<Poured> poured, Times times, Function<Poured, String> alike) {
