@@ -35,8 +35,11 @@ public record WallMain(String kicker, String heading, String sentence, Optional<
         };
     }
 
-    /** The table waits for its candles, even if one seat has still to pour. */
+    /** The table waits for its candles, even if one seat has still to pour; not once the finish has begun. */
     static boolean waits(ClassView view) {
+        if (view.present().step().filter(s -> s.kind() == StepKind.FINISH).isPresent()) {
+            return false;
+        }
         return view.stage() == Stage.SETTING || view.stage() != Stage.BEFORE && view.stage() != Stage.CLOSED
                 && view.present().step().filter(s -> s.kind() == StepKind.CURE).isPresent();
     }

@@ -46,7 +46,8 @@ public record WallSeats(String heading, List<Candle> candles, List<Group> groups
     static WallSeats of(ClassView view, Times times) {
         List<Poured> poured = poured(view);
         WallSpace space = WallSpace.of(view, WallPage.calls(view, times).list());
-        List<Group> groups = groups(poured, times, p -> times.briefly(p.clock().ready()));
+        List<Group> groups = groups(poured, times, p -> p.clock().tryIt(view.now()) ? ""
+                : times.briefly(p.clock().ready()));
         if (space.holds(groups)) {
             return new WallSeats("Candles ready about, by seat number", List.of(), groups, false);
         }
@@ -90,7 +91,8 @@ public record WallSeats(String heading, List<Candle> candles, List<Group> groups
         if (WallMain.waits(view)) {
             return all;
         }
-        return view.stage() == Stage.FINISHING ? all.stream().filter(p -> !p.ready()).toList() : List.of();
+        boolean finishing = view.stage() == Stage.FINISHING || view.stage() == Stage.SETTING;
+        return finishing ? all.stream().filter(p -> !p.ready()).toList() : List.of();
     }
 
     /** Whether a step after the cure was ticked for it: its candle is in hand. */

@@ -137,7 +137,7 @@ final class Evenings {
         return evening.done(37, "pour", 1, 2, 5).done(38.5, "centre", 1);
     }
 
-    private static Evening cure() {
+    static Evening cure() {
         return pour().done(40.2, "pour", 4, 6).done(41, "centre", 2, 5)
                 .event(41.5, new ClassEvent.SeatArrived(seat(8), "Hale"))
                 .done(42.5, "centre", 4, 6).done(43, "pour", 7, 8).done(45, "centre", 7, 8);

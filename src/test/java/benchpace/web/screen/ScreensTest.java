@@ -191,6 +191,16 @@ class ScreensTest {
         assertThat(wall).contains("tries each candle by hand").doesNotContain("plenty to do");
     }
 
+    @Test void once_the_finish_is_open_the_wall_says_so_and_lists_only_the_candles_still_to_be_tried() {
+        ClassView view = Evenings.cure().open(106, "trim").done(107, "trim", 1, 2).view(108);
+        Times times = new Times(Evening.ZONE);
+
+        assertThat(WallMain.of(view, times).heading()).isEqualTo("Trim the wick");
+        assertThat(WallMain.of(view, times).window()).isEmpty();
+        assertThat(WallSeats.of(view, times).groups().stream().flatMap(g -> g.seats().stream()))
+                .isNotEmpty().doesNotContain(1, 2);
+    }
+
     @Test void forty_seats_on_the_wall_are_grouped_by_time_and_none_is_lost() {
         WallSeats seats = WallSeats.of(EVENINGS.get("cure-40"), new Times(Evening.ZONE));
 
