@@ -51,7 +51,7 @@ public record WallSeats(String heading, List<Candle> candles, List<Group> groups
         if (space.holds(groups)) {
             return new WallSeats("Candles ready about, by seat number", List.of(), groups, false);
         }
-        if (poured.size() <= MOST_CARDS) {
+        if (poured.size() <= MOST_CARDS && space.holdsCards(poured.size())) {
             List<Candle> candles = poured.stream().map(p -> new Candle(p.seat(), p.ready(), count(p, times))).toList();
             return new WallSeats("Each candle, by seat number", candles, List.of(), false);
         }
