@@ -5,7 +5,9 @@
  * @typedef {{commandId: string, type: string, at?: string, seat?: number, step?: string, seq?: number,
  *   to?: string|number, with?: number, activity?: string, helper?: string, name?: string, text?: string,
  *   celsius?: number, on?: boolean}} Command
- * @typedef {{key: string, command: Command}} Kept
+ * @typedef {{key: string, command: Command, tried: boolean, takenBack: boolean}} Kept
+ *   tried: it was sent at least once without an answer, so the board may have it;
+ *   takenBack: it was undone while it may have been on its way, so whoever sends it undoes it too
  */
 
 const DIGITS = 15;
@@ -20,8 +22,8 @@ export function kept() {
   /** @type {Kept[]} */
   const all = [];
   const read = (key, value) => {
-    const command = commandOf(value);
-    if (command) all.push({ key, command }); else drop(key); // not one of ours
+    const tap = tapOf(key, value);
+    if (tap) all.push(tap); else drop(key); // not one of ours
   };
   for (const [key, value] of memory) read(key, value);
   try {
@@ -32,10 +34,21 @@ export function kept() {
   return all.sort((a, b) => (a.key < b.key ? -1 : 1));
 }
 
-/** @param {string | null} value @returns {Command | undefined} */
-function commandOf(value) {
+/** @returns {Kept[]} what is still to count, in the order of the taps */
+export function waiting() {
+  return kept().filter((tap) => !tap.takenBack);
+}
+
+/** @param {string} key @returns {Kept | undefined} how it stands by now: another page may have taken it back */
+export function still(key) {
+  return kept().find((tap) => tap.key === key);
+}
+
+/** @param {string} key @param {string | null} value @returns {Kept | undefined} */
+function tapOf(key, value) {
   try {
-    return JSON.parse(value) ?? undefined;
+    const { tried = false, takenBack = false, ...command } = JSON.parse(value);
+    return { key, command, tried, takenBack };
   } catch {
     return undefined;
   }
@@ -64,10 +77,16 @@ export function keep(command) {
   return key;
 }
 
-/** Keeps the same tap, in its place, in other words. @param {string} key @param {Command} command */
+/** Keeps another command in the place of a tap. @param {string} key @param {Command} command */
 export function rewrite(key, command) {
   memory.delete(key);
   write(key, JSON.stringify(command));
+}
+
+/** Notes something about a tap that is still kept. @param {string} key @param {{tried?: true, takenBack?: true}} what */
+export function note(key, what) {
+  const tap = still(key);
+  if (tap) rewrite(key, { ...tap.command, ...(tap.tried && { tried: true }), ...(tap.takenBack && { takenBack: true }), ...what });
 }
 
 /** @param {string} key */
@@ -81,7 +100,9 @@ export function drop(key) {
 /** @param {(settled?: Command) => void} action when another page of this browser put something in or took it out */
 export function whenOthersChange(action) {
   window.addEventListener('storage', (event) => {
-    if (event.key?.startsWith(prefix)) action(event.newValue === null ? commandOf(event.oldValue) : undefined);
+    if (!event.key?.startsWith(prefix)) return;
+    const now = tapOf(event.key, event.newValue);
+    action(!now || now.takenBack ? tapOf(event.key, event.oldValue)?.command : undefined);
   });
 }
 
@@ -102,7 +123,7 @@ function subjects({ seat, with: other, activity, seq }) {
 export function waitsAlready(wish) {
   if (EACH_COUNTS.has(wish.type)) return false;
   const about = subjects(wish);
-  const last = kept().filter((tap) => subjects(tap.command).some((subject) => about.includes(subject))).pop();
+  const last = waiting().filter((tap) => subjects(tap.command).some((subject) => about.includes(subject))).pop();
   return last !== undefined && bare(last.command) === bare(wish);
 }
 

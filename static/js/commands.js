@@ -3,10 +3,11 @@
 
 import { toCelsius } from './degrees.js';
 import { send } from './taps.js';
+import { undoUnsent } from './undo.js';
 
 const NUMBERS = new Set(['seat', 'seq', 'with', 'celsius', 'minutes']);
 const YES_OR_NO = new Set(['on']);
-const NOT_FIELDS = new Set(['command', 'dismiss', 'ask', 'open', 'number']);
+const NOT_FIELDS = new Set(['command', 'dismiss', 'ask', 'open', 'number', 'latest']);
 const DOUBLE_TAP_MS = 600;
 
 let who = async () => document.body.dataset.initials ?? '';
@@ -48,6 +49,8 @@ function withFields(wish, form) {
 
 /** @param {Record<string, string | number>} wish @param {HTMLElement} element */
 async function act(wish, element) {
+  // The last thing done may be a tap that the board does not have: then its own latest is not what is meant.
+  if ('latest' in element.dataset && (undoUnsent() || !wish.seq)) return;
   if (wish.helper === 'me') {
     wish.helper = await who();
     if (!wish.helper) return;

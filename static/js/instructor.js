@@ -9,6 +9,7 @@ import * as live from './live.js';
 import * as sheet from './sheet.js';
 import * as taps from './taps.js';
 import * as tiles from './tiles.js';
+import * as undo from './undo.js';
 
 live.start();
 commands.start();
@@ -17,6 +18,7 @@ degrees.start();
 sheet.start();
 leave.start();
 tiles.start();
+undo.start();
 taps.start();
 lines.start();
 alerts.start();
@@ -39,6 +41,6 @@ document.addEventListener('keydown', (event) => {
   if (event.target.closest('input, select, textarea') || document.querySelector('dialog[open]')) return;
   if (/^[0-9]$/.test(event.key)) return seatKey(event.key);
   if (event.key === 'n' || event.key === 'N') return document.getElementById('next-button')?.click();
-  if (event.key === 'u' || event.key === 'U') return document.getElementById('undo-button')?.click();
+  if (event.key === 'u' || event.key === 'U') return undo.press();
   if (event.key === '?') commands.openDialog('keys-dialog');
 });

@@ -1,7 +1,7 @@
 // Sends taps. A tap becomes a command with an id of its own, is kept in the box until the board itself has answered it, and
 // is sent in order, one at a time. The id makes repeating harmless: the board counts it once.
 
-import { drop, keep, kept, rewrite, waitsAlready, whenOthersChange } from './box.js';
+import { drop, keep, kept, note, rewrite, still, waiting, waitsAlready, whenOthersChange } from './box.js';
 import * as clock from './clock.js';
 import * as lease from './lease.js';
 import { onOpen } from './live.js';
@@ -12,6 +12,7 @@ import { token } from './token.js';
  * @typedef {import('./box.js').Command} Command
  * @typedef {import('./box.js').Kept} Kept
  * @typedef {{status: number, said: Record<string, unknown>, waitMs: number}} Reply
+ * @typedef {(waiting: Kept[], settled?: Command, takenBack?: boolean) => void} Watcher
  */
 
 const QUIET_REFUSALS = ['already-finished', 'already-so'];
@@ -30,14 +31,16 @@ let sending = false;
 let tries = 0;
 let retryTimer = 0;
 let unpaired = false;
+/** The key of the tap that is being sent now. */
+let onItsWay = '';
 /** When taps were made whose time was in doubt, by key, on the browser's count. @type {Map<string, number>} */
 const doubted = new Map();
-/** @type {((kept: Kept[], settled?: Command) => void)[]} */
+/** @type {Watcher[]} */
 const watchers = [];
 
-export { kept };
+export { kept, waiting };
 
-/** @param {(kept: Kept[], settled?: Command) => void} watcher told what is unsent, whenever that changes */
+/** @param {Watcher} watcher told what is unsent, whenever that changes */
 export function watchTaps(watcher) {
   watchers.push(watcher);
 }
@@ -56,17 +59,41 @@ export function send(wish) {
   return true;
 }
 
-/** @param {Command} [settled] */
-function changed(settled) {
-  const now = kept();
-  for (const watcher of watchers) watcher(now, settled);
-  if (now.length === 0) say('taps', '');
+/**
+ * Takes the last tap back that waits. One that surely never left is dropped; one that may have reached the board stays in
+ * the box until the board has answered it, and is undone there then.
+ * @returns {{command: Command, dropped: boolean} | undefined} what was taken back; nothing if no tap waits
+ */
+export function takeBack() {
+  const last = waiting().pop();
+  if (!last) return undefined;
+  // Another page of this browser that sends just now may have this very tap in its hands.
+  const dropped = !last.tried && last.key !== onItsWay && lease.take();
+  if (dropped) {
+    drop(last.key);
+    doubted.delete(last.key);
+    if (!sending) lease.giveBack();
+  } else {
+    note(last.key, { takenBack: true });
+  }
+  changed(last.command, true);
+  tellIfFewer();
+  return { command: last.command, dropped };
+}
+
+/** @param {Command} [settled] @param {boolean} [takenBack] here, just now */
+function changed(settled, takenBack = false) {
+  const now = waiting();
+  for (const watcher of watchers) watcher(now, settled, takenBack);
+  if (kept().length === 0) say('taps', '');
 }
 
 /** Says how many taps wait, once it has taken longer than a blink. */
 function tellUnsent() {
-  const waiting = kept().length;
-  say('taps', waiting === 0 ? '' : waiting === 1 ? '1 tap not sent yet.' : `${waiting} taps not sent yet.`);
+  const all = kept().length;
+  const taps = waiting().length;
+  const words = taps === 0 ? '' : taps === 1 ? '1 tap not sent yet.' : `${taps} taps not sent yet.`;
+  say('taps', all > taps ? `${words} Undo not sent yet.`.trim() : words);
 }
 
 /** Sends what is in the box until it is empty or the board cannot be reached. */
@@ -96,14 +123,22 @@ export async function flush() {
  * @returns {Promise<boolean>} whether to go on with the next one
  */
 async function deliver(tap) {
+  if (tap.takenBack && !tap.tried) return settle(tap);
   let reply;
+  onItsWay = tap.key;
+  // What fails while the device has no network at all never left it; any other failure may be of the answer only.
+  if (navigator.onLine) note(tap.key, { tried: true });
   try {
     reply = await post(tap);
   } catch {
-    return retryLater();
+    const now = still(tap.key);
+    return now?.takenBack && !now.tried ? settle(tap) : retryLater();
+  } finally {
+    onItsWay = '';
   }
   const { status, said, waitMs } = reply;
-  if (status === 200 && Number.isInteger(said.seq)) return accepted(tap);
+  const takenBack = still(tap.key)?.takenBack;
+  if (status === 200 && Number.isInteger(said.seq)) return takenBack ? undoThere(tap, said.seq) : accepted(tap);
   const problem = /^urn:benchpace:([\w-]+)$/.exec(String(said.type ?? ''))?.[1];
   if (status === 401 && problem) return pairAgain();
   // What does not speak as the board does is something on the way, such as the sign-in page of a network.
@@ -113,7 +148,7 @@ async function deliver(tap) {
     return retryLater(LONGEST_WAIT_MS);
   }
   if (problem === 'outside-class' && tap.command.at) return withoutTime(tap);
-  if (!QUIET_REFUSALS.includes(problem)) tell(said.detail ?? said.title ?? 'That was not possible.');
+  if (!takenBack && !QUIET_REFUSALS.includes(problem)) tell(said.detail ?? said.title ?? 'That was not possible.');
   return settle(tap);
 }
 
@@ -129,7 +164,15 @@ function accepted(tap) {
 /** The time of the tap cannot be, but the tap can: it is sent once more and the board takes its own time. */
 function withoutTime({ key, command: { at, ...rest } }) {
   clock.doubt();
-  rewrite(key, rest);
+  const takenBack = still(key)?.takenBack;
+  rewrite(key, takenBack ? { ...rest, takenBack } : rest);
+  return true;
+}
+
+/** The board has a tap that was taken back meanwhile: its undo takes its place. @param {Kept} tap @param {number} seq */
+function undoThere({ key }, seq) {
+  rewrite(key, { commandId: token(), at: clock.now().toISOString(), type: 'undo', seq });
+  doubted.delete(key);
   return true;
 }
 

@@ -2,7 +2,7 @@
 // the command names the step that the tile showed when the finger came down.
 
 import { openSheet } from './sheet.js';
-import { kept, send, watchTaps } from './taps.js';
+import { send, waiting, watchTaps } from './taps.js';
 
 const LONG_PRESS_MS = 500;
 const DOUBLE_TAP_MS = 600;
@@ -101,9 +101,9 @@ function unmark(place) {
 
 /** Marks the tiles whose taps have not reached the server, and says so when that takes long. */
 function showUnsent() {
-  const waiting = new Map(kept().filter((k) => k.command.seat).map((k) => [String(k.command.seat), k]));
+  const unsent = new Map(waiting().filter((k) => k.command.seat).map((k) => [String(k.command.seat), k]));
   for (const place of document.querySelectorAll('[data-place]')) {
-    const tap = waiting.get(place.dataset.place);
+    const tap = unsent.get(place.dataset.place);
     if (!tap) {
       if (place.classList.contains('is-unsent')) unmark(place);
       continue;
@@ -123,17 +123,17 @@ export function start() {
   table.addEventListener('contextmenu', (event) => { if (event.target.closest('.tile')) event.preventDefault(); });
   document.addEventListener('htmx:sseMessage', (event) => {
     const place = event.target.closest?.('[data-place]');
-    if (place && !kept().some((k) => String(k.command.seat) === place.dataset.place)) unmark(place);
+    if (place && !waiting().some((k) => String(k.command.seat) === place.dataset.place)) unmark(place);
   });
   let slow = 0;
-  watchTaps((waiting, settled) => {
+  watchTaps((unsent, settled, takenBack) => {
     clearTimeout(slow);
-    if (waiting.some((k) => k.command.seat)) slow = setTimeout(showUnsent, NOT_SENT_MS);
+    if (unsent.some((k) => k.command.seat)) slow = setTimeout(showUnsent, NOT_SENT_MS);
     if (settled?.seat) {
       const place = document.querySelector(`[data-place="${settled.seat}"]`);
       // The new face normally arrives first; a refused tap brings none.
-      setTimeout(() => { if (place && !waiting.some((k) => k.command.seat === settled.seat)) unmark(place); }, 1_200);
+      setTimeout(() => { if (place && !waiting().some((k) => k.command.seat === settled.seat)) unmark(place); }, takenBack ? 0 : 1_200);
     }
   });
-  if (kept().length > 0) showUnsent();
+  if (waiting().length > 0) showUnsent();
 }

@@ -1,12 +1,21 @@
 package benchpace.web.screen;
 
 import benchpace.board.ClassView;
+import java.util.List;
 
-/** The event that one tap takes back. @param seq its number; 0 if there is nothing to take back */
-public record UndoButton(long seq, String words, String at) {
+/**
+ * The event that one tap takes back.
+ *
+ * @param seq   its number; 0 if there is nothing to take back
+ * @param steps what the steps are called: the page says with it which of its own taps are not sent yet
+ */
+public record UndoButton(long seq, String words, String at, List<Step> steps) {
+    /** What a step is called. */
+    public record Step(String id, String name) { }
 
     static UndoButton of(ClassView view, Times times) {
-        return view.undo().map(undo -> new UndoButton(undo.seq(), undo.words(), times.clock(undo.at())))
-                .orElse(new UndoButton(0, "", ""));
+        List<Step> steps = view.steps().stream().map(s -> new Step(s.id(), s.name())).toList();
+        return view.undo().map(undo -> new UndoButton(undo.seq(), undo.words(), times.clock(undo.at()), steps))
+                .orElse(new UndoButton(0, "", "", steps));
     }
 }
