@@ -86,7 +86,9 @@ export function rewrite(key, command) {
 /** Notes something about a tap that is still kept. @param {string} key @param {{tried?: true, takenBack?: true}} what */
 export function note(key, what) {
   const tap = still(key);
-  if (tap) rewrite(key, { ...tap.command, ...(tap.tried && { tried: true }), ...(tap.takenBack && { takenBack: true }), ...what });
+  if (!tap) return;
+  const { command, tried, takenBack } = tap;
+  rewrite(key, { ...command, ...(tried && { tried }), ...(takenBack && { takenBack }), ...what });
 }
 
 /** @param {string} key */

@@ -339,6 +339,26 @@ class TapsInABrowserTest extends TapScreens {
         assertThat((Boolean) tablet.page().evaluate("document.documentElement.scrollWidth <= innerWidth")).isTrue();
     }
 
+    @Test void what_is_ticked_and_not_sent_is_said_beside_the_count_and_before_anybody_is_left_behind() {
+        Device tablet = seatThreeDone();
+        tablet.offline(true);
+        tapUnsent(tablet.page(), 4);
+        tapUnsent(tablet.page(), 5);
+
+        assertThat(tablet.find(".now__done")).containsText("1 of 8 done +2 not sent yet.");
+        assertThat(tablet.find("#next-button")).containsText("2 ticked, not sent yet");
+        tablet.find("#next-button").click();
+        assertThat(tablet.find("[data-unsent-seat='4']")).hasText("ticked, not sent yet");
+        assertThat(tablet.find("[data-unsent-seat='6']")).hasText("");
+        tablet.find("#ask-wait").click();
+        tablet.find("#undo-unsent").click();
+        assertThat(tablet.find(".now__done")).containsText("1 of 8 done +1 not sent yet.");
+        tablet.offline(false);
+
+        assertThat(tablet.find(".now__done")).containsText("2 of 8 done.");
+        assertThat(tablet.find("#next-button")).not().containsText("not sent yet");
+    }
+
     // ---- two pages of one browser
 
     @Test void either_page_of_a_browser_takes_back_what_the_other_could_not_send() {

@@ -11,21 +11,23 @@ import java.util.Optional;
  *
  * @param kicker  a small line above the heading: which step of how many
  * @param count   how long it has been so, or when the class starts
+ * @param step    the id of the step that is counted; empty if none
  * @param waitFor who is not done, in words; empty if nobody or if it does not matter
  * @param cure    how the wait stands, in words; empty before the first pour
  * @param ready   counts down to the last candle
  * @param quiet   that no tap has come for long, counting; empty if all is well
  */
 public record NowPanel(String kicker, String heading, Optional<Counter> count, String say, String caution,
-                       int done, int of, String waitFor, String cure, Optional<Counter> ready, String basis,
-                       Optional<Counter> quiet) {
+                       String step, int done, int of, String waitFor, String cure, Optional<Counter> ready,
+                       String basis, Optional<Counter> quiet) {
     private static final int NAMED_SEATS = 8;
 
     static NowPanel of(ClassView view, Times times) {
         NowView now = view.present();
         boolean tapped = now.step().filter(s -> s.kind().needsTap()).isPresent() && now.of() > 0;
         return new NowPanel(kicker(view, times), now.heading(), count(view, times), now.say(), now.caution(),
-                now.done(), tapped ? now.of() : 0, tapped ? waitFor(now) : "", cure(view, times), ready(view, times),
+                now.step().map(ClassView.StepView::id).orElse(""), now.done(), tapped ? now.of() : 0,
+                tapped ? waitFor(now) : "", cure(view, times), ready(view, times),
                 CureWords.basis(view.cure()), quiet(view, times));
     }
 

@@ -1,0 +1,34 @@
+// What the board's words leave out while taps wait: the count of the step and the dialogue of the next one name the seats
+// whose ticks only this browser knows.
+
+import { waiting, watchTaps } from './taps.js';
+
+/** @returns {Map<number, string>} the step last ticked at each seat, of the ticks not sent yet */
+function ticked() {
+  const ticks = waiting().map((tap) => tap.command).filter((command) => command.type === 'finish-step' && command.seat);
+  return new Map(ticks.map(({ seat, step }) => [seat, step]));
+}
+
+/** @param {Element} place @param {string} words */
+function put(place, words) {
+  if (place.textContent !== words) place.textContent = words;
+}
+
+function show() {
+  const ticks = ticked();
+  for (const place of document.querySelectorAll('[data-unsent-of]')) {
+    const count = [...ticks.values()].filter((step) => step === place.dataset.unsentOf).length;
+    put(place, count > 0 ? ` +${count} not sent yet` : '');
+  }
+  for (const place of document.querySelectorAll('[data-unsent-leaves]')) {
+    put(place, ticks.size > 0 ? `${ticks.size} ticked, not sent yet` : '');
+  }
+  for (const place of document.querySelectorAll('[data-unsent-seat]')) {
+    put(place, ticks.has(Number(place.dataset.unsentSeat)) ? 'ticked, not sent yet' : '');
+  }
+}
+
+export function start() {
+  watchTaps(show);
+  document.addEventListener('htmx:sseMessage', show);
+}
