@@ -21,7 +21,7 @@ import org.opentest4j.TestAbortedException;
  * Gives tests a real Chromium: the one that {@code CHROMIUM} names, else one on the path. Without one the tests are
  * reported as skipped, in words; where {@code CI=true} that is a failure.
  */
-final class Browsers implements BeforeAllCallback, ParameterResolver {
+public final class Browsers implements BeforeAllCallback, ParameterResolver {
     private static final List<String> NAMES = List.of("chromium", "chromium-browser");
 
     /** One browser for all test classes; closed with the last. */

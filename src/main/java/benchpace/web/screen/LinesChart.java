@@ -27,10 +27,17 @@ public record LinesChart(int width, int height, int left, int right, int top, in
     private static final int FOOT = 18;
     private static final int TAGS = 72;
     private static final int NARROW_TAGS = 44;
+    private static final int BROAD_TAGS = 104;
     private static final int NARROW = 500;
+    private static final int BROAD = 1000;
     private static final int NAMES = 132;
     private static final int NARROW_NAMES = 84;
     private static final double LETTER = 7.4;
+    /** Of the letters of a tag, which are larger and bold: a digit, what stands between two numbers, an ellipsis. */
+    private static final double DIGIT = 9.8;
+    private static final double COMMA = 10.4;
+    private static final double ELLIPSIS = 14;
+    private static final int TAG_GAP = 6;
     /** The chart grows upwards with the class, from so many steps on. */
     private static final int LEAST_RUNGS = 4;
     private static final int LINE_HEIGHT = 13;
@@ -60,6 +67,12 @@ public record LinesChart(int width, int height, int left, int right, int top, in
         return new Drawing(view, width, height).chart(times, path);
     }
 
+    /** How wide a tag is drawn at most, whatever the device's font. */
+    static double tagWidth(String tag) {
+        return tag.chars().mapToDouble(c -> Character.isDigit(c) ? DIGIT : c == ',' ? COMMA : c == ' ' ? 0 : ELLIPSIS)
+                .sum();
+    }
+
     public boolean empty() {
         return lines.isEmpty();
     }
@@ -84,7 +97,7 @@ public record LinesChart(int width, int height, int left, int right, int top, in
             this.width = width;
             this.height = height;
             this.left = width < NARROW ? NARROW_NAMES : NAMES;
-            this.right = width - (width < NARROW ? NARROW_TAGS : TAGS);
+            this.right = width - (width < NARROW ? NARROW_TAGS : width > BROAD ? BROAD_TAGS : TAGS);
             this.bottom = height - FOOT;
             this.from = chart.from();
             this.edge = edge();
@@ -181,20 +194,42 @@ public record LinesChart(int width, int height, int left, int right, int top, in
                     + flag;
         }
 
-        /** Flagged seats on one level share one tag, the loudest of them giving its colour. */
+        /**
+         * Flagged seats on one level share one tag, the loudest of them giving its colour, and so do those on levels
+         * too near for two lines of text.
+         */
         private List<Tag> tags() {
             Map<Integer, List<PaceLines.Line>> byLevel = new TreeMap<>();
             chart.lines().stream().filter(l -> !mark(l.seat()).equals("quiet"))
-                    .forEach(l -> byLevel.computeIfAbsent(level(l), n -> new ArrayList<>()).add(l));
+                    .forEach(l -> byLevel.computeIfAbsent(tagLevel(level(l), byLevel), n -> new ArrayList<>()).add(l));
             List<Tag> tags = new ArrayList<>();
             byLevel.forEach((level, lines) -> {
                 boolean behind = lines.stream().anyMatch(l -> mark(l.seat()).equals("behind"));
-                int most = width < NARROW ? 2 : 3;
-                String seats = lines.stream().limit(most).map(l -> String.valueOf(l.seat()))
-                        .collect(Collectors.joining(", ")) + (lines.size() > most ? "\u2026" : "");
-                tags.add(new Tag(x(edge) + 6, y(level), seats, behind ? "behind" : "slipping"));
+                tags.add(new Tag(x(edge) + TAG_GAP, y(level), numbers(lines.stream().map(PaceLines.Line::seat).toList()),
+                        behind ? "behind" : "slipping"));
             });
             return tags;
+        }
+
+        private int tagLevel(int level, Map<Integer, ?> used) {
+            return used.keySet().stream().filter(other -> Math.abs(y(other) - y(level)) < LINE_HEIGHT)
+                    .min(Comparator.comparing(other -> Math.abs(other - level))).orElse(level);
+        }
+
+        /** As many of the numbers as stand beside the chart whole, three at most. */
+        private String numbers(List<Integer> seats) {
+            int most = Math.min(seats.size(), width < NARROW ? 2 : 3);
+            String tag = numbers(seats, most);
+            while (most > 1 && tagWidth(tag) > width - right - TAG_GAP) {
+                most--;
+                tag = numbers(seats, most);
+            }
+            return tag;
+        }
+
+        private static String numbers(List<Integer> seats, int most) {
+            return seats.stream().limit(most).map(String::valueOf).collect(Collectors.joining(", "))
+                    + (seats.size() > most ? "\u2026" : "");
         }
 
         private String words() {

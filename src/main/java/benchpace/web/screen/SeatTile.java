@@ -15,20 +15,22 @@ import java.util.Optional;
  *
  * @param mark    names its shape and colour
  * @param word    the state in words; empty for on pace, which needs none
- * @param line    what it is doing
+ * @param line    what it is doing, or when its candle is ready
+ * @param offer   what it may be offered while it waits, where a tile has room for that; may be empty
  * @param count   the ticking time
  * @param detail  minutes over, or the clock time a candle is ready; may be empty
  * @param spoken  what a tap does, for screen readers
  * @param done    steps finished, of {@code all} that want a tap
  */
-public record SeatTile(int seat, String name, String mark, String word, String line, Optional<Counter> count,
-                       String detail, String step, boolean canFinish, String helper, boolean asks, int done, int all,
-                       String spoken) {
+public record SeatTile(int seat, String name, String mark, String word, String line, String offer,
+                       Optional<Counter> count, String detail, String step, boolean canFinish, String helper, boolean asks,
+                       int done, int all, String spoken) {
 
     static SeatTile of(SeatView seat, ClassView view, Times times) {
         int all = (int) view.steps().stream().filter(s -> s.kind().needsTap()).count();
         return new SeatTile(seat.seat(), seat.name(), seat.mark().token(), word(seat, view.stage()),
-                still(view.stage()) && seat.sharesWith().isEmpty() ? "" : line(seat, view.waiting(), times),
+                still(view.stage()) && seat.sharesWith().isEmpty() ? "" : line(seat, times),
+                offer(seat, view.waiting()),
                 still(view.stage()) ? Optional.empty() : count(seat, times),
                 detail(seat, times), seat.stepId(), seat.canFinish(), seat.helper().orElse(""),
                 seat.hint() || seat.question() && seat.flag().isEmpty(),
@@ -59,16 +61,20 @@ public record SeatTile(int seat, String name, String mark, String word, String l
         return seat.mark() == Mark.ON_PACE ? "" : seat.mark().words();
     }
 
-    private static String line(SeatView seat, WaitView waiting, Times times) {
+    private static String line(SeatView seat, Times times) {
         return switch (seat.mark()) {
             case SHARING -> seat.sharesWith().map(host -> "with seat " + host).orElse(seat.stepName());
-            case AT_LEISURE -> waiting.leisure(seat.seat()).flatMap(o -> o.offers().stream().findFirst())
-                    .map(name -> "offer: " + name).orElse("");
-            case SETTING -> seat.candle().map(c -> tileWords(c.ready(), times))
+            case SETTING, AT_LEISURE -> seat.candle().map(c -> tileWords(c.ready(), times))
                     .orElse(seat.stepName());
             case EXPECTED, WAITING -> "";
             default -> seat.stepName();
         };
+    }
+
+    private static String offer(SeatView seat, WaitView waiting) {
+        return seat.mark() != Mark.AT_LEISURE ? ""
+                : waiting.leisure(seat.seat()).flatMap(o -> o.offers().stream().findFirst())
+                        .map(name -> "offer: " + name).orElse("");
     }
 
     /** A range has to stand in one line of the narrowest tile. */

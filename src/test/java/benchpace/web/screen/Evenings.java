@@ -5,9 +5,11 @@ import benchpace.live.ClassEvent;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.StepId;
 import benchpace.plan.TableShape;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /** Situations a screen has to cope with, from an empty room to forty seats and the strangest names. */
 final class Evenings {
@@ -52,7 +54,33 @@ final class Evenings {
         all.put("computed-try", read().event(85, new ClassEvent.JudgedSet(seat(4))).computed(125));
         all.put("computed-24", poured(24).computed(50));
         all.put("computed-40", poured(40).computed(50));
+        all.putAll(crowds());
         return all;
+    }
+
+    /** Tables of every size with seats that are flagged, and the same in the wait: every kind of tile there is. */
+    static Map<String, ClassView> crowds() {
+        Map<String, ClassView> all = new LinkedHashMap<>();
+        for (int seats : new int[] {8, 12, 16, 20, 24, 40}) {
+            all.put("flagged-" + seats, flagged(seats).view(27));
+            all.put("leisure-" + seats, poured(seats).event(35.5, new ClassEvent.SeatPaused(seat(4)))
+                    .event(36, new ClassEvent.HelpClaimed(seat(5), "MO")).computed(50));
+        }
+        return all;
+    }
+
+    /** Seats 2, 5 and 7 do not get on, somebody is with seat 5, and seats 6 and 8 are missing in their own ways. */
+    private static Evening flagged(int seats) {
+        int[] others = IntStream.rangeClosed(1, seats).filter(n -> n != 2 && n != 5 && n != 7)
+                .toArray();
+        return Evening.of(Evening.plan("big-table", TableShape.ROWS), seats,
+                        List.of("Mara", "Wilhelmina", "", "Jonas", "Maximiliane", "Theo", ""))
+                .event(-2, new ClassEvent.SeatPaired(seat(3), seat(4)))
+                .open(0, "welcome").open(6, "vessel").done(8, "vessel", Evening.seats(1, seats)).open(10, "wicks")
+                .done(14, "wicks", others).event(17, new ClassEvent.SeatExpected(seat(6)))
+                .event(18, new ClassEvent.SeatPaused(seat(8))).open(20, "fragrance")
+                .done(25, "fragrance", Arrays.copyOf(others, others.length / 2))
+                .event(26, new ClassEvent.HelpClaimed(seat(5), "MO"));
     }
 
     /** No step is left to open, and some of the table is not done. */

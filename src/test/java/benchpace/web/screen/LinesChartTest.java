@@ -60,6 +60,18 @@ class LinesChartTest {
         assertThat(chart.tags().get(0).seats()).isEqualTo("3, 4, 5\u2026");
     }
 
+    @Test void a_tag_has_room_beside_the_chart_and_none_stands_on_another() {
+        Evenings.all().forEach((name, view) -> {
+            LinesChart chart = chart(view);
+            int before = Integer.MAX_VALUE;
+            for (LinesChart.Tag tag : chart.tags()) {
+                assertThat(tag.x() + LinesChart.tagWidth(tag.seats())).as(name).isLessThanOrEqualTo(chart.width());
+                assertThat(before - tag.y()).as(name).isGreaterThanOrEqualTo(13);
+                before = tag.y();
+            }
+        });
+    }
+
     @Test void the_names_of_the_steps_never_stand_on_each_other_nor_outside() {
         Evenings.all().forEach((name, view) -> {
             int before = Integer.MAX_VALUE;

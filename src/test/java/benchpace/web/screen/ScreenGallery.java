@@ -6,15 +6,11 @@ import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
-import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.ColorScheme;
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,20 +21,13 @@ import java.util.Optional;
  * -Dexec.mainClass=benchpace.web.screen.ScreenGallery}); {@code --only=expression} limits it to names that match.
  */
 public final class ScreenGallery {
-    private static final String HOST = "http://127.0.0.1:1";
+    private static final String HOST = OfflineScreens.HOST;
     private static final Path OUT = Path.of("target/gallery");
-    private static final Map<String, String> WEBJARS = Map.of(
-            "/webjars/htmx.js", "/META-INF/resources/webjars/htmx.org/2.0.10/dist/htmx.min.js",
-            "/webjars/htmx-sse.js", "/META-INF/resources/webjars/htmx-ext-sse/2.2.2/sse.js");
-    private static final String POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; "
-            + "img-src 'self' data:; connect-src 'self'; font-src 'self'; form-action 'self'; "
-            + "base-uri 'none'; frame-ancestors 'none'";
 
     /** What to do with a page before its picture is taken. */
     private record Shot(String name, String html, int width, int height, String then) { }
 
-    private final Map<String, String> pages = new LinkedHashMap<>();
-    private final Map<String, String> sheets = new LinkedHashMap<>();
+    private final OfflineScreens offline = new OfflineScreens();
     private int violations;
 
     public static void main(String[] args) throws IOException {
@@ -50,7 +39,7 @@ public final class ScreenGallery {
         Files.createDirectories(OUT);
         List<Shot> shots = shots().stream().filter(s -> s.name().matches(only)).toList();
         for (Shot shot : shots) {
-            pages.put("/" + shot.name(), shot.html());
+            offline.page("/" + shot.name(), shot.html());
             Files.writeString(OUT.resolve(shot.name() + ".html"), shot.html());
         }
         try (Playwright playwright = Playwright.create(new Playwright.CreateOptions()
@@ -86,16 +75,16 @@ public final class ScreenGallery {
         String page = screens.page(ScreenKind.INSTRUCTOR, wicks, lead);
         for (int seat : new int[] {1, 4, 8}) {
             shots.add(new Shot("sheet-" + seat, page, 1280, 800, "[data-open-seat='" + seat + "']"));
-            sheets.put("/classes/evening/seats/" + seat + "/sheet", screens.sheet(wicks, seat, lead));
+            offline.sheet("/classes/evening/seats/" + seat + "/sheet", screens.sheet(wicks, seat, lead));
         }
         ClassView cure = Evenings.all().get("cure");
         shots.add(new Shot("sheet-5-cure", screens.page(ScreenKind.INSTRUCTOR, cure, lead), 1280, 800,
                 "[data-open-seat='5']"));
-        sheets.put("/classes/evening/seats/5/sheet", screens.sheet(cure, 5, lead));
+        offline.sheet("/classes/evening/seats/5/sheet", screens.sheet(cure, 5, lead));
         ClassView read = Evenings.read().computed(62);
         String computed = screens.page(ScreenKind.INSTRUCTOR, read, lead);
-        sheets.put("/classes/evening/seats/6/sheet", screens.sheet(read, 6, lead, Evenings.read().cutAway(6, 62)));
-        sheets.put("/classes/evening/seats/2/sheet", screens.sheet(read, 2, lead, Evenings.read().cutAway(2, 62)));
+        offline.sheet("/classes/evening/seats/6/sheet", screens.sheet(read, 6, lead, Evenings.read().cutAway(6, 62)));
+        offline.sheet("/classes/evening/seats/2/sheet", screens.sheet(read, 2, lead, Evenings.read().cutAway(2, 62)));
         shots.add(new Shot("sheet-6-computed", computed, 1280, 800, "[data-open-seat='6']"));
         shots.add(new Shot("sheet-2-computed-pocket", computed, 390, 844, "[data-open-seat='2']"));
         shots.add(new Shot("warmth", computed, 1280, 800, "#warmth-button"));
@@ -156,7 +145,7 @@ public final class ScreenGallery {
             }
         });
         page.onPageError(error -> System.out.println(page.url() + ": " + error));
-        page.route("**/*", this::answer);
+        page.route("**/*", offline::answer);
         for (Shot shot : shots) {
             String name = shot.name() + (scheme == ColorScheme.DARK ? "-dark" : "");
             page.setViewportSize(shot.width(), shot.height());
@@ -185,43 +174,5 @@ public final class ScreenGallery {
                     + v.getNodes().stream().limit(4).map(n -> n.getTarget() + " " + n.getAny().stream()
                             .map(c -> c.getMessage()).toList()).toList());
         });
-    }
-
-    private void answer(Route route) {
-        String path = route.request().url().substring(HOST.length()).replaceAll("[?#].*", "");
-        if (pages.containsKey(path)) {
-            route.fulfill(new Route.FulfillOptions().setContentType("text/html; charset=utf-8").setBody(pages.get(path))
-                    .setHeaders(Map.of("Content-Security-Policy", POLICY, "Content-Type", "text/html; charset=utf-8")));
-        } else if (sheets.containsKey(path)) {
-            answer(route, "text/html; charset=utf-8", sheets.get(path).getBytes(StandardCharsets.UTF_8));
-        } else if (WEBJARS.containsKey(path)) {
-            answer(route, "text/javascript", resource(WEBJARS.get(path)));
-        } else if (path.startsWith("/static/")) {
-            String type = path.endsWith(".css") ? "text/css"
-                    : path.endsWith(".svg") ? "image/svg+xml" : "text/javascript";
-            answer(route, type, file(path));
-        } else if (!path.endsWith("/stream")) {
-            route.abort();
-        } // a stream is left open without a word
-    }
-
-    private static void answer(Route route, String type, byte[] body) {
-        route.fulfill(new Route.FulfillOptions().setContentType(type).setBodyBytes(body));
-    }
-
-    private static byte[] resource(String path) {
-        try (var in = ScreenGallery.class.getResourceAsStream(path)) {
-            return in.readAllBytes();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    private static byte[] file(String path) {
-        try {
-            return Files.readAllBytes(Path.of(path.substring(1)));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }
