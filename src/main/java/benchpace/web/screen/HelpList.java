@@ -21,7 +21,8 @@ public record HelpList(List<HelpCard> cards, String more, List<Integer> rest, St
         List<HelpCard> cards = all.stream().limit(most).toList();
         List<Integer> rest = all.stream().skip(most).map(HelpCard::seat).toList();
         List<Integer> named = rest.stream().limit(NAMED_SEATS).toList();
-        String more = rest.isEmpty() ? "" : "and " + rest.size() + " more" + (rest.size() > NAMED_SEATS ? ", first:" : ":");
+        String more = rest.isEmpty() ? ""
+                : "and " + rest.size() + " more" + (rest.size() > NAMED_SEATS ? ", first:" : ":");
         boolean quietStage = view.stage() == ClassView.Stage.BEFORE || view.stage() == ClassView.Stage.CLOSED;
         return new HelpList(cards, more, named, quietStage ? "" : view.calm(), all.stream()
                 .filter(card -> card.mark().equals("behind"))

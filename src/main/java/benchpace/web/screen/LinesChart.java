@@ -201,7 +201,8 @@ public record LinesChart(int width, int height, int left, int right, int top, in
         private List<Tag> tags() {
             Map<Integer, List<PaceLines.Line>> byLevel = new TreeMap<>();
             chart.lines().stream().filter(l -> !mark(l.seat()).equals("quiet"))
-                    .forEach(l -> byLevel.computeIfAbsent(tagLevel(level(l), byLevel), n -> new ArrayList<>()).add(l));
+                    .forEach(l -> byLevel.computeIfAbsent(tagLevel(level(l), byLevel),
+                            n -> new ArrayList<>()).add(l));
             List<Tag> tags = new ArrayList<>();
             byLevel.forEach((level, lines) -> {
                 boolean behind = lines.stream().anyMatch(l -> mark(l.seat()).equals("behind"));
