@@ -206,7 +206,8 @@ public record LinesChart(int width, int height, int left, int right, int top, in
             List<Tag> tags = new ArrayList<>();
             byLevel.forEach((level, lines) -> {
                 boolean behind = lines.stream().anyMatch(l -> mark(l.seat()).equals("behind"));
-                tags.add(new Tag(x(edge) + TAG_GAP, y(level), numbers(lines.stream().map(PaceLines.Line::seat).toList()),
+                tags.add(new Tag(x(edge) + TAG_GAP, y(level),
+                        numbers(lines.stream().map(PaceLines.Line::seat).toList()),
                         behind ? "behind" : "slipping"));
             });
             return tags;

@@ -23,8 +23,8 @@ import java.util.Optional;
  * @param done    steps finished, of {@code all} that want a tap
  */
 public record SeatTile(int seat, String name, String mark, String word, String line, String offer,
-                       Optional<Counter> count, String detail, String step, boolean canFinish, String helper, boolean asks,
-                       int done, int all, String spoken) {
+                       Optional<Counter> count, String detail, String step, boolean canFinish, String helper,
+                       boolean asks, int done, int all, String spoken) {
 
     static SeatTile of(SeatView seat, ClassView view, Times times) {
         int all = (int) view.steps().stream().filter(s -> s.kind().needsTap()).count();
