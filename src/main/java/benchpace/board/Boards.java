@@ -44,7 +44,11 @@ public final class Boards implements AutoCloseable {
         this(log, clock, maker, idEndings, Optional.empty(), Optional.empty());
     }
 
-    /** The same, and draws each closed class's lesson about its room, on the one publishing thread. */
+    /**
+     * The same, and draws each closed class's lesson about its room, on the one publishing thread.
+     *
+     * @param steps what past classes taught about steps, for those who ask
+     */
     public Boards(EventLog log, InstantSource clock, ViewMaker maker, Supplier<String> idEndings,
                   RoomLessons lessons, StepLessons steps) {
         this(log, clock, maker, idEndings, Optional.of(lessons), Optional.of(steps));

@@ -135,16 +135,9 @@ final class ClassTracks {
                 setMinutes(seat), outlook(seat));
     }
 
-    /** When the candle was judged set, or the first step after the cure was ticked: nobody trims liquid wax. */
+    /** When the candle was judged set, or a step after the cure says so. */
     private double setMinutes(Seat seat) {
-        return seat.judgedSetAt().map(this::minute).orElseGet(() -> afterCure(seat)
-                .mapToDouble(at -> minute(at)).min().orElse(NOT_YET));
-    }
-
-    private Stream<Instant> afterCure(Seat seat) {
-        int cure = plan.cure().map(c -> plan.indexOf(c.id())).orElse(Integer.MAX_VALUE);
-        return seat.finishes().entrySet().stream().filter(f -> plan.indexOf(f.getKey()) > cure)
-                .map(f -> f.getValue().at());
+        return seat.judgedSetAt().or(() -> progress.finishedAfterCure(seat)).map(this::minute).orElse(NOT_YET);
     }
 
     private List<Mark> marks(List<Seat.Answer> answers) {
@@ -157,7 +150,7 @@ final class ClassTracks {
 
     private ReadyOutlook outlook(Seat seat) {
         CandleClock clock = clocks.get(seat.number());
-        if (clock == null || clock.judgedSetAt().isPresent() || afterCure(seat).findAny().isPresent()) {
+        if (clock == null || clock.judgedSetAt().isPresent() || progress.finishedAfterCure(seat).isPresent()) {
             return ReadyOutlook.UNKNOWN;
         }
         double likely = minute(clock.ready().likely());

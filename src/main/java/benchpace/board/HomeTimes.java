@@ -19,10 +19,9 @@ final class HomeTimes {
 
     static HomeTime of(LiveClass live, Map<SeatNumber, CandleClock> clocks, Instant origin, Forecast forecast) {
         boolean set = allSet(live, clocks);
-        boolean none = forecast.driverSeat() == 0;
         return new HomeTime(PosteriorPaceWatch.instant(origin, forecast.p10()),
                 PosteriorPaceWatch.instant(origin, forecast.p50()), PosteriorPaceWatch.instant(origin, forecast.p90()),
-                rest(live), Optional.empty(), promised(live), none || set ? "" : forecast.driver(),
+                rest(live), Optional.empty(), promised(live), set ? "" : forecast.driver(),
                 basis(live, clocks, set));
     }
 

@@ -203,8 +203,8 @@ public final class ViewMaker {
 
         /** "Seats 1 and 2 have not been tried by hand." Of those whose time has come. */
         private String untried() {
-            List<Integer> seats = makers().filter(s -> s.judgedSetAt().isEmpty() && progress.furthestFinished(s)
-                            <= plan.cure().map(c -> plan.indexOf(c.id())).orElse(Integer.MAX_VALUE))
+            List<Integer> seats = makers()
+                    .filter(s -> s.judgedSetAt().isEmpty() && progress.finishedAfterCure(s).isEmpty())
                     .filter(s -> Optional.ofNullable(clocks.get(s.number())).filter(c -> c.mayBeReady(now)).isPresent())
                     .map(s -> s.number().value()).toList();
             return seats.isEmpty() ? "" : Listing.seats(seats) + (seats.size() == 1 ? " has" : " have")

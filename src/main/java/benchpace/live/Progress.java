@@ -55,6 +55,13 @@ public final class Progress {
         return seat.finishes().keySet().stream().mapToInt(plan::indexOf).max().orElse(-1);
     }
 
+    /** When the first step after the cure was ticked for the seat: nobody trims liquid wax, so its candle is set. */
+    public Optional<Instant> finishedAfterCure(Seat seat) {
+        int cure = plan.cure().map(c -> plan.indexOf(c.id())).orElse(Integer.MAX_VALUE);
+        return seat.finishes().entrySet().stream().filter(f -> plan.indexOf(f.getKey()) > cure)
+                .map(f -> f.getValue().at()).min(Comparator.naturalOrder());
+    }
+
     /** The steps that the seat jumped over without a tap, in order. */
     public List<Step> gaps(Seat seat) {
         List<Step> gaps = new ArrayList<>();

@@ -8,6 +8,10 @@ import java.util.SplittableRandom;
  * one class shares a factor (room, wax, vessel), each candle differs a little from it.
  */
 final class FinishForecast {
+    private static final int NOBODY = -1;
+    /** Two are ready at the same instant, as candles past their time are that may be tried now: neither is the last. */
+    private static final int SEVERAL = -2;
+
     private final ClassTrack track;
     private final PourDraws draws;
     private final PacePriors priors;
@@ -30,19 +34,21 @@ final class FinishForecast {
             double cure = Math.log(track.cureMinutes()) + priors.cure().classMean()
                     + priors.cure().classSd() * StandardNormal.draw(random);
             double room = StandardNormal.draw(rooms);
-            int latest = -1;
+            int latest = NOBODY;
             for (int i = 0; i < n; i++) {
                 double z = StandardNormal.draw(random);
                 double ready = ready(i, draws.pour(b, i), cure, room, z);
-                if (ready > Double.NEGATIVE_INFINITY && (latest < 0 || ready > finish[b])) {
+                if (ready > Double.NEGATIVE_INFINITY && (latest == NOBODY || ready > finish[b])) {
                     latest = i;
                     finish[b] = ready;
+                } else if (latest != NOBODY && ready == finish[b]) {
+                    latest = SEVERAL;
                 }
             }
-            if (latest >= 0) {
-                last[latest]++;
-            } else {
+            if (latest == NOBODY) {
                 finish[b] = now;
+            } else if (latest != SEVERAL) {
+                last[latest]++;
             }
         }
         Arrays.sort(finish);

@@ -106,7 +106,7 @@ public final class ActivityNetwork<K> {
     }
 
     /** Every activity, each after all it waits for. */
-    public Set<K> ids() {
+    Set<K> ids() {
         return Collections.unmodifiableSet(activities.keySet());
     }
 

@@ -96,7 +96,7 @@ public final class Rooms {
                 return 0;
             }
             long ordinal = ordinal(connection, classId, room);
-            change(connection, "delete from room_lesson where class_id = ?", classId);
+            Statements.change(connection, "delete from room_lesson where class_id = ?", classId);
             if (lesson.isPresent()) {
                 try (PreparedStatement insert = connection.prepareStatement("insert into room_lesson (" + FIT
                         + ", room, ordinal, class_id, learned_ms) values (?, ?, ?, ?, ?, ?, ?, ?, ?)")) {
@@ -108,7 +108,8 @@ public final class Rooms {
                     insert.executeUpdate();
                 }
             }
-            return change(connection, "update class_prior set lesson_seq = ? where class_id = ?", seq, classId);
+            return Statements.change(connection, "update class_prior set lesson_seq = ? where class_id = ?", seq,
+                    classId);
         });
     }
 
@@ -159,9 +160,9 @@ public final class Rooms {
      */
     public boolean reset(String room) {
         return database.write(connection -> {
-            change(connection, "update class_prior set lesson_seq = " + FORGOTTEN
+            Statements.change(connection, "update class_prior set lesson_seq = " + FORGOTTEN
                     + " where room = ? and lesson_seq > 0", room);
-            return change(connection, "delete from room_lesson where room = ?", room);
+            return Statements.change(connection, "delete from room_lesson where room = ?", room);
         }) > 0;
     }
 
@@ -188,14 +189,5 @@ public final class Rooms {
         statement.setDouble(3, fit.readyMean());
         statement.setDouble(4, fit.readySd());
         statement.setInt(5, fit.observations());
-    }
-
-    private static int change(Connection connection, String sql, Object... values) throws SQLException {
-        try (PreparedStatement statement = connection.prepareStatement(sql)) {
-            for (int i = 0; i < values.length; i++) {
-                statement.setObject(i + 1, values[i]);
-            }
-            return statement.executeUpdate();
-        }
     }
 }

@@ -56,12 +56,12 @@ public final class StepBeliefs {
     public void accept(String planId, String place, Accepted lesson) {
         database.write(connection -> {
             remove(connection, planId, place);
-            change(connection, "insert into step_lesson (plan_id, place, classes, accepted_ms) values (?, ?, ?, ?)",
-                    planId, place, lesson.classes(), lesson.at().toEpochMilli());
+            Statements.change(connection, "insert into step_lesson (plan_id, place, classes, accepted_ms) "
+                    + "values (?, ?, ?, ?)", planId, place, lesson.classes(), lesson.at().toEpochMilli());
             for (Map.Entry<String, StepPrior> step : lesson.steps().entrySet()) {
                 StepPrior prior = step.getValue();
-                change(connection, "insert into step_belief (plan_id, place, step_id, log_shift, log_variance, "
-                        + "noise_variance) values (?, ?, ?, ?, ?, ?)", planId, place, step.getKey(),
+                Statements.change(connection, "insert into step_belief (plan_id, place, step_id, log_shift, "
+                        + "log_variance, noise_variance) values (?, ?, ?, ?, ?, ?)", planId, place, step.getKey(),
                         prior.meanLogShift(), prior.variance(), noise(prior));
             }
             return 0;
@@ -97,14 +97,14 @@ public final class StepBeliefs {
 
     private Map<String, StepPrior> fix(String classId, Map<String, StepPrior> steps) {
         database.write(connection -> {
-            int first = change(connection, "insert into class_belief (class_id, step_id) values (?, '" + FIXED
-                    + "') on conflict do nothing", classId);
+            int first = Statements.change(connection, "insert into class_belief (class_id, step_id) "
+                    + "values (?, '" + FIXED + "') on conflict do nothing", classId);
             if (first > 0) {
                 for (Map.Entry<String, StepPrior> step : steps.entrySet()) {
                     StepPrior prior = step.getValue();
-                    change(connection, "insert into class_belief (class_id, step_id, log_shift, log_variance, "
-                            + "noise_variance) values (?, ?, ?, ?, ?)", classId, step.getKey(), prior.meanLogShift(),
-                            prior.variance(), noise(prior));
+                    Statements.change(connection, "insert into class_belief (class_id, step_id, log_shift, "
+                            + "log_variance, noise_variance) values (?, ?, ?, ?, ?)", classId, step.getKey(),
+                            prior.meanLogShift(), prior.variance(), noise(prior));
                 }
             }
             return first;
@@ -117,8 +117,8 @@ public final class StepBeliefs {
     }
 
     private static int remove(Connection connection, String planId, String place) throws SQLException {
-        change(connection, "delete from step_belief where plan_id = ? and place = ?", planId, place);
-        return change(connection, "delete from step_lesson where plan_id = ? and place = ?", planId, place);
+        Statements.change(connection, "delete from step_belief where plan_id = ? and place = ?", planId, place);
+        return Statements.change(connection, "delete from step_lesson where plan_id = ? and place = ?", planId, place);
     }
 
     private static Map<String, StepPrior> steps(Connection connection, String sql, String... keys)
@@ -137,14 +137,5 @@ public final class StepBeliefs {
             }
         }
         return steps;
-    }
-
-    private static int change(Connection connection, String sql, Object... values) throws SQLException {
-        try (PreparedStatement statement = connection.prepareStatement(sql)) {
-            for (int i = 0; i < values.length; i++) {
-                statement.setObject(i + 1, values[i]);
-            }
-            return statement.executeUpdate();
-        }
     }
 }

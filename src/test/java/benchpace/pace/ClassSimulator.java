@@ -199,7 +199,8 @@ public final class ClassSimulator {
             double noticed = 2 + exponential(22);
             stallLength = Math.min(length, noticed);
             double begun = start + minutes * random.nextDouble();
-            if (noticed < length && random.nextDouble() < 0.67) {
+            boolean somebodyCame = noticed < length && random.nextDouble() < 0.67;
+            if (somebodyCame && Double.isFinite(begun)) { // a step that was never opened has no stall
                 add(begun + Math.max(0.1, noticed - 1 - 1.2 * random.nextDouble()), "claim", seat(i));
             }
             stalls.add(new Stall(i + 1, k, 60 * begun, 60 * (begun + stallLength),

@@ -75,6 +75,13 @@ class SeatCasesTest {
     }
 
     @Test
+    void home_time_hangs_on_no_one_seat_once_all_candles_are_past_their_time() {
+        Scene scene = Scene.free(4).othersTap(1, 0, "pour");
+        assertThat(scene.forecast(20).driver()).startsWith("the cure of seat ");
+        assertThat(scene.forecast(200).driver()).as("each may be tried now").isEmpty();
+    }
+
+    @Test
     void a_seat_waiting_for_a_step_that_is_closed_is_not_judged() {
         Scene scene = Scene.led(6).othersTap(2, 0, "vessel");
         for (double now = 3; now < 25; now += 1) {
