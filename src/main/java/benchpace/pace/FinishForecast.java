@@ -1,6 +1,5 @@
 package benchpace.pace;
 
-import java.util.Arrays;
 import java.util.SplittableRandom;
 
 /**
@@ -51,13 +50,12 @@ final class FinishForecast {
                 last[latest]++;
             }
         }
-        Arrays.sort(finish);
         int driver = 0;
         for (int i = 1; i < n; i++) {
             driver = last[i] > last[driver] ? i : driver;
         }
         boolean any = n > 0 && last[driver] > 0;
-        return new Forecast(at(finish, 0.1), at(finish, 0.5), at(finish, 0.9),
+        return new Forecast(FinishTimes.of(finish),
                 any ? track.seats().get(driver).seat() : 0, any && draws.pour(0, driver) <= now);
     }
 

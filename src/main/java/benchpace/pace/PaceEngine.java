@@ -63,9 +63,9 @@ public final class PaceEngine {
         for (int i = 0; i < track.seats().size(); i++) {
             int number = track.seats().get(i).seat();
             int judged = evaluation.judged(i) ? evaluation.seats.get(i).step() : -1;
+            boolean overdue = judged >= 0 && (unbelievable(evaluation, i) || helpedInVain(evaluation, i));
             next.put(number, memory.seat(number).next(tick, judged, evaluation.odds.get(i).stalled(),
-                    evaluation.claimed(i), judged >= 0 && unbelievable(evaluation, i), events == memory.events(),
-                    silent, rule));
+                    evaluation.claimed(i), overdue, events == memory.events(), silent, rule));
         }
         return new PaceMemory(tick, events, next);
     }
@@ -78,6 +78,15 @@ public final class PaceEngine {
                 && seat.standing() == SeatProgress.Standing.WORKING
                 && evaluation.track.seats().get(i).lastStillAtIt(seat.step())
                 < evaluation.now - PacePriors.Rule.ASK_AFTER_MINUTES;
+    }
+
+    /** A helper was there and said "sorted", yet it is far over its time: the question stays until it moves on. */
+    private static boolean helpedInVain(Evaluation evaluation, int i) {
+        SeatProgress seat = evaluation.seats.get(i);
+        SeatTrack track = evaluation.track.seats().get(i);
+        return track.lastStillAtIt(seat.step()) < track.lastSorted(seat.startMinutes(), evaluation.now)
+                && seat.workedMinutes() >= PacePriors.Rule.SLOW_FACTOR
+                * evaluation.tempo.belief(i, seat.step()).meanMinutes();
     }
 
     /**
@@ -137,29 +146,41 @@ public final class PaceEngine {
         SeatTrack seat = evaluation.track.seats().get(i);
         SeatProgress progress = evaluation.seats.get(i);
         Level level = level(seat, progress, memory, evaluation.now);
+        Level eased = eased(seat, progress, memory, evaluation.now);
         boolean helped = seat.claims().stream().anyMatch(c -> c.covers(evaluation.now));
         if (!evaluation.judged(i)) {
-            return new SeatPace(seat.seat(), level, -1, "", 0, 0, 0, 0, 0, 0, helped);
+            return new SeatPace(seat.seat(), level, -1, "", 0, 0, 0, 0, 0, 0, helped, eased);
         }
         SeatOdds odds = evaluation.odds.get(i);
         int price = 0;
         double saved = 0;
-        if (level != Level.NONE) {
+        if (level != Level.NONE || eased != Level.NONE) {
             price = (int) Math.round(evaluation.priceMinutes(i));
             saved = evaluation.savedMinutes(i);
         }
         return new SeatPace(seat.seat(), level, progress.step(), evaluation.track.steps().get(progress.step()).id(),
                 odds.stalled(), odds.forgotten(), progress.workedMinutes(),
-                evaluation.tempo.belief(i, progress.step()).meanMinutes(), price, saved, helped);
+                evaluation.tempo.belief(i, progress.step()).meanMinutes(), price, saved, helped, eased);
     }
 
-    /** What memory says, unless the seat has moved on, is not judged now, was answered for since or just sorted out. */
+    /** What calls for somebody: what memory says, unless somebody was there just now. */
     private static Level level(SeatTrack seat, SeatProgress progress, PaceMemory memory, double now) {
+        return justSorted(seat, progress, now) ? Level.NONE : standing(seat, progress, memory, now);
+    }
+
+    /** What is silenced while somebody was there just now; the seat is as slow as before. */
+    private static Level eased(SeatTrack seat, SeatProgress progress, PaceMemory memory, double now) {
+        return justSorted(seat, progress, now) ? standing(seat, progress, memory, now) : Level.NONE;
+    }
+
+    private static boolean justSorted(SeatTrack seat, SeatProgress progress, double now) {
+        return now < seat.lastSorted(progress.startMinutes(), now) + PacePriors.Rule.SORTED_MINUTES;
+    }
+
+    /** What memory says, unless the seat has moved on, is not judged now or was answered for since. */
+    private static Level standing(SeatTrack seat, SeatProgress progress, PaceMemory memory, double now) {
         PaceMemory.SeatMemory remembered = memory.seat(seat.seat());
         if (progress.standing() != SeatProgress.Standing.WORKING || progress.step() != remembered.step()) {
-            return Level.NONE;
-        }
-        if (now < seat.lastSorted(progress.startMinutes(), now) + PacePriors.Rule.SORTED_MINUTES) {
             return Level.NONE;
         }
         double shown = remembered.changedTick() * TICK_MINUTES;

@@ -171,6 +171,8 @@ public record PacePriors(Times times, Taps taps, Stalls stalls, Openings opening
          * So many minutes after "sorted" a seat is left in peace: time to show that it was. Common practice, no source.
          */
         static final double SORTED_MINUTES = 5;
+        /** So many times what its step takes here a seat is slow although somebody was there; from judgement. */
+        static final double SLOW_FACTOR = 1.5;
         static final Rule STANDARD = new Rule(0.235, 0.17, 0.17, 0.12, 12);
 
         public Rule {

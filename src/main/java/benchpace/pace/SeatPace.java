@@ -11,13 +11,15 @@ package benchpace.pace;
  * @param forgottenProbability that it is done and was not ticked
  * @param minutesInStep time in the step, pauses taken out
  * @param expectedMinutes what this guest at this table usually needs
- * @param priceMinutes how much later the last pour is because of this seat, whole minutes; 0 unless flagged
- * @param savedMinutes how much sooner the last pour is if somebody walks over now; 0 unless flagged
+ * @param priceMinutes how much later the last pour is because of this seat, whole minutes; 0 unless flagged or
+ *        eased
+ * @param savedMinutes how much sooner the last pour is if somebody walks over now; 0 unless flagged or eased
  * @param helped whether a helper has said "I've got it"
+ * @param eased the level that is silent only because a helper has just said "sorted"; {@link Level#NONE} otherwise
  */
 public record SeatPace(int seat, Level level, int step, String stepId, double stalledProbability,
                        double forgottenProbability, double minutesInStep, double expectedMinutes, int priceMinutes,
-                       double savedMinutes, boolean helped) {
+                       double savedMinutes, boolean helped, Level eased) {
 
     /** Minutes over what this table needs, whole, at least 0. */
     public int overMinutes() {

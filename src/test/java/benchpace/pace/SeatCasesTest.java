@@ -146,6 +146,35 @@ class SeatCasesTest {
     }
 
     @Test
+    void sorted_silences_the_call_but_not_the_fact() {
+        Scene scene = stuckAtWicks().claim(12, 4).sorted(14, 4);
+        assertThat(scene.seat(13, 4).eased()).isEqualTo(Level.NONE);
+        for (double now = 14; now < 19; now += 0.5) {
+            assertThat(scene.seat(now, 4).eased()).as("minute %s", now).isEqualTo(Level.BEHIND);
+        }
+        assertThat(scene.seat(18.5, 4).overMinutes()).isGreaterThan(8);
+        assertThat(scene.seat(18.5, 4).priceMinutes()).isPositive();
+        assertThat(scene.seat(19, 4).eased()).isEqualTo(Level.NONE);
+    }
+
+    @Test
+    void a_seat_that_a_helper_left_and_that_did_not_move_on_stays_a_question_whatever_else_explains_it() {
+        Scene scene = Scene.free(6).othersTap(2, 0, "vessel").othersTap(6.5, 4, "wicks").claim(14, 4).sorted(17.2, 4);
+        assertThat(scene.seat(19, 4).forgottenProbability()).as("its tap may well be missing").isGreaterThan(0.8);
+        for (double now = 17.5; now < 22; now += 0.5) {
+            assertThat(scene.seat(now, 4).eased()).as("minute %s", now).isNotEqualTo(Level.NONE);
+        }
+        assertThat(scene.level(22.5, 4)).isEqualTo(Level.SLIPPING);
+        assertThat(scene.stillAtIt(22.6, 4, "wicks").level(23, 4)).as("that was answered").isEqualTo(Level.NONE);
+    }
+
+    @Test
+    void a_seat_in_good_time_that_somebody_helped_is_not_called_slow() {
+        Scene scene = Scene.free(6).othersTap(2, 0, "vessel").claim(3, 4).sorted(4, 4);
+        assertThat(scene.seat(5.5, 4).eased()).isEqualTo(Level.NONE);
+    }
+
+    @Test
     void sorted_at_one_step_says_nothing_of_the_next() {
         Scene scene = stuckAtWicks().claim(12, 4).sorted(14, 4).tap(14.5, 4, "wicks").open(15, "mix")
                 .othersTap(19, 4, "mix");
