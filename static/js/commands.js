@@ -63,7 +63,10 @@ async function act(wish, element) {
 /** @param {MouseEvent} event */
 function clicked(event) {
   const opener = event.target.closest('[data-open]');
-  if (opener) return openDialog(opener.dataset.open);
+  if (opener) {
+    if ('dismiss' in opener.dataset) opener.closest('dialog')?.close();
+    return openDialog(opener.dataset.open);
+  }
   const button = event.target.closest('button[data-command]');
   if (button && button.dataset.ask) return openDialog(button.dataset.ask);
   if (button && !tooSoon(button)) act(wishOf(button), button);

@@ -44,5 +44,6 @@ document.addEventListener('keydown', (event) => {
   if (/^[0-9]$/.test(event.key)) return seatKey(event.key);
   if (event.key === 'n' || event.key === 'N') return document.getElementById('next-button')?.click();
   if (event.key === 'u' || event.key === 'U') return undo.press();
+  if (event.key === 'm' || event.key === 'M') return commands.openDialog('menu-dialog');
   if (event.key === '?') commands.openDialog('keys-dialog');
 });

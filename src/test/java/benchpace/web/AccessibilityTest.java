@@ -181,7 +181,10 @@ class AccessibilityTest {
         tablet.find(".tap__mend summary").first().click();
         assertSound(tablet, "seat sheet");
         tablet.page().keyboard().press("Escape");
-        for (String dialog : List.of("note-dialog", "keys-dialog")) {
+        for (String dialog : List.of("note-dialog", "menu-dialog", "guests-dialog", "chime-dialog", "keys-dialog")) {
+            if (!tablet.find("[data-open='" + dialog + "']").isVisible()) {
+                tablet.find("#menu-button").click();
+            }
             tablet.find("[data-open='" + dialog + "']").click();
             assertThat(tablet.find("#" + dialog)).isVisible();
             assertSound(tablet, dialog);
@@ -191,6 +194,10 @@ class AccessibilityTest {
         phone.find("[data-open='me-dialog']").click();
         assertThat(phone.find("#me-dialog")).isVisible();
         assertSound(phone, "initials");
+        phone.page().keyboard().press("Escape");
+        phone.find("#menu-button").click();
+        assertThat(phone.find("#menu-dialog")).isVisible();
+        assertSound(phone, "menu of a phone");
     }
 
     @Test void the_question_before_somebody_is_left_behind() {

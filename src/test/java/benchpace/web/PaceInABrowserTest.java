@@ -212,7 +212,8 @@ class PaceInABrowserTest extends LiveScreens {
         String token = board.helper();
         Device quiet = phone(helper("to"));
         Device loud = phone(token);
-        loud.find("[data-open='me-dialog']").click();
+        loud.find("#menu-button").click();
+        loud.find("[data-open='chime-dialog']").click();
         loud.find("[data-alert='chime']").check();
         loud.find("[data-alert='shake']").check();
         loud.page().keyboard().press("Escape");
@@ -239,7 +240,8 @@ class PaceInABrowserTest extends LiveScreens {
 
     @Test void a_guest_says_done_and_the_instructors_tap_settles_it() {
         Device tablet = tablet();
-        tablet.find("[data-open='keys-dialog']").click();
+        tablet.find("#menu-button").click();
+        tablet.find("[data-open='guests-dialog']").click();
         tablet.find("#guests-switch").click();
         assertThat(tablet.find("#guests")).containsText("Guests may scan the code");
         tablet.page().keyboard().press("Escape");

@@ -13,9 +13,10 @@ import java.util.List;
  * @param leaves  the seats that would be left behind
  * @param setting the candles still setting, or not tried yet, that the step does not wait for; empty if none
  * @param closing no step is left and the class may be closed
+ * @param classId the class, for links that have to hold wherever the panel stands
  */
 public record NextPanel(String step, String name, String leavesWords, String cost, List<Left> leaves, boolean closing,
-                        boolean closed, boolean first, String setting) {
+                        boolean closed, boolean first, String setting, String classId) {
     private static final double LIKELY_DONE = 0.5;
 
     /**
@@ -33,14 +34,15 @@ public record NextPanel(String step, String name, String leavesWords, String cos
         boolean closed = view.stage() == Stage.CLOSED;
         String setting = closed ? "" : view.cure().stillSetting();
         if (view.next().isEmpty() || closed) {
-            return new NextPanel("", "", setting, "", List.of(), !closed, closed, false, "");
+            return new NextPanel("", "", setting, "", List.of(), !closed, closed, false, "",
+                    view.id());
         }
         ClassView.NextView next = view.next().get();
         List<Left> leaves = next.rows().stream().map(row -> left(row, view.seat(row.seat()))).toList();
         String words = leaves.isEmpty() ? "" : "leaves " + Phrases.seats(next.leavesBehind(), 4) + " behind";
         String wet = next.step().kind() != StepKind.FINISH ? "" : setting.isEmpty() ? view.cure().untried() : setting;
         return new NextPanel(next.step().id(), next.step().name(), words.isEmpty() ? wet : words, next.cost(), leaves,
-                false, false, view.stage() == Stage.BEFORE, wet);
+                false, false, view.stage() == Stage.BEFORE, wet, view.id());
     }
 
     private static Left left(ClassView.LeftRow row, SeatView seat) {

@@ -89,7 +89,9 @@ public final class ScreenGallery {
         shots.add(new Shot("sheet-2-computed-pocket", computed, 390, 844, "[data-open-seat='2']"));
         shots.add(new Shot("warmth", computed, 1280, 800, "#warmth-button"));
         shots.add(new Shot("ask-next", page, 1280, 800, "#next-button"));
-        shots.add(new Shot("keys", page, 1280, 800, "[data-open='keys-dialog']"));
+        shots.add(new Shot("menu", page, 1280, 800, "#menu-button"));
+        shots.add(new Shot("menu-pocket", page, 320, 700, "#menu-button"));
+        shots.add(new Shot("menu-phone", screens.page(ScreenKind.HELPER, wicks, helper), 390, 844, "#menu-button"));
         shots.add(new Shot("ask-next-phone", page, 390, 844, "#next-button"));
         shots.add(new Shot("ask-next-24", screens.page(ScreenKind.INSTRUCTOR, Evenings.all().get("twenty-four"), lead),
                 1280, 800, "#next-button"));
