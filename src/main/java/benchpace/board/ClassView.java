@@ -38,15 +38,37 @@ public record ClassView(String id, String name, String place, ZoneId zone, long 
                            Optional<Instant> openedAt, Duration planned, int finished) { }
 
     /**
-     * What the class is doing.
+     * What the class is doing. Every candle-making seat is in one place here: done with the step, not done, at an
+     * earlier step, or with a candle that still sets.
      *
      * @param heading  the step's name, or a plain word before the first and after the last
      * @param since    since when, if it has begun
      * @param done     how many of {@code of} candle-making seats are done with it
-     * @param notDone  the seats that are not, by number
+     * @param notDone  the seats at the step that are not, by number
+     * @param earlier  the seats at steps before it, in the plan's order
+     * @param setting  the seats that come to the step once their candles are set, by number
      */
     public record NowView(Optional<StepView> step, String heading, Optional<Instant> since, String say,
-                          String caution, String wall, int done, int of, List<Integer> notDone) { }
+                          String caution, String wall, int done, int of, List<Integer> notDone,
+                          List<EarlierView> earlier, List<Integer> setting) {
+        public NowView {
+            notDone = List.copyOf(notDone);
+            earlier = List.copyOf(earlier);
+            setting = List.copyOf(setting);
+        }
+    }
+
+    /**
+     * Seats at a step before the one the class is at.
+     *
+     * @param starts they came when the class had begun, and have done nothing yet
+     */
+    public record EarlierView(String step, String name, String say, String caution, boolean starts,
+                              List<Integer> seats) {
+        public EarlierView {
+            seats = List.copyOf(seats);
+        }
+    }
 
     /**
      * The led step to open next.

@@ -1,6 +1,5 @@
 package benchpace.board;
 
-import benchpace.board.ClassView.NowView;
 import benchpace.board.ClassView.Stage;
 import benchpace.board.ClassView.StepView;
 import benchpace.live.ClassEvent;
@@ -103,11 +102,12 @@ public final class ViewMaker {
             List<StepView> steps = plan.steps().stream().map(stepViews::of).toList();
             List<SeatView> seats = new SeatViews(live, clocks, pace, waiting, standings, chart, now).all();
             Stage stage = Stages.of(live, now);
+            PresentStep present = PresentStep.of(live, mayBeFirm(), now);
             return new ClassView(classId, live.name(), plan.place(), zone, live.seq(), now, live.startsAt(), stage,
-                    steps, present(stage), new NextViews(live, standings, stepViews, pace).next(), chart, seats,
-                    cure(), pace.home(), help(), calm(), pace.silence(),
-                    undo(), notes(), room, PaceLinesMaker.of(live, pace, linesEnd()), waiting, live.guestsMayTell(),
-                    nextChange());
+                    steps, new NowViews(live, stepViews, seats).of(stage, present),
+                    new NextViews(live, standings, stepViews, pace).next(), chart, seats, cure(), pace.home(),
+                    help(), calm(), pace.silence(), undo(), notes(), room,
+                    PaceLinesMaker.of(live, pace, linesEnd()), waiting, live.guestsMayTell(), nextChange());
         }
 
         /** The lines of a closed class end with what happened, however late somebody closed it. */
@@ -119,71 +119,9 @@ public final class ViewMaker {
             return live.seats().stream().filter(Seat::makesCandle);
         }
 
-        private NowView present(Stage stage) {
-            Optional<Step> step = stage == Stage.BEFORE || stage == Stage.CLOSED ? Optional.empty() : currentStep();
-            List<Seat> makers = makers().toList();
-            if (step.isEmpty()) {
-                String heading = switch (stage) {
-                    case BEFORE -> "Before the class";
-                    case CLOSED -> "The class is over";
-                    default -> "All steps are done";
-                };
-                return new NowView(Optional.empty(), heading, Optional.empty(), "", "", "", 0, makers.size(),
-                        List.of());
-            }
-            int index = plan.indexOf(step.get().id());
-            List<Integer> notDone = step.get().kind() == StepKind.TALK ? List.of()
-                    : makers.stream().filter(s -> !stepViews.isDoneWith(s, index))
-                            .map(s -> s.number().value()).toList();
-            Step now = step.get();
-            return new NowView(Optional.of(stepViews.of(now)), now.name(), since(now), now.say(),
-                    now.caution(), now.wall(), makers.size() - notDone.size(), makers.size(), notDone);
-        }
-
-        private Optional<Instant> since(Step step) {
-            return live.openedAt(step.id()).or(() -> standings.values().stream()
-                    .filter(s -> s.step().filter(step::equals).isPresent())
-                    .map(Standing::since)
-                    .min(Comparator.naturalOrder()));
-        }
-
-        /**
-         * The step the class is at: the earliest one that a seat is working on, behind a talk or a led step that was
-         * opened for everyone only if somebody has reached it.
-         */
-        private Optional<Step> currentStep() {
-            List<Step> working = makers().map(s -> standings.get(s.number()))
-                    .filter(s -> s.phase() != Phase.WAITING)
-                    .flatMap(s -> s.step().stream())
-                    .toList();
-            Optional<Step> lastOpened = live.furthestOpened() < 0 ? Optional.empty()
-                    : Optional.of(plan.steps().get(live.furthestOpened()));
-            if (lastOpened.filter(this::isBeingTalked).isPresent()) {
-                return lastOpened;
-            }
-            if (lastOpened.isPresent() && lastOpened.get().kind() != StepKind.TALK
-                    && (working.contains(lastOpened.get()) || finishesCandles(lastOpened.get()))) {
-                return lastOpened;
-            }
-            Optional<Step> most = working.stream()
-                    .max(Comparator.comparingLong((Step s) -> working.stream().filter(s::equals).count())
-                            .thenComparing(s -> -plan.indexOf(s.id())));
-            return most.or(() -> lastOpened).or(() -> makers().flatMap(s -> standings.get(s.number()).step().stream())
-                    .min(Comparator.comparing(s -> plan.indexOf(s.id()))));
-        }
-
-        /** A finish step that is open while candles which may be firm wait for it. */
-        private boolean finishesCandles(Step step) {
-            return step.kind() == StepKind.FINISH && makers().filter(s -> !stepViews.isDoneWith(s,
-                    plan.indexOf(step.id()))).map(s -> clocks.get(s.number()))
-                    .anyMatch(c -> c != null && c.mayBeReady(now));
-        }
-
-        /** A talk is heard until its time box ends, or until the first seat has done something after it. */
-        private boolean isBeingTalked(Step talk) {
-            int index = plan.indexOf(talk.id());
-            return talk.kind() == StepKind.TALK && now.isBefore(talkEnds(talk))
-                    && makers().noneMatch(s -> progress.furthestFinished(s) > index);
+        /** Whether by its clock some candle may be firm. */
+        private boolean mayBeFirm() {
+            return makers().map(s -> clocks.get(s.number())).anyMatch(c -> c != null && c.mayBeReady(now));
         }
 
         private Instant talkEnds(Step talk) {

@@ -13,6 +13,8 @@ import java.util.function.Predicate;
 /** A candle in the making, and all that was told about it, while the fold writes on it. A pair hands it over whole. */
 final class CandleDraft {
     final Map<StepId, Seat.Finish> finishes = new LinkedHashMap<>();
+    /** Position of the furthest step it has finished; -1 if none. */
+    int furthest = -1;
     final List<Seat.Answer> stillAt = new ArrayList<>();
     Optional<Seat.Answer> hint = Optional.empty();
     Optional<Seat.Claim> claim = Optional.empty();
@@ -23,11 +25,12 @@ final class CandleDraft {
     Optional<Instant> judgedSetAt = Optional.empty();
     private final List<Seat.Pause> pauses = new ArrayList<>();
 
-    /** @param ahead whether the seat moves on with it; a tap that only fills a gap says nothing about the present */
-    void finish(StepId step, Instant at, long seq, boolean ahead) {
+    /** A tap that only fills a gap says nothing about the present. @param index the position of the step */
+    void finish(StepId step, int index, Instant at, long seq) {
         finishes.put(step, new Seat.Finish(at, seq));
         hint = hint.filter(h -> !h.step().equals(step));
-        if (ahead) {
+        if (index > furthest) {
+            furthest = index;
             claim = Optional.empty();
             if (pauses.isEmpty() || !at.isBefore(pauses.get(pauses.size() - 1).from())) {
                 endPause(at);
@@ -78,6 +81,13 @@ final class CandleDraft {
         pouredAgainAt = pouredAgainAt.filter(again -> firstPour.filter(first -> !first.isAfter(again)).isPresent());
         Optional<Instant> poured = pouredAgainAt.or(() -> firstPour);
         keep(observed -> poured.filter(at -> !at.isAfter(observed)).isPresent());
+    }
+
+    /** The hand test of the wax now in the vessel, as {@link #settle} would leave it. */
+    Optional<Instant> judgedSince(Optional<Instant> firstPour) {
+        Optional<Instant> poured = pouredAgainAt.filter(again -> firstPour.filter(at -> !at.isAfter(again)).isPresent())
+                .or(() -> firstPour);
+        return judgedSetAt.filter(judged -> poured.filter(at -> !at.isAfter(judged)).isPresent());
     }
 
     private void keep(Predicate<Instant> observed) {

@@ -49,13 +49,19 @@ final class Fold implements ClassEvent.Cases<Void> {
         Fold fold = new Fold();
         fold.created = created;
         List<Recorded> corrected = corrected(history, undone);
+        ReachDraft reach = new ReachDraft(created.plan(), begins(created, corrected.get(0).at()));
         for (Recorded recorded : corrected) {
             if (!undone.contains(recorded.seq())) {
                 fold.current = recorded;
                 recorded.event().match(fold);
+                reach.see(fold.opened, fold.seats.values(), recorded.at());
             }
         }
-        return fold.freeze(history, corrected, undone);
+        return fold.freeze(reach.freeze(), history, corrected, undone);
+    }
+
+    private static Instant begins(ClassEvent.ClassCreated created, Instant at) {
+        return at.isAfter(created.startsAt()) ? at : created.startsAt();
     }
 
     private static Set<Long> undone(List<Recorded> history) {
@@ -91,7 +97,7 @@ final class Fold implements ClassEvent.Cases<Void> {
         }
     }
 
-    private LiveClass freeze(List<Recorded> history, List<Recorded> corrected, Set<Long> undone) {
+    private LiveClass freeze(ClassReach reach, List<Recorded> history, List<Recorded> corrected, Set<Long> undone) {
         SortedMap<SeatNumber, Seat> frozen = new TreeMap<>();
         Plan plan = created.plan();
         seats.forEach((number, draft) -> {
@@ -99,8 +105,8 @@ final class Fold implements ClassEvent.Cases<Void> {
             frozen.put(number, draft.freeze());
         });
         return new LiveClass(plan, created.name(), created.startsAt(), opened, frozen, activities,
-                new LiveClass.Told(notes, roomReadings, pourReadings, guestsMayTell), closedAt, history, corrected,
-                undone);
+                new LiveClass.Told(notes, roomReadings, pourReadings, guestsMayTell), closedAt, reach,
+                history, corrected, undone);
     }
 
     private SeatDraft seat(ClassEvent.AtSeat event) {
@@ -130,10 +136,7 @@ final class Fold implements ClassEvent.Cases<Void> {
     }
 
     @Override public Void stepFinished(ClassEvent.StepFinished event) {
-        Plan plan = created.plan();
-        CandleDraft candle = seat(event).candle;
-        int furthest = candle.finishes.keySet().stream().mapToInt(plan::indexOf).max().orElse(-1);
-        candle.finish(event.step(), current.at(), current.seq(), plan.indexOf(event.step()) > furthest);
+        seat(event).candle.finish(event.step(), created.plan().indexOf(event.step()), current.at(), current.seq());
         return DONE;
     }
 

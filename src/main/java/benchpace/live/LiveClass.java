@@ -44,6 +44,7 @@ public final class LiveClass {
     private final Map<ActivityId, ActivityRun> activities;
     private final Told told;
     private final Optional<Instant> closedAt;
+    private final ClassReach reach;
     private final List<Recorded> history;
     private final List<Recorded> corrected;
     private final Set<Long> undone;
@@ -51,7 +52,8 @@ public final class LiveClass {
 
     LiveClass(Plan plan, String name, Instant startsAt, Map<StepId, Instant> opened,
               SortedMap<SeatNumber, Seat> seats, Map<ActivityId, ActivityRun> activities, Told told,
-              Optional<Instant> closedAt, List<Recorded> history, List<Recorded> corrected, Set<Long> undone) {
+              Optional<Instant> closedAt, ClassReach reach, List<Recorded> history, List<Recorded> corrected,
+              Set<Long> undone) {
         this.plan = plan;
         this.name = name;
         this.startsAt = startsAt;
@@ -60,6 +62,7 @@ public final class LiveClass {
         this.activities = Map.copyOf(activities);
         this.told = told;
         this.closedAt = closedAt;
+        this.reach = reach;
         this.history = List.copyOf(history);
         this.corrected = List.copyOf(corrected);
         this.undone = Set.copyOf(undone);
@@ -183,6 +186,11 @@ public final class LiveClass {
     /** Position of the furthest led step that is open; -1 before the first. */
     public int furthestOpened() {
         return opened.keySet().stream().mapToInt(plan::indexOf).max().orElse(-1);
+    }
+
+    /** How far the class as a whole has come, the clock left aside. */
+    public ClassReach reach() {
+        return reach;
     }
 
     /** The led step that the instructor opens next. */

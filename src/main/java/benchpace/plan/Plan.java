@@ -1,6 +1,7 @@
 package benchpace.plan;
 
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -120,6 +121,21 @@ public record Plan(PlanId id, String name, String about, String place, int usual
             }
         }
         throw new IllegalArgumentException("the plan has no step \"" + step + "\"");
+    }
+
+    /**
+     * Positions of the free steps between a led one and the next led one, talks left out: they hold nobody.
+     *
+     * @param led position of the led step; -1 for the steps before the first
+     */
+    public List<Integer> freeAfter(int led) {
+        List<Integer> free = new ArrayList<>();
+        for (int i = led + 1; i < steps.size() && !steps.get(i).led(); i++) {
+            if (steps.get(i).kind() != StepKind.TALK) {
+                free.add(i);
+            }
+        }
+        return free;
     }
 
     public Optional<Step> pour() {

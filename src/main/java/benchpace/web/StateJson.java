@@ -51,7 +51,12 @@ final class StateJson {
                     .put("remainingMinutes", row.remainingMinutes()).put("doneProbability", row.doneProbability()));
         });
         state.put("guestsMayTell", view.guestsMayTell());
-        state.put("step", view.present().step().map(ClassView.StepView::id).orElse(null));
+        state.put("step", view.present().step().map(ClassView.StepView::id).orElse(null))
+                .put("stepSince", text(view.present().since()));
+        view.present().notDone().forEach(state.putArray("notDone")::add);
+        ArrayNode earlier = state.putArray("earlier");
+        view.present().earlier().forEach(e -> e.seats().forEach(earlier.addObject().put("step", e.step())
+                .put("starts", e.starts()).putArray("seats")::add));
         state.put("silenceMinutes", view.silence().map(d -> d.toMinutes()).orElse(null));
         state.set("wait", WaitJson.of(view.waiting()));
         view.undo().ifPresent(u -> state.putObject("undo").put("seq", u.seq()).put("words", u.words()));

@@ -4,6 +4,8 @@ import benchpace.board.ClassView;
 import benchpace.board.ClassView.NowView;
 import benchpace.board.ClassView.Stage;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -13,21 +15,24 @@ import java.util.Optional;
  * @param count   how long it has been so, or when the class starts
  * @param step    the id of the step that is counted; empty if none
  * @param waitFor who is not done, in words; empty if nobody or if it does not matter
+ * @param apart   a line each for those who are at a step before it, or whose candles still set
  * @param cure    how the wait stands, in words; empty before the first pour
  * @param ready   counts down to the last candle
  * @param quiet   that no tap has come for long, counting; empty if all is well
  */
 public record NowPanel(String kicker, String heading, Optional<Counter> count, String say, String caution,
-                       String step, int done, int of, String waitFor, String cure, Optional<Counter> ready,
-                       String basis, Optional<Counter> quiet) {
+                       String step, int done, int of, String waitFor, List<String> apart, String cure,
+                       Optional<Counter> ready, String basis, Optional<Counter> quiet) {
     private static final int NAMED_SEATS = 8;
+    /** More steps than these are not told apart. */
+    private static final int MOST_STEPS = 2;
 
     static NowPanel of(ClassView view, Times times) {
         NowView now = view.present();
         boolean tapped = now.step().filter(s -> s.kind().needsTap()).isPresent() && now.of() > 0;
         return new NowPanel(kicker(view, times), now.heading(), count(view, times), now.say(), now.caution(),
                 now.step().map(ClassView.StepView::id).orElse(""), now.done(), tapped ? now.of() : 0,
-                tapped ? waitFor(now) : "", cure(view, times), ready(view, times),
+                tapped ? waitFor(now) : "", apart(now, tapped), cure(view, times), ready(view, times),
                 CureWords.basis(view.cure()), quiet(view, times));
     }
 
@@ -53,13 +58,35 @@ public record NowPanel(String kicker, String heading, Optional<Counter> count, S
     }
 
     private static String waitFor(NowView now) {
-        if (now.notDone().isEmpty()) {
+        if (now.done() == now.of()) {
             return "Everybody is done.";
         }
-        if (now.done() == 0) {
+        if (now.notDone().isEmpty() || now.notDone().size() == now.of()) {
             return "";
         }
         return "Not done: " + Phrases.seats(now.notDone(), NAMED_SEATS) + ".";
+    }
+
+    /** "Seat 6 starts at Choose a tin." "Seats 3 and 4 are still setting." */
+    private static List<String> apart(NowView now, boolean tapped) {
+        List<String> apart = new ArrayList<>();
+        List<Integer> earlier = now.earlier().stream().flatMap(e -> e.seats().stream()).sorted().toList();
+        if (now.earlier().size() > MOST_STEPS) {
+            apart.add(Phrases.sentence(Phrases.seats(earlier, NAMED_SEATS)) + " are at earlier steps.");
+        } else {
+            now.earlier().forEach(e -> apart.add(Phrases.sentence(Phrases.seats(e.seats(), NAMED_SEATS))
+                    + verb(e) + e.name() + "."));
+        }
+        if (tapped && !now.setting().isEmpty()) {
+            apart.add(Phrases.sentence(Phrases.seats(now.setting(), NAMED_SEATS))
+                    + (now.setting().size() == 1 ? " is" : " are") + " still setting.");
+        }
+        return List.copyOf(apart);
+    }
+
+    private static String verb(ClassView.EarlierView earlier) {
+        boolean one = earlier.seats().size() == 1;
+        return earlier.starts() ? one ? " starts at " : " start at " : one ? " is at " : " are at ";
     }
 
     private static String cure(ClassView view, Times times) {
