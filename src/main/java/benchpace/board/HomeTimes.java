@@ -17,18 +17,22 @@ import java.util.function.Function;
 final class HomeTimes {
     private HomeTimes() { }
 
-    static HomeTime of(LiveClass live, Map<SeatNumber, CandleClock> clocks, Instant origin, Forecast forecast) {
+    static HomeTime of(LiveClass live, Map<SeatNumber, CandleClock> clocks, Instant origin, Forecast forecast,
+                       Instant now) {
         boolean set = allSet(live, clocks);
+        HomeOdds odds = HomeOdds.of(forecast.times(), at -> ClassTracks.minutes(origin, at), rest(live), promised(live),
+                now);
         return new HomeTime(PosteriorPaceWatch.instant(origin, forecast.p10()),
                 PosteriorPaceWatch.instant(origin, forecast.p50()), PosteriorPaceWatch.instant(origin, forecast.p90()),
-                rest(live), Optional.empty(), promised(live), set ? "" : forecast.driver(),
-                basis(live, clocks, set));
+                rest(live), Optional.empty(), promised(live), odds, told(live),
+                set ? "" : forecast.driver(), basis(live, clocks, set));
     }
 
     /** Nothing is expected any more: when the last candle was, or should have been, firm. */
     static HomeTime ofClosed(LiveClass live, Map<SeatNumber, CandleClock> clocks) {
         return new HomeTime(latest(live, clocks, ReadyWindow::from), latest(live, clocks, ReadyWindow::likely),
-                latest(live, clocks, ReadyWindow::until), Duration.ZERO, live.closedAt(), promised(live), "",
+                latest(live, clocks, ReadyWindow::until), Duration.ZERO, live.closedAt(), promised(live),
+                HomeOdds.known(live.closedAt().orElseThrow(), promised(live)), true, "",
                 basis(live, clocks, allSet(live, clocks)));
     }
 
@@ -49,6 +53,12 @@ final class HomeTimes {
     private static boolean isOver(LiveClass live, Step step) {
         List<Seat> makers = live.seats().stream().filter(Seat::makesCandle).toList();
         return step.needsTap() && !makers.isEmpty() && makers.stream().allMatch(s -> s.finished(step.id()));
+    }
+
+    /** One tap says little; once most of the table has made one, the evening has a pace of its own. */
+    private static boolean told(LiveClass live) {
+        List<Seat> makers = live.seats().stream().filter(Seat::makesCandle).toList();
+        return 2 * makers.stream().filter(s -> !s.finishes().isEmpty()).count() > makers.size();
     }
 
     private static Instant promised(LiveClass live) {

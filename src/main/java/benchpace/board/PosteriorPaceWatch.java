@@ -75,7 +75,7 @@ public final class PosteriorPaceWatch implements PaceWatch {
         boolean abandoned = now.isAfter(origin.plus(ABANDONED)) && now.isAfter(live.lastRecordedAt().plus(ABANDONED));
         if (minutes < 0 || abandoned) {
             Forecast forecast = engine.forecast(track, Math.max(0, minutes));
-            return new Pace(Map.of(), List.of(), List.of(), HomeTimes.of(live, clocks, origin, forecast),
+            return new Pace(Map.of(), List.of(), List.of(), HomeTimes.of(live, clocks, origin, forecast, now),
                     Optional.empty(), Optional.empty());
         }
         PaceMemory memory = memory(engine, classId, origin, track, minutes);
@@ -84,8 +84,8 @@ public final class PosteriorPaceWatch implements PaceWatch {
         view.seats().stream().filter(s -> s.level() != Level.NONE)
                 .forEach(s -> flags.put(new SeatNumber(s.seat()), FlagWords.flag(s, stepName(live, s))));
         return new Pace(flags, mostUrgent(view), unticked(engine, live, track, minutes),
-                HomeTimes.of(live, clocks, origin, engine.forecast(track, minutes)), silence(view, origin, now),
-                nextChange(live, clocks, view, origin));
+                HomeTimes.of(live, clocks, origin, engine.forecast(track, minutes), now),
+                silence(view, origin, now), nextChange(live, clocks, view, origin));
     }
 
     /** The memory brought up to now, from what was kept if the past it rests on still stands. */

@@ -9,6 +9,8 @@ import benchpace.board.RoomView;
 import benchpace.board.SeatFlag;
 import benchpace.board.SeatView;
 import benchpace.files.Json;
+import benchpace.web.screen.HomeLine;
+import benchpace.web.screen.Times;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
@@ -35,7 +37,7 @@ final class StateJson {
         view.help().forEach(h -> flags.addObject().put("seat", h.seat()).put("level", token(h.flag().level()))
                 .put("reason", h.flag().reason()).put("minutesOver", h.flag().minutesOver())
                 .put("priceMinutes", h.flag().priceMinutes()).put("helper", h.helper().orElse(null)));
-        state.set("forecast", forecast(view.home()));
+        state.set("forecast", forecast(view));
         state.set("room", room(view.room()));
         view.cure().all().ifPresentOrElse(w -> {
             ObjectNode cure = state.putObject("cure").put("basis", token(w.basis()));
@@ -108,10 +110,14 @@ final class StateJson {
         return node;
     }
 
-    private static ObjectNode forecast(HomeTime home) {
+    private static ObjectNode forecast(ClassView view) {
+        HomeTime home = view.home();
         return Json.object().put("p10", home.p10().toString()).put("p50", home.p50().toString())
                 .put("p90", home.p90().toString()).put("promised", home.promised().toString())
-                .put("driver", home.driver()).put("basis", home.basis());
+                .put("driver", home.driver()).put("basis", home.basis())
+                .put("promise", token(home.promise())).put("keptProbability", home.odds().kept())
+                .put("lateProbability", home.odds().late())
+                .put("words", HomeLine.of(view, new Times(view.zone())).sentence());
     }
 
     private static String text(Optional<Instant> instant) {

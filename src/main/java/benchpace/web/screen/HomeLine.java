@@ -8,39 +8,53 @@ import java.time.Instant;
 /**
  * When everyone goes home, against what was promised.
  *
- * @param when    "about 20:55" or a range
- * @param against "15 min after the promised 20:40"
- * @param late    the likely end lies more than five minutes after the promised one
+ * @param when    "20:40", "about 20:55" or a range
+ * @param against what that is to the promise: "promised; odds of keeping it 6 in 10", "15 min after the promised 20:40"
+ * @param late    everyone likely goes later than promised
  */
 public record HomeLine(String when, String against, boolean late, String driver, String basis) {
-    private static final Duration SOON = Duration.ofMinutes(5);
     private static final int CLOCK_LENGTH = "20:05".length();
 
-    static HomeLine of(ClassView view, Times times) {
+    public static HomeLine of(ClassView view, Times times) {
         HomeTime home = view.home();
-        Instant likely = home.home(home.p50(), view.now());
-        Duration over = Duration.between(home.promised(), likely);
-        String promised = times.clock(home.promised());
-        if (home.ended().isPresent()) {
-            return new HomeLine("ended " + times.clock(likely), against(over, promised), false, "", "");
+        HomeTime.Promise promise = home.promise();
+        String against = against(home, view.now(), times.clock(home.promised()));
+        if (promise == HomeTime.Promise.ENDED) {
+            return new HomeLine("ended " + times.clock(home.ended().orElseThrow()), against, false, "", "");
+        }
+        String after = home.rest().isZero() ? "" : ", then " + Phrases.length(home.rest()) + " by the plan to finish";
+        String basis = home.basis().isEmpty() ? "" : Phrases.sentence(home.basis()) + after + ".";
+        if (promise == HomeTime.Promise.PLANNED) {
+            return new HomeLine(times.clock(home.promised()), against, false, "", basis);
         }
         String window = times.window(home.home(home.p10(), view.now()), home.home(home.p90(), view.now()));
         String when = window.length() > CLOCK_LENGTH ? window : "about " + window;
-        String after = home.rest().isZero() ? "" : ", then " + Phrases.length(home.rest()) + " by the plan to finish";
-        String basis = home.basis().isEmpty() ? "" : Phrases.sentence(home.basis()) + after + ".";
-        if (view.stage() == ClassView.Stage.BEFORE) {
-            return new HomeLine(when, "promised for " + promised, false, "", basis);
-        }
-        return new HomeLine(when, against(over, promised), over.compareTo(SOON) > 0, home.driver(), basis);
+        return new HomeLine(when, against, promise == HomeTime.Promise.LATE, home.driver(), basis);
     }
 
-    private static String against(Duration over, String promised) {
-        if (over.compareTo(SOON) > 0) {
-            return Phrases.length(over) + " after the promised " + promised;
-        }
-        if (over.compareTo(SOON.negated()) < 0) {
-            return Phrases.length(over.negated()) + " before the promised " + promised;
-        }
-        return "as promised, " + promised;
+    private static String against(HomeTime home, Instant now, String promised) {
+        Duration over = Duration.between(home.promised(), home.home(home.p50(), now));
+        return switch (home.promise()) {
+            case PLANNED -> "promised; odds of keeping it " + Phrases.odds(home.odds().kept());
+            case OPEN -> "promised " + promised + "; odds of keeping it " + Phrases.odds(home.odds().kept());
+            case KEPT -> "as promised, " + promised;
+            case LATE -> after(over, promised);
+            case EARLY -> before(over.negated(), promised);
+            case ENDED -> home.odds().late() > 0 ? after(over, promised) : home.odds().early() > 0
+                    ? before(over.negated(), promised) : "as promised, " + promised;
+        };
+    }
+
+    private static String after(Duration over, String promised) {
+        return Phrases.length(over) + " after the promised " + promised;
+    }
+
+    private static String before(Duration under, String promised) {
+        return Phrases.length(under) + " before the promised " + promised;
+    }
+
+    /** The same in one line: "Home 20:40, promised; odds of keeping it 6 in 10". */
+    public String sentence() {
+        return "Home " + when + ", " + against;
     }
 }

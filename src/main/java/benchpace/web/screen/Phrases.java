@@ -23,6 +23,12 @@ public final class Phrases {
         return minutes + " min";
     }
 
+    /** "6 in 10": how often in ten it would be so; nothing uncertain is said to be sure. @param odds 0 to 1 */
+    public static String odds(double odds) {
+        long tenths = Math.round(10 * odds);
+        return tenths < 1 ? "less than 1 in 10" : tenths > 9 ? "more than 9 in 10" : tenths + " in 10";
+    }
+
     /** "4", "4 and 7", "1, 2 and 5"; empty for none. */
     public static String numbers(List<Integer> numbers) {
         int last = numbers.size() - 1;
