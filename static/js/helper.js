@@ -2,6 +2,7 @@
 
 import * as alerts from './alerts.js';
 import * as commands from './commands.js';
+import * as follow from './follow.js';
 import * as live from './live.js';
 import * as taps from './taps.js';
 
@@ -11,6 +12,7 @@ live.start();
 commands.start();
 taps.start();
 alerts.start();
+follow.start();
 
 function stored() {
   try {

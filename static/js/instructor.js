@@ -3,6 +3,7 @@
 import * as alerts from './alerts.js';
 import * as commands from './commands.js';
 import * as degrees from './degrees.js';
+import * as follow from './follow.js';
 import * as leave from './leave.js';
 import * as lines from './lines.js';
 import * as live from './live.js';
@@ -24,6 +25,7 @@ ownTaps.start();
 taps.start();
 lines.start();
 alerts.start();
+follow.start();
 
 const DIGITS_MS = 700;
 let digits = '';

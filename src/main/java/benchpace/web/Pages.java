@@ -69,13 +69,24 @@ final class Pages {
 
     private void page(Context ctx, ScreenKind kind) {
         ClassBoard board = board(ctx);
+        if (opens(ctx, kind)) {
+            html(ctx, screens.page(kind, board.view(), access.viewer(ctx)));
+        }
+    }
+
+    /**
+     * Whether the device may see a screen; one that is not paired is asked to, and then comes back to where it was.
+     *
+     * @throws Refused if it is paired for less
+     */
+    boolean opens(Context ctx, ScreenKind kind) {
         Viewer viewer = access.viewer(ctx);
         if (viewer.role() == Role.GUEST && kind != ScreenKind.WALL) {
             start(ctx, 401, "Pair this device first, then the page opens.");
-            return;
+            return false;
         }
         mayLook(viewer, kind);
-        html(ctx, screens.page(kind, board.view(), viewer));
+        return true;
     }
 
     private static void mayLook(Viewer viewer, ScreenKind kind) {

@@ -74,7 +74,10 @@ public final class Server implements AutoCloseable {
             shelves.routes(routes);
             new LeaveApi(boards, shelf, shelves, access, zone).routes(routes);
             new ShelfPages(shelf, shelves, boards, access, screens, zone).routes(routes);
-            new Pages(boards, plans, access, streams, screens, clock, zone, () -> reachable.apply(port()))
+            Pages pages = new Pages(boards, plans, access, streams, screens, clock, zone,
+                    () -> reachable.apply(port()));
+            pages.routes(routes);
+            new StayingAddresses(new ShownClass(boards, clock, zone), pages, access, screens, clock, zone)
                     .routes(routes);
             new ReportPages(boards, access, screens).routes(routes);
             boards.lessons().ifPresent(l -> new CurePages(plans, l, access, screens, zone).routes(routes));

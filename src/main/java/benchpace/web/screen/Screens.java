@@ -33,8 +33,13 @@ public final class Screens {
 
     /** The whole page with its first content. */
     public String page(ScreenKind kind, ClassView view, Viewer viewer) {
+        return page(kind, view, viewer, Following.NOTHING);
+    }
+
+    /** The same at an address that follows one class after the other. */
+    public String page(ScreenKind kind, ClassView view, Viewer viewer, Following following) {
         Times times = new Times(view.zone());
-        Shell shell = shell(kind, view, viewer);
+        Shell shell = shell(kind, view, viewer, following);
         return switch (kind) {
             case INSTRUCTOR -> render("instructor/page.jte", InstructorPage.of(shell, view, viewer, times));
             case HELPER -> render("helper/page.jte", HelperPage.of(shell, view, viewer, times));
@@ -152,12 +157,17 @@ public final class Screens {
         return render("guest/codes.jte", sheet);
     }
 
+    /** What is shown at an address that follows the running class while there is none. */
+    public String between(BetweenPage page) {
+        return render("between/page.jte", page);
+    }
+
     /** A plain page that says one thing: not found, no right, gone. */
     public String message(Message message) {
         return render("start/message.jte", message);
     }
 
-    private static Shell shell(ScreenKind kind, ClassView view, Viewer viewer) {
+    private static Shell shell(ScreenKind kind, ClassView view, Viewer viewer, Following following) {
         String title = switch (kind) {
             case INSTRUCTOR -> view.name() + ", board";
             case HELPER -> view.name() + ", helper";
@@ -170,7 +180,7 @@ public final class Screens {
             case WALL -> List.of("cut", "wall-wait");
         };
         return new Shell(title, kind.token(), sheets, view.id(), Counter.iso(view.now()), view.zone().getId(),
-                viewer.role().token(), viewer.initials());
+                viewer.role().token(), viewer.initials(), following);
     }
 
     private String render(String template, Object of) {

@@ -9,9 +9,16 @@ import java.util.List;
  * @param sheets  further style sheets
  * @param classId the class it follows; empty for pages that follow none
  * @param now     the board's time, RFC 3339; empty for pages that follow no class
+ * @param following the address that it keeps to, where it follows one class after the other
  */
 public record Shell(String title, String screen, List<String> sheets, String classId, String now, String zone,
-                    String role, String initials) {
+                    String role, String initials, Following following) {
+
+    /** A page at an address of its own. */
+    public Shell(String title, String screen, List<String> sheets, String classId, String now, String zone, String role,
+                 String initials) {
+        this(title, screen, sheets, classId, now, zone, role, initials, Following.NOTHING);
+    }
 
     /** A page that follows no class. */
     static Shell still(String title, Role role) {
@@ -20,6 +27,11 @@ public record Shell(String title, String screen, List<String> sheets, String cla
 
     public boolean live() {
         return !classId.isEmpty();
+    }
+
+    /** Whether hands are at work on it, so that it is not simply replaced by another class. */
+    public boolean offersOthers() {
+        return live() && !following.address().isEmpty() && !screen.equals(ScreenKind.WALL.token());
     }
 
     public String stream() {

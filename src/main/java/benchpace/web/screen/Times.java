@@ -19,6 +19,18 @@ public record Times(ZoneId zone) {
         return CLOCK.format(at.atZone(zone));
     }
 
+    /** The day as one says it at {@code now}: "Today, 18:30", "Thursday 4 March, 18:30"; with the year if another. */
+    public String dayFrom(Instant at, Instant now) {
+        boolean thisYear = at.atZone(zone).getYear() == now.atZone(zone).getYear();
+        return isDayOf(at, now) ? "Today, " + clock(at)
+                : thisYear ? day(at) : date(at) + " " + at.atZone(zone).getYear() + ", " + clock(at);
+    }
+
+    /** Whether both lie on one day of the room. */
+    public boolean isDayOf(Instant at, Instant now) {
+        return at.atZone(zone).toLocalDate().equals(now.atZone(zone).toLocalDate());
+    }
+
     /** "Thursday 4 March". */
     public String date(Instant at) {
         return DATE.format(at.atZone(zone));

@@ -1,0 +1,64 @@
+// Keeps a page at an address that stays, such as /wall, with the class that is the one to show. It asks now and then: one
+// small answer, no second stream, so a network that was lost is simply asked again. A wall moves on by itself. A table or a
+// helper's phone is never taken from a class that still runs, nor while a dialogue is open or taps wait to be sent: there it
+// offers the other class in a line of its own.
+
+import { waiting } from './box.js';
+
+const EVERY_MS = 10_000;
+const HANDS = new Set(['instructor', 'helper']);
+
+/** @typedef {{id: string, name: string}} Named */
+/** @typedef {{mark: string, class?: Named, running: Named[]}} Told */
+
+const { follows, mark, class: shown, screen } = document.body.dataset;
+
+/** @returns {Promise<Told | undefined>} */
+async function ask() {
+  try {
+    const answer = await fetch('/api/shown', { headers: { Accept: 'application/json' }, cache: 'no-store' });
+    return answer.ok ? await answer.json() : undefined;
+  } catch {
+    return undefined; // out of reach: asked again
+  }
+}
+
+/** @param {Told} told */
+function mayLeave(told) {
+  if (!HANDS.has(screen)) return true;
+  const runs = (id) => told.running.some((one) => one.id === id);
+  return Boolean(told.class) && runs(told.class.id) && !runs(shown)
+    && !document.querySelector('dialog[open]') && waiting().length === 0;
+}
+
+/** @param {Told} told */
+function offer(told) {
+  const place = document.getElementById('elsewhere');
+  if (!place) return;
+  const others = told.running.filter((one) => one.id !== shown);
+  const next = told.class && told.class.id !== shown && others.length === 0 ? [told.class] : [];
+  const links = [...others, ...next].map(({ id, name }) => {
+    const link = document.createElement('a');
+    link.href = `/classes/${encodeURIComponent(id)}/${screen}`;
+    link.textContent = name;
+    return link;
+  });
+  place.replaceChildren(next.length > 0 ? 'Next: ' : 'Also running: ', ...links);
+  place.hidden = links.length === 0;
+}
+
+async function look() {
+  if (document.hidden) return;
+  const told = await ask();
+  if (!told) return;
+  if (told.mark !== mark && mayLeave(told)) location.reload();
+  else offer(told);
+}
+
+export function start() {
+  if (!follows) return;
+  look();
+  setInterval(look, EVERY_MS);
+  document.addEventListener('visibilitychange', look);
+  window.addEventListener('online', look);
+}
