@@ -75,8 +75,8 @@ public final class ClassBoard {
             return new Answer.Refused(absurd.get());
         }
         Instant tapped = wished.at().truncatedTo(ChronoUnit.MILLIS);
-        Recorded recorded = new Recorded(live.seq() + 1, wished.id(), wished.by(), tapped.isAfter(now) ? now : tapped,
-                now, ((Decision.Accepted) decision).event());
+        Recorded recorded = new Recorded(live.seq() + 1, wished.id(), wished.by(), wished.device(),
+                tapped.isAfter(now) ? now : tapped, now, ((Decision.Accepted) decision).event());
         LiveClass next = live.apply(recorded); // first, so that what cannot be added up is never durable
         log.append(id, recorded);
         live = next;

@@ -21,12 +21,13 @@ import java.util.Optional;
  * @param lines the chart of the class
  * @param waiting the plan of the wait
  * @param calm  one calm line for when nobody needs anybody
+ * @param undo  the latest thing each device said itself and may take back, the newest first
  * @param guestsMayTell whether guests may say with their own phones that they are done
  */
 public record ClassView(String id, String name, String place, ZoneId zone, long seq, Instant now, Instant startsAt,
                         Stage stage, List<StepView> steps, NowView present, Optional<NextView> next,
                         SeatingChart chart, List<SeatView> seats, CureView cure, HomeTime home, List<HelpView> help,
-                        String calm, Optional<Duration> silence, Optional<UndoView> undo, List<NoteView> notes,
+                        String calm, Optional<Duration> silence, List<UndoView> undo, List<NoteView> notes,
                         RoomView room, PaceLines lines, WaitView waiting, boolean guestsMayTell,
                         Optional<Instant> nextChange) {
 
@@ -99,8 +100,8 @@ public record ClassView(String id, String name, String place, ZoneId zone, long 
     public record LeftRow(int seat, String finishStep, String atStep, boolean paused, boolean answered,
                           double doneProbability, int remainingMinutes, int leaveMinutes, boolean judged) { }
 
-    /** The latest event that can be taken back, in words. */
-    public record UndoView(long seq, String words, Instant at) { }
+    /** The latest event of a device that can be taken back, in words. @param device the device's mark */
+    public record UndoView(long seq, String words, Instant at, String device) { }
 
     /** A remark; {@code seat} is empty if it is about the class. */
     public record NoteView(Optional<Integer> seat, Instant at, String text, long seq) { }
@@ -135,7 +136,13 @@ public record ClassView(String id, String name, String place, ZoneId zone, long 
         steps = List.copyOf(steps);
         seats = List.copyOf(seats);
         help = List.copyOf(help);
+        undo = List.copyOf(undo);
         notes = List.copyOf(notes);
+    }
+
+    /** What a device takes back with one tap. @param device its mark */
+    public Optional<UndoView> undoOn(String device) {
+        return undo.stream().filter(u -> u.device().equals(device)).findFirst();
     }
 
     public SeatView seat(int number) {

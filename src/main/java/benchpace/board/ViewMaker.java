@@ -2,10 +2,8 @@ package benchpace.board;
 
 import benchpace.board.ClassView.Stage;
 import benchpace.board.ClassView.StepView;
-import benchpace.live.ClassEvent;
 import benchpace.live.LiveClass;
 import benchpace.live.Progress;
-import benchpace.live.Recorded;
 import benchpace.live.Seat;
 import benchpace.live.Standing;
 import benchpace.live.Standing.Phase;
@@ -106,7 +104,7 @@ public final class ViewMaker {
             return new ClassView(classId, live.name(), plan.place(), zone, live.seq(), now, live.startsAt(), stage,
                     steps, new NowViews(live, stepViews, seats).of(stage, present),
                     new NextViews(live, standings, stepViews, pace).next(), chart, seats, cure(), pace.home(),
-                    help(), calm(), pace.silence(), undo(), notes(), room,
+                    help(), calm(), pace.silence(), TakeBacks.of(live), notes(), room,
                     PaceLinesMaker.of(live, pace, linesEnd()), waiting, live.guestsMayTell(), nextChange());
         }
 
@@ -192,20 +190,6 @@ public final class ViewMaker {
                     .max(Comparator.comparing(s -> progress.timeIn(s, standings.get(s.number()), now)));
             return "Nobody needs you." + slowest.map(s -> " Seat " + s.number() + " has been longest at "
                     + standings.get(s.number()).step().orElseThrow().name() + ".").orElse("");
-        }
-
-        private Optional<ClassView.UndoView> undo() {
-            List<Recorded> history = live.history();
-            for (int i = history.size() - 1; i > 0; i--) {
-                Recorded recorded = history.get(i);
-                boolean tap = !(recorded.event() instanceof ClassEvent.Undone) && !live.isUndone(recorded.seq())
-                        && !(recorded.event() instanceof ClassEvent.DoneHinted); // a guest's word, not the staff's tap
-                if (tap) {
-                    return Optional.of(new ClassView.UndoView(recorded.seq(),
-                            EventWords.of(live, recorded.event()), recorded.at()));
-                }
-            }
-            return Optional.empty();
         }
 
         private List<ClassView.NoteView> notes() {

@@ -50,7 +50,7 @@ public final class EventJson {
     }
 
     /**
-     * An event as clients see it: number, type, times, author, then its own fields. Where those hold a number of
+     * An event as clients see it: number, type, times, author, the mark of its device if it has one, then its own fields. Where those hold a number of
      * another event ({@code seq} of a command), it is called {@code target} here.
      */
     public static ObjectNode line(Recorded recorded) {
@@ -61,6 +61,9 @@ public final class EventJson {
                 .put("at", recorded.at().toString())
                 .put("recordedAt", recorded.recordedAt().toString())
                 .put("by", recorded.by());
+        if (!recorded.device().isEmpty()) {
+            line.put("device", recorded.device());
+        }
         written.fields().properties().forEach(field ->
                 line.set(field.getKey().equals("seq") ? "target" : field.getKey(), field.getValue()));
         return line;

@@ -8,13 +8,24 @@ import java.time.Instant;
  * @param id   made where the tap was made; the same id counts once, however often it is sent. 1 to 64 characters. Those
  *             that {@link #isOwn} are the board's own and taken from no client
  * @param by   who wishes it: a role, or a helper's initials
+ * @param device the mark of the device it was tapped on; empty if none
  * @param at   when the tap was made
  * @param wish the event to record if the rules agree
  */
-public record Command(String id, String by, Instant at, ClassEvent wish) {
+public record Command(String id, String by, String device, Instant at, ClassEvent wish) {
     public static final int LONGEST_ID = 64;
 
     private static final String OWN = "board.";
+
+    /** Of no device. */
+    public Command(String id, String by, Instant at, ClassEvent wish) {
+        this(id, by, "", at, wish);
+    }
+
+    /** The same, tapped on that device. */
+    public Command on(String tapped) {
+        return new Command(id, by, tapped, at, wish);
+    }
 
     /** The id of a command that the board gives itself. */
     public static String own(String name) {

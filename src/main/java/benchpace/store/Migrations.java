@@ -22,7 +22,8 @@ final class Migrations {
             "003-settings.sql",
             "004-rooms.sql",
             "005-shelf.sql",
-            "006-steps.sql");
+            "006-steps.sql",
+            "007-devices.sql");
 
     private Migrations() { }
 

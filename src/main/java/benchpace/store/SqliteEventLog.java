@@ -18,8 +18,9 @@ import org.sqlite.SQLiteException;
 /** The log in the {@code event} table. The table's own keys and triggers hold what {@link EventLog} promises. */
 public final class SqliteEventLog implements EventLog {
     private static final String INSERT = "insert into event "
-            + "(class_id, seq, command_id, type, by_whom, at_ms, recorded_ms, payload) values (?, ?, ?, ?, ?, ?, ?, ?)";
-    private static final String SELECT = "select seq, command_id, type, by_whom, at_ms, recorded_ms, payload "
+            + "(class_id, seq, command_id, type, by_whom, at_ms, recorded_ms, payload, device) "
+            + "values (?, ?, ?, ?, ?, ?, ?, ?, ?)";
+    private static final String SELECT = "select seq, command_id, type, by_whom, at_ms, recorded_ms, payload, device "
             + "from event where class_id = ? order by seq";
 
     private final Database database;
@@ -73,8 +74,8 @@ public final class SqliteEventLog implements EventLog {
             if (seq != expected) {
                 throw new BadField("seq", "is missing before event " + seq);
             }
-            return new Recorded(seq, row.getString(2), row.getString(4), Instant.ofEpochMilli(row.getLong(5)),
-                    Instant.ofEpochMilli(row.getLong(6)),
+            return new Recorded(seq, row.getString(2), row.getString(4), row.getString(8),
+                    Instant.ofEpochMilli(row.getLong(5)), Instant.ofEpochMilli(row.getLong(6)),
                     EventJson.read(row.getString(3), Json.read(row.getString(7))));
         } catch (JsonProcessingException | BadField e) {
             throw new StoreException("Event " + expected + " of class " + classId + " cannot be read back: "
@@ -97,6 +98,7 @@ public final class SqliteEventLog implements EventLog {
                 insert.setLong(6, event.at().toEpochMilli());
                 insert.setLong(7, event.recordedAt().toEpochMilli());
                 insert.setString(8, payload);
+                insert.setString(9, event.device());
                 return insert.executeUpdate();
             } catch (SQLiteException e) {
                 if (isConflict(e)) {

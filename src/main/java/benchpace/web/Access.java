@@ -69,7 +69,7 @@ public final class Access {
     Viewer viewer(Context ctx) {
         return token(ctx)
                 .flatMap(this::session)
-                .map(s -> new Viewer(Role.valueOf(s.role().toUpperCase(Locale.ROOT)), s.label()))
+                .map(s -> new Viewer(Role.valueOf(s.role().toUpperCase(Locale.ROOT)), s.label(), s.mark()))
                 .orElse(Viewer.GUEST);
     }
 

@@ -86,9 +86,9 @@ final class ClassesApi {
     }
 
     private void state(Context ctx) {
-        access.paired(ctx);
+        Viewer viewer = access.paired(ctx);
         ctx.header("Cache-Control", "no-store");
-        Bodies.send(ctx, 200, StateJson.of(board(ctx).view()));
+        Bodies.send(ctx, 200, StateJson.of(board(ctx).view(), viewer));
     }
 
     private void create(Context ctx) {
@@ -188,7 +188,7 @@ final class ClassesApi {
     private void command(Context ctx) {
         Viewer viewer = access.paired(ctx);
         ClassBoard board = board(ctx);
-        Command command = CommandJson.read(Bodies.object(ctx), by(viewer), clock.instant());
+        Command command = CommandJson.read(Bodies.object(ctx), by(viewer), clock.instant()).on(viewer.device());
         String type = EventJson.type(command.wish());
         if (viewer.role() != Role.INSTRUCTOR && !HELPER_MAY.contains(type)) {
             throw new Refused(Problem.forbidden("Only the instructor may do that (" + type + ")."));

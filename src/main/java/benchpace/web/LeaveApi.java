@@ -15,6 +15,7 @@ import benchpace.plan.SeatNumber;
 import benchpace.shelf.ClaimWord;
 import benchpace.shelf.ShelfEntry;
 import benchpace.shelf.ShelfPlace;
+import benchpace.web.screen.Viewer;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -51,7 +52,7 @@ final class LeaveApi {
     }
 
     private void leave(Context ctx) {
-        access.instructor(ctx);
+        Viewer viewer = access.instructor(ctx);
         ClassBoard board = AskedClass.of(ctx, boards);
         SeatView seat = seat(board.view(), ctx.pathParam("seat"));
         CandleClock candle = seat.candle().orElseThrow(() -> new Refused(new Problem(409, "not-poured",
@@ -71,7 +72,7 @@ final class LeaveApi {
             throw new Refused(ShelfWords.of(refused.why(), zone));
         }
         Outcome.Done done = (Outcome.Done) outcome;
-        boolean left = leave(shelf, board, seat, commandId, !done.duplicate());
+        boolean left = leave(shelf, board, seat, commandId, viewer.device(), !done.duplicate());
         ShelfEntry entry = done.entry().orElseThrow(() -> new Refused(new Problem(409,
                 "taken-back", "It was taken back", "This candle was put on the shelf and taken back since.")));
         Bodies.send(ctx, 201, EntryJson.of(entry, shelf.now(), shelfApi::className).put("left", left));
@@ -81,15 +82,17 @@ final class LeaveApi {
      * A class that is over, or a seat that has left already, does not keep a candle from the shelf.
      *
      * @param seat as it was seen; it may have left meanwhile
+     * @param device the mark of the device that asks
      * @param put  whether this request put the candle there: what another one put is not its to take back
      */
-    static boolean leave(ShelfBoard shelf, ClassBoard board, SeatView seat, String commandId, boolean put) {
+    static boolean leave(ShelfBoard shelf, ClassBoard board, SeatView seat, String commandId, String device,
+                         boolean put) {
         if (seat.mark() == SeatView.Mark.LEFT || board.live().closedAt().isPresent()) {
             return seat.mark() == SeatView.Mark.LEFT;
         }
         SeatNumber number = new SeatNumber(seat.seat());
-        Answer answer = board.submit(new Command(Command.own("leave." + commandId), "instructor", shelf.now(),
-                new ClassEvent.SeatLeft(number)));
+        Answer answer = board.submit(new Command(Command.own("leave." + commandId), "instructor", device,
+                shelf.now(), new ClassEvent.SeatLeft(number)));
         if (answer instanceof Answer.Refused refused && !(refused.reason() instanceof Refusal.AlreadySo)) {
             if (put) {
                 shelf.guestIsBack(Command.own("back." + commandId), board.id(), number, shelf.now());

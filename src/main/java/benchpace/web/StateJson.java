@@ -11,6 +11,7 @@ import benchpace.board.SeatView;
 import benchpace.files.Json;
 import benchpace.web.screen.HomeLine;
 import benchpace.web.screen.Times;
+import benchpace.web.screen.Viewer;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
@@ -21,7 +22,8 @@ import java.util.Optional;
 final class StateJson {
     private StateJson() { }
 
-    static ObjectNode of(ClassView view) {
+    /** @param viewer who asks: what can be taken back is what was tapped on the same device */
+    static ObjectNode of(ClassView view, Viewer viewer) {
         ObjectNode state = Json.object()
                 .put("id", view.id()).put("name", view.name()).put("place", view.place())
                 .put("seq", view.seq()).put("now", view.now().toString())
@@ -61,7 +63,7 @@ final class StateJson {
                 .put("starts", e.starts()).putArray("seats")::add));
         state.put("silenceMinutes", view.silence().map(d -> d.toMinutes()).orElse(null));
         state.set("wait", WaitJson.of(view.waiting()));
-        view.undo().ifPresent(u -> state.putObject("undo").put("seq", u.seq()).put("words", u.words()));
+        view.undoOn(viewer.device()).ifPresent(u -> state.putObject("undo").put("seq", u.seq()).put("words", u.words()));
         return state;
     }
 

@@ -127,7 +127,7 @@ class ClassBoardTest {
         database.write(connection -> {
             try (Statement statement = connection.createStatement()) {
                 return statement.executeUpdate(
-                        "insert into event values ('odd-1', 1, 'c', 'create', 'x', 0, 0, '{\"plan\":3}')");
+                        "insert into event values ('odd-1', 1, 'c', 'create', 'x', 0, 0, '{\"plan\":3}', '')");
             }
         });
         stop();

@@ -96,7 +96,8 @@ class DatabaseTest {
         }
         sql("drop table session; drop table setting; drop table room_lesson; "
                 + "drop table class_prior; drop table shelf_event; "
-                + "drop table step_lesson; drop table step_belief; drop table class_belief; pragma user_version = 1");
+                + "drop table step_lesson; drop table step_belief; drop table class_belief; "
+                + "alter table event drop column device; pragma user_version = 1");
 
         try (Database database = Database.open(folder)) {
             assertThat(new SqliteEventLog(database).read("a")).containsExactly(ClassOfThree.created());

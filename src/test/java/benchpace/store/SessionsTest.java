@@ -38,7 +38,11 @@ class SessionsTest {
         close();
         open();
 
-        assertThat(sessions.find("token-of-the-tablet")).contains(new Session("instructor", "tablet", NOW));
+        assertThat(sessions.find("token-of-the-tablet")).hasValueSatisfying(session -> {
+            assertThat(session.role()).isEqualTo("instructor");
+            assertThat(session.label()).isEqualTo("tablet");
+            assertThat(session.created()).isEqualTo(NOW);
+        });
         assertThat(sessions.find("Token-of-the-tablet")).isEmpty();
         assertThat(sessions.find("")).isEmpty();
     }

@@ -143,7 +143,7 @@ class SqliteEventLogTest {
         database.write(connection -> {
             try (Statement statement = connection.createStatement()) {
                 return statement.executeUpdate("insert into event values "
-                        + "('a', 2, 'c', 'finish-step', 'instructor', 0, 0, '{\"seat\":1}')");
+                        + "('a', 2, 'c', 'finish-step', 'instructor', 0, 0, '{\"seat\":1}', '')");
             }
         });
 
@@ -156,7 +156,7 @@ class SqliteEventLogTest {
 
         List<Recorded> seen = database.write(connection -> {
             try (Statement statement = connection.createStatement()) {
-                statement.executeUpdate("insert into event values ('a', 2, 'c', 'close', 'instructor', 0, 0, '{}')");
+                statement.executeUpdate("insert into event values ('a', 2, 'c', 'close', 'instructor', 0, 0, '{}', '')");
             }
             return log.read("a");
         });

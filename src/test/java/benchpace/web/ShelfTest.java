@@ -166,7 +166,7 @@ class ShelfTest {
         SeatView seen = LeaveApi.seat(evening.view(), "3");
         leave(id, 3, wish(5)).ok();
 
-        assertThat(LeaveApi.leave(board.shelf(), evening, seen, TestBoard.freshId(), false)).isTrue();
+        assertThat(LeaveApi.leave(board.shelf(), evening, seen, TestBoard.freshId(), "", false)).isTrue();
 
         assertThat(entries()).hasSize(1);
         assertThat(state(3)).isEqualTo("left");

@@ -77,7 +77,7 @@ public final class Screens {
         parts.put("close-ask", render("instructor/close-ask.jte", Unfinished.words(view)));
         parts.put("home", render("instructor/home.jte", HomeLine.of(view, times)));
         parts.put("wait", render("instructor/wait.jte", WaitLine.of(view, times)));
-        parts.put("undo", render("instructor/undo.jte", UndoButton.of(view, times)));
+        parts.put("undo", render("instructor/undo.jte", UndoButton.of(view, viewer, times)));
         parts.put("lines", render("instructor/lines.jte", LinesChart.of(view, times)));
         parts.put("guests", render("instructor/guests.jte", GuestsPanel.of(view)));
         parts.put("notes", render("instructor/notes.jte", NoteLine.latest(view.notes(), InstructorPage.NOTES, times)));
@@ -104,7 +104,7 @@ public final class Screens {
                 .orElseGet(() -> render("wait/empty.jte", WaitPage.empty(view))));
         parts.put("wait-notes", render("wait/notes.jte", WaitPage.notes(view, times)));
         parts.put("wait-cards", render("wait/cards.jte", WaitPage.cards(view, viewer, times)));
-        parts.put("undo", viewer.instructor() ? render("instructor/undo.jte", UndoButton.of(view, times)) : "");
+        parts.put("undo", viewer.instructor() ? render("instructor/undo.jte", UndoButton.of(view, viewer, times)) : "");
     }
 
     /** The inside of the seat sheet. @param seat one of the view's */

@@ -32,7 +32,7 @@ public record WaitPage(Shell shell, String name, String classId, boolean instruc
     static WaitPage of(Shell shell, ClassView view, Viewer viewer, Times times) {
         return new WaitPage(shell, view.name(), view.id(), viewer.instructor(), calls(view, times),
                 WaitChart.of(view, times), empty(view), cards(view, viewer, times), notes(view, times),
-                UndoButton.of(view, times));
+                UndoButton.of(view, viewer, times));
     }
 
     static Calls calls(ClassView view, Times times) {

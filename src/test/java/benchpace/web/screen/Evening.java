@@ -30,6 +30,8 @@ import java.util.stream.IntStream;
 /** An invented class, told tap by tap in minutes after its start, and seen as the board sees it. */
 final class Evening {
     static final ZoneId ZONE = ZoneId.of("Europe/Berlin");
+    /** The mark of the tablet on which all of it was tapped. */
+    static final String TABLET = "tablet";
     static final Instant START = Instant.parse("2027-03-04T18:00:00Z");
     private static final List<String> NAMES = List.of("Ada", "Bruno", "", "Cleo", "Dag", "Edda", "Finn", "", "Greta",
             "Hugo", "Ina", "Jonte");
@@ -88,7 +90,7 @@ final class Evening {
     private Evening record(double minute, ClassEvent event) {
         Instant at = at(minute);
         int seq = history.size() + 1;
-        history.add(new Recorded(seq, "c" + seq, "instructor", at, at, event));
+        history.add(new Recorded(seq, "c" + seq, "instructor", TABLET, at, at, event));
         return this;
     }
 

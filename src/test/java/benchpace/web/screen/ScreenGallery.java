@@ -58,7 +58,7 @@ public final class ScreenGallery {
     private List<Shot> shots() {
         Screens screens = new Screens();
         List<Shot> shots = new java.util.ArrayList<>();
-        Viewer lead = new Viewer(Role.INSTRUCTOR, "");
+        Viewer lead = new Viewer(Role.INSTRUCTOR, "", Evening.TABLET);
         Viewer helper = new Viewer(Role.HELPER, "MO");
         Evenings.all().forEach((name, view) -> {
             String page = screens.page(ScreenKind.INSTRUCTOR, view, lead);

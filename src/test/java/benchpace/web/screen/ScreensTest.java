@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 /** What the rendered pages must hold to in every situation. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class ScreensTest {
-    private static final Viewer LEAD = new Viewer(Role.INSTRUCTOR, "");
+    private static final Viewer LEAD = new Viewer(Role.INSTRUCTOR, "", Evening.TABLET);
     private static final Viewer HELPER = new Viewer(Role.HELPER, "MO");
     /** Made once: views never change. */
     private static final Map<String, ClassView> EVENINGS = Evenings.all();
