@@ -50,8 +50,8 @@ public final class EventJson {
     }
 
     /**
-     * An event as clients see it: number, type, times, author, the mark of its device if it has one, then its own fields. Where those hold a number of
-     * another event ({@code seq} of a command), it is called {@code target} here.
+     * An event as clients see it: number, type, times, author, the mark of its device if it has one, then its own
+     * fields. Where those hold a number of another event ({@code seq} of a command), it is called {@code target} here.
      */
     public static ObjectNode line(Recorded recorded) {
         EventWriter.Written written = recorded.event().match(EventWriter.WRITER);

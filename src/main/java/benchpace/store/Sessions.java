@@ -65,7 +65,7 @@ public final class Sessions {
         });
     }
 
-    /** The beginning of a hash of the hash: the same as long as the device stays paired, and it leads back to neither. */
+    /** The beginning of a hash of the hash: the same while the device stays paired, and leading back to neither. */
     private static String mark(String hash) {
         return hash("mark of " + hash).substring(0, MARK_DIGITS);
     }

@@ -63,7 +63,8 @@ final class StateJson {
                 .put("starts", e.starts()).putArray("seats")::add));
         state.put("silenceMinutes", view.silence().map(d -> d.toMinutes()).orElse(null));
         state.set("wait", WaitJson.of(view.waiting()));
-        view.undoOn(viewer.device()).ifPresent(u -> state.putObject("undo").put("seq", u.seq()).put("words", u.words()));
+        view.undoOn(viewer.device()).ifPresent(
+                u -> state.putObject("undo").put("seq", u.seq()).put("words", u.words()));
         return state;
     }
 

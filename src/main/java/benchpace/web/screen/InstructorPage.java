@@ -35,7 +35,8 @@ public record InstructorPage(Shell shell, String name, String place, String clas
                 layout.equals("folded") ? List.of() : chart.tables(), places, NowPanel.of(view, times),
                 HelpList.of(view, viewer, times, cards(view)), NextPanel.of(view),
                 WaitLine.of(view, times), HomeLine.of(view, times),
-                UndoButton.of(view, viewer, times), NoteLine.latest(view.notes(), NOTES, times), RoomPanel.of(view, times),
+                UndoButton.of(view, viewer, times), NoteLine.latest(view.notes(), NOTES, times),
+                RoomPanel.of(view, times),
                 LinesPlace.of(view), LinesChart.of(view, times), GuestsPanel.of(view),
                 Unfinished.words(view));
     }

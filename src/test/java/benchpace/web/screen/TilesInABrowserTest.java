@@ -88,7 +88,8 @@ class TilesInABrowserTest {
 
     private static Page tablet(Browser browser, String name, ClassView view) {
         OfflineScreens offline = new OfflineScreens();
-        offline.page("/" + name, new Screens().page(ScreenKind.INSTRUCTOR, view, new Viewer(Role.INSTRUCTOR, "", Evening.TABLET)));
+        offline.page("/" + name, new Screens().page(ScreenKind.INSTRUCTOR, view,
+                new Viewer(Role.INSTRUCTOR, "", Evening.TABLET)));
         Page page = browser.newContext(new Browser.NewContextOptions().setViewportSize(1280, 800)).newPage();
         page.route("**/*", offline::answer);
         page.navigate(OfflineScreens.HOST + "/" + name);
