@@ -79,22 +79,38 @@ function countUp(element, at) {
 }
 
 /**
+ * The minutes are rounded up: nothing has begun before its instant. Up to it a mute countdown says nothing.
  * @param {Element} element with data-count-to
  * @param {number} at
  */
 function countDown(element, at) {
   const { countTo, countStyle, after, until, past, words: clockWords } = element.dataset;
-  if (lost) return clockWords;
+  if (lost) return countStyle === 'mute' ? '' : clockWords;
   const left = Date.parse(countTo) - at;
-  if (left < MINUTE_MS / 2) return at >= Date.parse(until) ? past : after;
-  const minutes = Math.round(left / MINUTE_MS);
+  if (left <= 0) return at >= Date.parse(until) ? past : after;
+  const minutes = Math.ceil(left / MINUTE_MS);
   const said = minutes < 2 ? 'a minute' : words(minutes);
   switch (countStyle) {
-    case 'left': return `${said} left`;
     case 'in': return `in ${said}`;
+    case 'try': return `try in ${said}`;
+    case 'tried': return `can be tried in ${said}`;
     case 'start': return `We begin in ${said}`;
+    case 'mute': return '';
     default: return said;
   }
+}
+
+/** The present on a ribbon of time. @param {SVGElement} ribbon @param {number} at */
+function moveNow(ribbon, at) {
+  const { ribbonFrom, ribbonUntil } = ribbon.dataset;
+  const width = ribbon.viewBox.baseVal.width;
+  const from = Date.parse(ribbonFrom);
+  const share = (at - from) / (Date.parse(ribbonUntil) - from);
+  const x = (Math.max(0, Math.min(0.995, share)) * width).toFixed(1);
+  const now = ribbon.querySelector('[data-ribbon-now]');
+  if (now.getAttribute('transform') === `translate(${x} 0)`) return;
+  now.setAttribute('transform', `translate(${x} 0)`);
+  ribbon.querySelector('[data-ribbon-passed]').setAttribute('width', x);
 }
 
 /** @param {Element} element @param {string} text */
@@ -104,8 +120,8 @@ function write(element, text) {
 
 let clockFormat;
 
-/** @param {Date} at */
-function clockWords(at) {
+/** @param {Date} at @returns {string} as the clock in the room shows it */
+export function clockWords(at) {
   clockFormat ??= new Intl.DateTimeFormat('en-GB',
     { hour: '2-digit', minute: '2-digit', timeZone: document.body.dataset.zone });
   return clockFormat.format(at);
@@ -119,6 +135,7 @@ export function tick(root = document) {
   const at = now();
   for (const element of root.querySelectorAll('[data-count-from]')) write(element, countUp(element, at.getTime()));
   for (const element of root.querySelectorAll('[data-count-to]')) write(element, countDown(element, at.getTime()));
+  for (const ribbon of root.querySelectorAll('[data-ribbon-from]')) moveNow(ribbon, at.getTime());
   for (const element of root.querySelectorAll('[data-clock]')) write(element, clockWords(at));
 }
 

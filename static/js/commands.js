@@ -2,12 +2,13 @@
 // Listens once, on the page, so that parts may be swapped at any time.
 
 import { toCelsius } from './degrees.js';
+import { whenTried } from './hand-test.js';
 import { send } from './taps.js';
 import { undoUnsent } from './undo.js';
 
 const NUMBERS = new Set(['seat', 'seq', 'with', 'celsius', 'minutes']);
 const YES_OR_NO = new Set(['on']);
-const NOT_FIELDS = new Set(['command', 'dismiss', 'ask', 'open', 'number', 'latest']);
+const NOT_FIELDS = new Set(['command', 'dismiss', 'ask', 'open', 'number', 'latest', 'triedFrom']);
 const DOUBLE_TAP_MS = 600;
 
 let who = async () => document.body.dataset.initials ?? '';
@@ -69,7 +70,7 @@ function clicked(event) {
   }
   const button = event.target.closest('button[data-command]');
   if (button && button.dataset.ask) return openDialog(button.dataset.ask);
-  if (button && !tooSoon(button)) act(wishOf(button), button);
+  if (button && !tooSoon(button)) whenTried(button.dataset.triedFrom, button.dataset.seat, () => act(wishOf(button), button));
   if (event.target.closest('[data-dismiss]')) event.target.closest('dialog')?.close();
 }
 
@@ -88,7 +89,9 @@ function submitted(event) {
   const form = event.target;
   if (!form.dataset.command) return;
   event.preventDefault();
-  act(withFields(wishOf(form), form), form);
+  const wish = withFields(wishOf(form), form);
+  const chosen = form.querySelector('option:checked[data-tried-from]');
+  whenTried(chosen?.dataset.triedFrom, wish.seat, () => act(wish, form));
   form.reset();
   if (form.closest('dialog.ask')) form.closest('dialog').close();
 }

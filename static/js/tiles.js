@@ -1,6 +1,7 @@
 // Taps on the table. The tile's outer button stays while its inside is swapped, so a swap under a finger loses nothing;
 // the command names the step that the tile showed when the finger came down.
 
+import { whenTried } from './hand-test.js';
 import { openSheet } from './sheet.js';
 import { send, waiting, watchTaps } from './taps.js';
 
@@ -12,7 +13,7 @@ const NOT_SENT_MS = 1_500;
 const CLICK_MS = 700;
 const HELD_MS = 10_000;
 
-/** @typedef {{tile: HTMLElement, step: string, canFinish: boolean, x: number, y: number, timer: number}} Press */
+/** @typedef {{tile: HTMLElement, step: string, canFinish: boolean, triedFrom: string, x: number, y: number, timer: number}} Press */
 
 /** Two hands may be at the table: each finger's press by its pointer. @type {Map<number, Press>} */
 const presses = new Map();
@@ -24,7 +25,9 @@ const answered = new Map();
 /** @param {HTMLElement} tile */
 function shown(tile) {
   const face = tile.querySelector('[data-step]');
-  return { step: face?.dataset.step ?? '', canFinish: face?.dataset.canFinish === 'true' };
+  return {
+    step: face?.dataset.step ?? '', canFinish: face?.dataset.canFinish === 'true', triedFrom: face?.dataset.triedFrom ?? '',
+  };
 }
 
 /** @param {PointerEvent} event */
@@ -53,7 +56,7 @@ function up(event) {
   const press = release(event);
   if (!press || Math.hypot(event.clientX - press.x, event.clientY - press.y) > SLIP_PX) return;
   answered.set(press.tile, performance.now() + CLICK_MS);
-  tap(press.tile, press.step, press.canFinish);
+  tap(press.tile, press);
 }
 
 /** Keyboards and screen readers click without a pointer. @param {MouseEvent} event */
@@ -63,12 +66,11 @@ function clicked(event) {
   const byPointer = performance.now() < (answered.get(tile) ?? 0);
   answered.delete(tile);
   if (byPointer) return;
-  const { step, canFinish } = shown(tile);
-  tap(tile, step, canFinish);
+  tap(tile, shown(tile));
 }
 
-/** @param {HTMLElement} tile @param {string} step @param {boolean} canFinish */
-function tap(tile, step, canFinish) {
+/** @param {HTMLElement} tile @param {{step: string, canFinish: boolean, triedFrom: string}} face as it was pressed */
+function tap(tile, { step, canFinish, triedFrom }) {
   const seat = tile.dataset.seat;
   const before = tapped.get(seat) ?? -Infinity;
   if (performance.now() - before < DOUBLE_TAP_MS) return;
@@ -77,8 +79,10 @@ function tap(tile, step, canFinish) {
     openSheet(Number(seat));
     return;
   }
-  mark(seat, 'done');
-  send({ type: 'finish-step', seat: Number(seat), step });
+  whenTried(triedFrom, seat, () => {
+    mark(seat, 'done');
+    send({ type: 'finish-step', seat: Number(seat), step });
+  });
 }
 
 /**

@@ -33,8 +33,6 @@ final class ClassTracks {
     private static final double NOT_YET = SeatTrack.NOT_YET;
     /** The distance from the median of a normal distribution to its 90th percentile, in standard deviations. */
     private static final double NORMAL_P90 = 1.2816;
-    /** How far cures depart from the plan's figure: seven in a hundred, as {@code pace} believes of any class. */
-    private static final double PLAN_FIGURE_SPREAD = 0.07;
 
     private final LiveClass live;
     private final Plan plan;
@@ -157,7 +155,7 @@ final class ClassTracks {
         if (clock.ready().basis() == ReadyWindow.Basis.PLAN_FIGURE) {
             // from the first pour pace reckons itself; of a second one it knows nothing
             return seat.pouredAgainAt().isEmpty() ? ReadyOutlook.UNKNOWN
-                    : new ReadyOutlook(likely, PLAN_FIGURE_SPREAD * planCureMinutes());
+                    : new ReadyOutlook(likely, PlanCureClock.SPREAD * planCureMinutes());
         }
         double width = minutes(clock.ready().from(), clock.ready().until());
         double all = width / (2 * NORMAL_P90);

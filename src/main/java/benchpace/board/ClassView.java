@@ -107,17 +107,26 @@ public record ClassView(String id, String name, String place, ZoneId zone, long 
     public record NoteView(Optional<Integer> seat, Instant at, String text, long seq) { }
 
     /**
-     * The class's cure as a whole.
+     * The class's cure as a whole. Candles that a hand has decided on have left it.
      *
      * @param poured how many of {@code of} candle-making seats have poured
-     * @param all    when the last candle should be ready, once every seat has poured
-     * @param first  when the first one should be
+     * @param range  from the beginning of the first candle's range to the end of the last one's; once every seat has
+     *               poured, and while one of them is not past its range, not before the ninth decile of when the last
+     *               one is ready; empty if no candle is waited for
+     * @param alike  each of them is said to be ready in that very range
+     * @param likely when half of them are likely ready
+     * @param firstPour when the first candle was poured
      * @param basis  what the figures rest on, in words
-     * @param stillSetting the candles that are not yet likely to be firm, in words; empty if there are none
+     * @param stillSetting the candles whose range has not begun, in words; empty if there are none
      * @param untried the candles that may be firm and have not been judged, in words; empty if there are none
      */
-    public record CureView(int poured, int of, Optional<ReadyWindow> all, Optional<ReadyWindow> first,
-                           String basis, String stillSetting, String untried) { }
+    public record CureView(int poured, int of, Optional<SaidRange> range, boolean alike, Optional<Instant> likely,
+                           Optional<Instant> firstPour, String basis, String stillSetting, String untried) {
+        /** Every seat that makes a candle has poured it. */
+        public boolean allPoured() {
+            return poured == of;
+        }
+    }
 
     /**
      * A seat that needs somebody.

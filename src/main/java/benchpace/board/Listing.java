@@ -2,11 +2,7 @@ package benchpace.board;
 
 import benchpace.plan.SeatNumber;
 import benchpace.plan.SeatingChart;
-import java.time.Instant;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** Names several seats, or the place of one, as a person would. */
@@ -24,13 +20,6 @@ final class Listing {
         String first = seats.subList(0, seats.size() - 1).stream().map(String::valueOf)
                 .collect(Collectors.joining(", "));
         return "Seats " + first + " and " + seats.get(seats.size() - 1);
-    }
-
-    /** The nearest five minutes: "21:10". */
-    static String clock(Instant at, ZoneId zone) {
-        long fives = Math.round(at.getEpochSecond() / 300.0);
-        return DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT).withZone(zone)
-                .format(Instant.ofEpochSecond(fives * 300));
     }
 
     /** Where a seat is, seen from the instructor: "back left", "middle", "front right". */

@@ -15,6 +15,12 @@ import java.util.TreeMap;
 public final class PlanCureClock implements CureClock {
     /** For a plan with a pour and no cure step: about an hour; common practice, no source. */
     static final Duration ABOUT_AN_HOUR = Duration.ofMinutes(60);
+    /**
+     * One standard deviation of a cure as a share of the plan's figure: 6 in 100 between classes and 3 between candles,
+     * as the pace reckons ({@link benchpace.pace.PacePriors.Cure}), taken together.
+     */
+    static final double SPREAD = 0.07;
+    private static final double NORMAL_P90 = 1.2816;
 
     @Override public Map<SeatNumber, CandleClock> clocks(LiveClass live, Instant now) {
         Duration cure = live.plan().cure().map(Step::planned).orElse(ABOUT_AN_HOUR);
@@ -23,17 +29,17 @@ public final class PlanCureClock implements CureClock {
         for (Seat seat : live.seats()) {
             Optional<Instant> poured = progress.pouredAt(seat);
             if (poured.isPresent() && seat.sharesWith().isEmpty()) {
-                clocks.put(seat.number(), clock(seat, poured.get(), cure));
+                clocks.put(seat.number(), clock(seat, progress.settledAt(seat), poured.get(), cure));
             }
         }
-        return clocks;
+        return CandleClock.saidTogether(clocks);
     }
 
-    private static CandleClock clock(Seat seat, Instant poured, Duration cure) {
+    private static CandleClock clock(Seat seat, Optional<Instant> settled, Instant poured, Duration cure) {
         Instant ready = poured.plus(cure);
-        ReadyWindow window = seat.judgedSetAt()
-                .map(at -> new ReadyWindow(at, at, at, ReadyWindow.Basis.HAND_TEST))
-                .orElse(new ReadyWindow(ready, ready, ready, ReadyWindow.Basis.PLAN_FIGURE));
-        return new CandleClock(poured, window, seat.judgedSetAt());
+        Duration spread = Duration.ofSeconds(Math.round(NORMAL_P90 * SPREAD * cure.toSeconds()));
+        ReadyWindow window = settled.map(ReadyWindow::byHand).orElseGet(() -> new ReadyWindow(ready.minus(spread),
+                ready, ready.plus(spread), ReadyWindow.Basis.PLAN_FIGURE));
+        return new CandleClock(poured, window, seat.judgedSetAt(), Optional.empty());
     }
 }

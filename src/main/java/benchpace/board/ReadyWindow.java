@@ -1,11 +1,10 @@
 package benchpace.board;
 
 import java.time.Instant;
-import java.util.List;
-import java.util.Optional;
 
 /**
- * When a candle, or the last one of a class, should be firm enough to try: never one instant of certainty.
+ * When a candle should be firm enough to try, as reckoned: never one instant of certainty. What screens say of it is
+ * its {@link SaidRange}.
  *
  * @param from   one candle in ten is ready earlier
  * @param likely half are
@@ -19,7 +18,7 @@ public record ReadyWindow(Instant from, Instant likely, Instant until, Basis bas
         PLAN_FIGURE,
         /** The cooling of this candle in this room, as computed. */
         COMPUTED,
-        /** The instructor's hand test. */
+        /** The hand: the test, or a step after the cure that was tapped. */
         HAND_TEST
     }
 
@@ -29,20 +28,8 @@ public record ReadyWindow(Instant from, Instant likely, Instant until, Basis bas
         }
     }
 
-    /**
-     * The window of the last of several candles. They share a room, whose error moves all of them together, so each end
-     * is the latest of theirs. Candles that were tried by hand no longer hold it while others wait.
-     */
-    static Optional<ReadyWindow> last(List<ReadyWindow> all) {
-        List<ReadyWindow> waiting = all.stream().filter(w -> w.basis() != Basis.HAND_TEST).toList();
-        List<ReadyWindow> some = waiting.isEmpty() ? all : waiting;
-        return some.stream().reduce((a, b) -> {
-            ReadyWindow later = b.likely.isAfter(a.likely) ? b : a;
-            return new ReadyWindow(latest(a.from, b.from), later.likely, latest(a.until, b.until), later.basis);
-        });
-    }
-
-    private static Instant latest(Instant a, Instant b) {
-        return a.isAfter(b) ? a : b;
+    /** Somebody found it firm. */
+    static ReadyWindow byHand(Instant at) {
+        return new ReadyWindow(at, at, at, Basis.HAND_TEST);
     }
 }

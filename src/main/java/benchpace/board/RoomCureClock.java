@@ -7,6 +7,7 @@ import benchpace.cure.RoomFit;
 import benchpace.cure.RoomPosterior;
 import benchpace.cure.TrajectoryCache;
 import benchpace.live.LiveClass;
+import benchpace.live.Progress;
 import benchpace.live.Seat;
 import benchpace.plan.Candle;
 import benchpace.plan.SeatNumber;
@@ -70,13 +71,16 @@ public final class RoomCureClock implements CureClock {
             return byFigure.clocks(live, now);
         }
         ClassCandles candles = ClassCandles.of(live);
-        return candles.poured().isEmpty() ? Map.of() : clocks(candles, forecast(classId, live, candles));
+        return candles.poured().isEmpty() ? Map.of() : clocks(live, candles, forecast(classId, live, candles));
     }
 
-    private static Map<SeatNumber, CandleClock> clocks(ClassCandles candles, Forecast forecast) {
+    /** A tap after the cure says as little of the room as it says nothing of when the candle was firm. */
+    private static Map<SeatNumber, CandleClock> clocks(LiveClass live, ClassCandles candles, Forecast forecast) {
+        Progress progress = live.progress();
         Map<SeatNumber, CandleClock> clocks = new TreeMap<>();
-        candles.poured().forEach(p -> clocks.put(p.seat(), clock(p, forecast.outlooks().get(p.seat()))));
-        return clocks;
+        candles.poured().forEach(p -> clocks.put(p.seat(), clock(p, live.seat(p.seat()).flatMap(progress::settledAt),
+                forecast.outlooks().get(p.seat()))));
+        return CandleClock.saidTogether(clocks);
     }
 
     @Override public Cooling cooling(String classId, LiveClass live, Instant now) {
@@ -88,7 +92,7 @@ public final class RoomCureClock implements CureClock {
             return new Cooling(Map.of(), room(live, candles, "", Optional.empty(), now));
         }
         Forecast forecast = forecast(classId, live, candles);
-        Map<SeatNumber, CandleClock> clocks = clocks(candles, forecast);
+        Map<SeatNumber, CandleClock> clocks = clocks(live, candles, forecast);
         Optional<CutAway> cutAway = WallCandle.of(candles, clocks)
                 .map(wall -> cut(wall.candle(), wall.seats(), forecast.fit(), now));
         return new Cooling(clocks, room(live, candles, forecast.words(), cutAway, now));
@@ -99,7 +103,8 @@ public final class RoomCureClock implements CureClock {
             return Optional.empty();
         }
         ClassCandles candles = ClassCandles.of(live);
-        return candles.poured().stream().filter(p -> p.seat().equals(seat)).findFirst()
+        return candles.poured().stream().filter(p -> p.seat().equals(seat))
+                .filter(p -> live.seat(seat).flatMap(live.progress()::settledAt).isEmpty()).findFirst()
                 .map(p -> cut(p, List.of(seat.value()), forecast(classId, live, candles).fit(), now));
     }
 
@@ -158,12 +163,12 @@ public final class RoomCureClock implements CureClock {
         return outlooks;
     }
 
-    private static CandleClock clock(PouredCandle p, CureOutlook outlook) {
-        ReadyWindow ready = p.judgedSetAt()
-                .map(at -> new ReadyWindow(at, at, at, ReadyWindow.Basis.HAND_TEST))
-                .orElseGet(() -> window(p, outlook.ready()));
-        CureDetail detail = new CureDetail(p.candle().id(), p.candle().name(), window(p, outlook.skin()),
-                window(p, outlook.firm()));
+    private static CandleClock clock(PouredCandle p, Optional<Instant> settled, CureOutlook outlook) {
+        ReadyWindow ready = settled.map(ReadyWindow::byHand).orElseGet(() -> window(p, outlook.ready()));
+        boolean open = settled.isEmpty();
+        CureDetail detail = new CureDetail(p.candle().id(), p.candle().name(),
+                Optional.of(outlook.skin()).filter(s -> open).map(skin -> window(p, skin)),
+                Optional.of(outlook.firm()).filter(f -> open).map(firm -> window(p, firm)));
         return new CandleClock(p.pouredAt(), ready, p.judgedSetAt(), Optional.of(detail));
     }
 

@@ -13,6 +13,8 @@ import java.util.Optional;
  * @param stepId    its present step; empty when it has none
  * @param stepName  the same in words; empty when it has none
  * @param canFinish whether a tap on the tile finishes {@code stepId}
+ * @param afterTest the open step after the cure that a tap finishes once somebody says that its candle was tried: its
+ *                  range has not begun, so the tap asks; empty if there is none
  * @param countFrom the instant from which a clock counting up shows its time in step, pauses taken out
  * @param since     since when it has stood so
  * @param finished  ids of the steps it has tapped, in plan order
@@ -23,9 +25,9 @@ import java.util.Optional;
  * @param question  the board asks "still at it?"
  */
 public record SeatView(int seat, String name, SeatingChart.Cell place, Mark mark, String stepId, String stepName,
-                       boolean canFinish, Instant countFrom, Instant since, List<String> finished, List<String> gaps,
-                       Optional<SeatFlag> flag, Optional<String> helper, Optional<CandleClock> candle,
-                       Optional<Integer> sharesWith, List<Integer> sharedBy, boolean hint, boolean question,
+                       boolean canFinish, String afterTest, Instant countFrom, Instant since, List<String> finished,
+                       List<String> gaps, Optional<SeatFlag> flag, Optional<String> helper,
+                       Optional<CandleClock> candle, Optional<Integer> sharesWith, List<Integer> sharedBy, boolean hint, boolean question,
                        List<TapView> taps, List<ClassView.NoteView> notes) {
 
     /** What the tile says, by shape, word and colour together. */

@@ -61,14 +61,16 @@ final class SeatViews {
         Standing standing = standings.get(seat.number());
         Optional<SeatFlag> flag = Optional.ofNullable(pace.flags().get(seat.number()));
         Optional<CandleClock> candle = Optional.ofNullable(clocks.get(seat.number()));
-        Optional<Step> finishing = afterCure(standing, candle);
+        Optional<Step> afterCure = candle.flatMap(c -> afterCure(standing));
+        Optional<Step> finishing = afterCure.filter(s -> candle.orElseThrow().mayBeReady(now));
+        String afterTest = afterCure.filter(s -> finishing.isEmpty()).map(s -> s.id().value()).orElse("");
         Optional<Step> step = finishing.or(standing::step);
         boolean canFinish = step.isPresent() && live.closedAt().isEmpty() && (finishing.isPresent()
                 || standing.phase() == Standing.Phase.WORKING
                 || standing.phase() == Standing.Phase.PAUSED && progress.isOpen(step.get()) && step.get().needsTap());
         return new SeatView(seat.number().value(), seat.name(), chart.places().get(seat.number().value() - 1),
                 mark(seat.number(), standing, flag, candle), step.map(s -> s.id().value()).orElse(""),
-                step.map(Step::name).orElse(""), canFinish, countFrom(seat, standing),
+                step.map(Step::name).orElse(""), canFinish, afterTest, countFrom(seat, standing),
                 standing.since(), finished(seat), progress.gaps(seat).stream().map(Step::name).toList(), flag,
                 seat.claim().filter(c -> c.holds(now)).map(Seat.Claim::helper), candle,
                 seat.sharesWith().map(SeatNumber::value),
@@ -77,9 +79,9 @@ final class SeatViews {
                 taps.getOrDefault(seat.number(), List.of()), notes(seat));
     }
 
-    /** A candle that may be firm is finished with one tap, once the step after the cure is open. */
-    private Optional<Step> afterCure(Standing standing, Optional<CandleClock> candle) {
-        if (standing.phase() != Standing.Phase.CURING || candle.filter(c -> c.mayBeReady(now)).isEmpty()) {
+    /** A candle that still sets is finished with one tap, once the step after the cure is open. */
+    private Optional<Step> afterCure(Standing standing) {
+        if (standing.phase() != Standing.Phase.CURING || live.closedAt().isPresent()) {
             return Optional.empty();
         }
         int cure = live.plan().indexOf(standing.step().orElseThrow().id());
@@ -105,7 +107,8 @@ final class SeatViews {
             case WORKING -> Mark.ON_PACE;
             case WAITING -> candle.filter(c -> c.judgedSetAt().isPresent()).isPresent() ? Mark.SET : Mark.WAITING;
             case CURING -> candle.filter(c -> c.tryIt(now)).isPresent() ? Mark.TRY_IT
-                    : waiting.leisure(seat.value()).isPresent() ? Mark.AT_LEISURE : Mark.SETTING;
+                    : candle.filter(c -> c.mayBeReady(now)).isEmpty() && waiting.leisure(seat.value()).isPresent()
+                    ? Mark.AT_LEISURE : Mark.SETTING;
             case DONE -> Mark.DONE;
         };
     }

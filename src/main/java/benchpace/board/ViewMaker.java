@@ -127,45 +127,7 @@ public final class ViewMaker {
         }
 
         private ClassView.CureView cure() {
-            List<ReadyWindow> windows = makers().map(s -> clocks.get(s.number())).filter(c -> c != null)
-                    .map(CandleClock::ready).toList();
-            int of = (int) makers().count();
-            Optional<ReadyWindow> all = windows.size() == of ? ReadyWindow.last(windows).map(this::ofAll)
-                    : Optional.empty();
-            Optional<ReadyWindow> first = windows.stream().min(Comparator.comparing(ReadyWindow::likely));
-            return new ClassView.CureView(windows.size(), of, all, first, pace.home().basis(),
-                    stillSetting(), untried());
-        }
-
-        /** "Seats 1 and 2 have not been tried by hand." Of those whose time has come. */
-        private String untried() {
-            List<Integer> seats = makers()
-                    .filter(s -> s.judgedSetAt().isEmpty() && progress.finishedAfterCure(s).isEmpty())
-                    .filter(s -> Optional.ofNullable(clocks.get(s.number())).filter(c -> c.mayBeReady(now)).isPresent())
-                    .map(s -> s.number().value()).toList();
-            return seats.isEmpty() ? "" : Listing.seats(seats) + (seats.size() == 1 ? " has" : " have")
-                    + " not been tried by hand yet.";
-        }
-
-        /** "Seats 3 and 4 are still setting, until about 21:10." Whoever goes on now should know. */
-        private String stillSetting() {
-            List<Seat> setting = makers().filter(s -> Optional.ofNullable(clocks.get(s.number()))
-                    .filter(c -> !c.mayBeReady(now)).isPresent()).toList();
-            if (setting.isEmpty()) {
-                return "";
-            }
-            Instant last = setting.stream().map(s -> clocks.get(s.number()).ready().likely())
-                    .max(Comparator.naturalOrder()).orElseThrow();
-            List<Integer> seats = setting.stream().map(s -> s.number().value()).toList();
-            return Listing.seats(seats) + (seats.size() == 1 ? " is" : " are") + " still setting, until about "
-                    + Listing.clock(last, zone) + ".";
-        }
-
-        /** The last of several candles is ready later than any one of them is likely to be: the home time says when. */
-        private ReadyWindow ofAll(ReadyWindow last) {
-            HomeTime home = pace.home();
-            return last.basis() == ReadyWindow.Basis.COMPUTED
-                    ? new ReadyWindow(home.p10(), home.p50(), home.p90(), last.basis()) : last;
+            return new CureViews(live, clocks, pace.home(), now, zone).cure();
         }
 
         private List<ClassView.HelpView> help() {
@@ -203,7 +165,7 @@ public final class ViewMaker {
 
         /** When something on a screen changes although nobody taps. */
         private Optional<Instant> nextChange() {
-            Stream<Instant> windows = values().flatMap(c -> Stream.of(c.ready().from(), c.ready().until()));
+            Stream<Instant> windows = values().flatMap(c -> Stream.of(c.said().from(), c.said().until()));
             Stream<Instant> claims = live.seats().stream()
                     .flatMap(s -> s.claim().map(Seat.Claim::lapsesAt).stream());
             Stream<Instant> talks = plan.steps().stream().filter(s -> s.kind() == StepKind.TALK).map(this::talkEnds);
@@ -216,7 +178,7 @@ public final class ViewMaker {
 
         private Stream<CandleClock> values() {
             Collection<CandleClock> all = clocks.values();
-            return all.stream().filter(c -> c.judgedSetAt().isEmpty());
+            return all.stream().filter(c -> !c.settled());
         }
     }
 }

@@ -24,7 +24,7 @@ record WallCandle(PouredCandle candle, List<Integer> seats) {
     static Optional<WallCandle> of(ClassCandles candles, Map<SeatNumber, CandleClock> clocks) {
         Map<String, List<PouredCandle>> kinds = new LinkedHashMap<>();
         for (PouredCandle p : candles.poured()) {
-            if (!p.left() && p.judgedSetAt().isEmpty()) {
+            if (!p.left() && !clocks.get(p.seat()).settled()) {
                 kinds.computeIfAbsent(p.candle().id(), k -> new ArrayList<>()).add(p);
             }
         }

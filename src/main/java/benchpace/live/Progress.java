@@ -62,6 +62,11 @@ public final class Progress {
                 .map(f -> f.getValue().at()).min(Comparator.naturalOrder());
     }
 
+    /** When a hand decided on the seat's candle: the hand test, else the first tap after the cure. */
+    public Optional<Instant> settledAt(Seat seat) {
+        return seat.judgedSetAt().or(() -> finishedAfterCure(seat));
+    }
+
     /** The steps that the seat jumped over without a tap, in order. */
     public List<Step> gaps(Seat seat) {
         List<Step> gaps = new ArrayList<>();

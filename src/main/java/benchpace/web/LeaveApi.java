@@ -66,7 +66,7 @@ final class LeaveApi {
         Optional<Instant> collectBy = collectBy(body);
         SeatNumber number = new SeatNumber(seat.seat());
         Outcome outcome = shelf.submit(commandId, s -> shelf.standing(board.id(), number).map(ShelfEntry::id),
-                (rules, s, now) -> rules.put(s, board.id(), number, place, candle.ready().until(), collectBy, claim,
+                (rules, s, now) -> rules.put(s, board.id(), number, place, candle.said().until(), collectBy, claim,
                         name, now));
         if (outcome instanceof Outcome.Refused refused) {
             throw new Refused(ShelfWords.of(refused.why(), zone));

@@ -84,7 +84,7 @@ final class ShelfPages {
         SeatView seat = LeaveApi.seat(board.view(), ctx.pathParam("seat"));
         CandleClock candle = seat.candle().orElseThrow(() -> new Refused(Problem.notFound(
                 "Seat " + seat.seat() + " has no candle of its own yet.")));
-        Instant ready = shelf.arrangement().settings().readyFrom(candle.ready().until());
+        Instant ready = shelf.arrangement().settings().readyFrom(candle.said().until());
         Pages.html(ctx, screens.leave(LeaveSheet.of(seat.seat(), seat.name(), seat.mark() == SeatView.Mark.LEFT, candle,
                 ready, shelf.arrangement().settings().collectBy(ready),
                 shelf.shelf().suggest(shelf.arrangement().layout(), board.id(), 200),

@@ -41,10 +41,10 @@ final class StateJson {
                 .put("priceMinutes", h.flag().priceMinutes()).put("helper", h.helper().orElse(null)));
         state.set("forecast", forecast(view));
         state.set("room", room(view.room()));
-        view.cure().all().ifPresentOrElse(w -> {
-            ObjectNode cure = state.putObject("cure").put("basis", token(w.basis()));
-            window(cure, "ready", Optional.of(w));
-        }, () -> state.putNull("cure"));
+        view.cure().range().filter(r -> view.cure().allPoured()).ifPresentOrElse(r -> state.putObject("cure")
+                .put("basis", token(r.basis())).put("readyFrom", r.from().toString())
+                .put("readyAt", text(view.cure().likely())).put("readyUntil", r.until().toString()),
+                () -> state.putNull("cure"));
         view.next().ifPresentOrElse(
                 n -> n.leavesBehind().forEach(state.putObject("next").put("step", n.step().id())
                         .put("name", n.step().name()).putArray("leavesBehind")::add),
@@ -82,9 +82,9 @@ final class StateJson {
         seat.gaps().forEach(node.putArray("gaps")::add);
         Optional<CandleClock> candle = seat.candle();
         node.put("pouredAt", text(candle.map(CandleClock::pouredAt)))
-                .put("readyFrom", text(candle.map(c -> c.ready().from())))
+                .put("readyFrom", text(candle.map(c -> c.said().from())))
                 .put("readyAt", text(candle.map(c -> c.ready().likely())))
-                .put("readyUntil", text(candle.map(c -> c.ready().until())))
+                .put("readyUntil", text(candle.map(c -> c.said().until())))
                 .put("readyBasis", candle.map(c -> token(c.ready().basis())).orElse(null))
                 .put("candle", candle.flatMap(CandleClock::detail).map(CureDetail::candle).orElse(null))
                 .put("judgedSetAt", text(candle.flatMap(CandleClock::judgedSetAt)))
@@ -93,8 +93,8 @@ final class StateJson {
                 .put("sharesWith", seat.sharesWith().orElse(null))
                 .put("guestSaysDone", seat.hint());
         Optional<CureDetail> detail = candle.flatMap(CandleClock::detail);
-        window(node, "skin", detail.map(CureDetail::skin));
-        window(node, "firm", detail.map(CureDetail::firm));
+        window(node, "skin", detail.flatMap(CureDetail::skin));
+        window(node, "firm", detail.flatMap(CureDetail::firm));
         return node;
     }
 

@@ -74,8 +74,8 @@ class RoomCureClockTest {
         assertThat(minutes(candle.pouredAt(), candle.ready().likely())).isCloseTo(expected.ready().p50(), within(0.02));
         assertThat(minutes(candle.pouredAt(), candle.ready().until())).isCloseTo(expected.ready().p90(), within(0.02));
         assertThat(candle.detail().orElseThrow().candle()).isEqualTo("glass");
-        assertThat(candle.detail().orElseThrow().skin().likely()).isBefore(candle.ready().until());
-        assertThat(candle.detail().orElseThrow().firm().likely()).isAfter(candle.ready().likely());
+        assertThat(candle.detail().orElseThrow().skin().orElseThrow().likely()).isBefore(candle.ready().until());
+        assertThat(candle.detail().orElseThrow().firm().orElseThrow().likely()).isAfter(candle.ready().likely());
     }
 
     @Test void the_room_and_the_pour_as_measured_take_the_place_of_the_plans() {
@@ -177,8 +177,9 @@ class RoomCureClockTest {
         c.minute(25 + 24 * 60);
 
         assertThat(seat(c, 1)).isEqualTo(candle);
-        assertThat(candle.tryIt(candle.ready().until().minusSeconds(1))).isFalse();
-        assertThat(candle.tryIt(candle.ready().until())).isTrue();
+        assertThat(candle.tryIt(candle.said().until().minusSeconds(1))).isFalse();
+        assertThat(candle.tryIt(candle.said().until())).isTrue();
+        assertThat(candle.said().until()).isAfterOrEqualTo(candle.ready().until());
     }
 
     @Test void a_plan_without_candles_keeps_its_own_figure() {
@@ -214,19 +215,19 @@ class RoomCureClockTest {
         assertThat(lesson.orElseThrow().lossMedian()).isGreaterThan(1);
     }
 
-    @Test void the_class_is_ready_with_its_last_candle_and_hand_tests_no_longer_hold_it() {
-        Instant t = TestClass.START;
-        ReadyWindow early = new ReadyWindow(t.plusSeconds(600), t.plusSeconds(900), t.plusSeconds(1500),
-                ReadyWindow.Basis.COMPUTED);
-        ReadyWindow late = new ReadyWindow(t.plusSeconds(700), t.plusSeconds(1000), t.plusSeconds(1400),
-                ReadyWindow.Basis.COMPUTED);
-        Instant tried = t.plusSeconds(5000);
-        ReadyWindow tested = new ReadyWindow(tried, tried, tried, ReadyWindow.Basis.HAND_TEST);
+    @Test void once_a_hand_has_decided_nothing_is_computed_of_the_candle_any_more() {
+        TestClass judged = poured(1, 2).minute(60).judgeSet(1);
+        TestClass trimmed = poured(1, 2).minute(60).open("trim").minute(61).finish(1, "trim");
 
-        assertThat(ReadyWindow.last(List.of(early, tested, late))).contains(new ReadyWindow(t.plusSeconds(700),
-                t.plusSeconds(1000), t.plusSeconds(1500), ReadyWindow.Basis.COMPUTED));
-        assertThat(ReadyWindow.last(List.of(tested))).contains(tested);
-        assertThat(ReadyWindow.last(List.of())).isEmpty();
+        for (TestClass c : List.of(judged, trimmed)) {
+            assertThat(seat(c, 1).settled()).isTrue();
+            assertThat(seat(c, 1).detail().orElseThrow().skin()).isEmpty();
+            assertThat(seat(c, 1).detail().orElseThrow().firm()).isEmpty();
+            assertThat(clock.cutAway("test", c.live(), new SeatNumber(1), c.now())).isEmpty();
+            assertThat(cooling(c).room().cutAway().orElseThrow().seats()).containsExactly(2);
+            assertThat(clock.cutAway("test", c.live(), new SeatNumber(2), c.now())).isPresent();
+        }
+        assertThat(seat(trimmed, 1).judgedSetAt()).as("a tap is no hand test").isEmpty();
     }
 
     @Test void a_temperature_that_cannot_be_true_of_the_candle_is_refused_with_what_is_believed() {

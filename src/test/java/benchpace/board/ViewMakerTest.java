@@ -57,7 +57,7 @@ class ViewMakerTest {
         ClassView view = new Watched(poured()).view(40);
 
         assertThat(view.stage()).isEqualTo(Stage.SETTING);
-        assertThat(view.cure().stillSetting()).startsWith("Seats 1 and 2 are still setting, until about ");
+        assertThat(view.cure().stillSetting()).startsWith("Seats 1 and 2 are still setting, ready about ");
     }
 
     @Test void opened_all_the_same_the_finish_leaves_the_tile_its_countdown_and_takes_no_tap() {
@@ -65,14 +65,17 @@ class ViewMakerTest {
 
         assertThat(seat.mark()).isEqualTo(Mark.SETTING);
         assertThat(seat.canFinish()).isFalse();
+        assertThat(seat.afterTest()).as("what a tap means once somebody says that it was tried").isEqualTo("trim");
     }
 
     @Test void once_it_may_be_firm_one_tap_finishes_it() {
         ClassView view = new Watched(poured().minute(40).open("trim")).view(87);
 
-        assertThat(view.seat(1).mark()).isEqualTo(Mark.TRY_IT);
+        assertThat(view.seat(1).mark()).isEqualTo(Mark.SETTING);
+        assertThat(new Watched(poured()).view(96).seat(1).mark()).isEqualTo(Mark.TRY_IT);
         assertThat(view.seat(1).canFinish()).isTrue();
         assertThat(view.seat(1).stepId()).isEqualTo("trim");
+        assertThat(view.seat(1).afterTest()).isEmpty();
         assertThat(view.cure().stillSetting()).isEmpty();
     }
 

@@ -1,6 +1,6 @@
 package benchpace.web.screen;
 
-import benchpace.board.ReadyWindow;
+import benchpace.board.SaidRange;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 
@@ -10,7 +10,8 @@ import java.time.temporal.ChronoUnit;
  *
  * @param up    counts up from {@code at} rather than down to it
  * @param at    RFC 3339
- * @param style how the minutes are put: {@code bare} "12 min", {@code left} "12 min left", {@code in} "in 12 min"
+ * @param style how the minutes are put: {@code bare} "12 min", {@code in} "in 12 min", {@code try} "try in 12 min",
+ *              {@code tried} "can be tried in 12 min", {@code start} "We begin in 12 min", {@code mute} nothing
  * @param after what it says from {@code at} on
  * @param until RFC 3339, from then on it says {@code past}; the same as {@code at} if there is no such stretch
  * @param words the clock time, as said without a script
@@ -25,14 +26,16 @@ public record Counter(boolean up, String at, String style, String after, String 
         return new Counter(false, iso(at), style, after, iso(at), after, words);
     }
 
-    /** Counts to the likely end of a cure; within the rest of the window it only says so. */
-    public static Counter ready(ReadyWindow window, String style, String past, Times times) {
-        return ready(window, style, "any minute", past, times);
-    }
-
-    static Counter ready(ReadyWindow window, String style, String after, String past, Times times) {
-        return new Counter(false, iso(window.likely()), style, after, iso(window.until()), past,
-                "about " + times.roughly(window));
+    /**
+     * Counts to the beginning of a candle's range, and says so. From then on no minutes are told, and past the range's
+     * end it says that the candle is to be tried. The range itself stands beside it in words, so without a script, and
+     * while the page is out of touch, it says nothing.
+     *
+     * @param style  {@code try} or {@code tried}
+     * @param inside what it says inside the range
+     */
+    public static Counter ready(SaidRange range, String style, String inside, String past) {
+        return new Counter(false, iso(range.from()), style, inside, iso(range.until()), past, "");
     }
 
     static String iso(Instant at) {

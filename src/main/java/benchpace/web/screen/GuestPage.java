@@ -2,6 +2,7 @@ package benchpace.web.screen;
 
 import benchpace.board.CandleClock;
 import benchpace.board.ClassView;
+import benchpace.board.SaidRange;
 import benchpace.board.SeatView;
 import java.util.Optional;
 
@@ -60,12 +61,18 @@ public record GuestPage(String code, String className, int seat, String step, St
         if (view.stage() == ClassView.Stage.BEFORE) {
             return Told.only("Welcome", "Your class begins soon.");
         }
-        Optional<CandleClock> setting = seat.candle().filter(c -> c.judgedSetAt().isEmpty());
+        Optional<CandleClock> setting = seat.candle().filter(c -> !c.settled());
         if (setting.isEmpty()) {
             return new Told("All done for now", NEXT, "done", false);
         }
-        return new Told("Your candle is setting", setting.get().tryIt(view.now()) ? "Your host will try it by hand."
-                : "Ready to try about " + new Times(view.zone()).roughly(setting.get().ready())
-                        + ". Your host's hand test decides.", "setting", false);
+        SaidRange range = setting.get().said();
+        Times times = new Times(view.zone());
+        return switch (range.phase(view.now())) {
+            case BEFORE -> new Told("Your candle is setting", Phrases.sentence(CureWords.of(range, view.now(), times))
+                    + ". Your host's hand test decides.", "setting", false);
+            case INSIDE -> new Told("Your candle may be ready", "Your host will try it by hand; please let it stand "
+                    + "until then. About " + times.said(range) + ".", "setting", false);
+            case PAST -> new Told("Your candle is to be tried", "Your host will try it by hand.", "setting", false);
+        };
     }
 }

@@ -21,9 +21,10 @@ public record LeaveSheet(int seat, String name, String candle, List<ShelfPage.Pl
     public static LeaveSheet of(int seat, String name, boolean left, CandleClock candle, Instant readyFrom,
                                 Instant collectBy, List<ShelfPlace> places, String claim, Times times) {
         String words = candle.judgedSetAt().map(at -> "Judged set at " + times.clock(at) + ".")
-                .orElseGet(() -> "Ready to try about " + times.roughly(candle.ready()) + ".");
+                .orElseGet(() -> candle.settled() ? "In hand since " + times.clock(candle.said().from()) + "."
+                        : "Ready about " + times.said(candle.said()) + ".");
         return new LeaveSheet(seat, name, words, places.stream().map(ShelfPage::place).toList(), claim,
                 times.day(readyFrom), collectBy.atZone(times.zone()).toLocalDate().toString(),
-                candle.judgedSetAt().isPresent(), left, ShelfTag.CAUTIONS);
+                candle.settled(), left, ShelfTag.CAUTIONS);
     }
 }

@@ -25,10 +25,11 @@ public record NextPanel(String step, String name, String leavesWords, String cos
      * @param finishStep the step whose tick brings it up to the others; empty if none can be ticked
      * @param atStep     the step it is at, to say that it is still there; empty if it cannot be said
      * @param words      what leaving it behind would cost
+     * @param triedFrom  a tap for it before this instant asks first whether the candle was tried; may be empty
      * @param stays      it was said to be still at its step: it may stay behind
      */
-    public record Left(int seat, String name, String stepName, String finishStep, String atStep, boolean paused,
-                       boolean stays, String words) { }
+    public record Left(int seat, String name, String stepName, String finishStep, String triedFrom, String atStep,
+                       boolean paused, boolean stays, String words) { }
 
     static NextPanel of(ClassView view) {
         boolean closed = view.stage() == Stage.CLOSED;
@@ -38,16 +39,18 @@ public record NextPanel(String step, String name, String leavesWords, String cos
                     view.id());
         }
         ClassView.NextView next = view.next().get();
-        List<Left> leaves = next.rows().stream().map(row -> left(row, view.seat(row.seat()))).toList();
+        List<Left> leaves = next.rows().stream().map(row -> left(view, row)).toList();
         String words = leaves.isEmpty() ? "" : "leaves " + Phrases.seats(next.leavesBehind(), 4) + " behind";
         String wet = next.step().kind() != StepKind.FINISH ? "" : setting.isEmpty() ? view.cure().untried() : setting;
         return new NextPanel(next.step().id(), next.step().name(), words.isEmpty() ? wet : words, next.cost(), leaves,
                 false, false, view.stage() == Stage.BEFORE, wet, view.id());
     }
 
-    private static Left left(ClassView.LeftRow row, SeatView seat) {
+    private static Left left(ClassView view, ClassView.LeftRow row) {
+        SeatView seat = view.seat(row.seat());
         boolean here = row.judged() || seat.canFinish();
         return new Left(row.seat(), seat.name(), seat.stepName(), row.finishStep(),
+                HandTest.from(view, seat, row.finishStep()),
                 here && !row.paused() && !row.answered() ? row.atStep() : "", row.paused(), row.answered(), words(row));
     }
 

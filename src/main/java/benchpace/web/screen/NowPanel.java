@@ -3,6 +3,7 @@ package benchpace.web.screen;
 import benchpace.board.ClassView;
 import benchpace.board.ClassView.NowView;
 import benchpace.board.ClassView.Stage;
+import benchpace.board.SaidRange.Phase;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +18,7 @@ import java.util.Optional;
  * @param waitFor who is not done, in words; empty if nobody or if it does not matter
  * @param apart   a line each for those who are at a step before it, or whose candles still set
  * @param cure    how the wait stands, in words; empty before the first pour
- * @param ready   counts down to the last candle
+ * @param ready   counts down to when the first candle can be tried
  * @param quiet   that no tap has come for long, counting; empty if all is well
  */
 public record NowPanel(String kicker, String heading, Optional<Counter> count, String say, String caution,
@@ -32,7 +33,7 @@ public record NowPanel(String kicker, String heading, Optional<Counter> count, S
         boolean tapped = now.step().filter(s -> s.kind().needsTap()).isPresent() && now.of() > 0;
         return new NowPanel(kicker(view, times), now.heading(), count(view, times), now.say(), now.caution(),
                 now.step().map(ClassView.StepView::id).orElse(""), now.done(), tapped ? now.of() : 0,
-                tapped ? waitFor(now) : "", apart(now, tapped), cure(view, times), ready(view, times),
+                tapped ? waitFor(now) : "", apart(now, tapped), cure(view, times), ready(view),
                 CureWords.basis(view.cure()), quiet(view, times));
     }
 
@@ -94,16 +95,14 @@ public record NowPanel(String kicker, String heading, Optional<Counter> count, S
         if (cure.poured() == 0 || view.stage() == Stage.CLOSED) {
             return "";
         }
-        if (cure.poured() < cure.of()) {
-            return cure.poured() + " of " + cure.of() + " poured" + cure.first()
-                    .map(w -> "; the first is ready about " + times.roughly(w) + ".").orElse(".");
-        }
-        return cure.all().map(w -> "Last candle ready about " + times.roughly(w) + ".").orElse("");
+        String when = CureWords.all(view, times);
+        return (cure.allPoured() ? "" : cure.poured() + " of " + cure.of() + " poured. ")
+                + (when.isEmpty() ? "" : when + ".");
     }
 
-    private static Optional<Counter> ready(ClassView view, Times times) {
-        return WallMain.waits(view)
-                ? view.cure().all().map(w -> Counter.ready(w, "left", "try them", times)) : Optional.empty();
+    private static Optional<Counter> ready(ClassView view) {
+        return WallMain.waits(view) ? view.cure().range().filter(r -> r.phase(view.now()) == Phase.BEFORE)
+                .map(r -> CureWords.count(r)) : Optional.empty();
     }
 
     private static Optional<Counter> quiet(ClassView view, Times times) {

@@ -17,7 +17,9 @@ import java.util.Optional;
  *
  * @param otherSteps steps it has not finished, other than the present one
  * @param candle     how its candle stands, in words; empty if none was poured
- * @param settled    a hand test has been made
+ * @param settled    a hand has decided on its candle
+ * @param triedFrom  before this instant the tap "tried by hand" asks first, RFC 3339; may be empty
+ * @param finishName the step that its first button finishes
  * @param doings     activities it may join or end, while it waits
  * @param waiting    what it is at and what comes next, in words; empty if it does not wait
  * @param shelf      it has a candle that may go to the pickup shelf when it leaves
@@ -26,7 +28,8 @@ import java.util.Optional;
  */
 public record SeatSheet(SeatTile tile, String word, String reason, String gaps, List<StepChoice> otherSteps,
                         String candle, Optional<Counter> ready, String basis, boolean poured, boolean settled,
-                        Presence presence, Optional<Integer> sharesWith, String sharedBy, List<Tap> taps,
+                        String triedFrom, String finishName, Presence presence,
+                        Optional<Integer> sharesWith, String sharedBy, List<Tap> taps,
                         List<NoteLine> notes, List<Integer> others, boolean instructor, boolean open, String helper,
                         boolean mine, SheetCandle wax, List<Doing> doings, String waiting, boolean shelf) {
     private static final List<Integer> EARLIER = List.of(1, 2, 5, 10);
@@ -34,7 +37,8 @@ public record SeatSheet(SeatTile tile, String word, String reason, String gaps, 
     /** Whether somebody sits there. */
     public enum Presence { HERE, PAUSED, EXPECTED, LEFT, SHARING }
 
-    public record StepChoice(String id, String name) { }
+    /** @param triedFrom a tap for it before this instant asks first whether the candle was tried; may be empty */
+    public record StepChoice(String id, String name, String triedFrom) { }
 
     /** An activity of the wait. @param at as was tapped, the seat is at it */
     public record Doing(String id, String name, boolean at) { }
@@ -50,11 +54,12 @@ public record SeatSheet(SeatTile tile, String word, String reason, String gaps, 
         Optional<CandleClock> candle = seat.candle();
         return new SeatSheet(tile, seat.mark().words(), seat.flag().map(SeatFlag::reason).orElse(""),
                 seat.gaps().isEmpty() ? "" : "Not tapped: " + String.join(", ", seat.gaps()) + ".",
-                otherSteps(view, seat), candle.map(c -> candleWords(c, times)).orElse(""),
-                candle.filter(c -> c.judgedSetAt().isEmpty())
-                        .map(c -> Counter.ready(c.ready(), "left", "try it", times)),
-                candle.map(c -> CureWords.basis(c.ready())).orElse(""), candle.isPresent(),
-                candle.flatMap(CandleClock::judgedSetAt).isPresent(), presence(seat), seat.sharesWith(),
+                otherSteps(view, seat, tile), candle.map(c -> CureWords.of(c, view.now(), times)).orElse(""),
+                candle.filter(c -> !c.settled()).map(c -> CureWords.count(c.said())),
+                candle.map(CureWords::basis).orElse(""), candle.isPresent(),
+                candle.filter(CandleClock::settled).isPresent(),
+                candle.map(c -> HandTest.from(seat)).orElse(""), finishName(view, tile), presence(seat),
+                seat.sharesWith(),
                 seat.sharedBy().isEmpty() ? "" : "Shared by " + Phrases.seats(seat.sharedBy(), 9) + ".",
                 taps(seat, times), NoteLine.latest(seat.notes(), 6, times),
                 view.seats().stream().map(SeatView::seat).filter(n -> n != seat.seat()).toList(),
@@ -91,18 +96,17 @@ public record SeatSheet(SeatTile tile, String word, String reason, String gaps, 
         };
     }
 
-    private static List<StepChoice> otherSteps(ClassView view, SeatView seat) {
+    private static List<StepChoice> otherSteps(ClassView view, SeatView seat, SeatTile tile) {
         return view.steps().stream()
                 .filter(s -> s.kind().needsTap() && !seat.finished().contains(s.id()))
-                .filter(s -> !(seat.canFinish() && s.id().equals(seat.stepId())))
-                .map(s -> new StepChoice(s.id(), s.name()))
+                .filter(s -> !(tile.canFinish() && s.id().equals(tile.step())))
+                .map(s -> new StepChoice(s.id(), s.name(), HandTest.from(view, seat, s.id())))
                 .toList();
     }
 
-    private static String candleWords(CandleClock candle, Times times) {
-        String poured = "Poured at " + times.clock(candle.pouredAt());
-        return candle.judgedSetAt().map(at -> poured + ", judged set at " + times.clock(at) + ".")
-                .orElse(poured + ", ready about " + times.roughly(candle.ready()) + ".");
+    private static String finishName(ClassView view, SeatTile tile) {
+        return view.steps().stream().filter(s -> s.id().equals(tile.step())).findFirst()
+                .map(ClassView.StepView::name).orElse("");
     }
 
     private static List<Tap> taps(SeatView seat, Times times) {

@@ -3,11 +3,11 @@ package benchpace.web.screen;
 import benchpace.board.CandleClock;
 import benchpace.board.ClassView;
 import benchpace.board.ClassView.Stage;
-import benchpace.board.ReadyWindow;
 import benchpace.board.SeatFlag;
 import benchpace.board.SeatView;
 import benchpace.board.SeatView.Mark;
 import benchpace.board.WaitView;
+import java.time.Instant;
 import java.util.Optional;
 
 /**
@@ -19,20 +19,24 @@ import java.util.Optional;
  * @param offer   what it may be offered while it waits, where a tile has room for that; may be empty
  * @param count   the ticking time
  * @param detail  minutes over, or the clock time a candle is ready; may be empty
+ * @param step    the step a tap finishes
+ * @param triedFrom a tap before this instant asks first whether the candle was tried, RFC 3339; empty if it never asks
  * @param spoken  what a tap does, for screen readers
  * @param done    steps finished, of {@code all} that want a tap
  */
 public record SeatTile(int seat, String name, String mark, String word, String line, String offer,
-                       Optional<Counter> count, String detail, String step, boolean canFinish, String helper,
-                       boolean asks, int done, int all, String spoken) {
+                       Optional<Counter> count, String detail, String step, boolean canFinish, String triedFrom,
+                       String helper, boolean asks, int done, int all, String spoken) {
 
     static SeatTile of(SeatView seat, ClassView view, Times times) {
         int all = (int) view.steps().stream().filter(s -> s.kind().needsTap()).count();
-        return new SeatTile(seat.seat(), seat.name(), seat.mark().token(), word(seat, view.stage()),
+        boolean asks = !seat.afterTest().isEmpty();
+        return new SeatTile(seat.seat(), seat.name(), seat.mark().token(), word(seat, view),
                 still(view.stage()) && seat.sharesWith().isEmpty() ? "" : line(seat, times),
                 offer(seat, view.waiting()),
-                still(view.stage()) ? Optional.empty() : count(seat, times),
-                detail(seat, times), seat.stepId(), seat.canFinish(), seat.helper().orElse(""),
+                still(view.stage()) ? Optional.empty() : count(seat, view.now(), times),
+                detail(seat, times), asks ? seat.afterTest() : seat.stepId(), seat.canFinish() || asks,
+                asks ? HandTest.from(view, seat, seat.afterTest()) : "", seat.helper().orElse(""),
                 seat.hint() || seat.question() && seat.flag().isEmpty(),
                 (int) Math.min(all, finished(seat, view)), all, spoken(seat));
     }
@@ -48,9 +52,12 @@ public record SeatTile(int seat, String name, String mark, String word, String l
         return stage == Stage.BEFORE || stage == Stage.CLOSED;
     }
 
-    private static String word(SeatView seat, Stage stage) {
-        if (still(stage) && seat.mark() == Mark.WAITING) {
+    private static String word(SeatView seat, ClassView view) {
+        if (still(view.stage()) && seat.mark() == Mark.WAITING) {
             return "";
+        }
+        if (seat.mark() == Mark.SETTING && seat.candle().filter(c -> c.mayBeReady(view.now())).isPresent()) {
+            return CureWords.MAY_BE;
         }
         if (seat.hint() && seat.canFinish()) {
             return "says done";
@@ -64,7 +71,7 @@ public record SeatTile(int seat, String name, String mark, String word, String l
     private static String line(SeatView seat, Times times) {
         return switch (seat.mark()) {
             case SHARING -> seat.sharesWith().map(host -> "with seat " + host).orElse(seat.stepName());
-            case SETTING, AT_LEISURE -> seat.candle().map(c -> tileWords(c.ready(), times))
+            case SETTING, AT_LEISURE -> seat.candle().map(c -> times.briefly(c.said()))
                     .orElse(seat.stepName());
             case EXPECTED, WAITING -> "";
             default -> seat.stepName();
@@ -77,16 +84,10 @@ public record SeatTile(int seat, String name, String mark, String word, String l
                         .map(name -> "offer: " + name).orElse("");
     }
 
-    /** A range has to stand in one line of the narrowest tile. */
-    private static String tileWords(ReadyWindow window, Times times) {
-        String brief = times.briefly(window);
-        return brief.length() > 5 ? brief : "about " + brief;
-    }
-
-    private static Optional<Counter> count(SeatView seat, Times times) {
+    private static Optional<Counter> count(SeatView seat, Instant now, Times times) {
         return switch (seat.mark()) {
-            case SETTING, AT_LEISURE -> seat.candle().map(CandleClock::ready)
-                    .map((ReadyWindow w) -> Counter.ready(w, "left", "try it", times));
+            case SETTING, AT_LEISURE -> seat.candle().map(c -> Counter.ready(c.said(), "try",
+                    c.mayBeReady(now) ? "" : CureWords.MAY_BE, CureWords.TRY_IT));
             case ON_PACE, SLIPPING, BEHIND -> Optional.of(Counter.since(seat.countFrom(), times));
             case WAITING, PAUSED -> Optional.of(Counter.since(seat.since(), times));
             default -> Optional.empty();
@@ -102,6 +103,7 @@ public record SeatTile(int seat, String name, String mark, String word, String l
     }
 
     private static String spoken(SeatView seat) {
-        return seat.canFinish() ? "Tap when done with " + seat.stepName() : "Tap to open";
+        return !seat.afterTest().isEmpty() ? "Tap when tried by hand and firm"
+                : seat.canFinish() ? "Tap when done with " + seat.stepName() : "Tap to open";
     }
 }

@@ -6,6 +6,7 @@ import benchpace.board.CureDetail;
 import benchpace.board.CutAway;
 import benchpace.board.ReadyWindow;
 import benchpace.board.RoomView;
+import benchpace.board.SaidRange;
 import benchpace.board.SeatView;
 import java.util.List;
 import java.util.Optional;
@@ -15,8 +16,8 @@ import java.util.Optional;
  *
  * @param choices what it may make; empty if nothing is computed
  * @param chosen  the id of what it makes
- * @param skin    "19:20 to 19:35"; empty if not computed
- * @param cut     the candle cut open; empty before the pour
+ * @param skin    "19:20 to 19:35"; empty if not computed, or once a hand has decided
+ * @param cut     the candle cut open; empty before the pour and once a hand has decided
  */
 public record SheetCandle(List<RoomView.Choice> choices, String chosen, String skin, String firm,
                           Optional<CutDrawing> cut) {
@@ -26,12 +27,12 @@ public record SheetCandle(List<RoomView.Choice> choices, String chosen, String s
         String first = room.candles().isEmpty() ? "" : room.candles().get(0).id();
         Optional<CureDetail> detail = seat.candle().flatMap(CandleClock::detail);
         return new SheetCandle(room.candles(), room.chosen().getOrDefault(seat.seat(), first),
-                words(detail.map(CureDetail::skin), times), words(detail.map(CureDetail::firm), times),
+                words(detail.flatMap(CureDetail::skin), times), words(detail.flatMap(CureDetail::firm), times),
                 cut.map(c -> CutDrawing.of(c, "sheet-cut")));
     }
 
     private static String words(Optional<ReadyWindow> window, Times times) {
-        return window.map(times::roughly).orElse("");
+        return window.map(SaidRange::of).map(times::said).orElse("");
     }
 
     public boolean computed() {

@@ -1,6 +1,6 @@
 package benchpace.web.screen;
 
-import benchpace.board.ReadyWindow;
+import benchpace.board.SaidRange;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -59,23 +59,13 @@ public record Times(ZoneId zone) {
         return early.equals(late) ? late : early + " to " + late;
     }
 
-    /** "20:10" for a plan's figure, "20:05 to 20:20" where a range is known. */
-    public String roughly(ReadyWindow window) {
-        return roughly(window, " to ");
+    /** "20:05 to 20:20": what is said of a candle, as every screen says it. */
+    public String said(SaidRange range) {
+        return range.words(zone);
     }
 
     /** The same for where letters are large: "20:05\u201320:20". */
-    public String briefly(ReadyWindow window) {
-        return roughly(window, "\u2013");
-    }
-
-    private String roughly(ReadyWindow window, String to) {
-        long down = Math.floorDiv(window.from().getEpochSecond(), FIVE_MINUTES) * FIVE_MINUTES;
-        String from = clock(Instant.ofEpochSecond(down));
-        String until = roughly(window.until());
-        if (window.basis() != ReadyWindow.Basis.COMPUTED || from.equals(until)) {
-            return roughly(window.likely());
-        }
-        return from + to + until;
+    public String briefly(SaidRange range) {
+        return range.brief(zone);
     }
 }

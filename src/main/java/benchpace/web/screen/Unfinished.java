@@ -45,7 +45,7 @@ final class Unfinished {
 
     /** Judged, or in hand since: nobody trims a candle that was not tried. A seat without a candle has none to try. */
     private static boolean tried(SeatView seat, ClassView view) {
-        return seat.candle().filter(c -> c.judgedSetAt().isEmpty()).isEmpty() || view.steps().stream()
+        return seat.candle().filter(c -> !c.settled()).isEmpty() || view.steps().stream()
                 .anyMatch(s -> s.kind() == StepKind.FINISH && seat.finished().contains(s.id()));
     }
 

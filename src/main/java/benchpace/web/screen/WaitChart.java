@@ -1,6 +1,9 @@
 package benchpace.web.screen;
 
+import benchpace.board.CandleClock;
 import benchpace.board.ClassView;
+import benchpace.board.SaidRange;
+import benchpace.board.SeatView;
 import benchpace.board.WaitView;
 import benchpace.board.WaitView.PartView;
 import benchpace.board.WaitView.Progress;
@@ -79,7 +82,7 @@ public record WaitChart(int height, List<Mark> marks, List<Row> rows, double now
         Scale scale = new Scale(from, (WIDTH - LEFT - RIGHT) / (double) minutes);
         List<Row> rows = new ArrayList<>();
         for (StripView strip : wait.strips()) {
-            rows.add(row(strip, HEAD + rows.size() * ROW, scale, times));
+            rows.add(row(view, strip, HEAD + rows.size() * ROW, scale, times));
         }
         boolean inside = !at.isBefore(from) && !at.isAfter(from.plus(Duration.ofMinutes(minutes)));
         return Optional.of(new WaitChart(HEAD + rows.size() * ROW + 6, marks(from, minutes, scale, times), rows,
@@ -104,14 +107,16 @@ public record WaitChart(int height, List<Mark> marks, List<Row> rows, double now
         return marks;
     }
 
-    private static Row row(StripView strip, int y, Scale scale, Times times) {
+    private static Row row(ClassView view, StripView strip, int y, Scale scale, Times times) {
+        SaidRange said = said(view, strip);
         double wait = scale.x(strip.freeFrom());
-        double ready = scale.x(strip.ready().from());
-        double width = Math.max(0, scale.x(strip.ready().until()) - ready);
+        double ready = scale.x(said.from());
+        double width = Math.max(0, scale.x(said.until()) - ready);
         double likely = scale.x(strip.ready().likely());
         List<Bar> bars = strip.parts().stream().map(p -> bar(p, scale, likely, times)).toList();
         return new Row(strip.seat(), y, wait, Math.max(0, scale.x(strip.until()) - wait), ready, width, likely,
-                strip.poured(), bars, strip.wholeIdle() + " min", strip.idleUnplanned() + " min", spoken(strip, times));
+                strip.poured(), bars, strip.wholeIdle() + " min", strip.idleUnplanned() + " min",
+                spoken(view, strip, times));
     }
 
     private static Bar bar(PartView part, Scale scale, double likely, Times times) {
@@ -150,7 +155,7 @@ public record WaitChart(int height, List<Mark> marks, List<Row> rows, double now
         return times.clock(part.from()) + " to " + times.clock(part.until());
     }
 
-    private static String spoken(StripView strip, Times times) {
+    private static String spoken(ClassView view, StripView strip, Times times) {
         StringBuilder words = new StringBuilder();
         for (PartView part : strip.parts()) {
             String before = switch (part.progress()) {
@@ -161,7 +166,23 @@ public record WaitChart(int height, List<Mark> marks, List<Row> rows, double now
             words.append(words.isEmpty() ? "" : "; ").append(before).append(part.name()).append(' ')
                     .append(span(part, times));
         }
-        return (words.isEmpty() ? "nothing planned" : words) + "; candle ready about " + times.roughly(strip.ready())
-                + "; " + strip.wholeIdle() + " min with nothing to do, unplanned " + strip.idleUnplanned() + " min.";
+        return (words.isEmpty() ? "nothing planned" : words) + candle(view, strip, times) + "; "
+                + strip.wholeIdle() + " min with nothing to do, unplanned " + strip.idleUnplanned() + " min.";
+    }
+
+    /** Of a candle that a hand has decided on nothing is said. */
+    private static String candle(ClassView view, StripView strip, Times times) {
+        return clock(view, strip).filter(CandleClock::settled).isPresent() ? "; candle set"
+                : "; candle ready about " + times.said(said(view, strip));
+    }
+
+    /** What every screen says of the candle that the seat waits for; before its pour, what is to be expected. */
+    private static SaidRange said(ClassView view, StripView strip) {
+        return clock(view, strip).map(CandleClock::said).orElseGet(() -> SaidRange.of(strip.ready()));
+    }
+
+    private static Optional<CandleClock> clock(ClassView view, StripView strip) {
+        SeatView seat = view.seat(strip.seat());
+        return seat.sharesWith().map(view::seat).orElse(seat).candle();
     }
 }

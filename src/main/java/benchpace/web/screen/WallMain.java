@@ -3,7 +3,8 @@ package benchpace.web.screen;
 import benchpace.board.ClassView;
 import benchpace.board.ClassView.NowView;
 import benchpace.board.ClassView.Stage;
-import benchpace.board.ReadyWindow;
+import benchpace.board.SaidRange;
+import benchpace.board.SaidRange.Phase;
 import benchpace.plan.StepKind;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -13,24 +14,25 @@ import java.util.Optional;
 /**
  * The large words on the wall. It names no guest and never tells who is slow.
  *
- * @param window   the wait's own layout: when the candles should be ready, empty if nothing is poured; not present
- *                 outside the wait
- * @param count    the large ticking time; empty while everyone works
+ * @param waits    the wait's own layout
+ * @param ribbon   in the wait, when the candles should be ready; empty if none is waited for
+ * @param count    the ticking time; empty while everyone works, and once the first candle may be ready
  * @param dots     how far the table is: one a seat, the done ones first, whoever they are
  * @param progress the same in words
  * @param small    one quiet line below
  */
-public record WallMain(String kicker, String heading, String sentence, Optional<String> window,
-                       Optional<Counter> count, List<Boolean> dots, String progress, String small) {
+public record WallMain(String kicker, String heading, String sentence, boolean waits,
+                       Optional<WallRibbon> ribbon, Optional<Counter> count, List<Boolean> dots, String progress,
+                       String small) {
 
     static WallMain of(ClassView view, Times times) {
         return switch (view.stage()) {
             case BEFORE -> new WallMain("Welcome", view.name(), "Find your seat and settle in.",
-                    Optional.empty(), Optional.of(Counter.to(view.startsAt(), "start", "We begin any moment",
+                    false, Optional.empty(), Optional.of(Counter.to(view.startsAt(), "start", "We begin any moment",
                             "We begin at " + times.clock(view.startsAt()))), List.of(), "", "");
             case CLOSED -> new WallMain(view.name(), "Thank you for coming", view.cure().poured() == 0 ? ""
-                    : "Your candle stays soft inside for hours. Carry it level.", Optional.empty(), Optional.empty(),
-                    List.of(), "", "");
+                    : "Your candle stays soft inside for hours. Carry it level.", false, Optional.empty(),
+                    Optional.empty(), List.of(), "", "");
             case SETTING, RUNNING, FINISHING -> waits(view) ? setting(view, times) : working(view, times);
         };
     }
@@ -45,15 +47,22 @@ public record WallMain(String kicker, String heading, String sentence, Optional<
     }
 
     private static WallMain setting(ClassView view, Times times) {
-        NowView now = view.present();
-        Optional<ReadyWindow> window = view.cure().all().or(view.cure()::first);
-        Optional<Counter> count = window.map(
-                w -> Counter.ready(w, "left", "any minute now", "try them now", times));
-        boolean all = view.cure().all().isPresent();
-        String when = all ? times.window(view.home().p10(), view.home().p90()) : window.map(times::roughly).orElse("");
-        String kicker = all ? "All candles ready about" : window.isPresent() ? "First candles ready about" : "";
-        String small = view.cure().poured() == 0 ? "" : CureWords.wall(window);
-        return new WallMain(kicker, now.heading(), now.wall(), Optional.of(when), count, List.of(), "", small);
+        Optional<SaidRange> range = view.cure().range();
+        Optional<Counter> count = range.filter(r -> r.phase(view.now()) == Phase.BEFORE)
+                .map(r -> CureWords.count(r));
+        String small = view.cure().poured() == 0 ? view.present().wall() : CureWords.wall(view.cure());
+        return new WallMain("", heading(view), view.present().wall(), true, WallRibbon.of(view, times), count,
+                List.of(), "", small);
+    }
+
+    /** Inside the range it changes to the hand test. */
+    private static String heading(ClassView view) {
+        ClassView.CureView cure = view.cure();
+        return cure.range().map(range -> switch (range.phase(view.now())) {
+            case BEFORE -> "Your candle is setting";
+            case INSIDE -> cure.alike() ? "Your candle may be ready" : "Some may be ready now";
+            case PAST -> "Time for the hand test";
+        }).orElse(cure.poured() == 0 ? view.present().heading() : "Every candle was tried");
     }
 
     private static WallMain working(ClassView view, Times times) {
@@ -63,7 +72,7 @@ public record WallMain(String kicker, String heading, String sentence, Optional<
         dots.addAll(Collections.nCopies(tapped ? now.of() - now.done() : 0, false));
         String progress = !tapped ? "" : now.done() == 0 ? "Take your time"
                 : now.done() == now.of() ? "Everybody is done" : now.done() + " of " + now.of() + " done";
-        return new WallMain(view.name(), now.heading(), now.wall(), Optional.empty(), Optional.empty(), dots,
+        return new WallMain(view.name(), now.heading(), now.wall(), false, Optional.empty(), Optional.empty(), dots,
                 progress, now.caution());
     }
 }

@@ -46,7 +46,7 @@ public record WallPage(Shell shell, WallMain main, WallSeats seats, Calls calls,
     /** Nothing sets any longer, as far as the clock can tell: what is left is the hand test. */
     private static boolean onlyTrying(ClassView view) {
         List<CandleClock> untried = view.seats().stream().filter(SeatView::counts).flatMap(s -> s.candle().stream())
-                .filter(c -> c.judgedSetAt().isEmpty()).toList();
+                .filter(c -> !c.settled()).toList();
         return !untried.isEmpty() && untried.stream().allMatch(c -> c.tryIt(view.now()));
     }
 

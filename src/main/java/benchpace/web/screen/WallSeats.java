@@ -3,7 +3,8 @@ package benchpace.web.screen;
 import benchpace.board.CandleClock;
 import benchpace.board.ClassView;
 import benchpace.board.ClassView.Stage;
-import benchpace.board.ReadyWindow;
+import benchpace.board.SaidRange;
+import benchpace.board.SaidRange.Phase;
 import benchpace.board.SeatView;
 import benchpace.plan.StepKind;
 import java.time.Instant;
@@ -11,74 +12,59 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
- * Each poured seat's own countdown on the wall, by number only: a line for all seats that share a window. Where these
- * lines are too many, a few seats get a card each and many are put together by wider stretches of time, until they fit
- * in a size that can be read at 5 m.
+ * What is said of each poured candle, by seat number only: a line for all seats of which the same is said. Where these
+ * lines are too many to be read at 5 m, those before their range become one line that covers them all.
  *
- * @param dense many lines: smaller letters
+ * @param heading empty where the words above say all
+ * @param dense   many lines: smaller letters
  */
-public record WallSeats(String heading, List<Candle> candles, List<Group> groups, boolean dense) {
-    private static final int MOST_CARDS = 8;
-    /** Widths of the groups to try, in minutes, until they fit. */
-    private static final List<Integer> WIDTHS = List.of(5, 10, 15, 30, 60);
+public record WallSeats(String heading, List<Group> groups, boolean dense) {
 
-    /** @param ready a hand test says so */
-    public record Candle(int seat, boolean ready, Counter count) { }
+    /** How the candles of a line stand; in the order of the lines. */
+    public enum State { SET, TRY_IT, WAITING }
 
-    /** Seats that are ready about the same time. @param words "seats 1 to 8" */
-    public record Group(boolean ready, String clock, Counter count, List<Integer> seats, String words) { }
+    /**
+     * Seats of which the same is said.
+     *
+     * @param clock "20:10\u201320:25"; past it "try it"
+     * @param count says when the range has begun, and when it is past; empty if nothing is waited for
+     * @param words "seats 1 to 8"
+     */
+    public record Group(State state, String clock, Optional<Counter> count, List<Integer> seats, String words) { }
 
     private record Poured(int seat, CandleClock clock) {
-        boolean ready() {
-            return clock.judgedSetAt().isPresent();
-        }
-
-        Instant likely() {
-            return clock.ready().likely();
+        State state(Instant now) {
+            return clock.settled() ? State.SET : clock.phase(now) == Phase.PAST ? State.TRY_IT : State.WAITING;
         }
     }
 
     static WallSeats of(ClassView view, Times times) {
         List<Poured> poured = poured(view);
+        if (WallMain.waits(view) && view.cure().alike() && view.cure().allPoured()
+                && poured.stream().allMatch(p -> p.state(view.now()) == State.WAITING)) {
+            return new WallSeats("", List.of(), false);
+        }
         WallSpace space = WallSpace.of(view, WallPage.calls(view, times).list());
-        List<Group> groups = groups(poured, times, p -> p.clock().tryIt(view.now()) ? ""
-                : times.briefly(p.clock().ready()));
-        if (space.holds(groups)) {
-            return new WallSeats("Candles ready about, by seat number", List.of(), groups, false);
+        List<Group> groups = groups(poured, view.now(), times, CandleClock::said);
+        if (!space.holdsDense(groups)) {
+            groups = groups(poured, view.now(), times, c -> c.said().phase(view.now()));
         }
-        if (poured.size() <= MOST_CARDS && space.holdsCards(poured.size())) {
-            List<Candle> candles = poured.stream().map(p -> new Candle(p.seat(), p.ready(), count(p, times))).toList();
-            return new WallSeats("Each candle, by seat number", candles, List.of(), false);
-        }
-        groups = fewer(poured, groups, space, times);
-        return new WallSeats("Candles ready about, by seat number", List.of(), groups, !space.holds(groups));
+        boolean dense = !space.holds(groups);
+        return new WallSeats("Candles ready about, by seat number",
+                space.holdsDense(groups) ? groups : othersUnnamed(groups), dense);
     }
 
-    private static List<Group> fewer(List<Poured> poured, List<Group> all, WallSpace space, Times times) {
-        List<Group> groups = all;
-        for (int minutes : WIDTHS) {
-            if (space.holdsDense(groups)) {
-                return groups;
-            }
-            groups = groups(poured, times, p -> Counter.iso(Times.next(minutes, p.likely())));
-        }
-        if (space.holdsDense(groups)) {
-            return groups;
-        }
-        groups = groups(poured, times, p -> "");
-        return space.holdsDense(groups) ? groups : othersUnnamed(groups);
-    }
-
-    /** Those tried and those not, in no order at the table: the longer list need not be told. */
+    /** Those tried and those not, in no order at the table: the longest list need not be told. */
     private static List<Group> othersUnnamed(List<Group> groups) {
         Group most = groups.stream().max(Comparator.comparing(g -> g.words().length())).orElseThrow();
         return groups.stream().map(g -> g != most ? g
-                : new Group(g.ready(), g.clock(), g.count(), g.seats(), groups.size() > 1 ? "all others" : "all"))
+                : new Group(g.state(), g.clock(), g.count(), g.seats(), groups.size() > 1 ? "all others" : "all"))
                 .toList();
     }
 
@@ -92,7 +78,7 @@ public record WallSeats(String heading, List<Candle> candles, List<Group> groups
             return all;
         }
         boolean finishing = view.stage() == Stage.FINISHING || view.stage() == Stage.SETTING;
-        return finishing ? all.stream().filter(p -> !p.ready()).toList() : List.of();
+        return finishing ? all.stream().filter(p -> !p.clock().settled()).toList() : List.of();
     }
 
     /** Whether a step after the cure was ticked for it: its candle is in hand. */
@@ -101,39 +87,37 @@ public record WallSeats(String heading, List<Candle> candles, List<Group> groups
                 .anyMatch(seat.finished()::contains);
     }
 
-    private static List<Group> groups(List<Poured> poured, Times times, Function<Poured, String> alike) {
+    /** @param alike what those that wait have in common on a line */
+    private static List<Group> groups(List<Poured> poured, Instant now, Times times,
+                                      Function<CandleClock, Object> alike) {
         List<Group> groups = new ArrayList<>();
-        Map<String, List<Poured>> waiting = poured.stream().filter(p -> !p.ready())
-                .collect(Collectors.groupingBy(alike, TreeMap::new, Collectors.toList()));
-        List<Poured> ready = poured.stream().filter(Poured::ready).toList();
-        if (!ready.isEmpty()) {
-            groups.add(group(ready, times));
-        }
-        waiting.values().stream().sorted(Comparator.comparing((List<Poured> some) -> last(some).likely()))
-                .forEach(some -> groups.add(group(some, times)));
+        Map<State, List<Poured>> states = poured.stream()
+                .collect(Collectors.groupingBy(p -> p.state(now), TreeMap::new, Collectors.toList()));
+        states.forEach((state, some) -> {
+            if (state != State.WAITING) {
+                groups.add(new Group(state, state == State.SET ? "ready" : CureWords.TRY_IT, Optional.empty(),
+                        numbers(some), Phrases.seatRanges(numbers(some))));
+            }
+        });
+        states.getOrDefault(State.WAITING, List.of()).stream()
+                .collect(Collectors.groupingBy(p -> alike.apply(p.clock())))
+                .values().stream().map(some -> waiting(some, times))
+                .sorted(Comparator.comparing((Group g) -> g.clock()).thenComparing(g -> g.seats().get(0)))
+                .forEach(groups::add);
         return groups;
     }
 
-    private static Poured last(List<Poured> some) {
-        return some.stream().max(Comparator.comparing(Poured::likely)).orElseThrow();
+    private static Group waiting(List<Poured> some, Times times) {
+        SaidRange said = some.stream().map(p -> p.clock().said()).reduce(SaidRange::with).orElseThrow();
+        return new Group(State.WAITING, times.briefly(said), Optional.of(Counter.ready(said, "mute", CureWords.MAY_BE,
+                CureWords.TRY_IT)), numbers(some), Phrases.seatRanges(numbers(some)));
     }
 
-    /** A group counts to its last candle. */
-    private static Group group(List<Poured> some, Times times) {
-        Poured last = last(some);
-        ReadyWindow window = last.clock().ready();
-        Instant from = some.stream().map(p -> p.clock().ready().from()).min(Comparator.naturalOrder()).orElseThrow();
-        Instant until = some.stream().map(p -> p.clock().ready().until()).max(Comparator.naturalOrder()).orElseThrow();
-        List<Integer> seats = some.stream().map(Poured::seat).sorted().toList();
-        return new Group(last.ready(), times.briefly(new ReadyWindow(from, window.likely(), until, window.basis())),
-                count(last, times), seats, Phrases.seatRanges(seats));
-    }
-
-    private static Counter count(Poured poured, Times times) {
-        return Counter.ready(poured.clock().ready(), "bare", "soon", "try it", times);
+    private static List<Integer> numbers(List<Poured> some) {
+        return some.stream().map(Poured::seat).sorted().toList();
     }
 
     public boolean empty() {
-        return candles.isEmpty() && groups.isEmpty();
+        return groups.isEmpty();
     }
 }

@@ -10,27 +10,25 @@ import java.util.List;
  * @param height  for the list of candles
  * @param letters of seat numbers on a line, in the usual size
  * @param dense   the same in small letters
- * @param columns of cards, one a candle
  */
-record WallSpace(int height, int letters, int dense, int columns) {
-    /** Between the head and the foot. */
-    private static final int MIDDLE = 630;
+record WallSpace(int height, int letters, int dense) {
+    /** Between the head with its ribbon and the foot. */
+    private static final int MIDDLE = 510;
     private static final int FINISHING = 330;
     private static final int GAP = 18;
     private static final int LINE = 84;
     private static final int DENSE_LINE = 64;
-    private static final int CARD = 112;
     private static final int CALL_LINE = 84;
     private static final int CALL_DETAILS = 68;
     private static final int CALL_EDGE = 24;
 
     static WallSpace of(ClassView view, List<WaitCall> calls) {
         if (!WallMain.waits(view)) {
-            return new WallSpace(FINISHING, 30, 44, 4);
+            return new WallSpace(FINISHING, 30, 44);
         }
         boolean cut = view.room().cutAway().isPresent();
         int call = calls.isEmpty() ? 0 : height(calls.get(0), cut) + GAP;
-        return new WallSpace(MIDDLE - call, cut ? 14 : 30, cut ? 21 : 44, cut ? 2 : 4);
+        return new WallSpace(MIDDLE - call, cut ? 14 : 30, cut ? 21 : 44);
     }
 
     /** The first call stands in any case. */
@@ -47,10 +45,6 @@ record WallSpace(int height, int letters, int dense, int columns) {
 
     boolean holds(List<WallSeats.Group> groups) {
         return LINE * lines(groups, letters) <= height;
-    }
-
-    boolean holdsCards(int candles) {
-        return CARD * lines(candles, columns) <= height;
     }
 
     boolean holdsDense(List<WallSeats.Group> groups) {

@@ -2,7 +2,6 @@ package benchpace.web.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import benchpace.board.ReadyWindow;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -32,15 +31,6 @@ class PhrasesTest {
         assertThat(times.roughly(Instant.parse("2027-03-04T19:07:00Z"))).isEqualTo("20:10");
         assertThat(times.roughly(Instant.parse("2027-03-04T19:10:00Z"))).isEqualTo("20:10");
         assertThat(times.roughly(Instant.parse("2027-03-04T22:56:00Z"))).isEqualTo("00:00");
-    }
-
-    @Test void only_a_computed_window_is_said_as_a_range() {
-        Instant from = Instant.parse("2027-03-04T19:08:00Z");
-        Instant until = Instant.parse("2027-03-04T19:21:00Z");
-
-        assertThat(times.roughly(new ReadyWindow(from, from.plusSeconds(300), until, ReadyWindow.Basis.COMPUTED)))
-                .isEqualTo("20:05 to 20:25");
-        assertThat(times.roughly(new ReadyWindow(from, from, from, ReadyWindow.Basis.PLAN_FIGURE))).isEqualTo("20:10");
     }
 
     @Test void clock_times_are_those_of_the_room() {

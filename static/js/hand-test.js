@@ -1,0 +1,38 @@
+// Before a candle's range has begun no single tap says that it was tried: the page asks. The dialogue is in the page, so
+// that it asks without a network too, and the board's time decides whether it is needed.
+
+import * as clock from './clock.js';
+
+/** @type {(() => void) | undefined} what a yes does */
+let meant;
+
+const dialog = () => document.getElementById('hand-ask');
+
+/**
+ * Does what a tap means, at once or after a yes.
+ * @param {string | undefined} from before this instant it asks, RFC 3339; "always"; nothing never to ask
+ * @param {string | number} seat
+ * @param {() => void} act
+ */
+export function whenTried(from, seat, act) {
+  const at = Date.parse(from);
+  if (!from || !dialog() || at <= clock.now().getTime()) {
+    act();
+    return;
+  }
+  if (dialog().open) return;
+  meant = act;
+  dialog().querySelector('[data-hand-seat]').textContent = String(seat);
+  dialog().querySelector('[data-hand-from]').textContent = Number.isNaN(at) ? 'Its pour was not tapped yet.'
+    : `It is said to be ready from about ${clock.clockWords(new Date(at))} on.`;
+  dialog().showModal();
+}
+
+export function start() {
+  document.getElementById('hand-ask-yes')?.addEventListener('click', () => {
+    const act = meant;
+    dialog().close();
+    act?.();
+  });
+  dialog()?.addEventListener('close', () => { meant = undefined; });
+}
