@@ -27,7 +27,8 @@ import java.util.Optional;
 public record SeatView(int seat, String name, SeatingChart.Cell place, Mark mark, String stepId, String stepName,
                        boolean canFinish, String afterTest, Instant countFrom, Instant since, List<String> finished,
                        List<String> gaps, Optional<SeatFlag> flag, Optional<String> helper,
-                       Optional<CandleClock> candle, Optional<Integer> sharesWith, List<Integer> sharedBy, boolean hint, boolean question,
+                       Optional<CandleClock> candle, Optional<Integer> sharesWith, List<Integer> sharedBy,
+                       boolean hint, boolean question,
                        List<TapView> taps, List<ClassView.NoteView> notes) {
 
     /** What the tile says, by shape, word and colour together. */
