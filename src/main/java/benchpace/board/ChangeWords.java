@@ -62,6 +62,8 @@ final class ChangeWords {
                     : "because the seats poured late or are held up";
             case CANDLE_TOO_EARLY -> one ? "as the candle is expected sooner" : "as the candles are expected sooner";
             case CANDLE_LATER -> one ? "as the candle needs longer" : "as the candles need longer";
+            case NOT_JUDGED_SET -> one ? "as its candle is still to be tried or trimmed"
+                    : "as their candles are still to be tried or trimmed";
             case NO_PLACE -> "as no place is free then";
         };
     }

@@ -2,26 +2,20 @@ package benchpace.board;
 
 import benchpace.breaks.Announced;
 import benchpace.breaks.AnnouncedChange;
-import benchpace.breaks.BreakDecision;
 import benchpace.breaks.FirstComeFirstServed;
-import benchpace.breaks.Presence;
-import benchpace.breaks.SeatWait;
 import benchpace.breaks.WaitPlan;
 import benchpace.breaks.WaitPlanner;
 import benchpace.breaks.WaitProblem;
 import benchpace.plan.Activity;
-import benchpace.plan.ActivityId;
 import benchpace.plan.ActivityKind;
 import benchpace.plan.SeatNumber;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * One planning of a class's wait; the next one rests on it.
@@ -124,19 +118,8 @@ record WaitLink(Instant at, long seq, boolean tick, Optional<WaitProblem> proble
         return problem.isPresent() && problem.get().seats().stream().allMatch(s -> poured.contains(s.seat()));
     }
 
-    /** The whole wait, from the first free hands on, had it gone first come, first served; for comparison. */
+    /** What it would be from here on, first come, first served; what has been is the same. For comparison. */
     WaitPlan unplanned() {
-        if (problem.isEmpty() || problem.get().seats().isEmpty()) {
-            return WaitPlan.NONE;
-        }
-        WaitProblem known = problem.get();
-        Instant begin = known.seats().stream().map(SeatWait::freeFrom).min(Comparator.naturalOrder()).orElseThrow();
-        Set<ActivityId> skipped = known.decisions().stream().filter(BreakDecision.Skipped.class::isInstance)
-                .map(BreakDecision::activity).collect(Collectors.toSet());
-        List<SeatWait> seats = known.seats().stream()
-                .map(s -> s.with(List.of()).with(new Presence.Here())).toList();
-        return FirstComeFirstServed.plan(WaitProblem.first(begin,
-                known.activities().stream().filter(a -> !skipped.contains(a.id())).toList(), seats,
-                known.promisedEnd()));
+        return problem.map(FirstComeFirstServed::plan).orElse(WaitPlan.NONE);
     }
 }

@@ -2,6 +2,7 @@ package benchpace.board;
 
 import benchpace.breaks.Announced;
 import benchpace.breaks.BreakDecision;
+import benchpace.breaks.HandTest;
 import benchpace.breaks.Presence;
 import benchpace.breaks.ReadyRange;
 import benchpace.breaks.SeatWait;
@@ -16,6 +17,7 @@ import benchpace.live.Seat;
 import benchpace.live.Standing;
 import benchpace.live.Standing.Phase;
 import benchpace.plan.ActivityId;
+import benchpace.plan.ActivityKind;
 import benchpace.plan.Plan;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.Step;
@@ -37,6 +39,7 @@ final class WaitProblems {
     private final Plan plan;
     private final Progress progress;
     private final Map<SeatNumber, CandleClock> clocks;
+    private final WaitFinish finish;
     private final Instant now;
     private final List<Recorded> events;
 
@@ -45,6 +48,7 @@ final class WaitProblems {
         this.plan = live.plan();
         this.progress = live.progress();
         this.clocks = clocks;
+        this.finish = new WaitFinish(live);
         this.now = now;
         this.events = live.corrected().stream().filter(r -> !live.isUndone(r.seq()))
                 .sorted(Comparator.comparing(Recorded::at)).toList();
@@ -64,12 +68,24 @@ final class WaitProblems {
         Map<SeatNumber, List<Stint>> stints = stints();
         List<SeatWait> seats = live.seats().stream()
                 .flatMap(s -> seat(s, stints.getOrDefault(s.number(), List.of())).stream()).toList();
-        Set<SeatNumber> waiting = seats.stream().map(SeatWait::seat).collect(Collectors.toSet());
+        Map<SeatNumber, SeatWait> waits = seats.stream().collect(Collectors.toMap(SeatWait::seat, w -> w));
         return new WaitProblem(now, plan.activities(), seats, decisions(), live.startsAt().plus(plan.planned()),
-                previous, told.stream().filter(a -> waiting.contains(a.seat())).toList());
+                previous, told.stream().filter(a -> waits.containsKey(a.seat())
+                        && (isWrapping(a.activity()) || !onlyWraps(waits.get(a.seat())))).toList());
     }
 
-    /** A seat that shares a candle waits for that one. Whoever has gone on to the finish waits no more. */
+    private boolean isWrapping(ActivityId id) {
+        return plan.activity(id).filter(a -> a.kind() == ActivityKind.WRAPPING).isPresent();
+    }
+
+    private boolean onlyWraps(SeatWait wait) {
+        return wait.mustBeBackBy().equals(wait.freeFrom());
+    }
+
+    /**
+     * A seat that shares a candle waits for that one. Whoever has gone on to the finish waits for nothing but a place
+     * at the wrapping.
+     */
     private Optional<SeatWait> seat(Seat seat, List<Stint> tapped) {
         Optional<Seat> owner = seat.sharesWith().isEmpty() ? Optional.of(seat)
                 : seat.sharesWith().flatMap(live::seat);
@@ -77,7 +93,10 @@ final class WaitProblems {
             return Optional.empty();
         }
         Standing standing = progress.standing(owner.get());
-        if (standing.phase() == Phase.DONE || standing.phase() != Phase.WAITING && pastTheCure(standing)) {
+        boolean goneOn = standing.phase() == Phase.DONE || standing.phase() != Phase.WAITING && pastTheCure(standing);
+        boolean wrapping = plan.activities().stream().anyMatch(a -> a.kind() == ActivityKind.WRAPPING);
+        HandTest handTest = finish.handTest(owner.get());
+        if (finish.wrapped(owner.get()) || goneOn && !(wrapping && handTest.passedBy(now))) {
             return Optional.empty();
         }
         Optional<CandleClock> clock = Optional.ofNullable(clocks.get(owner.get().number()));
@@ -85,8 +104,9 @@ final class WaitProblems {
         ReadyRange ready = clock.map(CandleClock::ready).map(w -> new ReadyRange(w.from(), w.likely(), w.until()))
                 .orElseGet(() -> expectedReady(poured));
         Presence presence = seat.pausedSince().isPresent() ? new Presence.Paused() : new Presence.Here();
-        return Optional.of(new SeatWait(seat.number(), handsFree(owner.get(), poured), ready, presence, tapped,
-                SeatWait.NOT_CALLED_BACK));
+        Instant free = handsFree(owner.get(), poured);
+        return Optional.of(new SeatWait(seat.number(), free, ready, presence, tapped,
+                goneOn ? free : SeatWait.NOT_CALLED_BACK, owner.get().number(), handTest));
     }
 
     /** The seats whose candle, or the one they share, is poured. */

@@ -34,11 +34,12 @@ public record WaitView(Optional<Instant> plannedAt, List<ActivityView> activitie
      * @param now          who is at it now, by plan or tap
      * @param nowUntil     when the last of them is done, typically
      * @param next         the next seats to be sent to it, and when
+     * @param expected     about when it begins for those who cannot be sent yet, as the hand test comes first
      */
     public record ActivityView(String id, String name, ActivityKind kind, boolean wholeClass, String where, String cue,
                                String caution, int places, boolean open, boolean skipped, Optional<Instant> openedAt,
                                int extraMinutes, List<Integer> seats, List<Integer> now, Optional<Instant> nowUntil,
-                               Optional<Wave> next) {
+                               Optional<Wave> next, Optional<Instant> expected) {
         public ActivityView {
             seats = List.copyOf(seats);
             now = List.copyOf(now);
@@ -60,7 +61,7 @@ public record WaitView(Optional<Instant> plannedAt, List<ActivityView> activitie
      * @param until         when its wait ends
      * @param idle          minutes with nothing to do still to come
      * @param idleSoFar     such minutes since its pour
-     * @param idleUnplanned such minutes of the whole wait, had it gone first come, first served
+     * @param idleUnplanned such minutes of the whole wait, if from now on it went first come, first served
      */
     public record StripView(int seat, List<PartView> parts, Instant freeFrom, ReadyWindow ready, boolean poured,
                             Instant until, int idle, int idleSoFar, int idleUnplanned) {
@@ -80,7 +81,7 @@ public record WaitView(Optional<Instant> plannedAt, List<ActivityView> activitie
     }
 
     /** How a part of a strip stands. */
-    public enum Progress { DONE, UNDER_WAY, PLANNED }
+    public enum Progress { DONE, UNDER_WAY, PLANNED, EXPECTED }
 
     public record PartView(String activity, String name, ActivityKind kind, Instant from, Instant until,
                            Progress progress) { }
@@ -123,9 +124,12 @@ public record WaitView(Optional<Instant> plannedAt, List<ActivityView> activitie
         }
     }
 
-    /** Minutes with nothing to do in the whole wait, of all seats and of the one that has most. */
-    public record Idle(int planned, int unplanned, int mostPlanned, int mostUnplanned) {
-        static final Idle NONE = new Idle(0, 0, 0, 0);
+    /**
+     * Minutes with nothing to do in the whole wait, of all seats and of the one that has most: with the plan, and if
+     * from now on it went first come, first served. Both hold the same minutes so far.
+     */
+    public record Idle(int planned, int unplanned, int mostPlanned, int mostUnplanned, int soFar) {
+        static final Idle NONE = new Idle(0, 0, 0, 0, 0);
     }
 
     public WaitView {

@@ -61,9 +61,15 @@ final class WaitViews {
         return new WaitView(Optional.of(link.at()), activities, strips, calls(), ChangeWords.of(live, link, zone),
                 plan.leisure().stream().map(l -> new WaitView.OfferView(l.seat().value(), l.until(),
                         l.offers().stream().map(this::name).toList())).toList(),
-                new WaitView.Idle(strips.stream().mapToInt(StripView::wholeIdle).sum(), unplanned.idleMinutes(),
-                        strips.stream().mapToInt(StripView::wholeIdle).max().orElse(0),
-                        unplanned.longestIdleMinutes()), warnings());
+                idle(strips), warnings());
+    }
+
+    private static WaitView.Idle idle(List<StripView> strips) {
+        return new WaitView.Idle(strips.stream().mapToInt(StripView::wholeIdle).sum(),
+                strips.stream().mapToInt(StripView::idleUnplanned).sum(),
+                strips.stream().mapToInt(StripView::wholeIdle).max().orElse(0),
+                strips.stream().mapToInt(StripView::idleUnplanned).max().orElse(0),
+                strips.stream().mapToInt(StripView::idleSoFar).sum());
     }
 
     private String name(ActivityId id) {
@@ -78,6 +84,7 @@ final class WaitViews {
         List<Integer> now = new ArrayList<>();
         Instant last = null;
         TreeMap<Instant, List<Integer>> waves = new TreeMap<>();
+        Instant expected = null;
         for (SeatStrip strip : plan.strips()) {
             for (StripPart part : strip.parts()) {
                 if (part.activity().equals(activity.id()) && part.progress() == StripPart.Progress.UNDER_WAY) {
@@ -85,6 +92,8 @@ final class WaitViews {
                     last = last == null || part.until().isAfter(last) ? part.until() : last;
                 } else if (part.activity().equals(activity.id()) && part.progress() == StripPart.Progress.PLANNED) {
                     waves.computeIfAbsent(part.from(), at -> new ArrayList<>()).add(strip.seat().value());
+                } else if (part.activity().equals(activity.id()) && part.progress() == StripPart.Progress.EXPECTED) {
+                    expected = expected == null || part.from().isBefore(expected) ? part.from() : expected;
                 }
             }
         }
@@ -93,7 +102,7 @@ final class WaitViews {
                 activity.audience() == Activity.Audience.WHOLE_CLASS, activity.where(), activity.cue(),
                 activity.caution(), activity.places(), run.open(), run.skipped(),
                 run.openedAt().filter(at -> run.open()), run.extraMinutes(), tapped, now, Optional.ofNullable(last),
-                next);
+                next, Optional.ofNullable(expected));
     }
 
     private StripView strip(SeatStrip strip, WaitPlan unplanned) {
@@ -105,7 +114,7 @@ final class WaitViews {
         return new StripView(strip.seat().value(), parts, wait.freeFrom(), ready,
                 link.poured().contains(strip.seat()), strip.waitUntil(),
                 strip.idleMinutes(), strip.idleMinutesSoFar(),
-                unplanned.strip(strip.seat()).map(SeatStrip::idleMinutes).orElse(0));
+                strip.idleMinutesSoFar() + unplanned.strip(strip.seat()).map(SeatStrip::idleMinutes).orElse(0));
     }
 
     private PartView part(StripPart part) {
@@ -119,8 +128,9 @@ final class WaitViews {
     private List<CallView> calls() {
         List<CallView> calls = new ArrayList<>(begun());
         for (WaitEvent event : plan.events().stream().flatMap(e -> sure(e).stream()).toList()) {
-            boolean told = !event.at().isAfter(link.at().plus(WaitLink.LEAD));
-            calls.add(new CallView(CallState.AHEAD, event, what(event), where(event),
+            boolean told = !event.seats().isEmpty() && !event.at().isAfter(link.at().plus(WaitLink.LEAD));
+            CallState state = event instanceof WaitEvent.Boxes ? CallState.BEGUN : CallState.AHEAD;
+            calls.add(new CallView(state, event, what(event), where(event),
                     WaitWords.say(event, link.at(), zone), told));
         }
         return calls;
@@ -128,7 +138,7 @@ final class WaitViews {
 
     /** What of it does not hang on candles still to be poured. */
     private Optional<WaitEvent> sure(WaitEvent event) {
-        if (link.allPoured() || event instanceof WaitEvent.WrappingFrom) {
+        if (link.allPoured() || event instanceof WaitEvent.WrappingFrom || event instanceof WaitEvent.Boxes) {
             return Optional.of(event);
         }
         if (event instanceof WaitEvent.ClassBreak) {
@@ -149,6 +159,9 @@ final class WaitViews {
             for (StripPart part : strip.parts()) {
                 Activity activity = live.plan().activity(part.activity()).orElseThrow();
                 boolean together = together(activity);
+                if (activity.kind() == ActivityKind.WRAPPING && !judgedSet(strip, part)) {
+                    continue; // it folds its box, which the plan calls out
+                }
                 if (part.progress() == StripPart.Progress.UNDER_WAY
                         && (together || part.from().plus(JUST_BEGUN).isAfter(link.at()))) {
                     Begun begun = new Begun(part.activity(), part.from(), together ? part.until() : part.from());
@@ -162,6 +175,11 @@ final class WaitViews {
         return begun;
     }
 
+    private boolean judgedSet(SeatStrip strip, StripPart part) {
+        return link.problem().orElseThrow().seats().stream().filter(s -> s.seat().equals(strip.seat()))
+                .anyMatch(s -> s.handTest().passedBy(part.from()));
+    }
+
     private record Begun(ActivityId activity, Instant from, Instant until) { }
 
     private static boolean together(Activity activity) {
@@ -173,6 +191,8 @@ final class WaitViews {
         WaitEvent event = together(activity)
                 ? new WaitEvent.ClassBreak(begun.from(), begun.until(), activity.id(), activity.name(),
                         activity.where(), seats, List.of())
+                : activity.kind() == ActivityKind.WRAPPING
+                ? new WaitEvent.Wrapping(begun.from(), activity.id(), activity.name(), activity.where(), seats)
                 : new WaitEvent.Opens(begun.from(), activity.id(), activity.name(), activity.where(), seats);
         return new CallView(CallState.BEGUN, event, activity.name(), activity.where(), activity.name() + " now", true);
     }
@@ -184,6 +204,10 @@ final class WaitViews {
             return e.name();
         } else if (event instanceof WaitEvent.WrappingFrom e) {
             return e.name();
+        } else if (event instanceof WaitEvent.Wrapping e) {
+            return e.name();
+        } else if (event instanceof WaitEvent.Boxes) {
+            return WaitWords.BOXES;
         }
         return "First candles ready";
     }
@@ -192,6 +216,11 @@ final class WaitViews {
         if (event instanceof WaitEvent.Opens e) {
             return e.where();
         } else if (event instanceof WaitEvent.ClassBreak e) {
+            return e.where();
+        }
+        if (event instanceof WaitEvent.Wrapping e) {
+            return e.where();
+        } else if (event instanceof WaitEvent.Boxes e) {
             return e.where();
         }
         return event instanceof WaitEvent.WrappingFrom e ? e.where() : "";

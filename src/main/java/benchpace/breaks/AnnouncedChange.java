@@ -30,6 +30,8 @@ public sealed interface AnnouncedChange {
         CANDLE_TOO_EARLY,
         /** The candle is not expected to be ready by then. */
         CANDLE_LATER,
+        /** It is wrapping, and the candle is not judged set (any more), or is still to be trimmed. */
+        NOT_JUDGED_SET,
         /** Possible for this seat alone, but not together with everybody else: places or a class break. */
         NO_PLACE
     }

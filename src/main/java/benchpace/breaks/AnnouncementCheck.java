@@ -22,7 +22,8 @@ final class AnnouncementCheck {
     Optional<AnnouncedChange> of(Announced told) {
         List<StripPart> parts = strips.stream().filter(s -> s.seat().equals(told.seat()))
                 .flatMap(s -> s.parts().stream()).filter(p -> p.activity().equals(told.activity())).toList();
-        if (parts.stream().anyMatch(p -> p.from().equals(told.from()))) {
+        if (parts.stream().anyMatch(p -> p.from().equals(told.from())
+                && p.progress() != StripPart.Progress.EXPECTED)) {
             return Optional.empty();
         }
         AnnouncedChange.Reason why = reason(told);
@@ -61,6 +62,9 @@ final class AnnouncementCheck {
             boolean elsewhere = !told.from().isAfter(line.problem.now())
                     && history.stream().anyMatch(p -> p.overlaps(told.from(), end));
             return elsewhere ? AnnouncedChange.Reason.DONE_OTHERWISE : AnnouncedChange.Reason.NOT_FREE_IN_TIME;
+        }
+        if (wrapping && !line.wrapping.mayBeCalled(seat)) {
+            return AnnouncedChange.Reason.NOT_JUDGED_SET;
         }
         if (wrapping) {
             return told.from().isBefore(seat.ready().p50()) ? AnnouncedChange.Reason.CANDLE_LATER : leavesOr(seat, end);

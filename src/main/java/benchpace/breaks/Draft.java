@@ -31,9 +31,14 @@ final class Draft {
         return Score.of(unplaced, costs);
     }
 
-    /** By lane and slot, whether a class break holds the seat then. */
+    /** By lane and slot, whether a class break, or the hand test and the trim, hold the seat then. */
     static boolean[][] blocked(Timeline line, BreakTimes times, int[] breakStarts) {
         boolean[][] blocked = new boolean[line.lanes.size()][line.slots];
+        for (int i = 0; i < blocked.length; i++) {
+            Lane lane = line.lanes.get(i);
+            int until = Math.min(lane.testUntil(), line.slots);
+            Arrays.fill(blocked[i], Math.min(lane.testFrom(), until), until, true);
+        }
         for (int b = 0; b < breakStarts.length; b++) {
             if (breakStarts[b] == BreakTimes.NONE) {
                 continue;

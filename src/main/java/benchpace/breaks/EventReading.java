@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
@@ -26,7 +27,11 @@ final class EventReading {
 
     List<WaitEvent> events() {
         List<WaitEvent> events = new ArrayList<>();
-        line.tasks.forEach(task -> opens(task.activity(), events));
+        for (Task task : line.tasks) {
+            Activity a = task.activity();
+            waves(a).forEach((at, seats) -> events.add(
+                    new WaitEvent.Opens(at, a.id(), a.name(), a.where(), List.copyOf(seats))));
+        }
         classBreaks(events);
         firstReady(events);
         wrapping(events);
@@ -34,7 +39,7 @@ final class EventReading {
         return events;
     }
 
-    private void opens(Activity activity, List<WaitEvent> events) {
+    private TreeMap<Instant, TreeSet<SeatNumber>> waves(Activity activity) {
         TreeMap<Instant, TreeSet<SeatNumber>> waves = new TreeMap<>();
         for (SeatStrip strip : strips) {
             for (StripPart part : strip.planned()) {
@@ -43,8 +48,7 @@ final class EventReading {
                 }
             }
         }
-        waves.forEach((at, seats) -> events.add(new WaitEvent.Opens(at, activity.id(), activity.name(),
-                activity.where(), List.copyOf(seats))));
+        return waves;
     }
 
     private void classBreaks(List<WaitEvent> events) {
@@ -81,13 +85,43 @@ final class EventReading {
                 together.stream().map(SeatWait::seat).sorted().toList()));
     }
 
+    /** The turns of those who may be called; while there are none, about when it begins. */
     private void wrapping(List<WaitEvent> events) {
-        List<Lane> turns = line.lanes.stream().filter(l -> l.wrapFrom() >= 0).toList();
-        if (!turns.isEmpty()) {
-            Activity wrap = line.wrapping.task().activity();
-            int first = turns.stream().mapToInt(Lane::wrapFrom).min().orElseThrow();
-            events.add(new WaitEvent.WrappingFrom(line.instant(first), wrap.id(), wrap.name(), wrap.where(),
-                    turns.stream().map(Lane::seat).sorted().toList()));
+        if (!line.wrapping.exists()) {
+            return;
+        }
+        Activity wrap = line.wrapping.task().activity();
+        waves(wrap).forEach((at, seats) -> events.add(
+                new WaitEvent.Wrapping(at, wrap.id(), wrap.name(), wrap.where(), List.copyOf(seats))));
+        boolean begun = line.lanes.stream().anyMatch(Lane::called)
+                || line.problem.seats().stream().filter(Timeline::isHere).anyMatch(line.wrapping::alreadyWrapped);
+        line.lanes.stream().filter(l -> l.wrapFrom() >= 0).mapToInt(Lane::wrapFrom).min().ifPresent(first -> {
+            if (!begun) {
+                events.add(new WaitEvent.WrappingFrom(line.instant(first), wrap.id(), wrap.name(), wrap.where()));
+            }
+        });
+        boxes(wrap, events);
+    }
+
+    private void boxes(Activity wrap, List<WaitEvent> events) {
+        TreeSet<SeatNumber> folding = new TreeSet<>(line.wrapping.foldingBoxes());
+        TreeSet<Instant> since = new TreeSet<>();
+        for (SeatWait seat : line.problem.seats()) {
+            if (!(seat.handTest() instanceof HandTest.Ahead)) {
+                continue;
+            }
+            Optional<StripPart> there = line.histories.getOrDefault(seat.seat(), List.of()).stream()
+                    .filter(p -> p.progress() == StripPart.Progress.UNDER_WAY && p.activity().equals(wrap.id()))
+                    .findFirst();
+            there.ifPresent(p -> folding.add(seat.seat()));
+            there.map(StripPart::from).ifPresent(since::add);
+            if (there.isEmpty() && folding.contains(seat.seat())) {
+                Instant ready = seat.ready().p50();
+                since.add(ready.isAfter(line.problem.now()) ? line.problem.now() : ready);
+            }
+        }
+        if (!folding.isEmpty()) {
+            events.add(new WaitEvent.Boxes(since.first(), wrap.id(), wrap.where(), List.copyOf(folding)));
         }
     }
 }

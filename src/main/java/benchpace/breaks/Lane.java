@@ -11,14 +11,18 @@ import benchpace.plan.SeatNumber;
  * @param until     first slot after the wait: its turn at the wrapping, its candle, or its leaving
  * @param mustEndBy what cannot be interrupted is over by this slot even at its longest
  * @param wrapFrom  the slot of its turn at the wrapping, or -1
+ * @param called    whether it may be called to the wrapping, its candle being judged set
+ * @param testFrom  the slot from which on its candle is tried by hand and finished; it does nothing else then
+ * @param testUntil the first slot after that
  * @param uses      by task, how often it may still take part
  * @param last      the task it did last, or -1
  * @param told      by task, the slots in which guests were told it begins; still possible ones only
  * @param before    by task, the slots in which the previous plan began it
  * @param history   what it did and does
  */
-record Lane(SeatNumber seat, int from, int until, int mustEndBy, int wrapFrom, int[] uses, int last, int[][] told,
-            int[][] before, List<StripPart> history) {
+record Lane(SeatNumber seat, int from, int until, int mustEndBy, int wrapFrom, boolean called,
+            int testFrom, int testUntil, int[] uses, int last, int[][] told, int[][] before,
+            List<StripPart> history) {
 
     boolean waits() {
         return until > from;
@@ -43,6 +47,7 @@ record Lane(SeatNumber seat, int from, int until, int mustEndBy, int wrapFrom, i
     /** Whether a class break of this length fits into this seat's wait. */
     boolean allows(Task classBreak, int start) {
         return start >= from && start + classBreak.length() <= until
+                && (start + classBreak.length() <= testFrom || start >= testUntil)
                 && start + classBreak.mustHave() <= latest(classBreak);
     }
 

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
 import benchpace.plan.Activity;
 import benchpace.plan.ActivityId;
@@ -26,7 +27,8 @@ final class LeisureReading {
         List<Leisure> leisure = new ArrayList<>();
         for (SeatStrip strip : strips) {
             Instant now = line.instant(0);
-            Instant next = strip.planned().stream().map(StripPart::from).min(Comparator.naturalOrder())
+            Instant next = Stream.concat(strip.planned().stream().map(StripPart::from), tried(strip))
+                    .min(Comparator.naturalOrder())
                     .filter(at -> at.isBefore(strip.waitUntil())).orElse(strip.waitUntil());
             boolean busy = strip.waitFrom().isAfter(now);
             if (!busy && !next.isBefore(now.plusSeconds(60L * SHORTEST_MINUTES))) {
@@ -34,6 +36,10 @@ final class LeisureReading {
             }
         }
         return leisure;
+    }
+
+    private Stream<Instant> tried(SeatStrip strip) {
+        return line.lanes.stream().filter(l -> l.seat().equals(strip.seat())).map(l -> line.instant(l.testFrom()));
     }
 
     private List<ActivityId> offers(SeatStrip strip, Instant from, Instant until) {

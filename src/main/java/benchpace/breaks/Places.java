@@ -24,8 +24,9 @@ final class Places {
         return free[task][slot] > 0;
     }
 
+    /** Whether a place is free all the time; beyond the timeline nobody takes one. */
     boolean free(int task, int from, int until) {
-        for (int t = from; t < until; t++) {
+        for (int t = from; t < Math.min(until, free[task].length); t++) {
             if (free[task][t] <= 0) {
                 return false;
             }

@@ -55,7 +55,9 @@ final class PlanReading {
             }
             if (lane.wrapFrom() >= 0) {
                 Task wrap = line.wrapping.task();
-                parts.add(planned(wrap.activity(), lane.wrapFrom(), lane.wrapFrom() + wrap.length()));
+                parts.add(new StripPart(wrap.activity().id(), line.instant(lane.wrapFrom()),
+                        line.instant(lane.wrapFrom() + wrap.length()),
+                        lane.called() ? StripPart.Progress.PLANNED : StripPart.Progress.EXPECTED));
             }
             parts.sort(Comparator.comparing(StripPart::from));
             int idle = 0;
@@ -107,7 +109,7 @@ final class PlanReading {
     private List<SeatNumber> pastPromisedEnd() {
         int wrapLength = line.wrapping.exists() ? line.wrapping.task().length() : 0;
         return line.lanes.stream().filter(l -> l.waits() || l.wrapFrom() >= 0)
-                .filter(l -> !line.wrapping.alreadyWrapped(l.seat()))
+                .filter(l -> !line.wrapping.alreadyWrapped(seat(l.seat())))
                 .filter(l -> !(seat(l.seat()).presence() instanceof Presence.LeavingAt))
                 .filter(l -> Math.max(l.until(), l.wrapFrom() + wrapLength) > line.promisedEnd)
                 .map(Lane::seat).toList();

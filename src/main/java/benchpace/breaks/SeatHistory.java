@@ -89,10 +89,12 @@ final class SeatHistory {
         Activity activity = activities.get(id);
         if (activity == null || isClassBreak(activity) && standing.begunBy(problem.now())
                 || planned.from().isBefore(seat.freeFrom()) || !planned.from().isBefore(standing.closedAt())
-                || standing.movedAwayFrom(planned.from())) {
+                || standing.movedAwayFrom(planned.from()) || activity.kind() == ActivityKind.WRAPPING
+                && standing.callsFrom(seat.handTest()).filter(from -> !planned.from().isBefore(from)).isEmpty()) {
             return Optional.empty();
         }
-        boolean again = activity.kind().onceOnly() && known.stream().anyMatch(p -> p.activity().equals(id));
+        boolean again = activity.kind().onceOnly() && known.stream().anyMatch(p -> p.activity().equals(id)
+                && (activity.kind() != ActivityKind.WRAPPING || seat.handTest().passedBy(p.from())));
         Instant end = planned.until();
         if (planned.progress() != StripPart.Progress.DONE) {
             end = end.plus(Standing.extensionSince(problem.decisions(), id, problem.previous().at()));

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 import benchpace.plan.ActivityId;
 
@@ -55,6 +56,21 @@ record Standing(boolean offered, Instant notBefore, Instant movedAt, Instant beg
             }
         }
         return sum;
+    }
+
+    /**
+     * From when on a seat may be called to this wrapping: after the hand test and what comes before the wrapping, or,
+     * when the instructor started it, as soon as its candle is judged set. Empty while it may not be called.
+     */
+    Optional<Instant> callsFrom(HandTest handTest) {
+        if (!(handTest instanceof HandTest.Passed passed)) {
+            return Optional.empty();
+        }
+        if (begunAt.equals(Instant.MAX)) {
+            return passed.wrapFrom();
+        }
+        Instant started = begunAt.isAfter(passed.at()) ? begunAt : passed.at();
+        return Optional.of(passed.wrapFrom().filter(from -> from.isBefore(started)).orElse(started));
     }
 
     private Standing after(BreakDecision decision) {

@@ -12,7 +12,11 @@ import benchpace.plan.ActivityId;
  */
 public record StripPart(ActivityId activity, Instant from, Instant until, Progress progress) {
     /** Where the piece stands at the instant of the plan. Taps are optional: untapped pieces count as done. */
-    public enum Progress { DONE, UNDER_WAY, PLANNED }
+    public enum Progress {
+        DONE, UNDER_WAY, PLANNED,
+        /** To be expected, once the hand test allows it; nobody is called to it, and it never counts as done. */
+        EXPECTED
+    }
 
     public StripPart {
         if (until.isBefore(from)) {

@@ -55,7 +55,7 @@ record Task(Activity activity, int length, int shortest, int longest, int notBef
         return activity.interruptible() ? 0 : longest;
     }
 
-    private static int minutesUp(Duration length) {
+    static int minutesUp(Duration length) {
         return (int) ((length.getSeconds() + 59) / 60);
     }
 }

@@ -44,7 +44,8 @@ final class Timeline {
         problem.seats().stream().filter(s -> !(s.presence() instanceof Presence.Left))
                 .sorted(Comparator.comparing(SeatWait::seat)).forEach(s -> histories.put(s.seat(), history.of(s)));
         Task wrap = sortTasks(standings);
-        this.wrapping = new WrappingTurns(this, wrap);
+        this.wrapping = new WrappingTurns(this, wrap, wrap == null ? Standing.AS_PLANNED
+                : standings.getOrDefault(wrap.activity().id(), Standing.AS_PLANNED));
         addLanes();
         this.slots = 1 + lanes.stream().mapToInt(Lane::until).max().orElse(0);
     }
@@ -149,8 +150,10 @@ final class Timeline {
     private Lane lane(SeatWait seat, int turn) {
         List<StripPart> history = histories.get(seat.seat());
         int from = freeFrom(seat);
-        boolean wrapped = wrapping.alreadyWrapped(seat.seat());
-        int until = wrapped ? from : turn >= 0 ? turn : ceil(seat.ready().p50());
+        boolean wrapped = wrapping.alreadyWrapped(seat);
+        int tried = wrapping.triedFrom(seat);
+        boolean waits = !wrapped && !seat.handTest().passedBy(problem.now()) && ceil(seat.ready().p50()) > from;
+        int until = !waits ? from : turn >= 0 ? turn : ceil(seat.ready().p50());
         int mustEndBy = Math.min(floor(seat.ready().p10()), floor(seat.mustBeBackBy()));
         until = Math.min(until, floor(seat.mustBeBackBy()));
         if (seat.presence() instanceof Presence.LeavingAt leaving) {
@@ -169,8 +172,8 @@ final class Timeline {
             }
         }
         until = Math.max(from, Math.min(until, Part.MOST_SLOTS - 2));
-        return new Lane(seat.seat(), from, until, mustEndBy, turn, uses, last, told(seat, from),
-                planned(seat, from), history);
+        return new Lane(seat.seat(), from, until, mustEndBy, turn, wrapping.mayBeCalled(seat),
+                tried, tried + wrapping.finishing(seat), uses, last, told(seat, from), planned(seat, from), history);
     }
 
     private int[][] told(SeatWait seat, int from) {

@@ -36,10 +36,27 @@ public sealed interface WaitEvent {
         }
     }
 
-    /** Wrapping begins, for these seats in the order of their turns' seat numbers. */
-    record WrappingFrom(Instant at, ActivityId activity, String name, String where, List<SeatNumber> seats)
+    /** About when wrapping can begin: a forecast, which names no seat as none is judged set and ready for it. */
+    record WrappingFrom(Instant at, ActivityId activity, String name, String where) implements WaitEvent {
+        @Override public List<SeatNumber> seats() {
+            return List.of();
+        }
+    }
+
+    /** These seats, every candle of theirs judged set by hand, have their turn at the wrapping. */
+    record Wrapping(Instant at, ActivityId activity, String name, String where, List<SeatNumber> seats)
             implements WaitEvent {
-        public WrappingFrom {
+        public Wrapping {
+            seats = List.copyOf(seats);
+        }
+    }
+
+    /**
+     * Since then these seats wait for the hand test and may see to what their candle will be wrapped in; the candle
+     * stays where it is.
+     */
+    record Boxes(Instant at, ActivityId activity, String where, List<SeatNumber> seats) implements WaitEvent {
+        public Boxes {
             seats = List.copyOf(seats);
         }
     }

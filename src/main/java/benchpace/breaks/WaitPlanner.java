@@ -6,7 +6,8 @@ package benchpace.breaks;
  * <p><b>Rules, always kept.</b> Never more seats at an activity than it has places. A seat does one thing at a time,
  * from its hands being free on. What is done once is done once; refreshments and browsing at most twice and not
  * twice in a row. A clear table is made (clean-up) before what needs one. A class break holds everybody who is still
- * waiting, at once, and happens once. Wrapping begins with the candle being expected ready.
+ * waiting, at once, and happens once. Wrapping is expected after the likely ready moment and what the finish takes, and
+ * nobody is called to it whose candle is not judged set by hand; seats that share a candle take one place at it.
  *
  * <p><b>Nobody is sent into what outlasts their candle.</b> An activity that cannot be interrupted must fit with its
  * longest length (nine seats in ten) before the <em>earliest</em> likely ready moment (one candle in ten is ready

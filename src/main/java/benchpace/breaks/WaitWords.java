@@ -12,6 +12,10 @@ import benchpace.plan.SeatNumber;
 /** The one line that calls out an event of the wait: what, when, where and for whom. */
 public final class WaitWords {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+    /** What is called out to those whose candle is still to be tried. */
+    public static final String BOXES = "Fold a box or choose a ribbon";
+    /** What goes with it. */
+    public static final String STAYS = "the candle stays where it is";
     private static final Duration SOON = Duration.ofMinutes(15);
 
     private WaitWords() { }
@@ -25,10 +29,16 @@ public final class WaitWords {
             return e.name() + (soon(e.at(), now) ? " " + in(e.at(), now) : " " + clock(e.at(), zone));
         }
         if (event instanceof WaitEvent.FirstReady e) {
-            return "First candles ready about " + clock(e.at(), zone);
+            return "First candles ready about " + clock(roughly(e.at()), zone);
+        }
+        if (event instanceof WaitEvent.Wrapping e) {
+            return e.name() + (soon(e.at(), now) ? " " + in(e.at(), now) : " " + clock(e.at(), zone));
+        }
+        if (event instanceof WaitEvent.Boxes) {
+            return BOXES + " now; " + STAYS;
         }
         WaitEvent.WrappingFrom e = (WaitEvent.WrappingFrom) event;
-        return e.name() + " from " + clock(e.at(), zone);
+        return e.name() + " from about " + clock(roughly(e.at()), zone);
     }
 
     /** For whom: "seats 1 to 4 and 7", "seat 3". */
@@ -56,6 +66,11 @@ public final class WaitWords {
     private static String in(Instant at, Instant now) {
         long minutes = (Duration.between(now, at).getSeconds() + 59) / 60;
         return minutes <= 0 ? "now" : "in " + minutes + " min";
+    }
+
+    /** An estimate promises no exact minute, and none too early: the next full five minutes. */
+    private static Instant roughly(Instant at) {
+        return Instant.ofEpochSecond(Math.floorDiv(at.getEpochSecond() + 299, 300) * 300);
     }
 
     private static String clock(Instant at, ZoneId zone) {

@@ -1,31 +1,37 @@
 package benchpace.breaks;
 
+import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.Optional;
 
 import benchpace.plan.Activity;
+import benchpace.plan.ActivityId;
 import benchpace.plan.ActivityKind;
 import benchpace.plan.SeatNumber;
 
 /**
- * Whose turn it is at the wrapping: first ready, first wrapped, as soon as a place is free and never before the
- * candle is expected to be ready (as likely as not; the hand test decides). With turns of equal length this order
+ * Whose turn it is at the wrapping: first ready, first wrapped, as soon as a place is free, those whose candles are
+ * judged set before all others. The turn of a candle still to be tried is a forecast: it comes after the likely ready
+ * moment, and after now, by what lies between the hand test and the wrapping. With turns of equal length this order
  * keeps both the sum and the longest of the waits for a place as small as they can be (a textbook result on equal
  * jobs and identical machines, Conway, Maxwell and Miller, Theory of Scheduling, 1967; from memory). Turns that were
- * announced keep their time while they can.
+ * announced keep their time while they can. Seats that share a candle take one place.
  */
 final class WrappingTurns {
     private final Timeline line;
     private final Task wrap;
+    private final Standing standing;
 
     /** @param wrap the wrapping, or null when the plan has none or the instructor skipped it */
-    WrappingTurns(Timeline line, Task wrap) {
+    WrappingTurns(Timeline line, Task wrap, Standing standing) {
         this.line = line;
         this.wrap = wrap;
+        this.standing = standing;
     }
 
     boolean exists() {
@@ -36,11 +42,31 @@ final class WrappingTurns {
         return wrap;
     }
 
-    boolean alreadyWrapped(SeatNumber seat) {
-        Set<Object> wrappings = new HashSet<>();
-        line.problem.activities().stream().filter(a -> a.kind() == ActivityKind.WRAPPING)
-                .forEach(a -> wrappings.add(a.id()));
-        return line.histories.get(seat).stream().anyMatch(p -> wrappings.contains(p.activity()));
+    boolean alreadyWrapped(SeatWait seat) {
+        return line.histories.get(seat.seat()).stream().anyMatch(p -> wraps(seat, p));
+    }
+
+    /** Whether a part is the wrapping of a candle; at the wrapping before the hand test one folds the box. */
+    boolean wraps(SeatWait seat, StripPart part) {
+        return seat.handTest().passedBy(part.from()) && line.problem.activities().stream()
+                .anyMatch(a -> a.kind() == ActivityKind.WRAPPING && a.id().equals(part.activity()));
+    }
+
+    /** Whether this seat may be called: its candle is judged set, and it is done with what comes before. */
+    boolean mayBeCalled(SeatWait seat) {
+        return exists() && standing.callsFrom(seat.handTest()).isPresent()
+                && (!together() || line.problem.seats().stream().filter(Timeline::isHere)
+                        .allMatch(s -> standing.callsFrom(s.handTest()).isPresent()));
+    }
+
+    /** The slot from which on a candle is expected to be tried and then finished; never in the past. */
+    int triedFrom(SeatWait seat) {
+        return Math.max(line.ceil(seat.ready().p50()), line.freeFrom(seat));
+    }
+
+    /** How many slots lie between the hand test and the wrapping of a seat that may not be called yet. */
+    int finishing(SeatWait seat) {
+        return !exists() || mayBeCalled(seat) ? 0 : Task.minutesUp(seat.handTest().finishing());
     }
 
     /** The slot in which each seat's turn begins; seats that leave before it have none. */
@@ -49,35 +75,77 @@ final class WrappingTurns {
         if (!exists()) {
             return turns;
         }
-        List<SeatWait> queue = line.problem.seats().stream().filter(Timeline::isHere)
-                .filter(s -> !alreadyWrapped(s.seat()))
-                .sorted(Comparator.comparingInt(this::readySlot).thenComparing(SeatWait::seat)).toList();
-        int latest = queue.stream().mapToInt(this::readySlot).max().orElse(0);
-        boolean together = wrap.activity().audience() == Activity.Audience.WHOLE_CLASS
-                && queue.size() <= wrap.places();
+        List<List<SeatWait>> queue = queue();
+        int latest = queue.stream().mapToInt(this::earliest).max().orElse(0);
+        boolean together = together() && queue.size() <= wrap.places();
         Places places = placesNow(latest + (queue.size() + 1) * wrap.length() * 2);
-        for (SeatWait seat : queue) {
-            int told = toldSlot(seat);
-            if (!together && told >= readySlot(seat) && places.free(0, told, told + wrap.length())
-                    && staysFor(seat, told)) {
-                give(seat, told, turns, places);
+        for (List<SeatWait> candle : queue) {
+            int told = toldSlot(candle);
+            if (!together && told >= earliest(candle) && places.free(0, told, told + wrap.length())) {
+                give(candle, told, turns, places);
             }
         }
-        for (SeatWait seat : queue) {
-            int turn = together ? latest : readySlot(seat);
+        for (List<SeatWait> candle : queue) {
+            int turn = together ? latest : earliest(candle);
             while (!together && !places.free(0, turn, turn + wrap.length())) {
                 turn++;
             }
-            if (!turns.containsKey(seat.seat()) && staysFor(seat, turn)) {
-                give(seat, turn, turns, places);
+            if (candle.stream().noneMatch(s -> turns.containsKey(s.seat()))) {
+                give(candle, turn, turns, places);
             }
         }
         return turns;
     }
 
-    private void give(SeatWait seat, int turn, Map<SeatNumber, Integer> turns, Places places) {
-        turns.put(seat.seat(), turn);
-        places.add(0, turn, turn + wrap.length(), -1);
+    /** Seats whose candles wait for the hand test and who may fold a box meanwhile, as many as there are places. */
+    List<SeatNumber> foldingBoxes() {
+        if (!exists()) {
+            return List.of();
+        }
+        Places places = placesNow(1);
+        Map<SeatNumber, Integer> turns = turns();
+        List<List<SeatWait>> queue = queue();
+        queue.stream().filter(c -> c.stream().anyMatch(s -> mayBeCalled(s) && turns.getOrDefault(s.seat(), 1) == 0))
+                .forEach(c -> places.add(0, 0, 1, -1));
+        List<SeatNumber> folding = new ArrayList<>();
+        for (List<SeatWait> candle : queue) {
+            List<SeatWait> idle = candle.stream().filter(this::mayFold).toList();
+            if (!idle.isEmpty() && places.free(0, 0)) {
+                idle.forEach(s -> folding.add(s.seat()));
+                places.add(0, 0, 1, -1);
+            }
+        }
+        return folding;
+    }
+
+    private boolean mayFold(SeatWait seat) {
+        boolean due = !seat.ready().p50().isAfter(line.problem.now()) || standing.begunBy(line.problem.now());
+        return seat.handTest() instanceof HandTest.Ahead && due && line.freeFrom(seat) == 0;
+    }
+
+    /** Candles still to be wrapped, each with the seats that wait for it, in the order of their turns. */
+    private List<List<SeatWait>> queue() {
+        Map<SeatNumber, List<SeatWait>> candles = new LinkedHashMap<>();
+        line.problem.seats().stream().filter(Timeline::isHere).filter(s -> !alreadyWrapped(s))
+                .sorted(Comparator.comparing(SeatWait::seat))
+                .forEach(s -> candles.computeIfAbsent(s.candle(), c -> new ArrayList<>()).add(s));
+        Comparator<List<SeatWait>> judgedFirst = Comparator.comparing(
+                (List<SeatWait> c) -> standing.callsFrom(c.get(0).handTest()).orElse(Instant.MAX));
+        return candles.values().stream().sorted(judgedFirst.thenComparingInt(this::earliest)
+                .thenComparing((List<SeatWait> c) -> c.get(0).ready().p50())
+                .thenComparing(c -> c.get(0).seat())).toList();
+    }
+
+    private boolean together() {
+        return wrap.activity().audience() == Activity.Audience.WHOLE_CLASS;
+    }
+
+    private void give(List<SeatWait> candle, int turn, Map<SeatNumber, Integer> turns, Places places) {
+        List<SeatWait> staying = candle.stream().filter(s -> staysFor(s, turn)).toList();
+        if (!staying.isEmpty()) {
+            staying.forEach(s -> turns.put(s.seat(), turn));
+            places.add(0, turn, turn + wrap.length(), -1);
+        }
     }
 
     private boolean staysFor(SeatWait seat, int turn) {
@@ -88,21 +156,34 @@ final class WrappingTurns {
     private Places placesNow(int slots) {
         Places places = Places.of(1, slots);
         places.add(0, 0, slots, wrap.places());
-        line.histories.values().forEach(parts -> parts.stream()
-                .filter(p -> p.progress() == StripPart.Progress.UNDER_WAY
-                        && p.activity().equals(wrap.activity().id()))
-                .forEach(p -> places.add(0, 0, line.ceil(p.until()), -1)));
+        Map<SeatNumber, Integer> takenUntil = new HashMap<>();
+        for (SeatWait seat : line.problem.seats()) {
+            line.histories.getOrDefault(seat.seat(), List.of()).stream()
+                    .filter(p -> p.progress() == StripPart.Progress.UNDER_WAY && isTask(p.activity()))
+                    .forEach(p -> takenUntil.merge(seat.candle(), line.ceil(p.until()), Math::max));
+        }
+        takenUntil.values().forEach(until -> places.add(0, 0, until, -1));
         return places;
     }
 
-    private int readySlot(SeatWait seat) {
-        int ready = Math.max(line.ceil(seat.ready().p50()), line.freeFrom(seat));
-        return Math.max(ready, wrap.notBefore());
+    private boolean isTask(ActivityId id) {
+        return id.equals(wrap.activity().id());
     }
 
-    private int toldSlot(SeatWait seat) {
+    private int earliest(List<SeatWait> candle) {
+        return candle.stream().mapToInt(this::earliest).max().orElseThrow();
+    }
+
+    private int earliest(SeatWait seat) {
+        Optional<Instant> called = standing.callsFrom(seat.handTest());
+        int from = called.isPresent() ? Math.max(line.ceil(called.get()), line.freeFrom(seat))
+                : triedFrom(seat) + Task.minutesUp(seat.handTest().finishing());
+        return Math.max(from, wrap.notBefore());
+    }
+
+    private int toldSlot(List<SeatWait> candle) {
         return line.problem.announced().stream()
-                .filter(a -> a.seat().equals(seat.seat()) && a.activity().equals(wrap.activity().id()))
+                .filter(a -> isTask(a.activity()) && candle.stream().anyMatch(s -> s.seat().equals(a.seat())))
                 .mapToInt(a -> line.exactly(a.from())).filter(s -> s >= 0).findFirst().orElse(-1);
     }
 }

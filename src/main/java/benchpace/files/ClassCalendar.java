@@ -55,7 +55,10 @@ public final class ClassCalendar {
             timed("first-ready", e.at(), e.at(), "First candles ready, about", "", who + ". An estimate; the "
                     + "instructor's hand test decides.");
         } else if (event instanceof WaitEvent.WrappingFrom e) {
-            timed(e.activity().value(), e.at(), e.at(), e.name(), e.where(), who);
+            timed(e.activity().value(), e.at(), e.at(), e.name() + ", about", e.where(),
+                    "After the instructor's hand test.");
+        } else if (event instanceof WaitEvent.Wrapping e) {
+            timed(e.activity() + key, e.at(), e.at(), e.name(), e.where(), who);
         }
     }
 

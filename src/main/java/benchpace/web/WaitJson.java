@@ -29,7 +29,8 @@ final class WaitJson {
         wait.changes().forEach(c -> changes.addObject().put("at", c.at().toString()).put("words", c.words()));
         wait.warnings().forEach(node.putArray("warnings")::add);
         node.putObject("idleMinutes").put("planned", wait.idle().planned()).put("unplanned", wait.idle().unplanned())
-                .put("mostPlanned", wait.idle().mostPlanned()).put("mostUnplanned", wait.idle().mostUnplanned());
+                .put("mostPlanned", wait.idle().mostPlanned()).put("mostUnplanned", wait.idle().mostUnplanned())
+                .put("soFar", wait.idle().soFar());
         return node;
     }
 
@@ -37,7 +38,8 @@ final class WaitJson {
         ObjectNode node = Json.object().put("id", a.id()).put("name", a.name()).put("kind", StateJson.token(a.kind()))
                 .put("wholeClass", a.wholeClass()).put("where", a.where()).put("places", a.places())
                 .put("open", a.open()).put("skipped", a.skipped()).put("openedAt", text(a.openedAt()))
-                .put("extraMinutes", a.extraMinutes()).put("nowUntil", text(a.nowUntil()));
+                .put("extraMinutes", a.extraMinutes()).put("nowUntil", text(a.nowUntil()))
+                .put("expectedAt", text(a.expected()));
         a.seats().forEach(node.putArray("tapped")::add);
         a.now().forEach(node.putArray("now")::add);
         a.next().ifPresentOrElse(

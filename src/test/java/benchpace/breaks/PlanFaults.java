@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import benchpace.plan.Activity;
 import benchpace.plan.ActivityId;
 import benchpace.plan.ActivityKind;
+import benchpace.plan.SeatNumber;
 
 /** Looks at a plan from outside, knowing only the rules, and lists what is wrong with it. */
 public final class PlanFaults {
@@ -24,7 +25,7 @@ public final class PlanFaults {
                     .orElseThrow();
             seatFaults(problem, seat, strip, activities, faults);
         }
-        capacityFaults(plan, activities, faults);
+        capacityFaults(problem, plan, activities, faults);
         classBreakFaults(problem, plan, activities, faults);
         return faults;
     }
@@ -40,7 +41,7 @@ public final class PlanFaults {
             if (before != null && part.from().isBefore(before.until())) {
                 faults.add(who + "two things at once at " + part.from());
             }
-            if (part.progress() == StripPart.Progress.PLANNED) {
+            if (part.progress() == StripPart.Progress.PLANNED || part.progress() == StripPart.Progress.EXPECTED) {
                 plannedFaults(seat, part, activity, who, faults);
                 boolean classBreak = activity.audience() == Activity.Audience.WHOLE_CLASS;
                 if (activity.needs().contains(Activity.Need.TABLE_CLEAR) && !cleaned && !classBreak
@@ -63,11 +64,17 @@ public final class PlanFaults {
         int idle = 0;
         for (Instant t = strip.waitFrom(); t.isBefore(strip.waitUntil()); t = t.plusSeconds(60)) {
             Instant minute = t;
-            idle += strip.parts().stream().anyMatch(p -> p.overlaps(minute, minute.plusSeconds(60))) ? 0 : 1;
+            boolean tried = !t.isBefore(seat.ready().p50()) && t.isBefore(tried(problem, seat));
+            idle += tried || strip.parts().stream().anyMatch(p -> p.overlaps(minute, minute.plusSeconds(60))) ? 0 : 1;
         }
         if (idle != strip.idleMinutes()) {
             faults.add(who + "says " + strip.idleMinutes() + " idle minutes, has " + idle);
         }
+    }
+
+    private static Instant tried(WaitProblem problem, SeatWait seat) {
+        boolean wrapped = problem.activities().stream().anyMatch(a -> a.kind() == ActivityKind.WRAPPING);
+        return wrapped ? seat.ready().p50().plus(seat.handTest().finishing()) : seat.ready().p50();
     }
 
     private static boolean isOffered(WaitProblem problem, ActivityId id) {
@@ -83,8 +90,16 @@ public final class PlanFaults {
             faults.add(who + activity.id() + " before its hands are free");
         }
         if (activity.kind() == ActivityKind.WRAPPING) {
-            if (part.from().isBefore(seat.ready().p50())) {
-                faults.add(who + "wrapped before its candle is ready");
+            boolean judged = seat.handTest() instanceof HandTest.Passed;
+            if (!judged && part.progress() != StripPart.Progress.EXPECTED) {
+                faults.add(who + "called to the wrapping before the hand test");
+            }
+            if (!judged && part.from().isBefore(seat.ready().p50().plus(seat.handTest().finishing()))) {
+                faults.add(who + "wrapped before its candle is tried and trimmed");
+            }
+            if (seat.handTest() instanceof HandTest.Passed p && p.wrapFrom().filter(f -> part.from().isBefore(f))
+                    .isPresent()) {
+                faults.add(who + "wrapped before its candle is trimmed");
             }
             return;
         }
@@ -107,12 +122,20 @@ public final class PlanFaults {
         }
     }
 
-    private static void capacityFaults(WaitPlan plan, Map<ActivityId, Activity> activities, List<String> faults) {
+    private static SeatNumber candle(WaitProblem problem, SeatNumber seat) {
+        return problem.seats().stream().filter(s -> s.seat().equals(seat)).findFirst().orElseThrow().candle();
+    }
+
+    private static void capacityFaults(WaitProblem problem, WaitPlan plan,
+                                       Map<ActivityId, Activity> activities, List<String> faults) {
         List<StripPart> parts = plan.strips().stream().flatMap(s -> s.parts().stream())
                 .filter(p -> p.progress() != StripPart.Progress.DONE).toList();
         for (StripPart begins : parts) {
-            long there = parts.stream().filter(p -> p.activity().equals(begins.activity())
-                    && !p.from().isAfter(begins.from()) && p.until().isAfter(begins.from())).count();
+            long there = plan.strips().stream().filter(s -> s.parts().stream().anyMatch(p -> parts.contains(p)
+                    && p.activity().equals(begins.activity())
+                    && !p.from().isAfter(begins.from()) && p.until().isAfter(begins.from())))
+                    .map(s -> activities.get(begins.activity()).kind() == ActivityKind.WRAPPING
+                            ? candle(problem, s.seat()) : s.seat()).distinct().count();
             if (there > activities.get(begins.activity()).places()) {
                 faults.add(there + " at " + begins.activity() + " at " + begins.from());
             }

@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 
 import benchpace.plan.Activity;
@@ -160,16 +161,21 @@ class WaitPlanProperties {
         if (r.nextInt(4) > 0) {
             activities.add(Evenings.wrapping(1 + r.nextInt(6)));
         }
+        HandTest ahead = new HandTest.Ahead(Duration.ofMinutes(2 * r.nextInt(4)));
         List<SeatWait> waits = new ArrayList<>();
         for (int n = 1; n <= seats; n++) {
             int free = r.nextInt(30);
             int p50 = free + 20 + r.nextInt(60);
-            SeatWait seat = Evenings.seat(n, free, p50 - r.nextInt(10), p50, p50 + r.nextInt(15));
+            SeatWait seat = Evenings.seat(n, free, p50 - r.nextInt(10), p50, p50 + r.nextInt(15)).with(ahead);
             waits.add(switch (r.nextInt(12)) {
                 case 0 -> seat.with(new Presence.Paused());
                 case 1 -> seat.with(new Presence.LeavingAt(Evenings.at(free + r.nextInt(70))));
                 case 2 -> new SeatWait(seat.seat(), seat.freeFrom(), seat.ready(), seat.presence(), List.of(),
                         Evenings.at(free + 10 + r.nextInt(40)));
+                case 3 -> SeatWait.of(seat.seat(), Evenings.at(-70), ReadyRange.exactly(Evenings.at(-2)))
+                        .with(new HandTest.Passed(Evenings.at(-2), r.nextBoolean() ? Optional.empty()
+                                : Optional.of(Evenings.at(r.nextInt(6))), Duration.ofMinutes(4)));
+                case 4 -> n == 1 ? seat : seat.sharing(Evenings.seat(n - 1));
                 default -> seat;
             });
         }
@@ -183,9 +189,9 @@ class WaitPlanProperties {
             changed.add(switch (r.nextInt(10)) {
                 case 0 -> new SeatWait(s.seat(), s.freeFrom(), new ReadyRange(s.ready().p10().plusSeconds(shift),
                         s.ready().p50().plusSeconds(shift), s.ready().p90().plusSeconds(shift)), s.presence(),
-                        s.tapped(), s.mustBeBackBy());
+                        s.tapped(), s.mustBeBackBy(), s.candle(), s.handTest());
                 case 1 -> s.freeFrom().isAfter(now) ? new SeatWait(s.seat(), s.freeFrom().plusSeconds(180), s.ready(),
-                        s.presence(), s.tapped(), s.mustBeBackBy()) : s;
+                        s.presence(), s.tapped(), s.mustBeBackBy(), s.candle(), s.handTest()) : s;
                 case 2 -> s.with(new Presence.LeavingAt(now.plusSeconds(60L * r.nextInt(30))));
                 default -> s;
             });

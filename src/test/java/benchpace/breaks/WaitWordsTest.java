@@ -24,11 +24,11 @@ class WaitWordsTest {
                 .isEqualTo("Short craft 19:40");
     }
 
-    @Test void readiness_is_said_as_an_estimate_and_wrapping_from_a_time() {
+    @Test void readiness_and_the_beginning_of_the_wrapping_are_said_as_estimates() {
         assertThat(say(new WaitEvent.FirstReady(at(65), at(60), at(75), SEATS)))
                 .isEqualTo("First candles ready about 20:05");
-        assertThat(say(new WaitEvent.WrappingFrom(at(70), Evenings.id("wrap"), "Wrapping", "", SEATS)))
-                .isEqualTo("Wrapping from 20:10");
+        assertThat(say(new WaitEvent.WrappingFrom(at(70), Evenings.id("wrap"), "Wrapping", "")))
+                .isEqualTo("Wrapping from about 20:10");
     }
 
     @Test void seats_are_told_in_runs() {

@@ -8,6 +8,8 @@ import benchpace.breaks.WaitEvent;
 import benchpace.breaks.WaitWords;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Something to call out in the wait: what, when, where and for whom.
@@ -17,11 +19,12 @@ import java.util.Optional;
  * @param clock a time of day, or "now"; empty where {@code count} tells it
  * @param where may be empty
  * @param who   by seat numbers; empty as long as guests are not told
+ * @param note  what to mind; may be empty
  * @param key   names the event, for a cue that sounds once
  * @param at    RFC 3339
  */
-public record WaitCall(String lead, Optional<Counter> count, String clock, String where, String who, boolean begun,
-                       String key, String at) {
+public record WaitCall(String lead, Optional<Counter> count, String clock, String where, String who, String note,
+                       boolean begun, String key, String at) {
 
     static List<WaitCall> all(ClassView view, Times times) {
         return view.waiting().calls().stream().map(c -> of(c, view, times)).toList();
@@ -42,16 +45,15 @@ public record WaitCall(String lead, Optional<Counter> count, String clock, Strin
     private static WaitCall of(CallView call, ClassView view, Times times) {
         WaitEvent event = call.event();
         boolean begun = call.state() == CallState.BEGUN;
-        boolean estimate = event instanceof WaitEvent.FirstReady;
-        boolean wrapping = event instanceof WaitEvent.WrappingFrom;
+        boolean estimate = event instanceof WaitEvent.FirstReady || event instanceof WaitEvent.WrappingFrom;
         boolean counts = !begun && call.told() && !estimate;
         String who = call.told() ? who(call, view) : "";
         Optional<Counter> count = counts
                 ? Optional.of(Counter.to(call.at(), "in", "now", "at " + times.clock(call.at()))) : Optional.empty();
         String clock = begun ? until(event, times) : counts ? ""
-                : estimate || wrapping ? times.roughly(call.at()) : times.clock(call.at());
-        return new WaitCall(lead(call, begun, counts), count, clock, call.where(), who, begun, call.key(),
-                Counter.iso(call.at()));
+                : estimate ? times.roughly(call.at()) : times.clock(call.at());
+        return new WaitCall(lead(call, begun, counts), count, clock, call.where(), who,
+                event instanceof WaitEvent.Boxes ? WaitWords.STAYS : "", begun, call.key(), Counter.iso(call.at()));
     }
 
     private static String lead(CallView call, boolean begun, boolean counts) {
@@ -60,7 +62,7 @@ public record WaitCall(String lead, Optional<Counter> count, String clock, Strin
             return call.what() + " about";
         }
         if (event instanceof WaitEvent.WrappingFrom) {
-            return call.what() + (counts ? "" : " from");
+            return call.what() + " from about";
         }
         if (begun) {
             return call.what();
@@ -82,11 +84,11 @@ public record WaitCall(String lead, Optional<Counter> count, String clock, Strin
 
     /** The same without where. */
     WaitCall placeless() {
-        return new WaitCall(lead, count, clock, "", who, begun, key, at);
+        return new WaitCall(lead, count, clock, "", who, note, begun, key, at);
     }
 
-    /** Where and for whom, apart by a dot. */
+    /** Where, for whom, and what to mind, apart by dots. */
     public String details() {
-        return where.isEmpty() || who.isEmpty() ? where + who : where + " · " + who;
+        return Stream.of(where, who, note).filter(words -> !words.isEmpty()).collect(Collectors.joining(" · "));
     }
 }

@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * One activity on the wait's page, with what the instructor may do to it.
@@ -28,8 +29,9 @@ public record WaitCard(String id, String name, String kind, String who, String w
 
     private static WaitCard of(ActivityView a, Instant now, boolean closed, Times times) {
         boolean underWay = !a.now().isEmpty();
-        boolean movable = !closed && !a.open() && a.next().isPresent();
-        Instant next = a.next().map(w -> w.at()).orElse(now);
+        Optional<Instant> begins = a.next().map(w -> w.at()).or(a::expected);
+        boolean movable = !closed && !a.open() && begins.isPresent();
+        Instant next = begins.orElse(now);
         String end = closed ? "" : a.open() ? "close-activity" : underWay && !a.skipped() ? "skip-activity" : "";
         return new WaitCard(a.id(), a.name(), a.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'),
                 a.wholeClass() ? "whole class" : a.places() == 1 ? "1 place" : a.places() + " places", a.where(),
@@ -51,6 +53,8 @@ public record WaitCard(String id, String name, String kind, String who, String w
         }
         a.next().ifPresent(w -> lines.add("Next at " + times.clock(w.at()) + ": " + Phrases.seats(w.seats(), 12)
                 + "."));
+        a.expected().ifPresent(at -> lines.add("From about " + times.roughly(at)
+                + ", each candle once it is judged set and trimmed."));
         if (a.extraMinutes() > 0) {
             lines.add(a.extraMinutes() + " min longer than planned.");
         }

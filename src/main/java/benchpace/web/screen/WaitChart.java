@@ -124,7 +124,8 @@ public record WaitChart(int height, List<Mark> marks, List<Row> rows, double now
         double width = Math.max(2, scale.x(part.until()) - x);
         String kind = part.kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
         String progress = part.progress() == Progress.DONE ? " part--done"
-                : part.progress() == Progress.UNDER_WAY ? " part--now" : "";
+                : part.progress() == Progress.UNDER_WAY ? " part--now"
+                : part.progress() == Progress.EXPECTED ? " part--expected" : "";
         double[] room = room(x, x + width, likely);
         return new Bar(x, width, room[0], part.activity(), label(part.name(), room[1] - room[0]),
                 "part--" + kind + progress, part.name() + ", " + span(part, times));
@@ -152,7 +153,8 @@ public record WaitChart(int height, List<Mark> marks, List<Row> rows, double now
     }
 
     private static String span(PartView part, Times times) {
-        return times.clock(part.from()) + " to " + times.clock(part.until());
+        return part.progress() == Progress.EXPECTED ? "about " + times.roughly(part.from()) + ", after the hand test"
+                : times.clock(part.from()) + " to " + times.clock(part.until());
     }
 
     private static String spoken(ClassView view, StripView strip, Times times) {
@@ -162,6 +164,7 @@ public record WaitChart(int height, List<Mark> marks, List<Row> rows, double now
                 case DONE -> "had ";
                 case UNDER_WAY -> "now ";
                 case PLANNED -> "";
+                case EXPECTED -> "";
             };
             words.append(words.isEmpty() ? "" : "; ").append(before).append(part.name()).append(' ')
                     .append(span(part, times));
