@@ -34,12 +34,13 @@ public record WaitView(Optional<Instant> plannedAt, List<ActivityView> activitie
      * @param now          who is at it now, by plan or tap
      * @param nowUntil     when the last of them is done, typically
      * @param next         the next seats to be sent to it, and when
-     * @param expected     about when it begins for those who cannot be sent yet, as the hand test comes first
+     * @param afterTest    whether seats come to it that cannot be sent yet, as the hand test comes first
+     * @param expected     about when it begins for those; empty once it hangs on the hand test alone
      */
     public record ActivityView(String id, String name, ActivityKind kind, boolean wholeClass, String where, String cue,
                                String caution, int places, boolean open, boolean skipped, Optional<Instant> openedAt,
                                int extraMinutes, List<Integer> seats, List<Integer> now, Optional<Instant> nowUntil,
-                               Optional<Wave> next, Optional<Instant> expected) {
+                               Optional<Wave> next, boolean afterTest, Optional<Instant> expected) {
         public ActivityView {
             seats = List.copyOf(seats);
             now = List.copyOf(now);

@@ -102,7 +102,11 @@ final class WaitViews {
                 activity.audience() == Activity.Audience.WHOLE_CLASS, activity.where(), activity.cue(),
                 activity.caution(), activity.places(), run.open(), run.skipped(),
                 run.openedAt().filter(at -> run.open()), run.extraMinutes(), tapped, now, Optional.ofNullable(last),
-                next, Optional.ofNullable(expected));
+                next, expected != null, Optional.ofNullable(expected).filter(at -> !hangsOnTheHandTest()));
+    }
+
+    private boolean hangsOnTheHandTest() {
+        return plan.events().stream().anyMatch(e -> e instanceof WaitEvent.WrappingFrom w && w.due());
     }
 
     private StripView strip(SeatStrip strip, WaitPlan unplanned) {

@@ -97,7 +97,9 @@ final class EventReading {
                 || line.problem.seats().stream().filter(Timeline::isHere).anyMatch(line.wrapping::alreadyWrapped);
         line.lanes.stream().filter(l -> l.wrapFrom() >= 0).mapToInt(Lane::wrapFrom).min().ifPresent(first -> {
             if (!begun) {
-                events.add(new WaitEvent.WrappingFrom(line.instant(first), wrap.id(), wrap.name(), wrap.where()));
+                boolean due = line.problem.seats().stream().filter(Timeline::isHere)
+                        .anyMatch(s -> !s.ready().p50().isAfter(line.problem.now()));
+                events.add(new WaitEvent.WrappingFrom(line.instant(first), wrap.id(), wrap.name(), wrap.where(), due));
             }
         });
         boxes(wrap, events);

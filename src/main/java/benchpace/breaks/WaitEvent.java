@@ -36,8 +36,13 @@ public sealed interface WaitEvent {
         }
     }
 
-    /** About when wrapping can begin: a forecast, which names no seat as none is judged set and ready for it. */
-    record WrappingFrom(Instant at, ActivityId activity, String name, String where) implements WaitEvent {
+    /**
+     * About when wrapping can begin: a forecast, which names no seat as none is judged set and ready for it.
+     *
+     * @param due whether a candle is due to be tried, so that it hangs on the hand test and {@code at} moves on with it
+     */
+    record WrappingFrom(Instant at, ActivityId activity, String name, String where, boolean due)
+            implements WaitEvent {
         @Override public List<SeatNumber> seats() {
             return List.of();
         }

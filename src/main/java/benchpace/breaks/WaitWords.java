@@ -16,6 +16,8 @@ public final class WaitWords {
     public static final String BOXES = "Fold a box or choose a ribbon";
     /** What goes with it. */
     public static final String STAYS = "the candle stays where it is";
+    /** When wrapping begins, once a time would pretend. */
+    public static final String AFTER = "after the hand test";
     private static final Duration SOON = Duration.ofMinutes(15);
 
     private WaitWords() { }
@@ -38,7 +40,7 @@ public final class WaitWords {
             return BOXES + " now; " + STAYS;
         }
         WaitEvent.WrappingFrom e = (WaitEvent.WrappingFrom) event;
-        return e.name() + " from about " + clock(roughly(e.at()), zone);
+        return e.due() ? e.name() + " " + AFTER : e.name() + " from about " + clock(roughly(e.at()), zone);
     }
 
     /** For whom: "seats 1 to 4 and 7", "seat 3". */

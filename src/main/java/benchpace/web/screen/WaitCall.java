@@ -51,6 +51,7 @@ public record WaitCall(String lead, Optional<Counter> count, String clock, Strin
         Optional<Counter> count = counts
                 ? Optional.of(Counter.to(call.at(), "in", "now", "at " + times.clock(call.at()))) : Optional.empty();
         String clock = begun ? until(event, times) : counts ? ""
+                : event instanceof WaitEvent.WrappingFrom w && w.due() ? WaitWords.AFTER
                 : estimate ? times.roughly(call.at()) : times.clock(call.at());
         return new WaitCall(lead(call, begun, counts), count, clock, call.where(), who,
                 event instanceof WaitEvent.Boxes ? WaitWords.STAYS : "", begun, call.key(), Counter.iso(call.at()));
@@ -61,8 +62,8 @@ public record WaitCall(String lead, Optional<Counter> count, String clock, Strin
         if (event instanceof WaitEvent.FirstReady) {
             return call.what() + " about";
         }
-        if (event instanceof WaitEvent.WrappingFrom) {
-            return call.what() + " from about";
+        if (event instanceof WaitEvent.WrappingFrom w) {
+            return call.what() + (w.due() ? "" : " from about");
         }
         if (begun) {
             return call.what();

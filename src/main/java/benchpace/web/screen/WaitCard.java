@@ -53,8 +53,10 @@ public record WaitCard(String id, String name, String kind, String who, String w
         }
         a.next().ifPresent(w -> lines.add("Next at " + times.clock(w.at()) + ": " + Phrases.seats(w.seats(), 12)
                 + "."));
-        a.expected().ifPresent(at -> lines.add("From about " + times.roughly(at)
-                + ", each candle once it is judged set and trimmed."));
+        if (a.afterTest()) {
+            lines.add(a.expected().map(at -> "From about " + times.roughly(at) + ", each").orElse("Each")
+                    + " candle once it is judged set and trimmed.");
+        }
         if (a.extraMinutes() > 0) {
             lines.add(a.extraMinutes() + " min longer than planned.");
         }
