@@ -57,6 +57,8 @@ async function look() {
 
 export function start() {
   if (!follows) return;
+  // a link that pairs, opened by a device that is paired already: its key is not left in the bar
+  if (location.hash) history.replaceState(null, '', location.pathname);
   look();
   setInterval(look, EVERY_MS);
   document.addEventListener('visibilitychange', look);

@@ -11,6 +11,9 @@ final class Logs {
     /** Says "Failed to start" beside the exception that says why, which is told in one sentence. */
     private static final Logger START = Logger.getLogger("io.javalin.Javalin");
 
+    /** Warns of networks that it cannot use, which are no fault: the board is then reached by its address. */
+    private static final Logger NAMES = Logger.getLogger("javax.jmdns");
+
     private Logs() { }
 
     static void quieten() {
@@ -18,6 +21,7 @@ final class Logs {
             System.setProperty("java.util.logging.SimpleFormatter.format", "%1$tT %4$s %5$s%6$s%n");
             ROOT.setLevel(Level.WARNING);
             SERVER.setLevel(Level.SEVERE);
+            NAMES.setLevel(Level.OFF);
             START.setFilter(line -> !String.valueOf(line.getMessage()).startsWith("Failed to start"));
         }
     }

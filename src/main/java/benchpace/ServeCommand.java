@@ -22,17 +22,19 @@ import benchpace.store.StoreException;
 import benchpace.web.Access;
 import benchpace.web.Addresses;
 import benchpace.web.GuestCodes;
+import benchpace.web.LocalName;
 import benchpace.web.QrCode;
 import benchpace.web.Secrets;
 import benchpace.web.Server;
 import benchpace.web.StartFailure;
 import java.io.PrintWriter;
+import java.net.InetAddress;
+import java.net.UnknownHostException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.ZoneId;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -130,7 +132,7 @@ final class ServeCommand implements Callable<Integer> {
         Settings settings = new Settings(database);
         Access access = new Access(new Sessions(database), clock, pin == null ? Secrets.pin() : pin, Secrets.pin(),
                 kept(settings, HELPER_KEY));
-        Optional<ClassBoard> shown = demoClass(boards, clock.instant());
+        demoClass(boards, clock.instant());
         String address = reachable();
         Server server;
         try {
@@ -141,12 +143,29 @@ final class ServeCommand implements Callable<Integer> {
             boards.close();
             throw e;
         }
+        LocalName localName = new LocalName();
+        server.alsoKnownAs(localName::name);
         Runtime.getRuntime().addShutdownHook(new Thread(() -> {
+            localName.close();
             server.close();
             boards.close();
             database.close();
         }, "closing"));
-        announce(server.port(), address, access, shown);
+        announce(server.port(), address, access);
+        lan(address).ifPresent(at -> localName.announce(at, server.port(), name -> say(
+                "  By name     http://" + name + ":" + server.port() + "/   (/wall, /helper and /table too)\n")));
+    }
+
+    /** The address to announce a name at: none for a board that only this machine or a named host reaches. */
+    private static Optional<InetAddress> lan(String address) {
+        if (!address.matches("[0-9.]+")) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(InetAddress.getByName(address)).filter(a -> !a.isLoopbackAddress());
+        } catch (UnknownHostException e) {
+            return Optional.empty();
+        }
     }
 
     /** A random secret that stays the same from one start to the next. */
@@ -158,19 +177,14 @@ final class ServeCommand implements Callable<Integer> {
         });
     }
 
-    /** The demo class of today, if the board should have one: asked for, or nothing of the user's own is there. */
-    private Optional<ClassBoard> demoClass(Boards boards, Instant now) {
+    /** Sets up the demo class of today, if the board should have one: asked for, or nothing of the user's is there. */
+    private void demoClass(Boards boards, Instant now) {
         boolean own = boards.all().stream().anyMatch(b -> !b.live().name().equals(DEMO_NAME));
-        Optional<ClassBoard> newest = boards.all().stream()
-                .filter(b -> b.live().closedAt().isEmpty())
-                .max(Comparator.comparing(b -> b.live().createdAt()));
-        if (demo == null ? own : !demo) {
-            return newest;
+        boolean fresh = boards.all().stream().map(ClassBoard::live).anyMatch(c -> c.closedAt().isEmpty()
+                && c.name().equals(DEMO_NAME) && c.createdAt().isAfter(now.minus(DEMO_STAYS)));
+        if ((demo == null ? !own : demo) && !fresh) {
+            boards.create(Demo.eveningPlan(), DEMO_NAME, now, Demo.eveningRoster().places(), "demo");
         }
-        Optional<ClassBoard> fresh = newest.filter(b -> b.live().name().equals(DEMO_NAME)
-                && b.live().createdAt().isAfter(now.minus(DEMO_STAYS)));
-        return fresh.or(() -> Optional.of(boards.create(Demo.eveningPlan(), DEMO_NAME, now,
-                Demo.eveningRoster().places(), "demo")));
     }
 
     private String reachable() {
@@ -178,24 +192,29 @@ final class ServeCommand implements Callable<Integer> {
         return everywhere ? Addresses.onNetwork().orElse("localhost") : host;
     }
 
-    private void announce(int port, String address, Access access, Optional<ClassBoard> shown) {
+    private void announce(int port, String address, Access access) {
         String local = "http://localhost:" + port + "/";
         String network = "http://" + address + ":" + port + "/";
-        String text = """
+        say("""
                 Benchpace is ready: %s
 
                   Instructor  %s#key=%s   (opens once, on one device)
-                              or PIN %s on the start page
-                  Helpers     %s#helper=%s
-                              or PIN %s
-                %s  Phones      %s
+                              or PIN %s at %stable
+                  Helpers     %shelper#helper=%s
+                              or PIN %s at %shelper
+                  Wall        %swall
+                  Phones      %s
+
+                The table, the helpers and the wall show whichever class runs, else the next of today.
 
                 %s
                 Ctrl-C stops the board; nothing is lost.
-                """.formatted(local, local, access.newInstructorKey(), access.instructorPin(), network,
-                access.helperKey(), access.helperPin(),
-                shown.map(board -> "  Wall        " + network + "classes/" + board.id() + "/wall\n").orElse(""),
-                network, QrCode.terminal(network));
+                """.formatted(local, local, access.newInstructorKey(), access.instructorPin(), network, network,
+                access.helperKey(), access.helperPin(), network, network, network, QrCode.terminal(network)));
+    }
+
+    /** To the console; a line may come later, so each is written whole. */
+    private synchronized void say(String text) {
         PrintWriter out = spec.commandLine().getOut();
         out.print(text);
         out.flush();

@@ -3,7 +3,9 @@ package benchpace.web;
 import io.javalin.http.Context;
 import java.net.URI;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
 
 /**
@@ -18,10 +20,15 @@ final class Guard {
     private static final Pattern ADDRESS = Pattern.compile("\\d{1,3}(\\.\\d{1,3}){3}|\\[[0-9a-fA-F:.%]+]");
 
     private final Set<String> names;
+    private final Supplier<Optional<String>> localName;
 
-    /** @param names the names, besides plain addresses, under which this machine is reached; lower case */
-    Guard(Set<String> names) {
+    /**
+     * @param names     the names, besides plain addresses, under which this machine is reached; lower case
+     * @param localName the one that it has announced on the local network, if it has
+     */
+    Guard(Set<String> names, Supplier<Optional<String>> localName) {
         this.names = Set.copyOf(names);
+        this.localName = localName;
     }
 
     /** Runs before every request. */
@@ -43,7 +50,8 @@ final class Guard {
 
     private boolean known(String host) {
         String name = host.replaceFirst(":\\d{1,5}$", "").toLowerCase(Locale.ROOT);
-        return ADDRESS.matcher(name).matches() || names.contains(name);
+        return ADDRESS.matcher(name).matches() || names.contains(name)
+                || localName.get().filter(name::equals).isPresent();
     }
 
     static boolean changes(Context ctx) {

@@ -12,6 +12,7 @@ import benchpace.web.screen.StartView;
 import benchpace.web.screen.Viewer;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.time.Instant;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.List;
@@ -29,10 +30,14 @@ final class Pages {
     private final InstantSource clock;
     private final ZoneId zone;
     private final Supplier<String> reachable;
+    private final Supplier<Optional<String>> byName;
 
-    /** @param reachable the address of the board that phones on the same network can reach */
+    /**
+     * @param reachable the address of the board that phones on the same network can reach
+     * @param byName    the same by its name, where the network knows that
+     */
     Pages(Boards boards, Map<String, Plan> plans, Access access, Streams streams, Screens screens,
-          InstantSource clock, ZoneId zone, Supplier<String> reachable) {
+          InstantSource clock, ZoneId zone, Supplier<String> reachable, Supplier<Optional<String>> byName) {
         this.boards = boards;
         this.plans = plans;
         this.access = access;
@@ -41,6 +46,7 @@ final class Pages {
         this.clock = clock;
         this.zone = zone;
         this.reachable = reachable;
+        this.byName = byName;
     }
 
     void routes(RoutesConfig routes) {
@@ -126,18 +132,19 @@ final class Pages {
         boolean instructor = viewer.role() == Role.INSTRUCTOR;
         List<StartView.ClassRow> classes = boards.all().stream()
                 .map(this::row)
-                .sorted(StartView.order(clock.instant()))
+                .sorted(StartView.order())
                 .toList();
         List<StartView.PlanChoice> choices = plans.values().stream()
                 .map(p -> new StartView.PlanChoice(p.id().value(), p.name(), p.usualSeats()))
                 .toList();
         String address = reachable.get();
-        String helpers = address + "#helper=" + access.helperKey();
+        String helpers = address + "helper#helper=" + access.helperKey();
         Optional<Role> role = viewer.role() == Role.GUEST ? Optional.empty() : Optional.of(viewer.role());
         ctx.status(status);
         html(ctx, screens.start(new StartView(role, viewer.initials(), classes, instructor ? choices : List.of(),
-                Optional.of(new StartView.Link(address, QrCode.modules(address))),
-                instructor ? Optional.of(new StartView.Link(helpers, QrCode.modules(helpers))) : Optional.empty(),
+                new StartView.Link(address, QrCode.modules(address)), byName.get(),
+                instructor ? Optional.of(new StartView.Joining(new StartView.Link(helpers, QrCode.modules(helpers)),
+                        access.helperPin())) : Optional.empty(),
                 notice.isEmpty() && instructor ? leftOut() : notice)));
     }
 
@@ -149,6 +156,7 @@ final class Pages {
 
     private StartView.ClassRow row(ClassBoard board) {
         LiveClass live = board.live();
+        Instant now = clock.instant();
         String status = switch (board.stage()) {
             case BEFORE -> StartView.NOT_BEGUN;
             case RUNNING -> "running";
@@ -156,7 +164,8 @@ final class Pages {
             case FINISHING -> "finishing";
             case CLOSED -> StartView.CLOSED;
         };
-        return new StartView.ClassRow(board.id(), live.name(), live.plan().place(), live.startsAt(), zone, status);
+        return new StartView.ClassRow(board.id(), live.name(), live.plan().place(), live.startsAt(), now, zone,
+                ShownClass.leftOpen(board, now) ? StartView.LEFT_OPEN : status);
     }
 
     static void html(Context ctx, String page) {

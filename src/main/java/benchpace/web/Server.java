@@ -22,8 +22,10 @@ import java.lang.System.Logger.Level;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntFunction;
+import java.util.function.Supplier;
 import org.eclipse.jetty.http.HttpException;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 
@@ -34,6 +36,7 @@ public final class Server implements AutoCloseable {
 
     private Javalin javalin;
     private final Streams streams;
+    private volatile Supplier<Optional<String>> localName = Optional::empty;
 
     /**
      * Starts listening.
@@ -55,7 +58,7 @@ public final class Server implements AutoCloseable {
            ZoneId zone, StreamLimits limits) {
         streams = new Streams(clock, limits, access);
         Screens screens = new Screens();
-        Guard guard = new Guard(Addresses.names(hostNames));
+        Guard guard = new Guard(Addresses.names(hostNames), () -> localName.get());
         javalin = Javalin.create(config -> {
             settings(config, limits);
             RoutesConfig routes = config.routes;
@@ -75,7 +78,7 @@ public final class Server implements AutoCloseable {
             new LeaveApi(boards, shelf, shelves, access, zone).routes(routes);
             new ShelfPages(shelf, shelves, boards, access, screens, zone).routes(routes);
             Pages pages = new Pages(boards, plans, access, streams, screens, clock, zone,
-                    () -> reachable.apply(port()));
+                    () -> reachable.apply(port()), () -> localName.get().map(n -> "http://" + n + ":" + port() + "/"));
             pages.routes(routes);
             new StayingAddresses(new ShownClass(boards, clock, zone), pages, access, screens, clock, zone)
                     .routes(routes);
@@ -168,6 +171,11 @@ public final class Server implements AutoCloseable {
         } else {
             problem.send(ctx);
         }
+    }
+
+    /** @param name a name on the local network, as soon and as long as the board has one; also accepted as its host */
+    public void alsoKnownAs(Supplier<Optional<String>> name) {
+        localName = name;
     }
 
     public int port() {

@@ -62,9 +62,16 @@ final class ShownClass {
     }
 
     private static boolean runs(ClassBoard board, Instant now) {
-        Stage stage = board.stage();
-        return stage != Stage.BEFORE && stage != Stage.CLOSED
-                && board.live().lastRecordedAt().plus(LEFT_OPEN).isAfter(now);
+        return begun(board) && board.live().lastRecordedAt().plus(LEFT_OPEN).isAfter(now);
+    }
+
+    /** Begun, never closed, and long silent. */
+    static boolean leftOpen(ClassBoard board, Instant now) {
+        return begun(board) && !runs(board, now);
+    }
+
+    private static boolean begun(ClassBoard board) {
+        return board.stage() != Stage.BEFORE && board.stage() != Stage.CLOSED;
     }
 
     /** The first step opened or tapped; a class whose first step needs no opening begins with its time. */

@@ -5,11 +5,13 @@ import static benchpace.web.TestBoard.opening;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchpace.web.screen.Times;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Locator;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -60,7 +62,7 @@ class StartPageTest {
 
     private static List<String> names(String html) {
         List<String> names = new ArrayList<>();
-        Matcher name = Pattern.compile("<h3><bdi>(.*?)</bdi>").matcher(html);
+        Matcher name = Pattern.compile("<h4><bdi>(.*?)</bdi>").matcher(html);
         while (name.find()) {
             names.add(name.group(1));
         }
@@ -77,6 +79,58 @@ class StartPageTest {
         board.tap(made("Running", 0), opening("hello")).ok();
 
         assertThat(names(page())).containsExactly("Running", "Tomorrow", "In a month", "Just over", "Long over");
+    }
+
+    @Test void what_is_next_today_comes_before_what_is_later_and_what_was_never_begun_after_that() {
+        board.tap(made("Left open", 0), opening("hello")).ok();
+        board.testClock().advance(Duration.ofDays(3));
+        made("Never begun", -2);
+        made("In a month", 30);
+        made("Tonight", 0);
+
+        String page = page();
+
+        assertThat(names(page)).containsExactly("Tonight", "In a month", "Never begun", "Left open");
+        assertThat(page).contains("Next, today", "To come", "Not begun, or left open", "left open")
+                .doesNotContain("Running now");
+    }
+
+    @Test void a_row_says_today_or_the_date_and_the_year_if_it_is_another() {
+        made("Tonight", 0);
+        made("Tomorrow", 1);
+        made("Far away", 400);
+        Times times = new Times(TestBoard.ZONE);
+        Instant now = board.testClock().instant();
+
+        assertThat(page()).contains("Today, " + times.clock(now), times.day(now.plus(Duration.ofDays(1))),
+                times.date(now.plus(Duration.ofDays(400))) + " "
+                        + now.plus(Duration.ofDays(400)).atZone(TestBoard.ZONE).getYear());
+    }
+
+    // ---- addresses and who joins
+
+    @Test void the_addresses_that_stay_are_on_the_page_for_those_whom_they_open_to() {
+        String wall = "http://127.0.0.1:" + board.port() + "/wall";
+        assertThat(board.get("/", "").ok().body()).contains(wall).doesNotContain("/table", "/helper\"");
+        assertThat(board.get("/", board.helper()).ok().body()).contains(wall, "/helper\"").doesNotContain("/table");
+        assertThat(page()).contains(wall, "/helper\"", "/table\"");
+    }
+
+    @Test void the_helpers_pin_is_shown_to_the_instructor_alone() {
+        assertThat(page()).contains(TestBoard.HELPER_PIN).doesNotContain(TestBoard.PIN);
+        assertThat(board.get("/", board.helper()).body() + board.get("/", "").body())
+                .doesNotContain(TestBoard.HELPER_PIN, TestBoard.HELPER_KEY);
+    }
+
+    @Test void a_helpers_link_pairs_the_phone_and_opens_the_helpers_page_of_the_class_that_runs() {
+        board.tap(made("Running", 0), opening("hello")).ok();
+        device = Device.phone(board, browser).expectingRefusals().at("/helper#helper=" + TestBoard.HELPER_KEY);
+        device.find("#link-initials").fill("mo");
+
+        device.find("#link-dialog [type=submit]").click();
+
+        assertThat(device.find(".bar__title")).containsText("Running");
+        assertThat(device.page()).hasURL(Pattern.compile(".*/helper$"));
     }
 
     @Test void a_class_that_is_over_leads_the_instructor_to_the_look_back_and_nobody_to_a_wait() {

@@ -125,6 +125,10 @@ final class TestBoard implements AutoCloseable {
         return shelf;
     }
 
+    Server server() {
+        return server;
+    }
+
     Access access() {
         return access;
     }

@@ -5,45 +5,82 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What the start page shows.
  *
  * @param role     what this device is paired for; empty if it is not
  * @param initials a paired helper's; may be empty
- * @param classes  in the order to show them, the closed ones last
+ * @param classes  in the order to show them
  * @param plans    to set up a class from; only shown to the instructor
  * @param join     the address that phones on the same network can reach
- * @param helpers  the same for helpers; only given to the instructor
+ * @param byName   the same by the board's name, where the network knows it
+ * @param helpers  what lets helpers in; only given to the instructor
  * @param notice   one sentence to show at the top; may be empty
  */
 public record StartView(Optional<Role> role, String initials, List<ClassRow> classes, List<PlanChoice> plans,
-                        Optional<Link> join, Optional<Link> helpers, String notice) {
+                        Link join, Optional<String> byName, Optional<Joining> helpers, String notice) {
 
     public static final String NOT_BEGUN = "not begun";
+    public static final String LEFT_OPEN = "left open";
     public static final String CLOSED = "closed";
     /** So many closed classes may stand among the others. */
     private static final int FEW = 3;
 
-    /** @param status in words: {@link #NOT_BEGUN}, "running", {@link #CLOSED} */
-    public record ClassRow(String id, String name, String place, Instant startsAt, ZoneId zone, String status) {
+    /** What the classes are grouped by, in their order on the page. */
+    public enum Group {
+        RUNNING("Running now"), TODAY("Next, today"), TO_COME("To come"), LEFT_OVER("Not begun, or left open"),
+        OVER("Over");
+
+        private final String heading;
+
+        Group(String heading) {
+            this.heading = heading;
+        }
+
+        public String heading() {
+            return heading;
+        }
+    }
+
+    /**
+     * A class.
+     *
+     * @param now    when it is looked at
+     * @param status in words: {@link #NOT_BEGUN}, "running", {@link #LEFT_OPEN}, {@link #CLOSED}
+     */
+    public record ClassRow(String id, String name, String place, Instant startsAt, Instant now, ZoneId zone,
+                           String status) {
         public String when() {
-            return new Times(zone).day(startsAt);
+            return new Times(zone).dayFrom(startsAt, now);
         }
 
         public boolean closed() {
             return status.equals(CLOSED);
         }
 
-        private int rank() {
-            return closed() ? 2 : status.equals(NOT_BEGUN) ? 1 : 0;
+        Group group() {
+            return switch (status) {
+                case CLOSED -> Group.OVER;
+                case LEFT_OPEN -> Group.LEFT_OVER;
+                case NOT_BEGUN -> new Times(zone).isDayOf(startsAt, now) ? Group.TODAY
+                        : startsAt.isAfter(now) ? Group.TO_COME : Group.LEFT_OVER;
+                default -> Group.RUNNING;
+            };
         }
 
-        private Duration from(Instant now) {
+        private Duration away() {
             return Duration.between(startsAt, now).abs();
         }
     }
+
+    /** What lets helpers in. @param link pairs a phone at once @param pin does it when typed */
+    public record Joining(Link link, String pin) { }
 
     public record PlanChoice(String id, String name, int usualSeats) { }
 
@@ -78,14 +115,20 @@ public record StartView(Optional<Role> role, String initials, List<ClassRow> cla
         plans = List.copyOf(plans);
     }
 
-    /** What runs comes first, then what is to come, then what is over, each from the nearest on. */
-    public static Comparator<ClassRow> order(Instant now) {
-        return Comparator.comparingInt(ClassRow::rank).thenComparing(row -> row.from(now));
+    /** What runs comes first, then what is next, then what is over, each from the nearest on. */
+    public static Comparator<ClassRow> order() {
+        return Comparator.comparing(ClassRow::group).thenComparing(ClassRow::away);
     }
 
-    /** The classes to be seen at once. */
-    public List<ClassRow> shown() {
-        return classes.stream().filter(row -> !row.closed() || folded().isEmpty()).toList();
+    /** The classes to be seen at once, by group. */
+    public Map<Group, List<ClassRow>> shown() {
+        return classes.stream().filter(row -> !row.closed() || folded().isEmpty())
+                .collect(Collectors.groupingBy(ClassRow::group, TreeMap::new, Collectors.toList()));
+    }
+
+    /** An address that stays, as it is typed. @param tail such as "wall" */
+    public List<String> typed(String tail) {
+        return Stream.concat(byName.stream(), Stream.of(join.url())).map(base -> base + tail).toList();
     }
 
     /** The closed classes, once they are so many that they would hide the others. */

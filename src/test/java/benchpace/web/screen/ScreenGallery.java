@@ -107,7 +107,7 @@ public final class ScreenGallery {
         shots.add(new Shot("guest-off", screens.guest(GuestPage.of(wicks, 5, "code")), 390, 844, ""));
         shots.add(new Shot("guest-setting", screens.guest(GuestPage.of(setting(), 4, "code")), 390, 844, ""));
         shots.add(new Shot("codes", screens.codes(new CodeSheet("Evening pour", "evening", true, java.util.stream.IntStream
-                .rangeClosed(1, 8).mapToObj(n -> new CodeSheet.Card(n, start(Optional.empty()).join().get())).toList())),
+                .rangeClosed(1, 8).mapToObj(n -> new CodeSheet.Card(n, start(Optional.empty()).join())).toList())),
                 1280, 900, ""));
         shots.add(new Shot("start-guest", screens.start(start(Optional.empty())), 390, 844, ""));
         shots.add(new Shot("start-instructor", screens.start(start(Optional.of(Role.INSTRUCTOR))), 1280, 900, ""));
@@ -130,12 +130,15 @@ public final class ScreenGallery {
         ZoneId zone = Evening.ZONE;
         return new StartView(role, "", List.of(
                 new StartView.ClassRow("evening", "Evening pour", "The Tallow Loft, Quay Lane, Marrowby", Evening.START,
-                        zone, "running"),
-                new StartView.ClassRow("old", "Table of six", "", Evening.at(-3000), zone, "closed")),
+                        Evening.at(20), zone, "running"),
+                new StartView.ClassRow("late", "Late table", "", Evening.at(90), Evening.at(20), zone, "not begun"),
+                new StartView.ClassRow("next", "Table of six", "", Evening.at(4000), Evening.at(20), zone, "not begun"),
+                new StartView.ClassRow("old", "Table of six", "", Evening.at(-3000), Evening.at(20), zone, "closed")),
                 List.of(new StartView.PlanChoice("evening-pour", "Evening pour", 8),
                         new StartView.PlanChoice("big-table", "Big table", 24)),
-                Optional.of(new StartView.Link("http://192.168.1.20:7070/", code)),
-                role.map(r -> new StartView.Link("http://192.168.1.20:7070/#helper=0123456789abcdef", code)),
+                new StartView.Link("http://192.168.1.20:7070/", code), Optional.of("http://benchpace.local:7070/"),
+                role.map(r -> new StartView.Joining(new StartView.Link(
+                        "http://192.168.1.20:7070/helper#helper=0123456789abcdef", code), "246801")),
                 role.isEmpty() ? "Pair this device first, then the page opens." : "");
     }
 
