@@ -135,8 +135,8 @@ public record ClassView(String id, String name, String place, ZoneId zone, long 
      * @param helper who has it now
      * @param went   who went there and has not said "sorted" for too long
      */
-    public record HelpView(int seat, String name, SeatFlag flag, String place, Instant countFrom,
-                           Optional<String> helper, Optional<WentView> went) { }
+    public record HelpView(int seat, String name, SeatFlag flag, String place, Optional<String> helper,
+                           Optional<WentView> went) { }
 
     /** A helper who went to a seat. */
     public record WentView(String helper, Instant at) { }

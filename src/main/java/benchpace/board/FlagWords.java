@@ -2,13 +2,20 @@ package benchpace.board;
 
 import benchpace.pace.Level;
 import benchpace.pace.SeatPace;
+import benchpace.plan.SeatNumber;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
 
 /** Says in one line a person would say why a seat is flagged, and what it costs. */
 final class FlagWords {
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+
     private FlagWords() { }
 
-    static SeatFlag flag(SeatPace seat, String stepName) {
-        boolean behind = seat.level() == Level.BEHIND;
+    /** @param level what it is flagged for, or would be */
+    static SeatFlag flag(SeatPace seat, Level level, String stepName) {
+        boolean behind = level == Level.BEHIND;
         String reason = "Seat " + seat.seat() + ": " + (behind ? behind(seat, stepName) : "still on "
                 + spoken(stepName) + "?");
         return new SeatFlag(behind ? SeatFlag.Level.BEHIND : SeatFlag.Level.SLIPPING, reason, seat.overMinutes(),
@@ -22,10 +29,16 @@ final class FlagWords {
         return spoken(stepName) + ", " + over + " than this table needs." + price;
     }
 
+    /** "Seat 4 is still slow; MO sorted it at 19:16." */
+    static String eased(SeatNumber seat, Eased eased, ZoneId zone) {
+        return "Seat " + seat.value() + " is still slow; " + eased.helper() + " sorted it at "
+                + CLOCK.format(eased.at().atZone(zone)) + ".";
+    }
+
     /** "Wicks" within a sentence is "wicks"; a name of several words keeps its capital, so that it is seen as one. */
     private static String spoken(String stepName) {
         boolean word = stepName.codePoints().allMatch(Character::isLetter)
                 && stepName.codePoints().skip(1).allMatch(Character::isLowerCase);
-        return word ? stepName.toLowerCase(java.util.Locale.ROOT) : stepName;
+        return word ? stepName.toLowerCase(Locale.ROOT) : stepName;
     }
 }

@@ -1,5 +1,6 @@
 package benchpace.board;
 
+import benchpace.live.ClassEvent;
 import benchpace.live.LiveClass;
 import benchpace.live.Seat;
 import benchpace.pace.ClassTrack;
@@ -65,8 +66,8 @@ public final class PosteriorPaceWatch implements PaceWatch {
     @Override public Pace watch(String classId, LiveClass live, Map<SeatNumber, CandleClock> clocks, Instant now) {
         if (live.closedAt().isPresent()) {
             last.remove(classId);
-            return new Pace(Map.of(), List.of(), List.of(), HomeTimes.ofClosed(live, clocks), Optional.empty(),
-                    Optional.empty());
+            return new Pace(Map.of(), Map.of(), List.of(), List.of(), HomeTimes.ofClosed(live, clocks),
+                    Optional.empty(), Optional.empty());
         }
         Instant origin = ClassTracks.origin(live);
         ClassTrack track = ClassTracks.of(live, clocks);
@@ -75,17 +76,31 @@ public final class PosteriorPaceWatch implements PaceWatch {
         boolean abandoned = now.isAfter(origin.plus(ABANDONED)) && now.isAfter(live.lastRecordedAt().plus(ABANDONED));
         if (minutes < 0 || abandoned) {
             Forecast forecast = engine.forecast(track, Math.max(0, minutes));
-            return new Pace(Map.of(), List.of(), List.of(), HomeTimes.of(live, clocks, origin, forecast, now),
+            return new Pace(Map.of(), Map.of(), List.of(), List.of(), HomeTimes.of(live, clocks, origin, forecast, now),
                     Optional.empty(), Optional.empty());
         }
         PaceMemory memory = memory(engine, classId, origin, track, minutes);
         PaceView view = engine.judge(track, minutes, memory);
         Map<SeatNumber, SeatFlag> flags = new TreeMap<>();
         view.seats().stream().filter(s -> s.level() != Level.NONE)
-                .forEach(s -> flags.put(new SeatNumber(s.seat()), FlagWords.flag(s, stepName(live, s))));
-        return new Pace(flags, mostUrgent(view), unticked(engine, live, track, minutes),
+                .forEach(s -> flags.put(new SeatNumber(s.seat()), FlagWords.flag(s, s.level(), stepName(live, s))));
+        return new Pace(flags, eased(live, view), mostUrgent(view), unticked(engine, live, track, minutes),
                 HomeTimes.of(live, clocks, origin, engine.forecast(track, minutes), now),
                 silence(view, origin, now), nextChange(live, clocks, view, origin));
+    }
+
+    /** The seats that somebody has just left with "sorted", and that are as slow as before. */
+    private static Map<SeatNumber, Eased> eased(LiveClass live, PaceView view) {
+        Map<SeatNumber, Eased> eased = new TreeMap<>();
+        for (SeatPace pace : view.seats()) {
+            SeatNumber seat = new SeatNumber(pace.seat());
+            if (pace.eased() != Level.NONE) {
+                SeatFlag flag = FlagWords.flag(pace, pace.eased(), stepName(live, pace));
+                SeatEvents.lastSorted(live, seat).ifPresent(r -> eased.put(seat, new Eased(flag,
+                        ((ClassEvent.HelpSorted) r.event()).helper(), r.at())));
+            }
+        }
+        return eased;
     }
 
     /** The memory brought up to now, from what was kept if the past it rests on still stands. */

@@ -12,6 +12,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What only the events of one seat tell, and not what they left behind: when its guest came, what guests said of
@@ -50,6 +51,12 @@ record SeatEvents(double arrivedMinutes, List<Mark> hints, List<Span> claims) {
             }
         }
         return new SeatEvents(arrived == NOT_YET ? 0 : arrived, hints, claims);
+    }
+
+    /** When somebody last said "sorted" there, and who. */
+    static Optional<Recorded> lastSorted(LiveClass live, SeatNumber seat) {
+        return standing(live, seat).stream().filter(r -> r.event() instanceof ClassEvent.HelpSorted)
+                .reduce((first, second) -> second);
     }
 
     /** The seat's events that were not taken back, in order of the time they happened at. */

@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param since     since when it has stood so
  * @param finished  ids of the steps it has tapped, in plan order
  * @param gaps      names of the steps it jumped over
+ * @param eased     it is slow, and calls nobody only because a helper has just said "sorted"
  * @param sharesWith the seat whose candle it shares
  * @param sharedBy  the seats that share its candle
  * @param hint      the guests say that they are done
@@ -26,16 +27,15 @@ import java.util.Optional;
  */
 public record SeatView(int seat, String name, SeatingChart.Cell place, Mark mark, String stepId, String stepName,
                        boolean canFinish, String afterTest, Instant countFrom, Instant since, List<String> finished,
-                       List<String> gaps, Optional<SeatFlag> flag, Optional<String> helper,
+                       List<String> gaps, Optional<SeatFlag> flag, Optional<Eased> eased, Optional<String> helper,
                        Optional<CandleClock> candle, Optional<Integer> sharesWith, List<Integer> sharedBy,
-                       boolean hint, boolean question,
-                       List<TapView> taps, List<ClassView.NoteView> notes) {
+                       boolean hint, boolean question, List<TapView> taps, List<ClassView.NoteView> notes) {
 
     /** What the tile says, by shape, word and colour together. */
     public enum Mark {
-        ON_PACE("on pace"), SLIPPING("slipping"), BEHIND("behind"), WAITING("waiting"), LISTENING("listening"),
-        PAUSED("paused"), EXPECTED("not here yet"), LEFT("left"), SHARING("shares"), SETTING("setting"),
-        TRY_IT("try it"), AT_LEISURE("at leisure"), SET("set"), DONE("done");
+        ON_PACE("on pace"), SLIPPING("slipping"), BEHIND("behind"), SLOW("slow"), WAITING("waiting"),
+        LISTENING("listening"), PAUSED("paused"), EXPECTED("not here yet"), LEFT("left"), SHARING("shares"),
+        SETTING("setting"), TRY_IT("try it"), AT_LEISURE("at leisure"), SET("set"), DONE("done");
 
         private final String words;
 
@@ -62,6 +62,11 @@ public record SeatView(int seat, String name, SeatingChart.Cell place, Mark mark
         sharedBy = List.copyOf(sharedBy);
         taps = List.copyOf(taps);
         notes = List.copyOf(notes);
+    }
+
+    /** What it is flagged for, or would be had nobody just been there. */
+    public Optional<SeatFlag> slowness() {
+        return flag.or(() -> eased.map(Eased::flag));
     }
 
     /** Whether the class waits for this seat. */

@@ -72,6 +72,7 @@ final class SeatViews {
                 mark(seat.number(), standing, flag, candle), step.map(s -> s.id().value()).orElse(""),
                 step.map(Step::name).orElse(""), canFinish, afterTest, countFrom(seat, standing),
                 standing.since(), finished(seat), progress.gaps(seat).stream().map(Step::name).toList(), flag,
+                Optional.ofNullable(pace.eased().get(seat.number())),
                 seat.claim().filter(c -> c.holds(now)).map(Seat.Claim::helper), candle,
                 seat.sharesWith().map(SeatNumber::value),
                 sharedBy(seat), seat.hint().isPresent(),
@@ -104,7 +105,7 @@ final class SeatViews {
             case SHARING -> Mark.SHARING;
             case PAUSED -> Mark.PAUSED;
             case LISTENING -> isOver(seat) ? Mark.DONE : Mark.LISTENING;
-            case WORKING -> Mark.ON_PACE;
+            case WORKING -> pace.eased().containsKey(seat) ? Mark.SLOW : Mark.ON_PACE;
             case WAITING -> candle.filter(c -> c.judgedSetAt().isPresent()).isPresent() ? Mark.SET : Mark.WAITING;
             case CURING -> candle.filter(c -> c.tryIt(now)).isPresent() ? Mark.TRY_IT
                     : candle.filter(c -> c.mayBeReady(now)).isEmpty() && waiting.leisure(seat.value()).isPresent()

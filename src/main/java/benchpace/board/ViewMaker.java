@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Derives what screens show from the class, the cure and the pace at one instant. Pure. */
@@ -133,9 +134,8 @@ public final class ViewMaker {
         private List<ClassView.HelpView> help() {
             return pace.mostUrgent().stream().map(number -> {
                 Seat seat = live.seat(number).orElseThrow();
-                Standing standing = standings.get(number);
                 return new ClassView.HelpView(number.value(), seat.name(), pace.flags().get(number),
-                        Listing.place(chart, number), now.minus(progress.timeIn(seat, standing, now)),
+                        Listing.place(chart, number),
                         seat.claim().filter(c -> c.holds(now)).map(Seat.Claim::helper),
                         seat.claim().filter(c -> !c.holds(now))
                                 .map(c -> new ClassView.WentView(c.helper(), c.at())));
@@ -146,6 +146,10 @@ public final class ViewMaker {
         private String calm() {
             if (!pace.flags().isEmpty()) {
                 return "";
+            }
+            if (!pace.eased().isEmpty()) {
+                return new TreeMap<>(pace.eased()).entrySet().stream()
+                        .map(e -> FlagWords.eased(e.getKey(), e.getValue(), zone)).collect(Collectors.joining(" "));
             }
             Optional<Seat> slowest = makers()
                     .filter(s -> standings.get(s.number()).phase() == Phase.WORKING)

@@ -36,9 +36,8 @@ final class StateJson {
         ArrayNode seats = state.putArray("seats");
         view.seats().forEach(s -> seats.add(seat(s)));
         ArrayNode flags = state.putArray("flags");
-        view.help().forEach(h -> flags.addObject().put("seat", h.seat()).put("level", token(h.flag().level()))
-                .put("reason", h.flag().reason()).put("minutesOver", h.flag().minutesOver())
-                .put("priceMinutes", h.flag().priceMinutes()).put("helper", h.helper().orElse(null)));
+        view.help().forEach(h -> flag(flags.addObject().put("seat", h.seat()), h.flag())
+                .put("helper", h.helper().orElse(null)));
         state.set("forecast", forecast(view));
         state.set("room", room(view.room()));
         view.cure().range().filter(r -> view.cure().allPoured()).ifPresentOrElse(r -> state.putObject("cure")
@@ -68,6 +67,11 @@ final class StateJson {
         return state;
     }
 
+    private static ObjectNode flag(ObjectNode node, SeatFlag flag) {
+        return node.put("level", token(flag.level())).put("reason", flag.reason())
+                .put("minutesOver", flag.minutesOver()).put("priceMinutes", flag.priceMinutes());
+    }
+
     private static ArrayNode steps(ObjectNode state) {
         return state.withArray("steps");
     }
@@ -92,6 +96,8 @@ final class StateJson {
                 .put("helper", seat.helper().orElse(null))
                 .put("sharesWith", seat.sharesWith().orElse(null))
                 .put("guestSaysDone", seat.hint());
+        seat.eased().ifPresentOrElse(eased -> flag(node.putObject("eased"), eased.flag())
+                .put("helper", eased.helper()).put("at", eased.at().toString()), () -> node.putNull("eased"));
         Optional<CureDetail> detail = candle.flatMap(CandleClock::detail);
         window(node, "skin", detail.flatMap(CureDetail::skin));
         window(node, "firm", detail.flatMap(CureDetail::firm));

@@ -84,6 +84,40 @@ class PosteriorPaceWatchTest {
         assertThat(new Watched(c).flag(asked + 0.1, 4)).isEmpty();
     }
 
+    @Test void sorted_silences_the_call_and_keeps_the_fact_with_who_was_there_and_when() {
+        TestClass c = Stories.stuckAtWicks(6).minute(15).claim(4, "MO").minute(17);
+        Watched board = new Watched(c.sorted(4, "MO"));
+        ClassView view = board.view(19);
+
+        assertThat(view.help()).isEmpty();
+        assertThat(view.calm()).isEqualTo("Seat 4 is still slow; MO sorted it at "
+                + TestClass.instant(17).atZone(Watched.ZONE).toLocalTime().toString().substring(0, 5) + ".");
+        SeatView seat = view.seat(4);
+        assertThat(seat.mark()).isEqualTo(SeatView.Mark.SLOW);
+        assertThat(seat.flag()).isEmpty();
+        Eased eased = seat.eased().orElseThrow();
+        assertThat(eased.flag().minutesOver()).isGreaterThan(8);
+        assertThat(eased.helper()).isEqualTo("MO");
+        assertThat(eased.at()).isEqualTo(TestClass.instant(17));
+    }
+
+    @Test void a_seat_that_stays_where_it_was_after_sorted_calls_again_after_five_minutes() {
+        TestClass c = Stories.stuckAtWicks(6).minute(15).claim(4, "MO").minute(17);
+        Watched board = new Watched(c.sorted(4, "MO"));
+
+        assertThat(board.view(21.5).help()).isEmpty();
+        assertThat(board.view(22).help()).extracting(ClassView.HelpView::seat).containsExactly(4);
+        assertThat(board.view(22).seat(4).eased()).isEmpty();
+    }
+
+    @Test void a_seat_that_moves_on_after_sorted_is_on_pace() {
+        TestClass c = Stories.stuckAtWicks(6).minute(15).claim(4, "MO").minute(17);
+        c.sorted(4, "MO").minute(18).finish(4, "wicks");
+
+        assertThat(new Watched(c).view(19).seat(4).eased()).isEmpty();
+        assertThat(new Watched(c).view(19).calm()).startsWith("Nobody needs you.");
+    }
+
     @Test void the_seat_where_walking_over_saves_most_comes_first() {
         TestClass c = Stories.vessel(TestClass.of(Stories.plan(), 8)).minute(3).open("wicks");
         for (int seat : new int[] {1, 2, 3, 5, 6}) {

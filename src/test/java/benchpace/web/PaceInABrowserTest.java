@@ -114,6 +114,18 @@ class PaceInABrowserTest extends LiveScreens {
         assertThat(phone(board.helper()).find("#help .flag--behind")).containsText(sentence);
     }
 
+    @Test void tablet_and_phone_say_the_same_minutes_of_a_flagged_seat() {
+        unclearAtWicks();
+        board.testClock().advanceMinutes(8);
+        String over = board.state(id).json().get("flags").get(0).get("minutesOver").asInt() + " min";
+        Device phone = phone(board.helper());
+
+        assertThat(tablet().find("#tile-4")).containsText(over + " over");
+        assertThat(phone.find("#seats .face--behind")).containsText(over + " over");
+        assertThat(phone.find("#help .flag--behind")).containsText(over + " longer");
+        assertThat(phone.find("#help .count")).hasCount(0); // its minutes in the step are another fact
+    }
+
     @Test void a_claim_is_seen_on_every_other_screen_and_sorted_ends_it() {
         until("behind");
         Device first = phone(helper("mk"));
@@ -129,9 +141,17 @@ class PaceInABrowserTest extends LiveScreens {
 
         first.find("#sorted-4").click();
 
-        assertThat(second.find("#help")).containsText("Nobody needs you");
+        assertThat(second.find("#help")).containsText("Seat 4 is still slow; MK sorted it at");
+        assertThat(second.find("#help")).not().containsText("Nobody needs you");
         assertThat(second.find("#claim-4")).hasCount(0);
+        assertThat(second.find("#not-done")).containsText(Pattern.compile("slow, \\d+ min over, helped by MK at"));
         assertThat(tablet.find("#tile-4 .face__helper")).hasCount(0);
+        assertThat(tablet.find("#tile-4 .face--slow")).containsText(Pattern.compile("slow\\d+ min over"));
+        assertThat(tablet.find("#tile-4")).containsText("helped by MK at");
+        assertThat(tablet.find("#help .flag")).hasCount(0);
+        assertThat(seat(4).get("flag").isNull()).isTrue();
+        assertThat(seat(4).get("eased").get("helper").asText()).isEqualTo("MK");
+        assertThat(seat(4).get("eased").get("minutesOver").asInt()).isPositive();
 
         board.testClock().advanceMinutes(6);
 

@@ -11,13 +11,14 @@ import java.util.Optional;
  *
  * @param mark   {@code slipping} or {@code behind}
  * @param reason the question, or the reason and what it costs everyone
+ * @param over   the minutes over what this table needs, as on the tile; empty where the reason says them
  * @param helper who has it; empty if nobody
  * @param mine   the viewer has it
  * @param went   who went there and has been silent since for too long; empty if nobody
  * @param ago    how long ago that was
  * @param step   the step in question, for the two answers
  */
-public record HelpCard(int seat, String name, String mark, String word, String reason, String place, Counter count,
+public record HelpCard(int seat, String name, String mark, String word, String reason, String place, String over,
                        String helper, boolean mine, String went, Optional<Counter> ago, String step,
                        boolean answerable) {
 
@@ -27,7 +28,8 @@ public record HelpCard(int seat, String name, String mark, String word, String r
         String mark = flag.level() == SeatFlag.Level.BEHIND ? "behind" : "slipping";
         String helper = help.helper().orElse("");
         return new HelpCard(help.seat(), help.name(), mark, mark, flag.reason(), help.place(),
-                Counter.since(help.countFrom(), times), helper, !helper.isEmpty() && helper.equals(viewer.initials()),
+                flag.level() == SeatFlag.Level.BEHIND ? "" : SeatTile.over(flag), helper,
+                !helper.isEmpty() && helper.equals(viewer.initials()),
                 help.went().map(ClassView.WentView::helper).orElse(""), help.went().map(w -> ago(w.at(), times)),
                 seat.stepId(), seat.canFinish() && (seat.hint() || seat.question()));
     }

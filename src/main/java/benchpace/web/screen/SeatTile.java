@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param word    the state in words; empty for on pace, which needs none
  * @param line    what it is doing, or when its candle is ready
  * @param offer   what it may be offered while it waits, where a tile has room for that; may be empty
+ * @param helped  who was there a moment ago, and when, where a slow seat calls nobody for that; may be empty
  * @param count   the ticking time
  * @param detail  minutes over, or the clock time a candle is ready; may be empty
  * @param step    the step a tap finishes
@@ -24,7 +25,7 @@ import java.util.Optional;
  * @param spoken  what a tap does, for screen readers
  * @param done    steps finished, of {@code all} that want a tap
  */
-public record SeatTile(int seat, String name, String mark, String word, String line, String offer,
+public record SeatTile(int seat, String name, String mark, String word, String line, String offer, String helped,
                        Optional<Counter> count, String detail, String step, boolean canFinish, String triedFrom,
                        String helper, boolean asks, int done, int all, String spoken) {
 
@@ -33,7 +34,7 @@ public record SeatTile(int seat, String name, String mark, String word, String l
         boolean asks = !seat.afterTest().isEmpty();
         return new SeatTile(seat.seat(), seat.name(), seat.mark().token(), word(seat, view),
                 still(view.stage()) && seat.sharesWith().isEmpty() ? "" : line(seat, times),
-                offer(seat, view.waiting()),
+                offer(seat, view.waiting()), helped(seat, times),
                 still(view.stage()) ? Optional.empty() : count(seat, view.now(), times),
                 detail(seat, times), asks ? seat.afterTest() : seat.stepId(), seat.canFinish() || asks,
                 asks ? HandTest.from(view, seat, seat.afterTest()) : "", seat.helper().orElse(""),
@@ -84,11 +85,16 @@ public record SeatTile(int seat, String name, String mark, String word, String l
                         .map(name -> "offer: " + name).orElse("");
     }
 
+    private static String helped(SeatView seat, Times times) {
+        return seat.eased().filter(e -> seat.mark() == Mark.SLOW)
+                .map(e -> "helped by " + e.helper() + " at " + times.clock(e.at())).orElse("");
+    }
+
     private static Optional<Counter> count(SeatView seat, Instant now, Times times) {
         return switch (seat.mark()) {
             case SETTING, AT_LEISURE -> seat.candle().map(c -> Counter.ready(c.said(), "try",
                     c.mayBeReady(now) ? "" : CureWords.MAY_BE, CureWords.TRY_IT));
-            case ON_PACE, SLIPPING, BEHIND -> Optional.of(Counter.since(seat.countFrom(), times));
+            case ON_PACE, SLIPPING, BEHIND, SLOW -> Optional.of(Counter.since(seat.countFrom(), times));
             case WAITING, PAUSED -> Optional.of(Counter.since(seat.since(), times));
             default -> Optional.empty();
         };
@@ -98,8 +104,12 @@ public record SeatTile(int seat, String name, String mark, String word, String l
         if (seat.mark() == Mark.SET) {
             return seat.candle().flatMap(CandleClock::judgedSetAt).map(at -> "at " + times.clock(at)).orElse("");
         }
-        return seat.flag().map(SeatFlag::minutesOver)
-                .filter(over -> over > 0).map(over -> over + " min over").orElse("");
+        return seat.slowness().map(SeatTile::over).orElse("");
+    }
+
+    /** "11 min over": what every screen says of a flagged seat. The time in the step is another fact, and not said. */
+    static String over(SeatFlag flag) {
+        return flag.minutesOver() > 0 ? flag.minutesOver() + " min over" : "";
     }
 
     private static String spoken(SeatView seat) {

@@ -27,6 +27,7 @@ final class Evenings {
         all.put("wicks", wicks().view(19.5));
         all.put("asks", asks().view(18));
         all.put("went", went().view(24));
+        all.put("sorted-came-back", sorted().view(27.5));
         all.put("several", several().view(21));
         all.put("silent", silent().view(24));
         all.put("pour", pour().view(40));
@@ -63,9 +64,12 @@ final class Evenings {
         Map<String, ClassView> all = new LinkedHashMap<>();
         for (int seats : new int[] {8, 12, 16, 20, 24, 40}) {
             all.put("flagged-" + seats, flagged(seats).view(27));
+            all.put("sorted-" + seats, flagged(seats).event(25.5, new ClassEvent.HelpClaimed(seat(2), "MO"))
+                    .event(26.5, new ClassEvent.HelpSorted(seat(2), "MO")).view(27));
             all.put("leisure-" + seats, poured(seats).event(35.5, new ClassEvent.SeatPaused(seat(4)))
                     .event(36, new ClassEvent.HelpClaimed(seat(5), "MO")).computed(50));
         }
+        all.put("sorted", sorted().view(24));
         return all;
     }
 
@@ -133,6 +137,11 @@ final class Evenings {
     static Evening went() {
         return eight().open(0, "welcome").done(8, "vessel", 1, 2, 4, 5, 6, 7, 8, 3).open(9, "wicks")
                 .done(12, "wicks", 1, 2, 6, 5, 3, 7, 8).event(17, new ClassEvent.HelpClaimed(seat(4), "MK"));
+    }
+
+    /** Somebody went to seat 4 and said that it was sorted, yet it sits where it sat. */
+    static Evening sorted() {
+        return went().event(22, new ClassEvent.HelpSorted(seat(4), "MK"));
     }
 
     /** Half the table is stuck and the other half ticked at once. */
