@@ -8,12 +8,13 @@ import java.util.stream.IntStream;
 /**
  * What happens without a plan: whoever comes free takes the first thing on the list that has a place and does not
  * outlast their candle; class breaks come as soon as everybody is free for them. The same rules as the plan's, without
- * looking ahead; here to show what planning is worth.
+ * looking ahead; here to show what planning is worth from an instant on. What guests were told by then is known to
+ * both, and kept while it can be; what has been is the same for both.
  */
 public final class FirstComeFirstServed {
     private FirstComeFirstServed() { }
 
-    /** The wait as it would go without planning. Announcements and the previous plan carry no weight here. */
+    /** The wait as it would go on from now without planning. */
     public static WaitPlan plan(WaitProblem problem) {
         Timeline line = new Timeline(problem);
         BreakTimes times = new BreakTimes(line);
@@ -22,9 +23,28 @@ public final class FirstComeFirstServed {
 
     /** The same as a draft, which planning starts from too, so that it never does worse. */
     static Draft draft(Timeline line, BreakTimes times) {
-        Draft draft = new Draft(times.combinations(false).get(0), line.lanes.size());
+        int[] starts = times.combinations(false).stream()
+                .min(Comparator.comparingInt((int[] s) -> broken(line, times, s))).orElseThrow();
+        Draft draft = new Draft(starts, line.lanes.size());
         new Queue(line, draft, Draft.blocked(line, times, draft.breakStarts)).run();
         return draft;
+    }
+
+    /** How much of what was told the class breaks would hold up if they began then. */
+    private static int broken(Timeline line, BreakTimes times, int[] starts) {
+        int broken = 0;
+        for (int b = 0; b < starts.length; b++) {
+            Task task = line.classBreaks.get(b);
+            int from = starts[b];
+            for (Lane lane : from == BreakTimes.NONE ? List.<Lane>of() : times.takingPart(task, from)) {
+                for (int k = 0; k < line.tasks.size(); k++) {
+                    int length = line.tasks.get(k).shortest();
+                    broken += (int) IntStream.of(lane.told()[k])
+                            .filter(told -> told < from + task.length() && from < told + length).count();
+                }
+            }
+        }
+        return broken;
     }
 
     private static final class Queue {
@@ -35,6 +55,7 @@ public final class FirstComeFirstServed {
         private final StripSearch rules;
         private final long[] states;
         private final int[] freeFrom;
+        private final int[][] told;
 
         Queue(Timeline line, Draft draft, boolean[][] blocked) {
             this.line = line;
@@ -48,6 +69,26 @@ public final class FirstComeFirstServed {
                 rules.begin(line.lanes.get(i), places, blocked[i]);
                 states[i] = rules.firstState();
             }
+            this.told = new int[freeFrom.length][0];
+            for (int i = 0; i < told.length; i++) {
+                hold(i);
+            }
+        }
+
+        /** Keeps the places of what the seat was told. */
+        private void hold(int i) {
+            rules.begin(line.lanes.get(i), places, blocked[i]);
+            IntStream.Builder held = IntStream.builder();
+            for (int k = 0; k < line.tasks.size(); k++) {
+                int length = line.tasks.get(k).shortest();
+                for (int slot : line.lanes.get(i).told()[k]) {
+                    if (rules.fits(k, slot, length)) {
+                        held.add(Part.of(k, slot, slot + length));
+                    }
+                }
+            }
+            told[i] = held.build().toArray();
+            places.take(told[i]);
         }
 
         void run() {
@@ -71,21 +112,36 @@ public final class FirstComeFirstServed {
         }
 
         private void takeUp(int i, int t) {
+            int[] now = IntStream.of(told[i]).filter(p -> Part.from(p) == t).toArray();
+            places.giveBack(now);
+            int next = IntStream.of(told[i]).map(Part::from).filter(from -> from > t).min().orElse(line.slots);
             rules.begin(line.lanes.get(i), places, blocked[i]);
-            for (int k = 0; k < line.tasks.size(); k++) {
-                Task task = line.tasks.get(k);
-                for (int length = task.length(); length >= task.shortest(); length--) {
-                    if (rules.mayBegin(states[i], k) && rules.fits(k, t, length)) {
-                        int[] strip = Arrays.copyOf(draft.strips[i], draft.strips[i].length + 1);
-                        strip[strip.length - 1] = Part.of(k, t, t + length);
-                        draft.strips[i] = strip;
-                        places.add(k, t, t + length, -1);
-                        states[i] = StripSearch.after(states[i], k);
-                        freeFrom[i] = t + length;
-                        return;
-                    }
+            for (int part : now) {
+                if (takeUp(i, Part.task(part), t, next)) {
+                    return;
                 }
             }
+            for (int k = 0; k < line.tasks.size(); k++) {
+                if (takeUp(i, k, t, next)) {
+                    return;
+                }
+            }
+        }
+
+        private boolean takeUp(int i, int k, int t, int next) {
+            Task task = line.tasks.get(k);
+            for (int length = Math.min(task.length(), next - t); length >= task.shortest(); length--) {
+                if (rules.mayBegin(states[i], k) && rules.fits(k, t, length)) {
+                    int[] strip = Arrays.copyOf(draft.strips[i], draft.strips[i].length + 1);
+                    strip[strip.length - 1] = Part.of(k, t, t + length);
+                    draft.strips[i] = strip;
+                    places.add(k, t, t + length, -1);
+                    states[i] = StripSearch.after(states[i], k);
+                    freeFrom[i] = t + length;
+                    return true;
+                }
+            }
+            return false;
         }
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Shares the places among the seats: builds a plan seat by seat, each seat's strip being the best possible with what
@@ -41,11 +42,11 @@ final class PlanSearch {
         List<int[]> combinations = times.combinations(!small);
         boolean complete = times.complete(combinations);
         Draft draft = combinations.size() == 1 ? share(combinations.get(0), MOST_WORK) : bestOf(combinations);
-        if (draft.score().main() > 0) {
+        if (draft.score().main() > 0 || draft.score().unplaced() > 0) {
             Draft unplanned = FirstComeFirstServed.draft(line, times);
             boolean[][] blocked = Draft.blocked(line, times, unplanned.breakStarts);
-            Draft other = improve(unplanned, blocked, bounds(search, blocked), search.work + MOST_WORK / 4);
-            draft = other.score().betterThan(draft.score()) ? other : draft;
+            Draft other = improve(unplanned.copy(), blocked, bounds(search, blocked), search.work + MOST_WORK / 4);
+            draft = Stream.of(draft, other, unplanned).min(Comparator.comparing(Draft::score)).orElseThrow();
         }
         Score score = draft.score();
         boolean nothingToGain = score.unplaced() == 0 && score.main() == 0;

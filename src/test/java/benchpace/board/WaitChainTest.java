@@ -34,6 +34,24 @@ class WaitChainTest {
         assertThat(view.idle().planned()).isLessThanOrEqualTo(view.idle().unplanned());
     }
 
+    @Test void pours_that_are_told_late_are_charged_to_the_plan_and_to_first_come_first_served_alike() {
+        for (int told = 45; told < 75; told += 9) {
+            WaitEvening evening = new WaitEvening(8);
+            for (int seat = 1; seat <= 8; seat++) {
+                evening.late(40 + seat / 2.0, told, new ClassEvent.StepFinished(new SeatNumber(seat),
+                        WaitEvening.PLAN.pour().orElseThrow().id()));
+            }
+            WaitView view = evening.view(told);
+
+            assertThat(view.idle().planned()).as("told at minute %d", told)
+                    .isLessThanOrEqualTo(view.idle().unplanned());
+            assertThat(view.strips()).allSatisfy(s -> assertThat(s.idleUnplanned())
+                    .isGreaterThanOrEqualTo(s.idleSoFar()));
+            assertThat(view.idle().soFar()).isEqualTo(view.strips().stream().mapToInt(WaitView.StripView::idleSoFar)
+                    .sum());
+        }
+    }
+
     @Test void a_board_started_anew_comes_to_the_plan_and_the_announcements_of_the_one_that_ran() {
         WaitEvening evening = new WaitEvening(8);
         WaitChain running = WaitEvening.chain();

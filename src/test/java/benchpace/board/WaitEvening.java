@@ -53,6 +53,13 @@ final class WaitEvening {
         return this;
     }
 
+    /** Told some time after it happened. */
+    WaitEvening late(double minute, double told, ClassEvent event) {
+        int seq = history.size() + 1;
+        history.add(new Recorded(seq, "c" + seq, "instructor", at(minute), at(told), event));
+        return this;
+    }
+
     LiveClass live() {
         return LiveClass.of(history);
     }

@@ -44,6 +44,35 @@ class WaitPlanProperties {
                 .isLessThanOrEqualTo(100_000L * missed(problem, queue) + queue.idleMinutes());
     }
 
+    /** What was told and what has been is the same for both, so that neither is charged with the past alone. */
+    @Property(tries = 30)
+    void replanning_never_serves_the_class_worse_than_going_on_first_come_first_served(
+            @ForAll @IntRange(min = 1, max = 16) int seats, @ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
+        WaitProblem problem = evening(seats, seed);
+        Random random = new Random(seed);
+        WaitPlan plan = WaitPlanner.plan(problem);
+        for (int step = 0; step < 4; step++) {
+            Instant now = problem.now().plusSeconds(60L * (2 + random.nextInt(12)));
+            problem = new WaitProblem(now, problem.activities(), disturbed(problem.seats(), now, random),
+                    decisions(problem, now, random), problem.promisedEnd(), plan,
+                    plan.announcedWithin(Duration.ofMinutes(15)));
+            plan = WaitPlanner.plan(problem);
+            WaitPlan queue = FirstComeFirstServed.plan(problem);
+            assertThat(PlanFaults.of(problem, queue)).isEmpty();
+            assertThat(price(problem, plan)).isLessThanOrEqualTo(price(problem, queue));
+            for (SeatStrip strip : plan.strips()) {
+                assertThat(queue.strip(strip.seat()).orElseThrow().idleMinutesSoFar())
+                        .isEqualTo(strip.idleMinutesSoFar());
+            }
+        }
+    }
+
+    private static long price(WaitProblem problem, WaitPlan plan) {
+        long broken = plan.changes().size();
+        return ((100L * plan.unplaced().size() + broken) * 1_000 + missed(problem, plan)) * 100_000
+                + plan.idleMinutes();
+    }
+
     @Property(tries = 40)
     void an_evening_of_replanning_without_taps_keeps_every_rule_and_forgets_nothing(
             @ForAll @IntRange(min = 1, max = 14) int seats, @ForAll @LongRange(min = 0, max = 1_000_000) long seed) {

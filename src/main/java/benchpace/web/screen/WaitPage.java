@@ -59,8 +59,10 @@ public record WaitPage(Shell shell, String name, String classId, boolean instruc
         WaitView.Idle idle = wait.idle();
         String words = wait.strips().isEmpty() ? "" : "With nothing to do in the whole wait: "
                 + Phrases.count(idle.planned()) + " over all seats, at most " + Phrases.count(idle.mostPlanned())
-                + " for one. First come, first served: " + Phrases.count(idle.unplanned()) + ", at most "
-                + Phrases.count(idle.mostUnplanned()) + ".";
+                + " for one" + (idle.soFar() > 0 ? "; so far it was " + Phrases.count(idle.soFar()) : "") + ". If from "
+                + "now on it went first come, first served: " + Phrases.count(idle.unplanned()) + ", at most "
+                + Phrases.count(idle.mostUnplanned()) + (idle.unplanned() < idle.planned()
+                ? ", but a label, the clean-up, a break or something told would be missed." : ".");
         List<String> leisure = wait.leisure().stream().map(o -> "Seat " + o.seat() + " until " + times.clock(o.until())
                 + (o.offers().isEmpty() ? ": nothing fits." : ": " + String.join(", ", o.offers()) + ".")).toList();
         List<String> changes = wait.changes().stream().map(c -> times.clock(c.at()) + " " + c.words()).toList();
