@@ -307,6 +307,25 @@ class PosteriorPaceWatchTest {
         assertThat(home.p50()).isAfter(TestClass.instant(70)).isBefore(TestClass.instant(100));
     }
 
+    @Test void home_hangs_on_the_flagged_seat_that_alone_holds_the_step() {
+        for (double minute : new double[] {25, 45, 60, 90}) {
+            TestClass c = Stories.vessel(TestClass.of(Stories.plan(), 24));
+            c.minute(3.8).open("wicks");
+            Pace pace = new Watched(Stories.othersTap(c, 6.5, 22, "wicks")).afterRestart(minute);
+
+            assertThat(pace.flags()).containsOnlyKeys(new SeatNumber(22));
+            assertThat(pace.home().driver()).as("minute %s", minute).isEqualTo("seat 22, then the cure");
+        }
+    }
+
+    @Test void home_hangs_on_nobody_in_particular_while_several_hold_the_step() {
+        TestClass c = Stories.vessel(TestClass.of(Stories.plan(), 6)).minute(3).open("wicks");
+        Stories.othersTap(c, 6.5, 4, "wicks");
+        Pace pace = new Watched(c.minute(7).open("mix").finish(1, "mix")).afterRestart(20);
+
+        assertThat(pace.home().driver()).as("as the forecast finds").endsWith(", then the cure");
+    }
+
     // ---- opening the next step
 
     @Test void the_next_step_says_what_leaving_each_unticked_seat_costs() {
