@@ -2,26 +2,40 @@
 
 const KEY = 'benchpace.lines';
 
-function folded() {
+/** @returns {'open' | 'folded' | null} as it was left on this device; null if it never was */
+function left() {
   try {
-    return localStorage.getItem(KEY) === 'folded';
+    return localStorage.getItem(KEY);
   } catch {
-    return false;
+    return null;
   }
+}
+
+/** Whether the whole chart is in sight below the table. @param {HTMLElement} box */
+function fits(box) {
+  const room = box.closest('.room');
+  return !room || getComputedStyle(room).overflowY === 'visible' || room.scrollHeight <= room.clientHeight + 1;
 }
 
 export function start() {
   const box = document.getElementById('lines-box');
   if (!box) return;
+  let chosen = false;
   const remember = () => {
     try {
       localStorage.setItem(KEY, box.open ? 'open' : 'folded');
     } catch { /* as it is while the page is open */ }
   };
-  // a fold made before this script ran stands
-  if (folded()) box.open = false; else if (!box.open) remember();
-  box.addEventListener('toggle', remember);
-  window.addEventListener('pagehide', remember); // a page left at once tells no toggle any more
+  // a fold made before this script ran stands; without one a chart that an edge would cut is folded until asked for
+  if (left() === 'folded') box.open = false;
+  else if (!box.open) remember();
+  else if (left() === null && !fits(box)) box.open = false;
+  box.addEventListener('click', (event) => { if (event.target.closest('summary')) chosen = true; });
+  box.addEventListener('toggle', () => {
+    if (chosen) remember();
+    if (chosen && box.open) box.scrollIntoView({ block: 'end' });
+  });
+  window.addEventListener('pagehide', () => { if (chosen) remember(); }); // a page left at once tells no toggle any more
   box.addEventListener('keydown', (event) => {
     const line = event.target.closest('[role="button"]');
     if (!line || (event.key !== 'Enter' && event.key !== ' ')) return;

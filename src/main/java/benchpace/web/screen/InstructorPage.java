@@ -7,6 +7,7 @@ import java.util.List;
 /**
  * All that the instructor's screen shows at first.
  *
+ * @param place  where the class is, and on which day if that is not today
  * @param layout {@code beside} the table for narrow tables, {@code wide} or {@code folded} for large ones
  * @param lines  the pace lines, and where there is room for them
  * @param unfinished what closing the class now would leave undone, in words; empty if nothing
@@ -31,7 +32,8 @@ public record InstructorPage(Shell shell, String name, String place, String clas
         List<SeatPlace> places = view.seats().stream()
                 .map(s -> new SeatPlace(s.place().column(), s.place().row(), SeatTile.of(s, view, times)))
                 .toList();
-        return new InstructorPage(shell, view.name(), view.place(), view.id(), layout, chart.columns(), chart.rows(),
+        return new InstructorPage(shell, view.name(), place(view, times), view.id(), layout, chart.columns(),
+                chart.rows(),
                 layout.equals("folded") ? List.of() : chart.tables(), places, NowPanel.of(view, times),
                 HelpList.of(view, viewer, times, cards(view)), NextPanel.of(view),
                 WaitLine.of(view, times), HomeLine.of(view, times),
@@ -39,6 +41,11 @@ public record InstructorPage(Shell shell, String name, String place, String clas
                 RoomPanel.of(view, times),
                 LinesPlace.of(view), LinesChart.of(view, times), GuestsPanel.of(view),
                 Unfinished.words(view));
+    }
+
+    private static String place(ClassView view, Times times) {
+        String day = times.isDayOf(view.startsAt(), view.now()) ? "" : times.date(view.startsAt());
+        return day.isEmpty() || view.place().isEmpty() ? day + view.place() : day + ", " + view.place();
     }
 
     static String layout(ClassView view) {

@@ -39,7 +39,9 @@ class ContrastTest {
             for (String ground : List.of("paper", "card", "wood", "slip-paper")) {
                 assertThat(ratio(c, "ink", ground)).as("ink on " + ground).isGreaterThanOrEqualTo(7);
             }
+            assertThat(ratio(c, "ink", "done-paper")).as("ink on a tile that is done").isGreaterThanOrEqualTo(7);
             for (String text : List.of("soft", "calm")) {
+                assertThat(ratio(c, text, "done-paper")).as(text + " on a tile that is done").isGreaterThanOrEqualTo(4.5);
                 assertThat(ratio(c, text, "paper")).as(text).isGreaterThanOrEqualTo(4.5);
                 assertThat(ratio(c, text, "card")).as(text).isGreaterThanOrEqualTo(4.5);
             }
@@ -52,7 +54,7 @@ class ContrastTest {
     @Test void edges_of_controls_and_flags_stand_out_from_the_page() throws IOException {
         for (boolean dark : List.of(false, true)) {
             Map<String, String> c = colours(dark, "base");
-            for (String edge : List.of("edge", "slip-edge", "behind", "lead", "focus")) {
+            for (String edge : List.of("ink", "edge", "slip-edge", "behind", "lead", "focus")) {
                 assertThat(ratio(c, edge, "paper")).as(edge).isGreaterThanOrEqualTo(3);
             }
         }
