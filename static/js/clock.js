@@ -75,7 +75,7 @@ function words(minutes) {
  */
 function countUp(element, at) {
   const minutes = Math.floor((at - Date.parse(element.dataset.countFrom)) / MINUTE_MS);
-  return minutes < 1 ? 'just begun' : words(minutes);
+  return minutes >= 1 ? words(minutes) : element.dataset.countStyle === 'silent' ? '' : 'just begun';
 }
 
 /**

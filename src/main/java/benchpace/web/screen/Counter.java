@@ -11,7 +11,8 @@ import java.time.temporal.ChronoUnit;
  * @param up    counts up from {@code at} rather than down to it
  * @param at    RFC 3339
  * @param style how the minutes are put: {@code bare} "12 min", {@code in} "in 12 min", {@code try} "try in 12 min",
- *              {@code tried} "can be tried in 12 min", {@code start} "We begin in 12 min", {@code mute} nothing
+ *              {@code tried} "can be tried in 12 min", {@code start} "We begin in 12 min", {@code mute} nothing;
+ *              {@code silent} like {@code bare}, but nothing in the first minute
  * @param after what it says from {@code at} on
  * @param until RFC 3339, from then on it says {@code past}; the same as {@code at} if there is no such stretch
  * @param words the clock time, as said without a script
@@ -20,6 +21,11 @@ public record Counter(boolean up, String at, String style, String after, String 
 
     public static Counter since(Instant at, Times times) {
         return new Counter(true, iso(at), "bare", "", iso(at), "", "since " + times.clock(at));
+    }
+
+    /** Says nothing in its first minute: beside a word that tells the state, "just begun" would speak of another. */
+    static Counter silentAtFirst(Instant at, Times times) {
+        return new Counter(true, iso(at), "silent", "", iso(at), "", "since " + times.clock(at));
     }
 
     public static Counter to(Instant at, String style, String after, String words) {

@@ -1,10 +1,13 @@
 package benchpace.web.screen;
 
 import benchpace.board.ClassView;
+import benchpace.board.ClassView.NowView;
 import benchpace.board.ClassView.Stage;
+import benchpace.board.ClassView.StepView;
 import benchpace.board.SeatView;
 import benchpace.plan.StepKind;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The one large button, and what it asks before it leaves somebody behind.
@@ -12,12 +15,17 @@ import java.util.List;
  * @param step    the step to open; empty if none is left
  * @param leaves  the seats that would be left behind
  * @param setting the candles still setting, or not tried yet, that the step does not wait for; empty if none
- * @param closing no step is left and the class may be closed
+ * @param closing no step is left to open
+ * @param underWay while somebody is not done with the last of them: the step, and how many are done with it in words
  * @param classId the class, for links that have to hold wherever the panel stands
  */
 public record NextPanel(String step, String name, String leavesWords, String cost, List<Left> leaves, boolean closing,
-                        boolean closed, boolean first, String setting, String classId) {
+                        boolean closed, boolean first, String setting, Optional<UnderWay> underWay, String classId) {
     private static final double LIKELY_DONE = 0.5;
+    private static final int NAMED_SEATS = 4;
+
+    /** What goes on while no step is left to open. @param step its id */
+    public record UnderWay(String step, String name, String count) { }
 
     /**
      * A seat that is not done with what is open.
@@ -33,17 +41,45 @@ public record NextPanel(String step, String name, String leavesWords, String cos
 
     static NextPanel of(ClassView view) {
         boolean closed = view.stage() == Stage.CLOSED;
-        String setting = closed ? "" : view.cure().stillSetting();
         if (view.next().isEmpty() || closed) {
-            return new NextPanel("", "", setting, "", List.of(), !closed, closed, false, "",
-                    view.id());
+            return new NextPanel("", "", "", "", List.of(), !closed, closed, false, "",
+                    closed ? Optional.empty() : underWay(view), view.id());
         }
+        String setting = view.cure().stillSetting();
         ClassView.NextView next = view.next().get();
         List<Left> leaves = next.rows().stream().map(row -> left(view, row)).toList();
-        String words = leaves.isEmpty() ? "" : "leaves " + Phrases.seats(next.leavesBehind(), 4) + " behind";
+        String words = leaves.isEmpty() ? "" : leavesWords(view, next.leavesBehind());
         String wet = next.step().kind() != StepKind.FINISH ? "" : setting.isEmpty() ? view.cure().untried() : setting;
         return new NextPanel(next.step().id(), next.step().name(), words.isEmpty() ? wet : words, next.cost(), leaves,
-                false, false, view.stage() == Stage.BEFORE, wet, view.id());
+                false, false, view.stage() == Stage.BEFORE, wet, Optional.empty(), view.id());
+    }
+
+    /** The step of the heading, or the nearest that somebody is not done with; empty when all are done with all. */
+    private static Optional<UnderWay> underWay(ClassView view) {
+        int of = view.present().of();
+        List<StepView> open = view.steps().stream().filter(s -> s.kind().needsTap() && s.finished() < of).toList();
+        int heading = view.present().step().map(view.steps()::indexOf).orElse(0);
+        return open.stream().filter(s -> view.steps().indexOf(s) >= heading).findFirst()
+                .or(() -> open.stream().reduce((first, second) -> second))
+                .map(s -> new UnderWay(s.id(), s.name(), s.finished() + " of " + of + " done"));
+    }
+
+    /**
+     * Whoever is done with the step of the heading may still be left behind, at a free step after it: then both numbers
+     * are told, so that they add up with the count beside the heading.
+     */
+    private static String leavesWords(ClassView view, List<Integer> behind) {
+        NowView now = view.present();
+        String words = "leaves " + Phrases.seats(behind, NAMED_SEATS) + " behind";
+        List<String> further = behind.stream().filter(n -> !now.notDone().contains(n)
+                && now.earlier().stream().noneMatch(e -> e.seats().contains(n)))
+                .map(n -> view.seat(n).stepName()).toList();
+        if (further.isEmpty() || further.size() == behind.size() || now.step().isEmpty()) {
+            return words;
+        }
+        String where = further.stream().distinct().count() > 1 ? "further on" : "at " + further.get(0);
+        return words + ": " + (behind.size() - further.size()) + " not done with " + now.heading() + ", "
+                + further.size() + " more " + where;
     }
 
     private static Left left(ClassView view, ClassView.LeftRow row) {

@@ -25,17 +25,22 @@ import java.util.Optional;
  * @param shelf      it has a candle that may go to the pickup shelf when it leaves
  * @param open       the class is still open, so that something may be changed
  * @param wax        what is computed of its candle
+ * @param cue        what to say at its step, if that is not the class's, and its caution; empty otherwise
  */
 public record SeatSheet(SeatTile tile, String word, String reason, String gaps, List<StepChoice> otherSteps,
                         String candle, Optional<Counter> ready, String basis, boolean poured, boolean settled,
                         String triedFrom, String finishName, Presence presence,
                         Optional<Integer> sharesWith, String sharedBy, List<Tap> taps,
                         List<NoteLine> notes, List<Integer> others, boolean instructor, boolean open, String helper,
-                        boolean mine, SheetCandle wax, List<Doing> doings, String waiting, boolean shelf) {
+                        boolean mine, SheetCandle wax, List<Doing> doings, String waiting, boolean shelf,
+                        Optional<Cue> cue) {
     private static final List<Integer> EARLIER = List.of(1, 2, 5, 10);
 
     /** Whether somebody sits there. */
     public enum Presence { HERE, PAUSED, EXPECTED, LEFT, SHARING }
+
+    /** The script of a step that the heading has left. Either may be empty. */
+    public record Cue(String say, String caution) { }
 
     /** @param triedFrom a tap for it before this instant asks first whether the candle was tried; may be empty */
     public record StepChoice(String id, String name, String triedFrom) { }
@@ -66,7 +71,9 @@ public record SeatSheet(SeatTile tile, String word, String reason, String gaps, 
                 viewer.instructor(), view.stage() != ClassView.Stage.CLOSED, seat.helper().orElse(""),
                 seat.helper().filter(viewer.initials()::equals).isPresent(), SheetCandle.of(view, seat, cut, times),
                 doings(view, seat), waiting(view, seat, times),
-                candle.isPresent() && seat.sharesWith().isEmpty() && seat.sharedBy().isEmpty());
+                candle.isPresent() && seat.sharesWith().isEmpty() && seat.sharedBy().isEmpty(),
+                view.present().earlier().stream().filter(e -> e.seats().contains(seat.seat())).findFirst()
+                        .map(e -> new Cue(e.say(), e.caution())));
     }
 
     private static List<Doing> doings(ClassView view, SeatView seat) {

@@ -32,14 +32,23 @@ public record SeatTile(int seat, String name, String mark, String word, String l
     static SeatTile of(SeatView seat, ClassView view, Times times) {
         int all = (int) view.steps().stream().filter(s -> s.kind().needsTap()).count();
         boolean asks = !seat.afterTest().isEmpty();
-        return new SeatTile(seat.seat(), seat.name(), seat.mark().token(), word(seat, view),
+        return new SeatTile(seat.seat(), seat.name(), mark(seat), word(seat, view),
                 still(view.stage()) && seat.sharesWith().isEmpty() ? "" : line(seat, times),
                 offer(seat, view.waiting()), helped(seat, times),
                 still(view.stage()) ? Optional.empty() : count(seat, view.now(), times),
                 detail(seat, times), asks ? seat.afterTest() : seat.stepId(), seat.canFinish() || asks,
                 asks ? HandTest.from(view, seat, seat.afterTest()) : "", seat.helper().orElse(""),
-                seat.hint() || seat.question() && seat.flag().isEmpty(),
+                saysDone(seat) || seat.question() && seat.flag().isEmpty(),
                 (int) Math.min(all, finished(seat, view)), all, spoken(seat));
+    }
+
+    /** The guests' word makes a question of whatever the tile said: the answer is one tap away. */
+    private static boolean saysDone(SeatView seat) {
+        return seat.hint() && seat.canFinish();
+    }
+
+    private static String mark(SeatView seat) {
+        return (saysDone(seat) && seat.slowness().isPresent() ? Mark.ON_PACE : seat.mark()).token();
     }
 
     private static long finished(SeatView seat, ClassView view) {
@@ -60,7 +69,7 @@ public record SeatTile(int seat, String name, String mark, String word, String l
         if (seat.mark() == Mark.SETTING && seat.candle().filter(c -> c.mayBeReady(view.now())).isPresent()) {
             return CureWords.MAY_BE;
         }
-        if (seat.hint() && seat.canFinish()) {
+        if (saysDone(seat)) {
             return "says done";
         }
         if (seat.question() && seat.canFinish() && seat.flag().isEmpty()) {
@@ -95,7 +104,7 @@ public record SeatTile(int seat, String name, String mark, String word, String l
             case SETTING, AT_LEISURE -> seat.candle().map(c -> Counter.ready(c.said(), "try",
                     c.mayBeReady(now) ? "" : CureWords.MAY_BE, CureWords.TRY_IT));
             case ON_PACE, SLIPPING, BEHIND, SLOW -> Optional.of(Counter.since(seat.countFrom(), times));
-            case WAITING, PAUSED -> Optional.of(Counter.since(seat.since(), times));
+            case WAITING, PAUSED -> Optional.of(Counter.silentAtFirst(seat.since(), times));
             default -> Optional.empty();
         };
     }
@@ -104,7 +113,7 @@ public record SeatTile(int seat, String name, String mark, String word, String l
         if (seat.mark() == Mark.SET) {
             return seat.candle().flatMap(CandleClock::judgedSetAt).map(at -> "at " + times.clock(at)).orElse("");
         }
-        return seat.slowness().map(SeatTile::over).orElse("");
+        return saysDone(seat) ? "" : seat.slowness().map(SeatTile::over).orElse("");
     }
 
     /** "11 min over": what every screen says of a flagged seat. The time in the step is another fact, and not said. */

@@ -55,11 +55,13 @@ public record WallPage(Shell shell, WallMain main, WallSeats seats, Calls calls,
         return WallMain.waits(view) ? view.room().cutAway().map(c -> CutDrawing.of(c, "wall-cut")) : Optional.empty();
     }
 
+    /** The step that follows the heading, led or free: what the next tile that moves on will say. */
     static String next(ClassView view) {
-        if (view.stage() == Stage.CLOSED) {
-            return "";
+        if (view.stage() == Stage.BEFORE) {
+            return "First: " + view.steps().get(0).name();
         }
-        return view.next().map(next -> (view.stage() == Stage.BEFORE ? "First: " : "Next: ") + next.step().name())
-                .orElse("");
+        List<String> ids = view.steps().stream().map(ClassView.StepView::id).toList();
+        int next = view.present().step().map(s -> ids.indexOf(s.id()) + 1).orElse(ids.size());
+        return next < ids.size() ? "Next: " + view.steps().get(next).name() : "";
     }
 }

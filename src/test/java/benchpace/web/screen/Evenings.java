@@ -56,7 +56,74 @@ final class Evenings {
         all.put("computed-24", poured(24).computed(50));
         all.put("computed-40", poured(40).computed(50));
         all.putAll(crowds());
+        all.putAll(apart());
         return all;
+    }
+
+    /** A seat that comes late, slow ones, a table that is spread over steps, and a finish that has just been opened. */
+    static Map<String, ClassView> apart() {
+        Map<String, ClassView> all = new LinkedHashMap<>();
+        all.put("late", late().view(27));
+        all.put("slow", slow().view(40));
+        all.put("slow-24", slow24().view(41));
+        all.put("spread", spread().view(26));
+        all.put("trim-opens", trimOpens().view(101));
+        all.put("wrapped", trimOpens().done(104, "trim", 1, 2, 3, 4, 5, 6).done(109, "wrap", 1, 2, 3, 4, 5, 6).view(111));
+        all.put("says-done", saysDone().view(21));
+        return all;
+    }
+
+    /** Seat 6 comes when the others blend. */
+    static Evening late() {
+        return six().event(-5, new ClassEvent.SeatExpected(seat(6))).open(0, "hello")
+                .done(6, "tin", 1, 2, 3, 4, 5).open(8, "wicks").done(12, "wicks", 1, 3, 5).done(14, "wicks", 2, 4)
+                .open(18, "blend").event(22, new ClassEvent.SeatArrived(seat(6), "Noor")).done(25, "blend", 3, 5);
+    }
+
+    /** Seven have poured and centred their wicks, and seat 4 is still at the fragrance. */
+    static Evening slow() {
+        int[] others = {1, 2, 3, 5, 6, 7, 8};
+        return eight().open(0, "welcome").done(8, "vessel", Evening.seats(1, 8)).open(9, "wicks")
+                .done(13, "wicks", Evening.seats(1, 8)).open(16, "fragrance").done(20, "fragrance", others)
+                .open(24, "before-wax").open(26, "mix").done(29, "mix", others).open(31, "pour")
+                .done(34, "pour", others).done(36.5, "centre", others);
+    }
+
+    private static Evening slow24() {
+        int[] most = Evening.seats(1, 20);
+        return Evening.of(Evening.plan("big-table", TableShape.ROWS), 24, List.of("Ada", "Bruno", "", "Dag"))
+                .open(0, "welcome").open(5, "vessel").done(7, "vessel", Evening.seats(1, 24)).open(10, "wicks")
+                .done(15, "wicks", Evening.seats(1, 24)).open(20, "fragrance").done(25, "fragrance", most)
+                .open(28, "mix").done(31, "mix", most).open(34, "pour").done(37, "pour", Evening.seats(1, 9));
+    }
+
+    /** Three are done with the blend, and one of them with the weighing, which is free, too. */
+    static Evening spread() {
+        return six().open(0, "hello").done(6, "tin", 1, 2, 3, 4, 5, 6).open(8, "wicks")
+                .done(12, "wicks", 1, 2, 3, 4, 5, 6).open(15, "blend").done(20, "blend", 1, 3, 5).done(23, "weigh", 5);
+    }
+
+    /** The last step that is opened for everyone has just been. */
+    static Evening trimOpens() {
+        int[] all = {1, 2, 3, 4, 5, 6};
+        Evening evening = six().open(0, "hello").done(6, "tin", all).open(8, "wicks").done(12, "wicks", all)
+                .open(15, "blend").done(20, "blend", all).done(23, "weigh", all).open(25, "mix").done(28, "mix", all)
+                .open(31, "pour").done(34, "pour", all);
+        for (int seat : all) {
+            evening.event(96 + seat * 0.3, new ClassEvent.JudgedSet(seat(seat)));
+        }
+        return evening.open(100, "trim");
+    }
+
+    /** Seat 4 is flagged, and its guests say by phone that they are done. */
+    static Evening saysDone() {
+        return eight().event(-2, new ClassEvent.GuestsMayTell(true)).open(0, "welcome")
+                .done(8, "vessel", 1, 2, 4, 5, 6, 7, 8, 3).open(9, "wicks").done(12, "wicks", 1, 2, 6, 3, 5, 7, 8)
+                .event(20.5, new ClassEvent.DoneHinted(seat(4), new StepId("wicks")));
+    }
+
+    private static Evening six() {
+        return Evening.of("table-of-six", 6);
     }
 
     /** Tables of every size with seats that are flagged, and the same in the wait: every kind of tile there is. */
