@@ -21,10 +21,10 @@ function show() {
     put(place, count > 0 ? ` +${count} not sent yet` : '');
   }
   for (const place of document.querySelectorAll('[data-unsent-leaves]')) {
-    put(place, ticks.size > 0 ? `${ticks.size} ticked, not sent yet` : '');
+    put(place, ticks.size > 0 ? `${ticks.size} done, not sent yet` : '');
   }
   for (const place of document.querySelectorAll('[data-unsent-seat]')) {
-    put(place, ticks.has(Number(place.dataset.unsentSeat)) ? 'ticked, not sent yet' : '');
+    put(place, ticks.has(Number(place.dataset.unsentSeat)) ? 'done, not sent yet' : '');
   }
 }
 

@@ -44,7 +44,7 @@ final class EventWords implements ClassEvent.Cases<String> {
     }
 
     @Override public String stepFinished(ClassEvent.StepFinished event) {
-        return seat(event.seat()) + " finished " + step(event.step());
+        return seat(event.seat()) + " done with " + step(event.step());
     }
 
     @Override public String undone(ClassEvent.Undone event) {

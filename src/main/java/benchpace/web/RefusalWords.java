@@ -72,8 +72,8 @@ final class RefusalWords implements Refusal.Cases<Problem> {
     }
 
     @Override public Problem alreadyFinished(Refusal.AlreadyFinished r) {
-        return conflict("already-finished", "Already finished",
-                "Seat " + r.seat() + " had finished " + step(r.step()) + " already.");
+        return conflict("already-finished", "Already done",
+                "Seat " + r.seat() + " is done with " + step(r.step()) + " already.");
     }
 
     @Override public Problem alreadySo(Refusal.AlreadySo r) {
@@ -115,7 +115,7 @@ final class RefusalWords implements Refusal.Cases<Problem> {
     @Override public Problem stepInUse(Refusal.StepInUse r) {
         String seats = r.seats().stream().map(Object::toString).collect(Collectors.joining(", "));
         return conflict("step-in-use", "The step is in use", step(r.step()) + " stays open: seat " + seats
-                + (r.seats().size() == 1 ? " has" : " have") + " finished it. Take that back first.");
+                + (r.seats().size() == 1 ? " is" : " are") + " done with it. Take that back first.");
     }
 
     @Override public Problem outsideClass(Refusal.OutsideClass r) {

@@ -346,9 +346,9 @@ class TapsInABrowserTest extends TapScreens {
         tapUnsent(tablet.page(), 5);
 
         assertThat(tablet.find(".now__done")).containsText("1 of 8 done +2 not sent yet.");
-        assertThat(tablet.find("#next-button")).containsText("2 ticked, not sent yet");
+        assertThat(tablet.find("#next-button")).containsText("2 done, not sent yet");
         tablet.find("#next-button").click();
-        assertThat(tablet.find("[data-unsent-seat='4']")).hasText("ticked, not sent yet");
+        assertThat(tablet.find("[data-unsent-seat='4']")).hasText("done, not sent yet");
         assertThat(tablet.find("[data-unsent-seat='6']")).hasText("");
         tablet.find("#ask-wait").click();
         tablet.find("#undo-unsent").click();

@@ -4,6 +4,7 @@ import benchpace.board.ClassView;
 import benchpace.board.ClassView.NowView;
 import benchpace.board.ClassView.Stage;
 import benchpace.board.SaidRange.Phase;
+import benchpace.plan.StepKind;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -59,9 +60,6 @@ public record NowPanel(String kicker, String heading, Optional<Counter> count, S
     }
 
     private static String waitFor(NowView now) {
-        if (now.done() == now.of()) {
-            return "Everybody is done.";
-        }
         if (now.notDone().isEmpty() || now.notDone().size() == now.of()) {
             return "";
         }
@@ -96,7 +94,8 @@ public record NowPanel(String kicker, String heading, Optional<Counter> count, S
             return "";
         }
         String when = CureWords.all(view, times);
-        return (cure.allPoured() ? "" : cure.poured() + " of " + cure.of() + " poured. ")
+        boolean counted = view.present().step().filter(s -> s.kind() == StepKind.POUR).isPresent();
+        return (cure.allPoured() || counted ? "" : cure.poured() + " of " + cure.of() + " poured. ")
                 + (when.isEmpty() ? "" : when + ".");
     }
 

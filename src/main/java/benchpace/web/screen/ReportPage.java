@@ -91,7 +91,7 @@ public record ReportPage(Shell shell, String name, String place, String when, St
             report.view().home().ended().ifPresent(at -> sentences.add("The class ended at " + times.clock(at) + ", "
                     + against(at, report.view().home().promised(), "the promised ") + "."));
             if (!report.waitedFor().isEmpty()) {
-                sentences.add("No pour was ticked at " + Phrases.seatRanges(report.waitedFor()) + ".");
+                sentences.add("No pour was tapped at " + Phrases.seatRanges(report.waitedFor()) + ".");
             }
             return sentences;
         }

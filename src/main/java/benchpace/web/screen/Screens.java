@@ -169,10 +169,10 @@ public final class Screens {
 
     private static Shell shell(ScreenKind kind, ClassView view, Viewer viewer, Following following) {
         String title = switch (kind) {
-            case INSTRUCTOR -> view.name() + ", board";
+            case INSTRUCTOR -> view.name() + ", the table";
             case HELPER -> view.name() + ", helper";
             case WALL -> view.name();
-            case WAIT -> view.name() + ", wait";
+            case WAIT -> view.name() + ", the wait";
         };
         List<String> sheets = switch (kind) {
             case INSTRUCTOR -> List.of("seating", "sheet", "cut", "lines", "leave");

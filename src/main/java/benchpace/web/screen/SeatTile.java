@@ -47,6 +47,11 @@ public record SeatTile(int seat, String name, String mark, String word, String l
         return seat.hint() && seat.canFinish();
     }
 
+    /** The mark beside the word: a question has one of its own. */
+    public String sign() {
+        return asks ? "asks" : mark;
+    }
+
     private static String mark(SeatView seat) {
         return (saysDone(seat) && seat.slowness().isPresent() ? Mark.ON_PACE : seat.mark()).token();
     }

@@ -53,7 +53,7 @@ final class Unfinished {
         Map<String, List<SeatView>> byStep = seats.stream()
                 .collect(Collectors.groupingBy(SeatView::stepName, LinkedHashMap::new, Collectors.toList()));
         if (byStep.size() > MOST_STEPS) {
-            return List.of(seats(seats) + " have steps to finish");
+            return List.of(seats(seats) + " have steps to do");
         }
         return byStep.entrySet().stream().map(e -> seats(e.getValue()) + (e.getValue().size() == 1 ? " is" : " are")
                 + " not done with " + e.getKey()).toList();

@@ -6,6 +6,7 @@ import benchpace.plan.SeatNumber;
 import benchpace.plan.StepId;
 import benchpace.plan.TableShape;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,7 +21,16 @@ final class Evenings {
 
     private Evenings() { }
 
+    /** Made once, as views never change and the largest cost seconds. */
+    private static final class Made {
+        static final Map<String, ClassView> ALL = make();
+    }
+
     static Map<String, ClassView> all() {
+        return Collections.unmodifiableMap(Made.ALL);
+    }
+
+    private static Map<String, ClassView> make() {
         Map<String, ClassView> all = new LinkedHashMap<>();
         all.put("before", eight().view(-12));
         all.put("talk", eight().open(0, "welcome").view(3));

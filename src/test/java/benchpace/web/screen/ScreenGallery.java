@@ -120,7 +120,7 @@ public final class ScreenGallery {
         return Evenings.computed().event(50, new benchpace.live.ClassEvent.GuestsMayTell(true)).computed(62);
     }
 
-    private static StartView start(Optional<Role> role) {
+    static StartView start(Optional<Role> role) {
         boolean[][] code = new boolean[29][29];
         for (int y = 0; y < 29; y++) {
             for (int x = 0; x < 29; x++) {
