@@ -12,6 +12,16 @@ undo.start();
 taps.start();
 cue.start();
 
+/** What was folded or unfolded by hand stays so when the stream brings its part of the page anew. */
+const folding = new Map();
+document.addEventListener('click', (event) => {
+  const details = event.target.closest('summary')?.closest('details[id]');
+  if (details) folding.set(details.id, !details.open);
+});
+document.addEventListener('htmx:sseMessage', () => {
+  for (const [id, open] of folding) document.getElementById(id)?.toggleAttribute('open', open);
+});
+
 document.addEventListener('keydown', (event) => {
   if (event.ctrlKey || event.metaKey || event.altKey || event.repeat || event.target.closest('input, select, textarea')) return;
   if (event.key === 'u' || event.key === 'U') undo.press();

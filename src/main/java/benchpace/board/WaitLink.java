@@ -95,8 +95,9 @@ record WaitLink(Instant at, long seq, boolean tick, Optional<WaitProblem> proble
 
     /** Moved twice is moved once, from what was told first. */
     private static AnnouncedChange since(Announced first, AnnouncedChange change) {
-        return change instanceof AnnouncedChange.Moved m ? new AnnouncedChange.Moved(first, m.nowFrom(), m.why())
-                : new AnnouncedChange.Dropped(first, change.why());
+        return change instanceof AnnouncedChange.Moved m
+                ? new AnnouncedChange.Moved(first, m.nowFrom(), m.why(), m.other())
+                : new AnnouncedChange.Dropped(first, change.why(), change.other());
     }
 
     private static boolean leadsTo(AnnouncedChange earlier, Announced told) {

@@ -115,8 +115,8 @@ public record WaitView(Optional<Instant> plannedAt, List<ActivityView> activitie
         }
     }
 
-    /** A change to what guests were told, in a sentence. */
-    public record ChangeView(Instant at, String words) { }
+    /** What one cause changed of what guests were told, in a sentence. @param brief the same where room is short */
+    public record ChangeView(Instant at, String words, String brief) { }
 
     /** A seat with nothing to do until an instant, and the names of what fits, the best first. */
     public record OfferView(int seat, Instant until, List<String> offers) {

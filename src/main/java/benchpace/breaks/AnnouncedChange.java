@@ -1,6 +1,9 @@
 package benchpace.breaks;
 
 import java.time.Instant;
+import java.util.Optional;
+
+import benchpace.plan.ActivityId;
 
 /** Something guests were told that does not hold any more, and why. */
 public sealed interface AnnouncedChange {
@@ -8,11 +11,18 @@ public sealed interface AnnouncedChange {
 
     Reason why();
 
+    /** The other activity that is in the way, where the reason is one. */
+    Optional<ActivityId> other();
+
     /** It begins at another time. */
-    record Moved(Announced was, Instant nowFrom, Reason why) implements AnnouncedChange { }
+    record Moved(Announced was, Instant nowFrom, Reason why, Optional<ActivityId> other) implements AnnouncedChange {
+        public Moved(Announced was, Instant nowFrom, Reason why) {
+            this(was, nowFrom, why, Optional.empty());
+        }
+    }
 
     /** It does not happen for this seat. */
-    record Dropped(Announced was, Reason why) implements AnnouncedChange { }
+    record Dropped(Announced was, Reason why, Optional<ActivityId> other) implements AnnouncedChange { }
 
     /** Why it could not stay. */
     enum Reason {
@@ -20,12 +30,20 @@ public sealed interface AnnouncedChange {
         GUEST_AWAY,
         /** The instructor skipped or ended it, or it is no longer in the plan. */
         NOT_OFFERED,
-        /** The instructor moved or lengthened it. */
+        /** The instructor moved it, or started it. */
         INSTRUCTOR_MOVED_IT,
         /** The guest did something else instead, or has done it already. */
         DONE_OTHERWISE,
-        /** The seat's hands are not free in time: its pour, or what it is in, takes longer. */
+        /** The seat's hands are not free in time: its pour took longer. */
         NOT_FREE_IN_TIME,
+        /** The instructor started something else, which holds the whole class. */
+        OTHER_STARTED,
+        /** What the seat is at takes longer. */
+        STILL_AT_OTHER,
+        /** A break of the class is at that time now. */
+        OTHER_AT_THAT_TIME,
+        /** It is a break of the class, and not everybody is free then any more. */
+        NOT_TOGETHER,
         /** The candle is now expected too early for it. */
         CANDLE_TOO_EARLY,
         /** The candle is not expected to be ready by then. */

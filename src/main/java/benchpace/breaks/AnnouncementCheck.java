@@ -26,28 +26,72 @@ final class AnnouncementCheck {
                 && p.progress() != StripPart.Progress.EXPECTED)) {
             return Optional.empty();
         }
-        AnnouncedChange.Reason why = reason(told);
+        Cause cause = cause(told);
         return Optional.of(parts.stream().filter(p -> p.progress() == StripPart.Progress.PLANNED).findFirst()
-                .<AnnouncedChange>map(p -> new AnnouncedChange.Moved(told, p.from(), why))
-                .orElseGet(() -> new AnnouncedChange.Dropped(told, why)));
+                .<AnnouncedChange>map(p -> new AnnouncedChange.Moved(told, p.from(), cause.why(), cause.other()))
+                .orElseGet(() -> new AnnouncedChange.Dropped(told, cause.why(), cause.other())));
     }
 
-    private AnnouncedChange.Reason reason(Announced told) {
+    private record Cause(AnnouncedChange.Reason why, Optional<ActivityId> other) {
+        static Cause of(AnnouncedChange.Reason why) {
+            return new Cause(why, Optional.empty());
+        }
+    }
+
+    private Cause cause(Announced told) {
         Optional<SeatWait> seat = line.problem.seats().stream().filter(s -> s.seat().equals(told.seat())).findFirst();
         Optional<Activity> activity = activity(told.activity());
         if (seat.isEmpty() || !Timeline.isHere(seat.get())) {
-            return AnnouncedChange.Reason.GUEST_AWAY;
+            return Cause.of(AnnouncedChange.Reason.GUEST_AWAY);
         }
-        Standing standing = Standing.fold(line.problem.decisions())
-                .getOrDefault(told.activity(), Standing.AS_PLANNED);
+        Standing standing = standing(told.activity());
         if (activity.isEmpty() || !standing.offered()) {
-            return AnnouncedChange.Reason.NOT_OFFERED;
+            return Cause.of(AnnouncedChange.Reason.NOT_OFFERED);
         }
         if (standing.begunBy(line.problem.now()) && SeatHistory.isClassBreak(activity.get())
                 || standing.pinned() && told.from().isBefore(standing.notBefore())) {
-            return AnnouncedChange.Reason.INSTRUCTOR_MOVED_IT;
+            return Cause.of(AnnouncedChange.Reason.INSTRUCTOR_MOVED_IT);
         }
-        return reason(told, seat.get(), Task.of(activity.get(), standing, 0));
+        Task task = Task.of(activity.get(), standing, 0);
+        if (activity.get().kind() == ActivityKind.WRAPPING && !line.wrapping.mayBeCalled(seat.get())) {
+            return Cause.of(AnnouncedChange.Reason.NOT_JUDGED_SET);
+        }
+        return held(told, seat.get(), task).or(() -> meets(told, task))
+                .orElseGet(() -> Cause.of(reason(told, seat.get(), task)));
+    }
+
+    /** What keeps its hands busy then. */
+    private Optional<Cause> held(Announced told, SeatWait seat, Task task) {
+        if (!told.from().isBefore(line.instant(line.freeFrom(seat)))) {
+            return Optional.empty();
+        }
+        if (seat.freeFrom().isAfter(told.from())) {
+            return Optional.of(Cause.of(AnnouncedChange.Reason.NOT_FREE_IN_TIME));
+        }
+        Instant end = told.from().plusSeconds(60L * task.shortest());
+        return line.histories.get(told.seat()).stream().filter(p -> !p.activity().equals(told.activity()))
+                .filter(p -> p.overlaps(told.from(), end)).findFirst().map(p -> {
+                    if (standing(p.activity()).begunBy(line.problem.now())
+                            && activity(p.activity()).filter(SeatHistory::isClassBreak).isPresent()) {
+                        return new Cause(AnnouncedChange.Reason.OTHER_STARTED, Optional.of(p.activity()));
+                    }
+                    return told.from().isAfter(line.problem.now())
+                            ? new Cause(AnnouncedChange.Reason.STILL_AT_OTHER, Optional.of(p.activity()))
+                            : Cause.of(AnnouncedChange.Reason.DONE_OTHERWISE);
+                });
+    }
+
+    /** The break of the class that is planned over it now. */
+    private Optional<Cause> meets(Announced told, Task task) {
+        Instant end = told.from().plusSeconds(60L * task.shortest());
+        return strips.stream().filter(s -> s.seat().equals(told.seat())).flatMap(s -> s.planned().stream())
+                .filter(p -> !p.activity().equals(told.activity()) && p.overlaps(told.from(), end))
+                .filter(p -> activity(p.activity()).filter(SeatHistory::isClassBreak).isPresent()).findFirst()
+                .map(p -> new Cause(AnnouncedChange.Reason.OTHER_AT_THAT_TIME, Optional.of(p.activity())));
+    }
+
+    private Standing standing(ActivityId id) {
+        return Standing.fold(line.problem.decisions()).getOrDefault(id, Standing.AS_PLANNED);
     }
 
     private AnnouncedChange.Reason reason(Announced told, SeatWait seat, Task task) {
@@ -57,14 +101,6 @@ final class AnnouncementCheck {
         if (history.stream().anyMatch(p -> p.activity().equals(told.activity()))
                 && task.activity().kind().onceOnly()) {
             return AnnouncedChange.Reason.DONE_OTHERWISE;
-        }
-        if (told.from().isBefore(line.instant(line.freeFrom(seat)))) {
-            boolean elsewhere = !told.from().isAfter(line.problem.now())
-                    && history.stream().anyMatch(p -> p.overlaps(told.from(), end));
-            return elsewhere ? AnnouncedChange.Reason.DONE_OTHERWISE : AnnouncedChange.Reason.NOT_FREE_IN_TIME;
-        }
-        if (wrapping && !line.wrapping.mayBeCalled(seat)) {
-            return AnnouncedChange.Reason.NOT_JUDGED_SET;
         }
         if (wrapping) {
             return told.from().isBefore(seat.ready().p50()) ? AnnouncedChange.Reason.CANDLE_LATER : leavesOr(seat, end);
@@ -76,7 +112,8 @@ final class AnnouncementCheck {
             return leavesOr(seat, longestEnd.isAfter(end) ? longestEnd : end) == AnnouncedChange.Reason.GUEST_AWAY
                     ? AnnouncedChange.Reason.GUEST_AWAY : AnnouncedChange.Reason.CANDLE_TOO_EARLY;
         }
-        return AnnouncedChange.Reason.NO_PLACE;
+        return SeatHistory.isClassBreak(task.activity()) ? AnnouncedChange.Reason.NOT_TOGETHER
+                : AnnouncedChange.Reason.NO_PLACE;
     }
 
     private static AnnouncedChange.Reason leavesOr(SeatWait seat, Instant end) {

@@ -102,8 +102,31 @@ class WaitChainTest {
         WaitView after = evening.view(48);
 
         assertThat(after.changes()).isNotEmpty();
-        assertThat(after.changes().get(0).words()).contains(first.what(), "as you moved or lengthened it");
+        assertThat(after.changes().get(0).words()).containsIgnoringCase("as you moved")
+                .contains(first.what());
         assertThat(evening.view(59).changes()).as("after ten minutes it is old").isEmpty();
+    }
+
+    @Test void what_is_off_because_the_instructor_started_something_else_says_so_in_one_note() {
+        WaitEvening evening = poured();
+        evening.record(48, new ClassEvent.ActivityOpened(new ActivityId("drinks")));
+
+        WaitView after = evening.view(48.5);
+
+        assertThat(after.changes()).extracting(WaitView.ChangeView::words)
+                .noneMatch(words -> words.contains("poured late") || words.contains("no place"))
+                .filteredOn(words -> words.contains("s you started Drinks and something sweet")).hasSize(1);
+    }
+
+    @Test void a_pour_that_is_late_is_still_the_reason_where_it_is_one() {
+        WaitEvening evening = poured();
+        int seat = evening.view(46).calls().stream().filter(WaitView.CallView::told)
+                .filter(c -> c.state() == WaitView.CallState.AHEAD).findFirst().orElseThrow().seats().get(0);
+        evening.record(46.5, new ClassEvent.PouredAgain(new SeatNumber(seat)));
+        evening.finish(60, "centre", seat);
+
+        assertThat(evening.view(60).changes()).extracting(WaitView.ChangeView::words)
+                .noneMatch(words -> words.contains("you started"));
     }
 
     @Test void a_skipped_activity_is_not_called_out_any_more() {

@@ -16,7 +16,7 @@ public record WaitLine(String classId, boolean planned, List<WaitCall> calls, St
     static WaitLine of(ClassView view, Times times) {
         boolean planned = view.waiting().plannedAt().isPresent() && !view.waiting().strips().isEmpty();
         return new WaitLine(view.id(), planned, WaitCall.first(view, times, MOST), leisure(view.waiting().leisure()),
-                view.waiting().changes().stream().findFirst().map(c -> c.words()).orElse(""));
+                view.waiting().changes().stream().findFirst().map(c -> c.brief()).orElse(""));
     }
 
     static String leisure(List<OfferView> offers) {

@@ -1,7 +1,10 @@
 package benchpace.web.screen;
 
 import benchpace.board.ClassView;
+import benchpace.board.WaitView.ChangeView;
 import benchpace.board.WaitView;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
@@ -13,6 +16,8 @@ import java.util.Optional;
 public record WaitPage(Shell shell, String name, String classId, boolean instructor, Calls calls,
                        Optional<WaitChart> chart, String empty, Cards cards, Notes notes, UndoButton undo) {
     private static final int CALLS = 6;
+    /** How long a change is shown unfolded: long enough to come back to the tablet once. */
+    private static final Duration NEWS = Duration.ofMinutes(3);
 
     /** What is called out next. */
     public record Calls(List<WaitCall> list) { }
@@ -25,9 +30,12 @@ public record WaitPage(Shell shell, String name, String classId, boolean instruc
      *
      * @param idle    minutes with nothing to do, planned against unplanned
      * @param leisure one line a seat at leisure
-     * @param changes what guests were told and does not hold
+     * @param changes     what guests were told and does not hold, the newest first
+     * @param changesId   names the newest of them, so that folding it by hand holds until another comes
+     * @param changesOpen whether the newest is so new that it is shown unasked
      */
-    public record Notes(String idle, List<String> leisure, List<String> changes, List<String> warnings) { }
+    public record Notes(String idle, List<String> leisure, List<String> changes, String changesId,
+                        boolean changesOpen, List<String> warnings) { }
 
     static WaitPage of(Shell shell, ClassView view, Viewer viewer, Times times) {
         return new WaitPage(shell, view.name(), view.id(), viewer.instructor(), calls(view, times),
@@ -66,6 +74,8 @@ public record WaitPage(Shell shell, String name, String classId, boolean instruc
         List<String> leisure = wait.leisure().stream().map(o -> "Seat " + o.seat() + " until " + times.clock(o.until())
                 + (o.offers().isEmpty() ? ": nothing fits." : ": " + String.join(", ", o.offers()) + ".")).toList();
         List<String> changes = wait.changes().stream().map(c -> times.clock(c.at()) + " " + c.words()).toList();
-        return new Notes(words, leisure, changes, wait.warnings());
+        Optional<Instant> newest = wait.changes().stream().map(ChangeView::at).findFirst();
+        return new Notes(words, leisure, changes, "wait-changes-" + newest.map(Instant::getEpochSecond).orElse(0L),
+                newest.filter(at -> at.plus(NEWS).isAfter(view.now())).isPresent(), wait.warnings());
     }
 }

@@ -65,7 +65,7 @@ public final class ScreenGallery {
             shots.add(new Shot("tablet-" + name, page, 1280, 800, ""));
             shots.add(new Shot("pocket-" + name, page, 390, 844, ""));
             shots.add(new Shot("phone-" + name, screens.page(ScreenKind.HELPER, view, helper), 390, 844, ""));
-            if (name.startsWith("cure") || name.equals("pour") || name.equals("try-it")) {
+            if (name.startsWith("cure") || name.startsWith("computed") || name.equals("pour") || name.equals("try-it")) {
                 shots.add(new Shot("wait-" + name, screens.page(ScreenKind.WAIT, view, lead), 1280, 800, ""));
                 shots.add(new Shot("waitphone-" + name, screens.page(ScreenKind.WAIT, view, helper), 390, 844, ""));
             }
