@@ -82,7 +82,10 @@ final class CureWords {
     }
 
     /** For the wall, where every letter is a hand high. */
-    static String wall(ClassView.CureView cure) {
+    static String wall(ClassView.CureView cure, Instant now) {
+        if (cure.range().filter(r -> r.phase(now) != Phase.PAST).isEmpty()) {
+            return DECIDES;
+        }
         boolean plan = cure.range().filter(r -> r.basis() == Basis.PLAN_FIGURE).isPresent();
         return (plan ? "The plan's figure. " : "An estimate. ") + DECIDES;
     }

@@ -57,7 +57,8 @@ public record SeatSheet(SeatTile tile, String word, String reason, String gaps, 
         Times times = new Times(view.zone());
         SeatTile tile = SeatTile.of(seat, view, times);
         Optional<CandleClock> candle = seat.candle();
-        return new SeatSheet(tile, seat.mark().words(), seat.slowness().map(SeatFlag::reason).orElse(""),
+        return new SeatSheet(tile, tile.word().equals(CureWords.MAY_BE) ? tile.word() : seat.mark().words(),
+                seat.slowness().map(SeatFlag::reason).orElse(""),
                 seat.gaps().isEmpty() ? "" : "Not tapped: " + String.join(", ", seat.gaps()) + ".",
                 otherSteps(view, seat, tile), candle.map(c -> CureWords.of(c, view.now(), times)).orElse(""),
                 candle.filter(c -> !c.settled()).map(c -> CureWords.count(c.said())),

@@ -50,7 +50,7 @@ public record WallMain(String kicker, String heading, String sentence, boolean w
         Optional<SaidRange> range = view.cure().range();
         Optional<Counter> count = range.filter(r -> r.phase(view.now()) == Phase.BEFORE)
                 .map(r -> CureWords.count(r));
-        String small = view.cure().poured() == 0 ? view.present().wall() : CureWords.wall(view.cure());
+        String small = view.cure().poured() == 0 ? view.present().wall() : CureWords.wall(view.cure(), view.now());
         return new WallMain("", heading(view), view.present().wall(), true, WallRibbon.of(view, times), count,
                 List.of(), "", small);
     }

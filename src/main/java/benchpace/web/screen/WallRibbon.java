@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param bandX     where the range of all candles still to be tried begins
  * @param likelyX   where half of them are likely ready
  * @param nowX      where the present is as the page is made
- * @param poured    "poured 19:13"
+ * @param poured    "poured 19:13"; empty while the present stands there
  * @param words     the range; empty once it is past
  * @param described the drawing in words
  */
@@ -26,6 +26,8 @@ public record WallRibbon(String from, String until, double bandX, double bandWid
     private static final double BEHIND = 0.08;
     /** The point keeps clear of the band's ends, the present of the ribbon's. */
     private static final double POINT = 16;
+    /** Beyond this the word over the present keeps clear of when the candles were poured. */
+    private static final double CLEAR = 460;
 
     /** Empty when no candle is waited for. */
     static Optional<WallRibbon> of(ClassView view, Times times) {
@@ -40,9 +42,10 @@ public record WallRibbon(String from, String until, double bandX, double bandWid
             double likely = Math.max(bandX + POINT, Math.min(bandEnd - POINT,
                     x(from, cure.likely().orElse(range.from()), perSecond)));
             String words = range.phase(view.now()) == SaidRange.Phase.PAST ? "" : CureWords.range(cure, range, times);
-            String poured = (cure.poured() > 1 ? "poured from " : "poured ") + times.clock(from);
+            double nowX = Math.min(WIDTH - POINT / 2, x(from, view.now(), perSecond));
+            String poured = nowX < CLEAR ? "" : (cure.poured() > 1 ? "poured from " : "poured ") + times.clock(from);
             return new WallRibbon(Counter.iso(from), Counter.iso(until), bandX, tenth(bandEnd - bandX), tenth(likely),
-                    Math.min(WIDTH - POINT / 2, x(from, view.now(), perSecond)), poured, words,
+                    nowX, poured, words,
                     "A ribbon of time from " + times.clock(from) + " on; the candles are ready somewhere in the band "
                             + "from " + times.said(range) + ".");
         });
