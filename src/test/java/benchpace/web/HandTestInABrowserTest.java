@@ -82,7 +82,7 @@ class HandTestInABrowserTest extends TapScreens {
     @Test void in_the_sheet_the_hand_test_comes_first_and_every_way_past_the_cure_asks() {
         Device tablet = opened();
         long before = seq();
-        tablet.find("[data-open-seat='1']").click();
+        tablet.find(".place__more[data-open-seat='1']").click();
         assertThat(tablet.find("#sheet-body .button--primary").first()).hasId("sheet-set");
         assertThat(tablet.find("#sheet-reading")).not().hasClass(Pattern.compile("button--primary"));
 
@@ -113,7 +113,7 @@ class HandTestInABrowserTest extends TapScreens {
         tablet.find("#ask-done-1").click();
         answer(tablet, true);
         await().atMost(PATIENCE).pollInSameThread().untilAsserted(
-                () -> assertThat(told(before)).containsExactly("finish-step 1 trim"));
+                () -> assertThat(told(before)).containsExactly("finish-step 1 wrap"));
     }
 
     @Test void the_board_takes_what_was_tapped_early_however_late_it_comes() {

@@ -1,6 +1,7 @@
 package benchpace.web.screen;
 
 import benchpace.board.ClassView;
+import benchpace.board.SaidRange;
 import benchpace.board.WaitView;
 import benchpace.board.WaitView.CallState;
 import benchpace.board.WaitView.CallView;
@@ -8,13 +9,14 @@ import benchpace.breaks.WaitEvent;
 import benchpace.breaks.WaitWords;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
  * Something to call out in the wait: what, when, where and for whom.
  *
- * @param lead  what stands before the time: "Label table opens", "First candles ready about"
+ * @param lead  what stands before the time: "Label table opens", "First candles ready from about"
  * @param count the ticking time, while it is near; else the time is in {@code clock}
  * @param clock a time of day, or "now"; empty where {@code count} tells it
  * @param where may be empty
@@ -27,14 +29,27 @@ public record WaitCall(String lead, Optional<Counter> count, String clock, Strin
                        boolean begun, String key, String at) {
 
     static List<WaitCall> all(ClassView view, Times times) {
-        return view.waiting().calls().stream().map(c -> of(c, view, times)).toList();
+        return view.waiting().calls().stream()
+                .flatMap(c -> c.event() instanceof WaitEvent.FirstReady ? firstReady(c, view, times).stream()
+                        : Stream.of(of(c, view, times))).toList();
     }
 
-    /** Of what has begun the one with most seats, then what lies ahead, of each activity only the next. */
+    /** When the first candle can be tried, as it is said everywhere; once that has begun, the candles say so. */
+    private static Optional<WaitCall> firstReady(CallView call, ClassView view, Times times) {
+        return view.cure().range().filter(r -> r.phase(view.now()) == SaidRange.Phase.BEFORE)
+                .map(r -> new WaitCall(call.what() + " from about", Optional.empty(), times.clock(r.from()), "", "", "",
+                        false, call.key(), Counter.iso(r.from())));
+    }
+
+    /**
+     * Of what has begun the one with most seats, then what lies ahead, of each activity only the next. For screens that
+     * say when the first candles are ready themselves.
+     */
     static List<WaitCall> first(ClassView view, Times times, int most) {
         List<CallView> calls = new java.util.ArrayList<>();
         for (CallView call : view.waiting().calls()) {
-            if (calls.stream().noneMatch(c -> c.state() == call.state()
+            boolean said = call.event() instanceof WaitEvent.FirstReady;
+            if (!said && calls.stream().noneMatch(c -> c.state() == call.state()
                     && (c.state() == CallState.BEGUN || c.what().equals(call.what())))) {
                 calls.add(call);
             }
@@ -45,7 +60,7 @@ public record WaitCall(String lead, Optional<Counter> count, String clock, Strin
     private static WaitCall of(CallView call, ClassView view, Times times) {
         WaitEvent event = call.event();
         boolean begun = call.state() == CallState.BEGUN;
-        boolean estimate = event instanceof WaitEvent.FirstReady || event instanceof WaitEvent.WrappingFrom;
+        boolean estimate = event instanceof WaitEvent.WrappingFrom;
         boolean counts = !begun && call.told() && !estimate;
         String who = call.told() ? who(call, view) : "";
         Optional<Counter> count = counts
@@ -59,9 +74,6 @@ public record WaitCall(String lead, Optional<Counter> count, String clock, Strin
 
     private static String lead(CallView call, boolean begun, boolean counts) {
         WaitEvent event = call.event();
-        if (event instanceof WaitEvent.FirstReady) {
-            return call.what() + " about";
-        }
         if (event instanceof WaitEvent.WrappingFrom w) {
             return call.what() + (w.due() ? "" : " from about");
         }

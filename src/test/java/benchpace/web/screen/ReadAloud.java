@@ -27,7 +27,7 @@ final class ReadAloud {
             return Phrases.length(Duration.between(Instant.parse(of(attributes, "data-count-from")), now));
         }
         Instant to = Instant.parse(of(attributes, "data-count-to"));
-        long seconds = Duration.between(now, to).toMillis() > 0 ? (Duration.between(now, to).toMillis() + 999) / 1000 : 0;
+        long seconds = (Duration.between(now, to).toMillis() + 999) / 1_000;
         if (seconds <= 0) {
             return now.isBefore(Instant.parse(of(attributes, "data-until"))) ? of(attributes, "data-after")
                     : of(attributes, "data-past");
