@@ -83,7 +83,8 @@ class ReportTest {
         board.tap(id, TestBoard.command("close")).ok();
         board.testClock().advanceMinutes(60 * 24 * 2);
 
-        assertThat(board.get("/classes/" + id + "/instructor", board.instructor()).body()).contains("href=\"report\"");
+        assertThat(board.get("/classes/" + id + "/instructor", board.instructor()).body())
+                .contains("/classes/" + id + "/report\"");
         assertThat(report()).contains("12 min", "Wicks &lt;short&gt;").doesNotContain("still open");
     }
 

@@ -25,7 +25,8 @@ public record HomeLine(String when, String against, boolean late, String driver,
         String after = home.rest().isZero() ? "" : ", then " + Phrases.length(home.rest()) + " by the plan to finish";
         String basis = home.basis().isEmpty() ? "" : Phrases.sentence(home.basis()) + after + ".";
         if (promise == HomeTime.Promise.PLANNED) {
-            return new HomeLine(times.clock(home.promised()), against, false, "", basis);
+            return new HomeLine(times.clock(home.promised()), against, false, "",
+                    home.basis().isEmpty() ? "" : "Odds " + home.basis() + ".");
         }
         String window = times.window(home.home(home.p10(), view.now()), home.home(home.p90(), view.now()));
         String when = window.length() > CLOCK_LENGTH ? window : "about " + window;

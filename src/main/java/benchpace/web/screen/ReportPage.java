@@ -15,6 +15,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -69,6 +70,11 @@ public record ReportPage(Shell shell, String name, String place, String when, St
                 view.stage() == ClassView.Stage.CLOSED);
     }
 
+    /** More than one cause is told, so that their minutes are partly the same. */
+    public boolean overlap() {
+        return causes.stream().mapToInt(g -> g.causes().size()).sum() > 1;
+    }
+
     private record Charge(String what, double minutes) { }
 
     /** Turns figures into words. */
@@ -97,11 +103,22 @@ public record ReportPage(Shell shell, String name, String place, String when, St
         }
 
         private String ready(WhatHeld held) {
-            boolean judged = judged(held.lastSeat());
-            boolean over = report.view().stage() == ClassView.Stage.CLOSED;
             Instant at = report.at(held.readyMinutes());
-            return (judged ? "was judged set at " : over ? "was likely ready about " : "is likely ready about ")
-                    + times.clock(at) + ", " + against(at, report.plannedReady(), "the planned ");
+            return ready(held.lastSeat(), at) + times.clock(at) + ", "
+                    + against(at, report.plannedReady(), "the planned ");
+        }
+
+        /** What a hand did is known; of a candle that nobody took in hand only what was likely can be told. */
+        private String ready(int seat, Instant at) {
+            if (judged(seat)) {
+                return "was judged set at ";
+            }
+            if (settled(seat)) {
+                return "was set by ";
+            }
+            Optional<Instant> ended = report.view().home().ended();
+            return ended.filter(at::isAfter).isPresent() ? "was still setting when the class ended, likely ready about "
+                    : ended.isPresent() ? "was likely ready about " : "is likely ready about ";
         }
 
         private String against(Instant at, Instant meant, String word) {
@@ -117,7 +134,7 @@ public record ReportPage(Shell shell, String name, String place, String when, St
             List<Charge> seats = new ArrayList<>();
             held.bySeats().forEach((s, m) -> seats.add(new Charge("Seat " + s + name(s), m)));
             List<Charge> others = new ArrayList<>();
-            held.byKinds().forEach((kind, m) -> others.add(new Charge(kind(kind, judged(held.lastSeat())), m)));
+            held.byKinds().forEach((kind, m) -> others.add(new Charge(kind(kind, held.lastSeat()), m)));
             others.add(new Charge("Away from the table", held.awayMinutes()));
             return Stream.of(group("Steps, at all seats", steps), group("Seats, at all steps", seats),
                     group("Waiting and setting", others)).filter(g -> !g.causes().isEmpty()).toList();
@@ -127,7 +144,12 @@ public record ReportPage(Shell shell, String name, String place, String when, St
             return report.view().seat(seat).candle().flatMap(CandleClock::judgedSetAt).isPresent();
         }
 
-        private static String kind(Part.Kind kind, boolean judged) {
+        /** A step after the cure was tapped for it, which nobody does to liquid wax. */
+        private boolean settled(int seat) {
+            return report.view().seat(seat).candle().filter(CandleClock::settled).isPresent();
+        }
+
+        private String kind(Part.Kind kind, int seat) {
             return switch (kind) {
                 case BEGINNING -> "Guests who began late";
                 case START -> "The class begun late";
@@ -135,7 +157,9 @@ public record ReportPage(Shell shell, String name, String place, String when, St
                 case OVERTIME -> "Talks beyond their time";
                 case TALK, STEP -> "Talks";
                 case POURED_AGAIN -> "Poured again";
-                case CURE -> judged ? "From the pour to the hand test" : "Candles slower to set than planned";
+                case CURE -> judged(seat) ? "From the pour to the hand test"
+                        : settled(seat) ? "From the pour until it was taken in hand"
+                        : "Candles slower to set than planned";
             };
         }
 
@@ -169,12 +193,13 @@ public record ReportPage(Shell shell, String name, String place, String when, St
 
         List<CandleRow> candles(WhatHeld held) {
             return report.candles().entrySet().stream().map(e -> {
-                boolean judged = judged(e.getKey());
+                int seat = e.getKey();
                 Instant ready = report.at(e.getValue().readyMinutes());
-                double spare = held.spareMinutes().get(e.getKey());
-                return new CandleRow(String.valueOf(e.getKey()), times.clock(report.at(e.getValue().pouredMinutes())),
-                        judged ? "judged set " + times.clock(ready) : "likely ready about " + times.clock(ready),
-                        e.getKey() == held.lastSeat() ? "the last" : minutes(spare));
+                double spare = held.spareMinutes().get(seat);
+                return new CandleRow(String.valueOf(seat), times.clock(report.at(e.getValue().pouredMinutes())),
+                        (judged(seat) ? "judged set " : settled(seat) ? "set by " : "likely ready about ")
+                                + times.clock(ready),
+                        seat == held.lastSeat() ? "the last" : minutes(spare));
             }).toList();
         }
 

@@ -265,6 +265,19 @@ final class Evenings {
         return evening.open(106, "trim").done(110, "trim", 1, 2, 4).event(111, new ClassEvent.SeatLeft(seat(7)));
     }
 
+    /** Over, with seat 4 slow at its wick, three candles trimmed that nobody had tried, and one still setting. */
+    static Evening over() {
+        Evening evening = eight().open(0, "welcome").done(8, "vessel", 1, 2, 3, 4, 5, 6, 7, 8).open(9, "wicks")
+                .done(12, "wicks", 1, 2, 3, 5, 6, 7, 8).event(18, new ClassEvent.HelpClaimed(seat(4), "MO"))
+                .done(25, "wicks", 4).open(26, "fragrance").done(31, "fragrance", Evening.seats(1, 8))
+                .open(32, "before-wax").open(34, "mix").done(38, "mix", Evening.seats(1, 8)).open(39, "pour")
+                .done(42, "pour", Evening.seats(1, 7)).done(55, "pour", 8);
+        for (int seat : new int[] {1, 2, 3, 4}) {
+            evening.event(98 + seat * 0.1, new ClassEvent.JudgedSet(seat(seat)));
+        }
+        return evening.open(100, "trim").done(104, "trim", 1, 2, 5, 6, 7).event(110, new ClassEvent.ClassClosed());
+    }
+
     private static Evening twelve() {
         return Evening.of(Evening.plan("evening-pour", TableShape.HORSESHOE), 12,
                         List.of("Ada", "Bruno", "Cleo", "Dag", ""))

@@ -101,6 +101,10 @@ public final class ScreenGallery {
         String report = screens.report(Evenings.read().report(62), Optional.empty(), Evenings.read().live().plan(), lead);
         shots.add(new Shot("report", report, 1280, 1500, ""));
         shots.add(new Shot("report-phone", report, 390, 1500, ""));
+        Evening ended = Evenings.over();
+        String over = screens.report(ended.report(111), Optional.empty(), ended.live().plan(), lead);
+        shots.add(new Shot("report-over", over, 1280, 1700, ""));
+        shots.add(new Shot("report-over-phone", over, 390, 1500, ""));
         ClassView asks = Evenings.asks().view(14);
         shots.add(new Shot("guest-asked", screens.guest(GuestPage.of(asks, 4, "code")), 390, 844, ""));
         shots.add(new Shot("guest-told", screens.guest(GuestPage.of(Evenings.asks().view(16), 5, "code")), 390, 844, ""));
