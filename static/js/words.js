@@ -20,9 +20,10 @@ function stepName(id) {
   return named?.textContent ?? id ?? '';
 }
 
-/** @param {import('./box.js').Command} command @returns {string} such as "seat 4, Set the wick" */
+/** @param {import('./box.js').Command} command @returns {string} such as "seat 4 done with Set the wick", as the board says it */
 export function wordsOf({ type, seat, step }) {
   const plain = WORDS[type] ?? type.replaceAll('-', ' ');
-  const what = type === 'finish-step' ? stepName(step) : type === 'open-step' ? `opened ${stepName(step)}` : plain;
+  if (type === 'finish-step') return `seat ${seat} done with ${stepName(step)}`;
+  const what = type === 'open-step' ? `opened ${stepName(step)}` : plain;
   return seat ? `seat ${seat}, ${what}` : what;
 }
