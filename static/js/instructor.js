@@ -1,5 +1,6 @@
 // The instructor's page: taps on tiles, the sheet, and the keys.
 
+import * as ahead from './offline/ahead.js';
 import * as alerts from './alerts.js';
 import * as commands from './commands.js';
 import * as degrees from './degrees.js';
@@ -24,6 +25,7 @@ tiles.start();
 handTest.start();
 undo.start();
 ownTaps.start();
+ahead.start();
 taps.start();
 lines.start();
 alerts.start();
@@ -46,7 +48,7 @@ document.addEventListener('keydown', (event) => {
   if (event.ctrlKey || event.metaKey || event.altKey || event.repeat) return;
   if (event.target.closest('input, select, textarea') || document.querySelector('dialog[open]')) return;
   if (/^[0-9]$/.test(event.key)) return seatKey(event.key);
-  if (event.key === 'n' || event.key === 'N') return document.getElementById('next-button')?.click();
+  if (event.key === 'n' || event.key === 'N') return document.querySelector('#next-unsent:not([hidden]) button, #next-button')?.click();
   if (event.key === 'u' || event.key === 'U') return undo.press();
   if (event.key === 'm' || event.key === 'M') return commands.openDialog('menu-dialog');
   if (event.key === '?') commands.openDialog('keys-dialog');

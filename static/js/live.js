@@ -23,6 +23,11 @@ export function onOpen(action) {
   whenOpen.push(action);
 }
 
+/** @returns {boolean} whether the board speaks to this page just now */
+export function isLive() {
+  return source !== undefined && source.readyState === EventSource.OPEN && performance.now() - heardAt < SILENT_MS;
+}
+
 /** @param {string} url */
 function open(url) {
   source?.close();

@@ -2,7 +2,12 @@
 
 import * as clock from './clock.js';
 import * as degrees from './degrees.js';
+import { isAway, watch } from './offline/foreseen.js';
+import { sheetOf } from './offline/sheet.js';
 import { tell } from './status.js';
+
+/** A sheet that takes longer is made here. */
+const PATIENCE_MS = 4_000;
 
 let seat = 0;
 let asked = 0;
@@ -23,21 +28,36 @@ export async function openSheet(number) {
 /** @param {boolean} fresh a sheet just opened, with nothing typed into it */
 async function refresh(fresh) {
   const turn = ++asked;
+  if (isAway() && showOwn(fresh)) fresh = false; // and perhaps the board answers all the same
   try {
     const answer = await fetch(`/classes/${encodeURIComponent(document.body.dataset.class)}/seats/${seat}/sheet`,
-      { credentials: 'same-origin', headers: { Accept: 'text/html' } });
+      { credentials: 'same-origin', headers: { Accept: 'text/html' }, signal: AbortSignal.timeout(PATIENCE_MS) });
     if (!answer.ok) throw new Error(String(answer.status));
     const html = await answer.text();
-    if (turn === asked && dialog().open) show(html, fresh);
+    // The server's own escaped template, the same that htmx swaps elsewhere.
+    if (turn === asked && dialog().open) {
+      show([...new DOMParser().parseFromString(html, 'text/html').body.childNodes], fresh);
+    }
   } catch {
-    if (turn !== asked || !fresh) return;
+    if (turn !== asked || showOwn(fresh) || !fresh) return;
     dialog().close();
     tell(`The sheet of seat ${seat} cannot be fetched just now.`);
   }
 }
 
+/** Without the board the sheet is this page's own. @param {boolean} fresh @returns {boolean} whether it could be made */
+function showOwn(fresh) {
+  const own = sheetOf(seat);
+  if (!own) return false;
+  const shown = document.createElement('div');
+  shown.append(own);
+  // a finger may be on it
+  if (dialog().open && shown.innerHTML !== body().innerHTML) show([...shown.childNodes], fresh);
+  return true;
+}
+
 /** Puts the new sheet in place, keeping what was typed, what was unfolded and where the focus was. */
-function show(html, fresh) {
+function show(nodes, fresh) {
   const typed = new Map();
   const unfolded = new Set();
   const focus = document.activeElement?.id;
@@ -48,9 +68,7 @@ function show(html, fresh) {
     }
     for (const part of body().querySelectorAll('details[open]')) unfolded.add(part.id);
   }
-  // The server's own escaped template, the same that htmx swaps elsewhere.
-  const parsed = new DOMParser().parseFromString(html, 'text/html');
-  body().replaceChildren(...parsed.body.childNodes);
+  body().replaceChildren(...nodes);
   for (const [id, value] of typed) { const field = document.getElementById(id); if (field) field.value = value; }
   for (const id of unfolded) document.getElementById(id)?.setAttribute('open', '');
   clock.tick(body());
@@ -60,6 +78,7 @@ function show(html, fresh) {
 }
 
 export function start() {
+  watch(() => { if (dialog().open && isAway()) refresh(false); });
   document.addEventListener('click', (event) => {
     const opener = event.target.closest('[data-open-seat]');
     if (opener) openSheet(Number(opener.dataset.openSeat));

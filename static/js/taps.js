@@ -60,12 +60,12 @@ export function send(wish) {
 }
 
 /**
- * Takes the last tap back that waits. One that surely never left is dropped; one that may have reached the board stays in
+ * Takes a tap back that waits, the last one if none is named. One that surely never left is dropped; one that may have reached the board stays in
  * the box until the board has answered it, and is undone there then.
  * @returns {{command: Command, dropped: boolean} | undefined} what was taken back; nothing if no tap waits
  */
-export function takeBack() {
-  const last = waiting().pop();
+export function takeBack(key = '') {
+  const last = key ? waiting().find((tap) => tap.key === key) : waiting().pop();
   if (!last) return undefined;
   // Another page of this browser that sends just now may have this very tap in its hands.
   const dropped = !last.tried && last.key !== onItsWay && lease.take();
@@ -138,7 +138,7 @@ async function deliver(tap) {
   }
   const { status, said, waitMs } = reply;
   const takenBack = still(tap.key)?.takenBack;
-  if (status === 200 && Number.isInteger(said.seq)) return takenBack ? undoThere(tap, said.seq) : accepted(tap);
+  if (status === 200 && Number.isInteger(said.seq)) return takenBack ? undoThere(tap, said.seq) : accepted(tap, said.seq);
   const problem = /^urn:benchpace:([\w-]+)$/.exec(String(said.type ?? ''))?.[1];
   if (status === 401 && problem) return pairAgain();
   // What does not speak as the board does is something on the way, such as the sign-in page of a network.
@@ -152,8 +152,9 @@ async function deliver(tap) {
   return settle(tap);
 }
 
-/** @param {Kept} tap @returns {true} */
-function accepted(tap) {
+/** @param {Kept} tap @param {number} seq the number of its event @returns {true} */
+function accepted(tap, seq) {
+  document.dispatchEvent(new CustomEvent('board:answered', { detail: { command: tap.command, seq } }));
   if (!tap.command.at) {
     const whose = tap.command.seat ? `Seat ${tap.command.seat}: the` : 'The';
     tell(`${whose} tap counts from when it reached the board, as this device had another time.`);
@@ -182,6 +183,11 @@ function pairAgain() {
   tellUnsent();
   say('pairing', 'This device is no longer paired.', { href: '/', words: 'Pair this device again' });
   return false;
+}
+
+/** @returns {boolean} whether the board could not be reached when a tap was last sent */
+export function failing() {
+  return tries > 0;
 }
 
 /** @param {Kept} tap @returns {true} */
@@ -239,6 +245,7 @@ function read(text) {
 /** @param {number} [wait] in ms @returns {false} */
 function retryLater(wait) {
   tries += 1;
+  changed();
   tellUnsent();
   const backOff = Math.min(LONGEST_WAIT_MS, 1_000 * 2 ** Math.min(tries - 1, 6));
   clearTimeout(retryTimer);

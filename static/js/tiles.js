@@ -24,7 +24,7 @@ const answered = new Map();
 
 /** @param {HTMLElement} tile */
 function shown(tile) {
-  const face = tile.querySelector('[data-step]');
+  const face = tile.querySelector('.face--unsent') ?? tile.querySelector('[data-step]');
   return {
     step: face?.dataset.step ?? '', canFinish: face?.dataset.canFinish === 'true', triedFrom: face?.dataset.triedFrom ?? '',
   };

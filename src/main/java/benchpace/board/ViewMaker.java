@@ -106,7 +106,8 @@ public final class ViewMaker {
                     steps, new NowViews(live, stepViews, seats).of(stage, present),
                     new NextViews(live, standings, stepViews, pace).next(), chart, seats, cure(), pace.home(),
                     help(), calm(), pace.silence(), TakeBacks.of(live), notes(), room,
-                    PaceLinesMaker.of(live, pace, linesEnd()), waiting, live.guestsMayTell(), nextChange());
+                    PaceLinesMaker.of(live, pace, linesEnd()), waiting, live.guestsMayTell(),
+                    KnownClass.of(live, clocks), nextChange());
         }
 
         /** The lines of a closed class end with what happened, however late somebody closed it. */

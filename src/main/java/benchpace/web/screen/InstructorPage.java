@@ -16,7 +16,7 @@ public record InstructorPage(Shell shell, String name, String place, String clas
                              int rows, List<SeatingChart.Block> tables, List<SeatPlace> places, NowPanel now,
                              HelpList help, NextPanel next, WaitLine waiting, HomeLine home, UndoButton undo,
                              List<NoteLine> notes, RoomPanel warmth, LinesPlace linesPlace, LinesChart lines,
-                             GuestsPanel guests, String unfinished) {
+                             GuestsPanel guests, String unfinished, Carried carried) {
     private static final int BESIDE = 7;
     private static final int DRAWN = 12;
     static final int NOTES = 3;
@@ -40,7 +40,7 @@ public record InstructorPage(Shell shell, String name, String place, String clas
                 UndoButton.of(view, viewer, times), NoteLine.latest(view.notes(), NOTES, times),
                 RoomPanel.of(view, times),
                 LinesPlace.of(view), LinesChart.of(view, times), GuestsPanel.of(view),
-                Unfinished.words(view));
+                Unfinished.words(view), Carried.of(view));
     }
 
     private static String place(ClassView view, Times times) {

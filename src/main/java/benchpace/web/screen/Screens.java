@@ -65,6 +65,9 @@ public final class Screens {
         for (SeatView seat : view.seats()) {
             parts.put("seat-" + seat.seat(), render("instructor/seat-tile.jte", SeatTile.of(seat, view, times)));
         }
+        Carried carried = Carried.of(view);
+        parts.put("plan-steps", render("instructor/carried.jte", carried.steps()));
+        parts.put("known", render("instructor/carried.jte", carried.known()));
         NextPanel next = NextPanel.of(view);
         parts.put("now", render("instructor/now.jte", NowPanel.of(view, times)));
         RoomPanel room = RoomPanel.of(view, times);
@@ -175,7 +178,7 @@ public final class Screens {
             case WAIT -> view.name() + ", the wait";
         };
         List<String> sheets = switch (kind) {
-            case INSTRUCTOR -> List.of("seating", "sheet", "cut", "lines", "leave");
+            case INSTRUCTOR -> List.of("seating", "sheet", "cut", "lines", "leave", "offline");
             case HELPER, WAIT -> List.of();
             case WALL -> List.of("cut", "wall-wait");
         };

@@ -1,0 +1,15 @@
+package benchpace.web.screen;
+
+import benchpace.board.ClassView;
+
+/**
+ * What a page carries with it for when the board is out of its reach, as JSON.
+ *
+ * @param steps the plan's steps
+ * @param known what the taps so far have come to
+ */
+public record Carried(String steps, String known) {
+    static Carried of(ClassView view) {
+        return new Carried(KnownJson.steps(view.known()), KnownJson.known(view));
+    }
+}
