@@ -60,7 +60,7 @@ class BoardScreensTest extends LiveScreens {
     }
 
     private static Locator face(Device device, int seat) {
-        return device.find("#tile-" + seat + " .face");
+        return device.find("#tile-" + seat + " .face:not(.face--unsent)");
     }
 
     // ---- live

@@ -52,7 +52,7 @@ abstract class TapScreens extends LiveScreens {
     }
 
     static Locator face(Page page, int seat) {
-        return page.locator("#tile-" + seat + " .face");
+        return page.locator("#tile-" + seat + " .face:not(.face--unsent)");
     }
 
     static Locator sent(Page page, int seat) {

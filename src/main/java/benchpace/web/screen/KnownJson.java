@@ -11,7 +11,7 @@ import java.time.Instant;
 import java.util.Locale;
 import java.util.Optional;
 
-/** What a page carries with it to go on without the board, read by {@code static/js/offline}. Times are ms since 1970. */
+/** What a page carries to go on without the board, read by {@code static/js/offline}. Times are ms since 1970. */
 final class KnownJson {
     private KnownJson() { }
 
