@@ -16,7 +16,7 @@ public record BareClass(LiveClass live, ClassView.NowView present, Optional<Clas
 
     public static BareClass of(LiveClass live, Instant now) {
         Map<SeatNumber, CandleClock> clocks = new PlanCureClock().cooling("bare", live, now).clocks();
-        Pace pace = new Pace(Map.of(), List.of(), List.of(), null, Optional.empty(), Optional.empty());
+        Pace pace = new Pace(Map.of(), Map.of(), List.of(), List.of(), null, Optional.empty(), Optional.empty());
         Map<SeatNumber, Standing> standings = new TreeMap<>();
         live.seats().forEach(s -> standings.put(s.number(), live.progress().standing(s)));
         StepViews steps = new StepViews(live, standings);
