@@ -46,7 +46,7 @@ function talkIsOver(table, index) {
  * @returns {Step | undefined}
  */
 export function afterCure(table, seat, stands, now) {
-  if (stands.phase !== 'curing' || !stands.step || !seat.firm || now < seat.firm) return undefined;
+  if (table.closed || stands.phase !== 'curing' || !stands.step || !seat.firm || now < seat.firm) return undefined;
   const next = table.steps.slice(indexOf(table, stands.step.id) + 1).find((step) => step.tap);
   return next?.led && isOpen(table, next) ? next : undefined;
 }
