@@ -232,7 +232,8 @@ final class WaitViews {
 
     private List<String> warnings() {
         List<String> warnings = new ArrayList<>();
-        for (Unplaced u : plan.unplaced()) {
+        boolean anybodyWaits = plan.strips().stream().anyMatch(s -> s.waitUntil().isAfter(s.waitFrom()));
+        for (Unplaced u : anybodyWaits ? plan.unplaced() : List.<Unplaced>of()) {
             warnings.add(name(u.activity()) + (u.why() == Unplaced.Reason.TOO_FEW_PLACES
                     ? " has too few places for the whole class at once: move it to a time to have it with fewer."
                     : " finds no time when everybody is free: move it to a time, or skip it."));

@@ -23,7 +23,7 @@ import java.util.Optional;
  */
 public record WaitChart(int height, List<Mark> marks, List<Row> rows, double now, String described) {
     public static final int WIDTH = 1180;
-    public static final int ROW = 36;
+    public static final int ROW = 40;
     public static final int HEAD = 28;
     private static final int LEFT = 56;
     private static final int RIGHT = 150;
@@ -32,8 +32,10 @@ public record WaitChart(int height, List<Mark> marks, List<Row> rows, double now
 
     /** Half the width of a clock time, and the room that the headings beside the strips leave it. */
     private static final double HALF_CLOCK = 20;
-    /** What the diamond of the ready moment covers to either side. */
-    private static final double DIAMOND = 9;
+    /** In a row, where the labels of its parts stand; the letters of 13 px reach 4 px below that. */
+    public static final int BASELINE = 21;
+    /** In a row, the tip of the diamond of the ready moment, which lies below all words. */
+    public static final int DIAMOND_TOP = 27;
     private static final double INSET = 5;
 
     /** A line at a time of day. @param clockX the middle of its clock time, moved aside for a heading */
@@ -113,33 +115,21 @@ public record WaitChart(int height, List<Mark> marks, List<Row> rows, double now
         double ready = scale.x(said.from());
         double width = Math.max(0, scale.x(said.until()) - ready);
         double likely = scale.x(strip.ready().likely());
-        List<Bar> bars = strip.parts().stream().map(p -> bar(p, scale, likely, times)).toList();
+        List<Bar> bars = strip.parts().stream().map(p -> bar(p, scale, times)).toList();
         return new Row(strip.seat(), y, wait, Math.max(0, scale.x(strip.until()) - wait), ready, width, likely,
                 strip.poured(), bars, strip.wholeIdle() + " min", strip.idleUnplanned() + " min",
                 spoken(view, strip, times));
     }
 
-    private static Bar bar(PartView part, Scale scale, double likely, Times times) {
+    private static Bar bar(PartView part, Scale scale, Times times) {
         double x = scale.x(part.from());
         double width = Math.max(2, scale.x(part.until()) - x);
         String kind = part.kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
         String progress = part.progress() == Progress.DONE ? " part--done"
                 : part.progress() == Progress.UNDER_WAY ? " part--now"
                 : part.progress() == Progress.EXPECTED ? " part--expected" : "";
-        double[] room = room(x, x + width, likely);
-        return new Bar(x, width, room[0], part.activity(), label(part.name(), room[1] - room[0]),
+        return new Bar(x, width, x + INSET, part.activity(), label(part.name(), width - 1.5 * INSET),
                 "part--" + kind + progress, part.name() + ", " + span(part, times));
-    }
-
-    /** Where a label may stand: beside the diamond, on its roomier side, if that lies on the part. */
-    private static double[] room(double from, double until, double likely) {
-        double left = from + INSET;
-        double right = until - INSET / 2;
-        if (likely + DIAMOND <= from || likely - DIAMOND >= until) {
-            return new double[] {left, right};
-        }
-        return likely - from >= until - likely ? new double[] {left, Math.max(left, likely - DIAMOND)}
-                : new double[] {Math.round((likely + DIAMOND) * 10) / 10.0, right};
     }
 
     /** The name, or as much of it as can be read, or nothing. */

@@ -62,15 +62,21 @@ public record WaitPage(Shell shell, String name, String classId, boolean instruc
         };
     }
 
+    /** What it would be without the plan, as long as that makes a difference. */
+    private static String instead(WaitView.Idle idle) {
+        return idle.unplanned() == idle.planned() ? "" : " If from now on it went first come, first served: "
+                + Phrases.count(idle.unplanned()) + ", at most " + Phrases.count(idle.mostUnplanned())
+                + (idle.unplanned() < idle.planned()
+                ? ", but a label, the clean-up, a break or something told would be missed." : ".");
+    }
+
     static Notes notes(ClassView view, Times times) {
         WaitView wait = view.waiting();
         WaitView.Idle idle = wait.idle();
         String words = wait.strips().isEmpty() ? "" : "With nothing to do in the whole wait: "
                 + Phrases.count(idle.planned()) + " over all seats, at most " + Phrases.count(idle.mostPlanned())
-                + " for one" + (idle.soFar() > 0 ? "; so far it was " + Phrases.count(idle.soFar()) : "") + ". If from "
-                + "now on it went first come, first served: " + Phrases.count(idle.unplanned()) + ", at most "
-                + Phrases.count(idle.mostUnplanned()) + (idle.unplanned() < idle.planned()
-                ? ", but a label, the clean-up, a break or something told would be missed." : ".");
+                + " for one" + (idle.soFar() > 0 && idle.soFar() < idle.planned()
+                ? "; so far it was " + Phrases.count(idle.soFar()) : "") + "." + instead(idle);
         List<String> leisure = wait.leisure().stream().map(o -> "Seat " + o.seat() + " until " + times.clock(o.until())
                 + (o.offers().isEmpty() ? ": nothing fits." : ": " + String.join(", ", o.offers()) + ".")).toList();
         List<String> changes = wait.changes().stream().map(c -> times.clock(c.at()) + " " + c.words()).toList();

@@ -3,6 +3,8 @@ package benchpace.web.screen;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.board.ClassView;
+import benchpace.live.ClassEvent;
+import benchpace.plan.ActivityId;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -183,6 +185,15 @@ class ScreensTest {
         String seats = text(screens.fragments(ScreenKind.HELPER, EVENINGS.get("computed-try"), HELPER).get("seats"));
 
         assertThat(seats).contains("try it").doesNotContainPattern("try it\\s+try it");
+    }
+
+    @Test void what_was_told_and_has_changed_is_folded_once_it_is_old() {
+        Evening moved = Evenings.cure().event(47, new ClassEvent.ActivityOpened(new ActivityId("drinks")));
+        String fresh = screens.page(ScreenKind.WAIT, moved.view(47.5), LEAD);
+        String old = screens.page(ScreenKind.WAIT, moved.view(52), LEAD);
+
+        assertThat(fresh).containsPattern("<details class=\"wait__changes\" id=\"wait-changes-\\d+\" open>");
+        assertThat(old).containsPattern("<details class=\"wait__changes\" id=\"wait-changes-\\d+\">");
     }
 
     @Test void when_nothing_is_left_but_the_hand_test_the_wall_does_not_speak_of_plenty_to_do() {
