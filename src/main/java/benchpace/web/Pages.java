@@ -5,13 +5,17 @@ import benchpace.board.ClassBoard;
 import benchpace.board.ClassView;
 import benchpace.live.LiveClass;
 import benchpace.plan.Plan;
+import benchpace.web.screen.HomeLine;
 import benchpace.web.screen.Role;
 import benchpace.web.screen.ScreenKind;
 import benchpace.web.screen.Screens;
 import benchpace.web.screen.StartView;
+import benchpace.web.screen.Times;
 import benchpace.web.screen.Viewer;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.lang.System.Logger;
+import java.lang.System.Logger.Level;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.ZoneId;
@@ -22,6 +26,8 @@ import java.util.function.Supplier;
 
 /** The pages people look at, and their live streams. */
 final class Pages {
+    private static final Logger LOG = System.getLogger(Pages.class.getName());
+
     private final Boards boards;
     private final Map<String, Plan> plans;
     private final Access access;
@@ -131,7 +137,7 @@ final class Pages {
         Viewer viewer = access.viewer(ctx);
         boolean instructor = viewer.role() == Role.INSTRUCTOR;
         List<StartView.ClassRow> classes = boards.all().stream()
-                .map(this::row)
+                .map(board -> instructor ? withHome(row(board), board) : row(board))
                 .sorted(StartView.order())
                 .toList();
         List<StartView.PlanChoice> choices = plans.values().stream()
@@ -152,6 +158,19 @@ final class Pages {
         int out = boards.unreadable().size();
         return out == 0 ? "" : out == 1 ? "One class cannot be read back and is left out; the log says why."
                 : out + " classes cannot be read back and are left out; the log says why.";
+    }
+
+    private static StartView.ClassRow withHome(StartView.ClassRow row, ClassBoard board) {
+        if (!row.isNear()) {
+            return row;
+        }
+        try {
+            ClassView view = board.view();
+            return row.withHome(HomeLine.of(view, new Times(view.zone())).sentence() + ".");
+        } catch (RuntimeException e) { // one class that cannot be foretold takes no other from the list
+            LOG.log(Level.WARNING, "class " + board.id() + " is listed without its home time", e);
+            return row;
+        }
     }
 
     private StartView.ClassRow row(ClassBoard board) {

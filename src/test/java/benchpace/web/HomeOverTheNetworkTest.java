@@ -38,6 +38,14 @@ class HomeOverTheNetworkTest {
         assertThat(forecast.has("p10") && forecast.has("p50") && forecast.has("p90")).isTrue();
     }
 
+    @Test void the_start_page_says_the_same_to_the_instructor_and_nothing_of_it_to_a_guest() {
+        String id = board.evening();
+        String words = board.state(id).json().get("forecast").get("words").asText();
+
+        assertThat(board.get("/", board.instructor()).body()).contains(words + ".");
+        assertThat(board.get("/", "").body()).doesNotContain("odds of keeping it");
+    }
+
     @Test void late_is_in_the_state_once_it_is_likely() {
         String id = board.evening();
         board.stuckAtWicks(id, 4);

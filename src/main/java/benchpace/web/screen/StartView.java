@@ -53,9 +53,24 @@ public record StartView(Optional<Role> role, String initials, List<ClassRow> cla
      *
      * @param now    when it is looked at
      * @param status in words: {@link #NOT_BEGUN}, "running", {@link #LEFT_OPEN}, {@link #CLOSED}
+     * @param home   when everyone goes home, as the table says it; empty where that is not told
      */
     public record ClassRow(String id, String name, String place, Instant startsAt, Instant now, ZoneId zone,
-                           String status) {
+                           String status, String home) {
+        public ClassRow(String id, String name, String place, Instant startsAt, Instant now, ZoneId zone,
+                        String status) {
+            this(id, name, place, startsAt, now, zone, status, "");
+        }
+
+        public ClassRow withHome(String words) {
+            return new ClassRow(id, name, place, startsAt, now, zone, status, words);
+        }
+
+        /** It runs, or will today: what of it is asked for at a glance. */
+        public boolean isNear() {
+            return group() == Group.RUNNING || group() == Group.TODAY;
+        }
+
         public String when() {
             return new Times(zone).dayFrom(startsAt, now);
         }
