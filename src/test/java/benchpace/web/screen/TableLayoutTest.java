@@ -105,6 +105,15 @@ class TableLayoutTest {
         }
     }
 
+    @Test void on_a_phone_the_menu_stands_beside_the_name_of_the_class() {
+        for (int width : new int[] {320, 390}) {
+            Page page = table(longNamed(Evenings.wicks().view(19.5)), width, 800);
+
+            assertThat(page.locator("#menu-button").boundingBox().y).as(width + " wide")
+                    .isLessThan(page.locator("#undo").boundingBox().y);
+        }
+    }
+
     @Test void a_class_of_another_day_says_so_at_its_head_and_one_of_today_does_not() {
         Screens screens = new Screens();
         Viewer lead = new Viewer(Role.INSTRUCTOR, "");
