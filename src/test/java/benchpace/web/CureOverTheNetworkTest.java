@@ -55,6 +55,24 @@ class CureOverTheNetworkTest {
         assertThat(board.seat(id, 3).get("readyAt").isNull()).isTrue();
     }
 
+    @Test void once_a_hand_has_judged_every_number_and_drawing_of_that_candle_goes_quiet() {
+        String id = board.poured(40, 1, 2, 3, 4, 5, 6, 7, 8);
+        board.minute(60).tap(id, wish("judge-set").put("seat", 1));
+        JsonNode judged = board.seat(id, 1);
+        JsonNode other = board.seat(id, 2);
+
+        for (String gone : new String[] {"skinFrom", "skinAt", "skinUntil", "firmFrom", "firmAt", "firmUntil"}) {
+            assertThat(judged.get(gone).isNull()).as(gone).isTrue();
+            assertThat(other.get(gone).isNull()).as("%s of the other", gone).isFalse();
+        }
+        assertThat(judged.get("readyBasis").textValue()).isEqualTo("hand-test");
+        assertThat(at(judged, "readyUntil")).isEqualTo(at(judged, "judgedSetAt"));
+        assertThat(board.get("/classes/" + id + "/seats/1/sheet").body()).contains("judged set at")
+                .doesNotContain("cut__picture", "% set", "Skin", "ready about", "Tried by hand");
+        assertThat(board.get("/classes/" + id + "/seats/2/sheet").body()).contains("cut__picture", "% set");
+        assertThat(board.get("/classes/" + id + "/wall", "").body()).contains("<title id=\"wall-cut-title\">Seats 2 to 8:");
+    }
+
     @Test void a_reading_narrows_the_range_of_all_seats_and_says_by_how_much() {
         String id = board.poured(40, 1, 2);
         JsonNode before = board.seat(id, 2);
@@ -143,7 +161,7 @@ class CureOverTheNetworkTest {
         String wall = board.minute(50).get("/classes/" + id + "/wall", "").body();
 
         assertThat(wall).contains("cut__picture", "hand test decides.");
-        assertThat(wall).containsPattern("\\d\\d:[0-5][05]\u2013\\d\\d:[0-5][05]");
+        assertThat(wall).containsPattern("about \\d\\d:[0-5][05](, all by about| to) \\d\\d:[0-5][05]");
         assertThat(wall.toLowerCase(java.util.Locale.ROOT)).doesNotContainPattern("\\bsafe\\b");
     }
 
