@@ -179,7 +179,7 @@ class TapsInABrowserTest extends TapScreens {
         Device tablet = live(tablet(), table());
         tablet.find("#tile-3").click();
         assertThat(face(tablet.page(), 3)).hasClass(FINISHED);
-        assertThat(tablet.find("#undo-button")).containsText("seat 3 finished");
+        assertThat(tablet.find("#undo-button")).containsText("seat 3 done with");
         return tablet;
     }
 
@@ -206,7 +206,7 @@ class TapsInABrowserTest extends TapScreens {
         assertThat(tablet.find("[data-place='4']")).not().hasClass(Pattern.compile("is-pressed|is-unsent"));
         assertThat(sent(tablet.page(), 4)).hasText("");
         assertThat(tablet.find("#undo-unsent")).isHidden();
-        assertThat(tablet.find("#undo-button")).containsText("seat 3 finished");
+        assertThat(tablet.find("#undo-button")).containsText("seat 3 done with");
         assertThat(tablet.find("#status-words")).not().containsText("not sent yet");
         nothingWaits(tablet);
 
@@ -298,7 +298,7 @@ class TapsInABrowserTest extends TapScreens {
         assertThat(since(before)).hasSize(2);
         assertThat(face(tablet.page(), 3)).hasClass(FINISHED);
         assertThat(face(tablet.page(), 4)).not().hasClass(FINISHED);
-        assertThat(tablet.find("#undo-button")).containsText("seat 3 finished");
+        assertThat(tablet.find("#undo-button")).containsText("seat 3 done with");
     }
 
     @Test void a_tap_that_is_on_its_way_is_undone_once_the_board_has_answered_it() {
@@ -339,7 +339,7 @@ class TapsInABrowserTest extends TapScreens {
         assertThat((Boolean) tablet.page().evaluate("document.documentElement.scrollWidth <= innerWidth")).isTrue();
     }
 
-    @Test void what_is_ticked_and_not_sent_is_said_beside_the_count_and_before_anybody_is_left_behind() {
+    @Test void what_is_tapped_and_not_sent_is_said_beside_the_count_and_before_anybody_is_left_behind() {
         Device tablet = seatThreeDone();
         tablet.offline(true);
         tapUnsent(tablet.page(), 4);
