@@ -33,7 +33,7 @@ final class Evaluation {
         this.seats = track.seats().stream().map(s -> SeatProgress.of(track, s, now)).toList();
         this.openings = OpeningHabit.of(track, seats, now, priors);
         this.tempo = new ClassTempo(track, seats, habits, priors);
-        this.odds = weigh();
+        this.odds = missed(weigh());
     }
 
     /**
@@ -64,6 +64,17 @@ final class Evaluation {
             }
         }
         return all;
+    }
+
+    /** A tick that all wait for is missed sooner or later: the longer nobody does, the less it was only forgotten. */
+    private List<SeatOdds> missed(List<SeatOdds> weighed) {
+        int holder = holder();
+        if (holder < 0) {
+            return weighed;
+        }
+        List<SeatOdds> result = new ArrayList<>(weighed);
+        result.set(holder, weighed.get(holder).unnoticed(priors.taps().unmissed(overMinutes(holder))));
+        return result;
     }
 
     /** The first led step after step k, or the number of steps. */
@@ -104,9 +115,63 @@ final class Evaluation {
         if (progress.startsByTap() && !progress.done().isEmpty()) {
             late = tempo.lateness(i, progress.done().get(progress.done().size() - 1).step());
         }
-        SeatOdds.Next next = new SeatOdds.Next(open, tempo.belief(i, open ? following : k), look, rest);
+        SeatOdds.Next next = new SeatOdds.Next(open, tempo.belief(i, open ? following : k), look, rest,
+                open ? laterMinutes(i, following) : List.of());
         return new SeatOdds.Weighing(track.seats().get(i), progress, tempo.belief(i, k), next, habits, promptShare,
                 late, now, priors);
+    }
+
+    /** When seat i, were it at the step {@code from} now, would be through with each open one after it, minutes. */
+    private List<Double> laterMinutes(int i, int from) {
+        List<Double> later = new ArrayList<>();
+        double sum = tempo.belief(i, from).meanMinutes();
+        for (int j = from + 1; j <= track.pourStep(); j++) {
+            if (track.steps().get(j).led() && track.openedMinutes().get(j) > now) {
+                break;
+            }
+            sum += tempo.belief(i, j).meanMinutes();
+            later.add(sum);
+        }
+        return later;
+    }
+
+    /**
+     * The one seat that holds the open step: every other guest at the table is through with all that is open, and only
+     * this one is still at it, as far as the ticks tell.
+     *
+     * @return its index, -1 when there is no such seat or it is alone at the table
+     */
+    int holder() {
+        int closed = 0;
+        while (closed <= track.pourStep()
+                && !(track.steps().get(closed).led() && track.openedMinutes().get(closed) > now)) {
+            closed++;
+        }
+        int holder = -1;
+        int here = 0;
+        for (int i = 0; i < seats.size(); i++) {
+            if (!track.seats().get(i).isHere(now)) {
+                continue;
+            }
+            here++;
+            if (seats.get(i).step() < closed) {
+                if (holder >= 0) {
+                    return -1;
+                }
+                holder = i;
+            }
+        }
+        return here > 1 && holder >= 0 && judged(holder) ? holder : -1;
+    }
+
+    /** What seat i usually needs for its present step at this table, minutes. */
+    double expectedMinutes(int i) {
+        return tempo.belief(i, seats.get(i).step()).meanMinutes();
+    }
+
+    /** How far seat i is over that, minutes; negative while it is not. */
+    double overMinutes(int i) {
+        return seats.get(i).workedMinutes() - expectedMinutes(i);
     }
 
     /** Brings in what the led step after each step says, opened or still closed. */
@@ -127,16 +192,28 @@ final class Evaluation {
                     undone[i] = undone(i, k, opened, fresh.get(i));
                 }
             }
+            double blind = priors.openings().blindAfter(now - lastDone(k));
             OpeningEvidence evidence = new OpeningEvidence(openings, present, undone);
             for (int i = 0; i < undone.length; i++) {
                 if (judged(i) && nextLed(seats.get(i).step()) == k + 1 && track.seats().get(i).isHere(moment)) {
-                    double[] likelihood = closed ? evidence.whileClosed(i, priors.openings().blind())
+                    double[] likelihood = closed ? evidence.whileClosed(i, blind)
                             : evidence.whenOpened(i, priors.openings().blind());
                     result.set(i, fresh.get(i).given(likelihood[0], likelihood[1]));
                 }
             }
         }
         return result;
+    }
+
+    /** When a seat was last ticked for step k; now when none was, for then nothing was waited for yet. */
+    private double lastDone(int k) {
+        double last = Double.NEGATIVE_INFINITY;
+        for (SeatProgress seat : seats) {
+            for (SeatProgress.Done done : seat.done()) {
+                last = done.step() == k ? Math.max(last, done.tapMinutes()) : last;
+            }
+        }
+        return last == Double.NEGATIVE_INFINITY ? now : last;
     }
 
     /** P(seat i was still at step k, or before it, when the instructor last looked). */
@@ -188,14 +265,37 @@ final class Evaluation {
         double beyond = Math.max(1e-9, StandardNormal.survival(left));
         double mean = belief.meanMinutes() * StandardNormal.survival(left - belief.sdLog()) / beyond - worked;
         double stalled = odds.get(i).stalled() / Math.max(1e-9, odds.get(i).stalled() + odds.get(i).working());
-        return (1 - stalled) * Math.max(0, mean) + stalled * priors.stalls().meanRestMinutes();
+        return (1 - stalled) * Math.max(0, mean) + stalled * restIfStalled(belief, progress.workedMinutes());
     }
 
-    /** Draws for the forecast of home time. */
+    /** Mean of work plus stall beyond the time spent, given that it is beyond. */
+    private double restIfStalled(ClassTempo.Belief belief, double worked) {
+        double sum = 0;
+        for (int j = 0; j < SeatOdds.HERMITE.length; j++) {
+            double work = Math.exp(belief.meanLog() + SeatOdds.HERMITE[j] * belief.sdLog());
+            sum += SeatOdds.HERMITE_WEIGHTS[j] * (Math.max(0, work - worked)
+                    + priors.stalls().lengths().meanBeyond(worked - work));
+        }
+        return sum;
+    }
+
+    /**
+     * Draws for the forecast of home time. It hangs on the seat that holds the open step alone, whoever may turn out
+     * to be slower later on; unless that seat is in time and somebody has not even arrived.
+     */
     Forecast forecast() {
         PourDraws many = new PourDraws(track, seats, odds, tempo, openings, priors, now, FORECAST_DRAWS, SEED + 1,
                 PourDraws.Without.NOTHING);
-        return new FinishForecast(track, many, priors, now).forecast(SEED + 2);
+        Forecast drawn = new FinishForecast(track, many, priors, now).forecast(SEED + 2);
+        int holder = holder();
+        if (holder < 0 || overMinutes(holder) < 0 && somebodyIsAwaited()) {
+            return drawn;
+        }
+        return new Forecast(drawn.times(), track.seats().get(holder).seat(), false);
+    }
+
+    private boolean somebodyIsAwaited() {
+        return track.seats().stream().anyMatch(s -> s.arrivedMinutes() > now && s.leftMinutes() > now);
     }
 
     /** No tap of any seat for long while several should have been made: the tablet lies idle, not the class. */

@@ -55,28 +55,37 @@ public final class PaceEngine {
     }
 
     private PaceMemory step(ClassTrack track, double at, long tick, PaceMemory memory) {
-        Map<Integer, PaceMemory.SeatMemory> next = new HashMap<>();
         int events = track.moments().size();
-        Evaluation evaluation = new Evaluation(track, at, priors);
-        boolean silent = evaluation.tabletSilent();
-        PacePriors.Rule rule = priors.rule().at(track.seats().size());
-        for (int i = 0; i < track.seats().size(); i++) {
+        PaceMemory.Look[] looks = looks(track, at, events == memory.events());
+        PacePriors.Rule rule = priors.rule().at(track.seats().size(), priors.spread(track));
+        Map<Integer, PaceMemory.SeatMemory> next = new HashMap<>();
+        for (int i = 0; i < looks.length; i++) {
             int number = track.seats().get(i).seat();
-            int judged = evaluation.judged(i) ? evaluation.seats.get(i).step() : -1;
-            boolean overdue = judged >= 0 && (unbelievable(evaluation, i) || helpedInVain(evaluation, i));
-            next.put(number, memory.seat(number).next(tick, judged, evaluation.odds.get(i).stalled(),
-                    evaluation.claimed(i), overdue, events == memory.events(), silent, rule));
+            next.put(number, memory.seat(number).next(tick, looks[i], rule));
         }
         return new PaceMemory(tick, events, next);
     }
 
+    /** What one evaluation says of each seat. @param quiet whether nothing was recorded since the one before */
+    PaceMemory.Look[] looks(ClassTrack track, double at, boolean quiet) {
+        Evaluation evaluation = new Evaluation(track, at, priors);
+        boolean silent = evaluation.tabletSilent();
+        int holder = evaluation.holder();
+        PaceMemory.Look[] looks = new PaceMemory.Look[track.seats().size()];
+        for (int i = 0; i < looks.length; i++) {
+            int judged = evaluation.judged(i) ? evaluation.seats.get(i).step() : -1;
+            boolean unbelievable = judged >= 0 && unbelievable(evaluation, i);
+            boolean overdue = unbelievable || judged >= 0 && helpedInVain(evaluation, i);
+            looks[i] = new PaceMemory.Look(judged, evaluation.odds.get(i).stalled(), evaluation.claimed(i), overdue,
+                    unbelievable && holder == i, quiet, silent);
+        }
+        return looks;
+    }
+
     /** So long over its time that even a tick surely forgotten deserves the question. */
     private static boolean unbelievable(Evaluation evaluation, int i) {
-        SeatProgress seat = evaluation.seats.get(i);
-        double expected = evaluation.tempo.belief(i, seat.step()).meanMinutes();
-        return seat.workedMinutes() >= expected + PacePriors.Rule.ASK_AFTER_MINUTES
-                && seat.standing() == SeatProgress.Standing.WORKING
-                && evaluation.track.seats().get(i).lastStillAtIt(seat.step())
+        return evaluation.overMinutes(i) >= PacePriors.Rule.ASK_AFTER_MINUTES
+                && evaluation.track.seats().get(i).lastStillAtIt(evaluation.seats.get(i).step())
                 < evaluation.now - PacePriors.Rule.ASK_AFTER_MINUTES;
     }
 
@@ -160,7 +169,7 @@ public final class PaceEngine {
         }
         return new SeatPace(seat.seat(), level, progress.step(), evaluation.track.steps().get(progress.step()).id(),
                 odds.stalled(), odds.forgotten(), progress.workedMinutes(),
-                evaluation.tempo.belief(i, progress.step()).meanMinutes(), price, saved, helped, eased);
+                evaluation.expectedMinutes(i), price, saved, helped, eased);
     }
 
     /** What calls for somebody: what memory says, unless somebody was there just now. */

@@ -23,6 +23,25 @@ public record PaceMemory(long tick, int events, Map<Integer, SeatMemory> seats) 
     }
 
     /**
+     * What one evaluation says of a seat.
+     *
+     * @param step the step it is judged at, -1 when it is not judged
+     * @param stalled the probability that it is stuck
+     * @param claimed whether a helper went there; somebody having seen it, one evaluation is enough
+     * @param overdue whether it is so long over its time that it is asked about whatever explains it
+     * @param alone whether it is, and all others wait for it alone: stuck or done untold, somebody has to go and look
+     * @param quiet whether nothing at all was recorded since the evaluation before: mere waiting clears nobody
+     * @param silent whether the tablet is silent for all, so that nobody is flagged anew
+     */
+    record Look(int step, double stalled, boolean claimed, boolean overdue, boolean alone, boolean quiet,
+                boolean silent) {
+        /** The same for a seat that was at another step before: then something did happen. */
+        Look moved() {
+            return new Look(step, stalled, claimed, overdue, alone, false, silent);
+        }
+    }
+
+    /**
      * What is remembered of one seat.
      *
      * @param step the step it was judged at, -1 when it was not
@@ -40,40 +59,35 @@ public record PaceMemory(long tick, int events, Map<Integer, SeatMemory> seats) 
         /** No change of level within so many half minutes of the one before, unless the seat itself moved. */
         private static final int DWELL_TICKS = 2;
         private static final int IN_A_ROW = 2;
+        /** So many half minutes a question stays, that there is time to answer, before an uncertain red follows it. */
+        private static final int QUESTION_TICKS = 4;
 
-        /**
-         * One half minute later.
-         *
-         * @param judgedStep the step the seat is judged at, -1 when it is not judged
-         * @param stalled the probability that it is stuck
-         * @param claimed whether a helper went there; somebody having seen it, one evaluation is enough
-         * @param overdue whether it is so long over its time that it is asked about whatever explains it
-         * @param quiet whether nothing at all was recorded since the evaluation before: mere waiting clears nobody
-         * @param silent whether the tablet is silent for all, so that nobody is flagged anew
-         */
-        SeatMemory next(long tick, int judgedStep, double stalled, boolean claimed, boolean overdue, boolean quiet,
-                        boolean silent, PacePriors.Rule rule) {
-            if (judgedStep < 0) {
+        /** One half minute later. */
+        SeatMemory next(long tick, Look look, PacePriors.Rule rule) {
+            if (look.step() < 0) {
                 return NOTHING;
             }
-            if (judgedStep != step) {
-                return new SeatMemory(judgedStep, Level.NONE, LONG_AGO, 0, 0, 0, 0)
-                        .next(tick, judgedStep, stalled, claimed, overdue, false, silent, rule);
+            if (look.step() != step) {
+                return new SeatMemory(look.step(), Level.NONE, LONG_AGO, 0, 0, 0, 0).next(tick, look.moved(), rule);
             }
-            double p = quiet ? Math.max(suspicion, stalled) : stalled;
-            int behind = p >= rule.behindStalled() ? behindTicks + 1 : 0;
-            int slipping = overdue || p >= rule.slippingStalled() ? slippingTicks + 1 : 0;
-            boolean kept = level == Level.NONE || level == Level.SLIPPING && (overdue || quiet)
+            double p = look.quiet() ? Math.max(suspicion, look.stalled()) : look.stalled();
+            int behind = look.alone() || p >= rule.behindStalled() ? behindTicks + 1 : 0;
+            int slipping = look.overdue() || p >= rule.slippingStalled() ? slippingTicks + 1 : 0;
+            boolean kept = level == Level.NONE || level == Level.SLIPPING && (look.overdue() || look.quiet())
+                    || look.alone()
                     || p >= (level == Level.BEHIND ? rule.behindOff() : rule.slippingOff());
             int calm = kept ? 0 : calmTicks + 1;
+            boolean certain = look.claimed() || look.alone() || p >= rule.certainStalled();
+            boolean asked = level == Level.SLIPPING && tick - changedTick >= QUESTION_TICKS;
             Level shown = level;
             if (tick - changedTick >= DWELL_TICKS) {
-                if (behind >= (claimed ? 1 : IN_A_ROW) && !silent) {
+                if (behind >= (look.claimed() ? 1 : IN_A_ROW) && (asked || certain) && !look.silent()) {
                     shown = Level.BEHIND;
-                } else if (level == Level.NONE && slipping >= IN_A_ROW && !silent) {
+                } else if (level == Level.NONE && slipping >= IN_A_ROW && !look.silent()) {
                     shown = Level.SLIPPING;
                 } else if (calm >= IN_A_ROW) {
-                    shown = level == Level.BEHIND && (overdue || p >= rule.slippingOff()) ? Level.SLIPPING : Level.NONE;
+                    shown = level == Level.BEHIND && (look.overdue() || p >= rule.slippingOff()) ? Level.SLIPPING
+                            : Level.NONE;
                 }
             }
             boolean same = shown == level;

@@ -16,7 +16,7 @@ import java.util.Map;
  * @param rule what it takes to raise a flag
  * @param steps what past classes taught, by step id; steps not in it are believed to take what the plan says
  */
-public record PacePriors(Times times, Taps taps, Stalls stalls, Openings openings, Cure cure, Rule rule,
+public record PacePriors(Times times, Taps taps, Stalls stalls, Openings openings, Cure cure, AlarmBudget rule,
                          Map<String, StepPrior> steps) {
 
     public PacePriors {
@@ -26,12 +26,17 @@ public record PacePriors(Times times, Taps taps, Stalls stalls, Openings opening
     /** What is believed when no past class is known. */
     public static PacePriors standard() {
         return new PacePriors(Times.STANDARD, Taps.STANDARD, Stalls.STANDARD, Openings.STANDARD, Cure.STANDARD,
-                Rule.STANDARD, Map.of());
+                AlarmBudget.STANDARD, Map.of());
     }
 
     /** The same with what past classes taught about their steps. */
     public PacePriors withSteps(Map<String, StepPrior> learned) {
         return new PacePriors(times, taps, stalls, openings, cure, rule, learned);
+    }
+
+    /** The same with other beliefs about times. */
+    PacePriors withTimes(Times others) {
+        return new PacePriors(others, taps, stalls, openings, cure, rule, steps);
     }
 
     /**
@@ -69,12 +74,20 @@ public record PacePriors(Times times, Taps taps, Stalls stalls, Openings opening
      * @param hintOdds how much likelier a guest's "we are done" makes being done; from judgement, no data
      * @param censoringLatenessMinutes usual lateness assumed for steps not ticked when the tempo is estimated
      * @param censoringFloor chance that a step not ticked says nothing about the tempo (stalled, forgotten)
+     * @param missedAfterMinutes how long after its time a tick that the whole table waits for is first missed: 5, and
+     *        as long again on average until somebody taps it; from judgement
      */
     public record Taps(double promptShare, double promptPriorTaps, double promptWindowTaps,
                        double sweptToLate, double promptDelayMinutes, double sweepMiss, double missScale,
                        double missFade, double forgottenOdds, double forgottenPriorTaps,
-                       double hintOdds, double censoringLatenessMinutes, double censoringFloor) {
-        static final Taps STANDARD = new Taps(0.47, 6, 2, 1.1, 0.25, 0.13, 0.8, 0.07, 0.08, 20, 20, 1.5, 0.15);
+                       double hintOdds, double censoringLatenessMinutes, double censoringFloor,
+                       double missedAfterMinutes) {
+        static final Taps STANDARD = new Taps(0.47, 6, 2, 1.1, 0.25, 0.13, 0.8, 0.07, 0.08, 20, 20, 1.5, 0.15, 5);
+
+        /** P(a tick that all wait for is not made | the seat is done, and so far over its time). */
+        double unmissed(double overMinutes) {
+            return Math.exp(-Math.max(0, overMinutes - missedAfterMinutes) / missedAfterMinutes);
+        }
 
         /** P(a seat that is done is left out of a sweep of so many taps at a table of so many seats). */
         double miss(int size, int seats) {
@@ -93,32 +106,24 @@ public record PacePriors(Times times, Taps taps, Stalls stalls, Openings opening
      * Stalls.
      *
      * @param odds chance of one at a step: 0.02 (recorded classes: 0.019)
-     * @param minutes lengths it may have if nobody comes
-     * @param weights their probabilities. Recorded: quarter under 8.5 min, half under 12.3, nine tenths under 18.5
+     * @param lengths how long they are if nobody comes. Recorded: quarter under 8.5 min, half under 12.3, nine tenths
+     *        under 18.5, none over 26. Three in a hundred are believed to be longer than half an hour all the same,
+     *        with a tail of shape 3: after 34 minutes another 17 are to be expected. From judgement: records of thirty
+     *        classes cannot tell, and believing in none made a seat that never moved again look done
+     * @param seenMinutes when somebody comes by chance, on average, after the first two minutes: 20. Recorded: 33 of 72
+     *        stalls were cut short, which left 9.3 min of 12.9 on average. Counts for stalls still to come; what a
+     *        present one costs is said for the case that nobody comes
      * @param claimOdds how much likelier a helper's "I've got it" makes a stall. Recorded: all 12 claims were at
      *        stalled seats, with three or four in a hundred seats stalled at any time
      */
-    public record Stalls(double odds, List<Double> minutes, List<Double> weights, double claimOdds) {
-        static final Stalls STANDARD = new Stalls(0.02, List.of(5.5, 8.0, 11.0, 14.0, 19.0, 26.0),
-                List.of(0.13, 0.2, 0.22, 0.22, 0.15, 0.08), 200);
+    public record Stalls(double odds, StallLengths lengths, double seenMinutes, double claimOdds) {
+        private static final double FIRST_MINUTES = 2;
+        static final Stalls STANDARD = new Stalls(0.02, new StallLengths(List.of(5.5, 8.0, 11.0, 14.0, 19.0, 26.0),
+                List.of(0.13, 0.2, 0.22, 0.22, 0.15, 0.05), 30, 3), 20, 200);
 
-        public Stalls {
-            minutes = List.copyOf(minutes);
-            weights = List.copyOf(weights);
-            if (minutes.size() != weights.size()) {
-                throw new IllegalArgumentException("each length of stall needs its weight");
-            }
-        }
-
-        /** Mean rest of a stall looked at by chance: E[L^2] / 2 E[L], the inspection paradox (Feller II, I.4). */
-        double meanRestMinutes() {
-            double first = 0;
-            double second = 0;
-            for (int j = 0; j < minutes.size(); j++) {
-                first += weights.get(j) * minutes.get(j);
-                second += weights.get(j) * minutes.get(j) * minutes.get(j);
-            }
-            return second / (2 * first);
+        /** By when somebody has come to {@code u} of the stalls, minutes after they began. */
+        double seenAfter(double u) {
+            return FIRST_MINUTES - seenMinutes * Math.log(1 - u);
         }
     }
 
@@ -128,12 +133,18 @@ public record PacePriors(Times times, Taps taps, Stalls stalls, Openings opening
      * @param shares probabilities of waiting for 80, 85, 90, 95 or 100 in a hundred (recorded: 83-100)
      * @param delayMinutes usual wait after that: 0.8 (recorded: 0.4-1.9)
      * @param blind chance that an opening, or its absence, has nothing to do with who is done; from judgement
+     * @param blindMinutes how long a step stays closed for such another reason, on average: 10; from judgement
      */
-    public record Openings(List<Double> shares, double delayMinutes, double blind) {
-        static final Openings STANDARD = new Openings(List.of(0.2, 0.2, 0.25, 0.1, 0.25), 0.8, 0.04);
+    public record Openings(List<Double> shares, double delayMinutes, double blind, double blindMinutes) {
+        static final Openings STANDARD = new Openings(List.of(0.2, 0.2, 0.25, 0.1, 0.25), 0.8, 0.04, 10);
 
         public Openings {
             shares = List.copyOf(shares);
+        }
+
+        /** The chance that a step closed for {@code minutes} since the last seat was done has another reason. */
+        double blindAfter(double minutes) {
+            return blind * Math.exp(-Math.max(0, minutes) / blindMinutes);
         }
     }
 
@@ -149,22 +160,23 @@ public record PacePriors(Times times, Taps taps, Stalls stalls, Openings opening
     }
 
     /**
-     * What it takes to raise a flag. The probabilities are calibrated: of seats given 0.15 to 0.2, 15 to 20 in a
-     * hundred were stalled, at every step and whatever the habits of tapping. So a threshold only buys one thing with
-     * another. The question at 0.14, 0.17 and 0.2 makes 4.0, 3.0 and 2.5 flags a recorded class; on 1,200 simulated
-     * classes each of these steps costs half a minute until a stall is noticed. "Behind" at 0.22 instead of 0.235 saves
-     * half a minute and makes one false alarm more in fifteen six-seat classes. {@code RecordedClassesTest} holds what
-     * was chosen.
+     * What it takes to raise a flag at one table; {@link AlarmBudget} makes it. The probabilities are calibrated: of
+     * seats given 0.15 to 0.2, 15 to 20 in a hundred were stalled, at every step and whatever the habits of tapping.
+     * So a threshold only buys one thing with another. {@code RecordedClassesTest}, {@code VenuesTest} and
+     * {@code AlarmBudgetTest} hold what was chosen.
      *
-     * @param behindStalled probability of a stall that raises "behind", two evaluations running
+     * <p>A red flag follows the question, which stays two minutes so that there is time to answer, unless the case is
+     * certain: a helper went there; a stall is likelier than all else together; or everybody waits for this seat alone
+     * and it is a quarter of an hour over its time.
+     *
+     * @param behindStalled probability of a stall that raises "behind", two evaluations running and after the question
      * @param behindOff below this it is taken back
+     * @param certainStalled probability of a stall that raises "behind" without the question before
      * @param slippingStalled probability of a stall that raises the question
      * @param slippingOff below this it is taken back
-     * @param crowdSeats at larger tables "behind" asks for more: there are more seats to be wrong about, but not more
-     *        people to walk, so the odds asked for grow with the square root of the seats beyond this number
      */
-    public record Rule(double behindStalled, double behindOff, double slippingStalled, double slippingOff,
-                       int crowdSeats) {
+    public record Rule(double behindStalled, double behindOff, double certainStalled, double slippingStalled,
+                       double slippingOff) {
         /** So many minutes over what its step takes here a seat is asked about, even if only its tick is missing. */
         static final double ASK_AFTER_MINUTES = 15;
         /**
@@ -173,32 +185,44 @@ public record PacePriors(Times times, Taps taps, Stalls stalls, Openings opening
         static final double SORTED_MINUTES = 5;
         /** So many times what its step takes here a seat is slow although somebody was there; from judgement. */
         static final double SLOW_FACTOR = 1.5;
-        static final Rule STANDARD = new Rule(0.235, 0.17, 0.17, 0.12, 12);
 
         public Rule {
-            if (!(slippingOff <= slippingStalled && behindOff <= behindStalled && slippingStalled <= behindStalled)) {
+            if (!(slippingOff <= slippingStalled && behindOff <= behindStalled && slippingStalled <= behindStalled
+                    && behindStalled <= certainStalled)) {
                 throw new IllegalArgumentException("thresholds out of order");
             }
         }
-
-        /** The same rule for a table of so many seats. */
-        Rule at(int seats) {
-            double factor = Math.sqrt(Math.max(1, (double) seats / crowdSeats));
-            return new Rule(raised(behindStalled, factor), raised(behindOff, factor), slippingStalled, slippingOff,
-                    crowdSeats);
-        }
-
-        private static double raised(double probability, double factor) {
-            double odds = factor * probability / (1 - probability);
-            return odds / (1 + odds);
-        }
     }
 
+    /**
+     * How widely times are believed to be spread before the class begins, over what is believed without past classes:
+     * the mean standard deviation of log minutes over the steps up to the pour. 1 when nothing was learned.
+     */
+    double spread(ClassTrack track) {
+        double learned = 0;
+        double plain = 0;
+        for (int k = 0; k <= track.pourStep(); k++) {
+            PaceStep step = track.steps().get(k);
+            if (step.kind().isWorked()) {
+                double common = times.classVariance() + times.guestVariance();
+                learned += Math.sqrt(common + stepPrior(step).variance() + noiseVariance(step));
+                plain += Math.sqrt(common + times.stepVariance() + generalNoiseVariance(step));
+            }
+        }
+        return plain == 0 ? 1 : learned / plain;
+    }
+
+    /**
+     * Variance of one guest's log time at the step. What past classes taught may widen it, never narrow it: residuals
+     * of a fitted model are smaller than the errors of the next class, and the model itself is only nearly right.
+     */
     double noiseVariance(PaceStep step) {
         double learned = stepPrior(step).noiseVariance();
-        if (!Double.isNaN(learned)) {
-            return learned;
-        }
+        double general = generalNoiseVariance(step);
+        return Double.isNaN(learned) ? general : Math.max(general, learned);
+    }
+
+    private double generalNoiseVariance(PaceStep step) {
         double tap = times.tapNoiseMinutes() / step.planMinutes();
         return times.noiseSdLog() * times.noiseSdLog() + Math.min(0.2, tap * tap);
     }

@@ -46,13 +46,13 @@ final class PourDraws {
         this.here = new boolean[seats.size()];
         this.scratch = new double[seats.size()];
         double[][] lower = Cholesky.factor(tempo.covariance());
-        SplittableRandom random = new SplittableRandom(seed);
+        SplittableRandom chance = new SplittableRandom(seed);
         for (int i = 0; i < seats.size(); i++) {
             here[i] = track.seats().get(i).arrivedMinutes() <= now;
             counted[i] = track.seats().get(i).leftMinutes() > now && i != without.leftOutSeat();
         }
         for (int b = 0; b < draws; b++) {
-            draw(b, random, lower);
+            draw(b, chance.split(), lower);
         }
     }
 
@@ -189,8 +189,11 @@ final class PourDraws {
         SeatProgress progress = seats.get(i);
         step[i] = Math.min(progress.step(), pour + 1);
         at[i] = progress.startMinutes();
+        // as many draws whatever holds, so that worlds that differ a little are drawn with the same chance
         double choice = random.nextDouble();
         double u = random.nextDouble();
+        double length = random.nextDouble();
+        double begun = random.nextDouble();
         switch (progress.standing()) {
             case POURED -> at[i] = progress.startMinutes() - tempo.lateness(i, pour);
             case WAITING -> at[i] = now;
@@ -205,9 +208,7 @@ final class PourDraws {
                     at[i] = Math.max(progress.startMinutes(), now - u * Math.min(2, progress.workedMinutes()));
                     step[i]++;
                 } else if (choice < seatOdds.forgotten() + seatOdds.stalled()) {
-                    stalls[b][i] = standstill(progress.workedMinutes(), random);
-                    double standing = i == helped ? Math.min(HELPED_MINUTES, stalls[b][i]) : stalls[b][i];
-                    resume(i, theta, guest, at, step, now + standing, u);
+                    standStill(b, i, theta, guest, at, step, new double[] {u, length, begun});
                 } else {
                     resume(i, theta, guest, at, step, now, u);
                 }
@@ -222,32 +223,31 @@ final class PourDraws {
         double mean = tempo.logPlan(k) + theta[0] + theta[k + 1] + guest;
         double sd = tempo.noiseSd(k);
         double worked = progress.workedMinutes();
-        if (from > now && progress.standing() == SeatProgress.Standing.WORKING) {
-            worked = Math.min(worked, 0.6 * Math.exp(mean));
-        }
         double below = worked <= 0 ? 0 : StandardNormal.cdf((Math.log(worked) - mean) / sd);
         double total = Math.exp(mean + sd * StandardNormal.quantile(below + u * (1 - below)));
         at[i] = from + Math.max(0, total - worked);
         step[i] = k + 1;
     }
 
-    /** Rest of a standstill that may have begun at any moment of the time worked so far. */
-    private double standstill(double worked, SplittableRandom random) {
-        double length = stallLength(random.nextDouble());
-        double begun = random.nextDouble() * worked;
-        return Math.max(0.5, length - begun);
-    }
-
-    private double stallLength(double u) {
-        List<Double> weights = priors.stalls().weights();
-        double sum = 0;
-        for (int j = 0; j < weights.size(); j++) {
-            sum += weights.get(j);
-            if (u < sum) {
-                return priors.stalls().minutes().get(j);
-            }
-        }
-        return priors.stalls().minutes().get(weights.size() - 1);
+    /**
+     * The rest of a step that holds a standstill, given the minutes already spent: the work itself is drawn, then a
+     * stall long enough to explain that it is not over yet, begun at any moment of the work.
+     *
+     * @param chance for the work, the stall's length and its beginning
+     */
+    private void standStill(int b, int i, double[] theta, double guest, double[] at, int[] step, double[] chance) {
+        SeatProgress progress = seats.get(i);
+        int k = progress.step();
+        double mean = tempo.logPlan(k) + theta[0] + theta[k + 1] + guest;
+        double worked = progress.workedMinutes();
+        double work = Math.exp(mean + tempo.noiseSd(k) * StandardNormal.quantile(chance[0]));
+        double length = priors.stalls().lengths().lengthBeyond(worked - work, chance[1]);
+        double left = Math.max(0, work + length - worked);
+        double begun = chance[2] * Math.min(work, worked);
+        stalls[b][i] = Math.min(left, Math.max(0, begun + length - worked));
+        double standing = i == helped ? Math.min(HELPED_MINUTES, stalls[b][i]) : stalls[b][i];
+        at[i] = now + left - stalls[b][i] + standing;
+        step[i] = k + 1;
     }
 
     private double time(int k, double[] theta, double guest, SplittableRandom random) {
@@ -256,8 +256,11 @@ final class PourDraws {
         }
         double z = StandardNormal.draw(random);
         double minutes = Math.exp(tempo.logPlan(k) + theta[0] + theta[k + 1] + guest + tempo.noiseSd(k) * z);
-        if (random.nextDouble() < priors.stalls().odds()) {
-            minutes += stallLength(random.nextDouble());
+        double u = random.nextDouble();
+        double seen = random.nextDouble();
+        if (u < priors.stalls().odds()) {
+            double alone = priors.stalls().lengths().lengthBeyond(0, u / priors.stalls().odds());
+            minutes += Math.min(alone, priors.stalls().seenAfter(seen));
         }
         return minutes;
     }

@@ -12,8 +12,11 @@ import java.util.List;
  * @param settled the part of {@code forgotten} done before the moment the instructor last looked round to open a step
  */
 record SeatOdds(double working, double stalled, double forgotten, double unswept, double settled) {
-    /** A seat that is not judged. */
     private static final double REST_SD_LOG = 0.35;
+    /** Three points and weights for a mean under a standard normal law (Abramowitz &amp; Stegun 25.4.46). */
+    static final double[] HERMITE = {-Math.sqrt(3), 0, Math.sqrt(3)};
+    static final double[] HERMITE_WEIGHTS = {1 / 6.0, 2 / 3.0, 1 / 6.0};
+    /** A seat that is not judged. */
     static final SeatOdds NOT_JUDGED = new SeatOdds(1, 0, 0, 0, 0);
 
     /** Bayes' rule, given something with these likelihoods when the step is not done and when it is. */
@@ -25,6 +28,13 @@ record SeatOdds(double working, double stalled, double forgotten, double unswept
                 Math.min(late, unswept * undone / sum), done * settled / sum);
     }
 
+    /** Bayes' rule, given that nobody noticed, which has this likelihood if it is done. */
+    SeatOdds unnoticed(double done) {
+        double sum = working + stalled + done * forgotten;
+        return new SeatOdds(working / sum, stalled / sum, done * forgotten / sum, done * unswept / sum,
+                done * settled / sum);
+    }
+
     /**
      * What is known of the step after the present one.
      *
@@ -32,9 +42,11 @@ record SeatOdds(double working, double stalled, double forgotten, double unswept
      * @param belief its time; only looked at when it is open
      * @param lookMinutes moment the instructor last judged by eye whether enough seats were done
      * @param restMinutes usual time of the free steps between this one and the one looked for; 0 when there is none
+     * @param laterMinutes when the open steps after the next one would usually be done, each in minutes from the end of
+     *        the present one, ascending
      */
     record Next(boolean open, ClassTempo.Belief belief, double lookMinutes,
-                double restMinutes) { }
+                double restMinutes, List<Double> laterMinutes) { }
 
     /** Weighs the three for one seat: time spent, sweeps that passed it by, answers and hints. */
     static final class Weighing {
@@ -92,13 +104,16 @@ record SeatOdds(double working, double stalled, double forgotten, double unswept
             double unswept = (1 - p) * sinceSweep;
             double settled = (1 - p) * beforeLook;
             double stalled = 0;
-            List<Double> lengths = priors.stalls().minutes();
+            StallLengths law = priors.stalls().lengths();
+            List<Double> lengths = law.minutes();
             for (int j = 0; j < lengths.size(); j++) {
-                double weight = p * priors.stalls().weights().get(j);
+                double weight = p * law.weights().get(j);
                 stalled += weight * survival(worked - lengths.get(j));
                 done += weight * unticked(lengths.get(j));
                 settled += weight * beforeLook;
             }
+            // a stall out of the tail is not over, or only just: what is done after one does not count
+            stalled += p * law.tailWeight() * tail(law);
             double hint = hinted ? priors.taps().hintOdds() : 1;
             stalled *= claimed ? priors.stalls().claimOdds() : 1;
             double sum = working + stalled + hint * done;
@@ -146,14 +161,18 @@ record SeatOdds(double working, double stalled, double forgotten, double unswept
             return sum;
         }
 
-        /** P(the next step is not ticked either), had this one been done {@code at} minutes after its start. */
+        /** P(none of the next steps is ticked either), had this one been done {@code at} minutes after its start. */
         private double silentSince(double at) {
             double since = worked - at - priors.taps().promptDelayMinutes();
             if (!next.open() || since <= 0) {
                 return 1;
             }
             double z = (next.belief().meanLog() - Math.log(since)) / next.belief().sdLog();
-            return 1 - promptShare * (1 - StandardNormal.cdf(z));
+            double silent = 1 - promptShare * (1 - StandardNormal.cdf(z));
+            for (double later : next.laterMinutes()) {
+                silent *= 1 - promptShare * StandardNormal.cdf(Math.log(since / later) / REST_SD_LOG);
+            }
+            return silent;
         }
 
         /** P(the free steps in between are done too within so many minutes). */
@@ -162,6 +181,16 @@ record SeatOdds(double working, double stalled, double forgotten, double unswept
                 return 1;
             }
             return minutes <= 0 ? 0 : StandardNormal.cdf(Math.log(minutes / next.restMinutes()) / REST_SD_LOG);
+        }
+
+        /** P(work plus a stall out of the tail is not over), by Gauss-Hermite's three points over the work. */
+        private double tail(StallLengths law) {
+            double sum = 0;
+            for (int j = 0; j < HERMITE.length; j++) {
+                double work = Math.exp(belief.meanLog() + HERMITE[j] * belief.sdLog());
+                sum += HERMITE_WEIGHTS[j] * law.tailSurvival(worked - work);
+            }
+            return sum;
         }
 
         private double survival(double minutes) {

@@ -32,6 +32,7 @@ public final class ClassSimulator {
         public static final Habit GAMMA = new Habit(true, 1.13, 0.47, 2, 0.8, 0.02);
         public static final Habit BUNCHED = new Habit(false, 0.87, 0.3, 3, 0.7, 0.02);
         public static final Habit GAMMA_BUNCHED = new Habit(true, 0.88, 0.38, 2.4, 0.7, 0.02);
+        public static final Habit LATE = new Habit(false, 1.14, 0.3, 2.6, 0.75, 0.02);
         public static final Habit PROMPT = new Habit(false, 1, 1, 3, 1, 0.02);
     }
 
@@ -64,6 +65,7 @@ public final class ClassSimulator {
 
     private final SplittableRandom random;
     private final Habit habit;
+    private final double[] venue;
     private final String classId;
     private final int n;
     private final boolean[] led = new boolean[STEPS.length];
@@ -82,10 +84,11 @@ public final class ClassSimulator {
     private final double openingShare;
     private int id;
 
-    private ClassSimulator(String classId, int n, Habit habit, long seed) {
+    private ClassSimulator(String classId, int n, Habit habit, double[] venue, long seed) {
         this.classId = classId;
         this.n = n;
         this.habit = habit;
+        this.venue = venue;
         this.random = new SplittableRandom(seed);
         this.done = new double[n][STEPS.length];
         this.tapped = new double[n][STEPS.length];
@@ -100,7 +103,16 @@ public final class ClassSimulator {
 
     /** One class of {@code n} seats. */
     public static Simulated simulate(String classId, int n, Habit habit, long seed) {
-        return new ClassSimulator(classId, n, habit, seed).run();
+        return simulate(classId, n, habit, new double[STEPS.length], seed);
+    }
+
+    /**
+     * One class at a place with steps of its own.
+     *
+     * @param venue log of what each step takes there over the plan, for every class alike
+     */
+    public static Simulated simulate(String classId, int n, Habit habit, double[] venue, long seed) {
+        return new ClassSimulator(classId, n, habit, venue, seed).run();
     }
 
     private double normal() {
@@ -115,7 +127,7 @@ public final class ClassSimulator {
         int firstLed = new int[] {1, 2, 2, 99}[random.nextInt(4)];
         for (int k = 0; k < STEPS.length; k++) {
             led[k] = k >= firstLed && k <= POUR;
-            stepEffect[k] = 0.2 * normal();
+            stepEffect[k] = venue[k] + 0.2 * normal();
         }
         Arrays.fill(leave, Double.POSITIVE_INFINITY);
         for (int i = 0; i < n; i++) {

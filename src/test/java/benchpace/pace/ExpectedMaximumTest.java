@@ -34,7 +34,7 @@ class ExpectedMaximumTest {
     @Test
     void the_last_pour_of_n_equal_seats_is_as_late_as_the_printed_values_say() {
         PacePriors.Times times = new PacePriors.Times(1e-9, 1e-9, 1e-9, 0.4, 0, 4, 2);
-        PacePriors.Stalls none = new PacePriors.Stalls(0, List.of(10.0), List.of(1.0), 1);
+        PacePriors.Stalls none = new PacePriors.Stalls(0, new StallLengths(List.of(10.0), List.of(1.0), 10, 3), 20, 1);
         PacePriors standard = PacePriors.standard();
         PacePriors noise = new PacePriors(times, standard.taps(), none, standard.openings(), standard.cure(),
                 standard.rule(), standard.steps());

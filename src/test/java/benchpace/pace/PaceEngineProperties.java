@@ -187,6 +187,31 @@ class PaceEngineProperties {
     }
 
     @Property(tries = TRIES)
+    void there_are_two_minutes_to_answer_the_question_before_a_red_that_is_not_certain(
+            @ForAll @LongRange(max = 9999) long seed, @ForAll @IntRange(min = 4, max = 16) int seats)
+            throws Exception {
+        ClassTrack whole = whole(seed, seats);
+        PaceMemory memory = PaceMemory.EMPTY;
+        for (double now = 0; now < 60; now += PaceEngine.TICK_MINUTES) {
+            ClassTrack track = whole.asOf(now);
+            PaceMemory before = memory;
+            memory = engine.remember(track, now, memory);
+            Evaluation evaluation = new Evaluation(track, now, PacePriors.standard());
+            for (int i = 0; i < track.seats().size(); i++) {
+                int number = track.seats().get(i).seat();
+                PaceMemory.SeatMemory was = before.seat(number);
+                PaceMemory.SeatMemory is = memory.seat(number);
+                if (is.level() == Level.BEHIND && was.level() != Level.BEHIND) {
+                    boolean asked = was.level() == Level.SLIPPING && memory.tick() - was.changedTick() >= 4;
+                    boolean certain = is.suspicion() >= 0.5 || evaluation.claimed(i) || evaluation.holder() == i
+                            && evaluation.overMinutes(i) >= 15;
+                    assertThat(asked || certain).as("seat %d at %s of class %d", number, now, seed).isTrue();
+                }
+            }
+        }
+    }
+
+    @Property(tries = TRIES)
     void probabilities_add_up_and_forecasts_are_ordered(@ForAll @LongRange(max = 9999) long seed,
                                                         @ForAll @IntRange(min = 1, max = 24) int seats,
                                                         @ForAll @DoubleRange(min = 0, max = 90) double now)

@@ -46,7 +46,7 @@ class RecordedClassesTest {
         forecasts = Files.readString(folder.resolve("G.csv"));
     }
 
-    private static ClassSimulator.Truth truth(JsonNode node) {
+    static ClassSimulator.Truth truth(JsonNode node) {
         double[] pours = new double[node.get("n").asInt()];
         for (int i = 0; i < pours.length; i++) {
             JsonNode pour = node.get("pour_done").get(i);
@@ -71,21 +71,22 @@ class RecordedClassesTest {
     @Test
     void false_alarms_stay_few_at_every_size_of_table() {
         assertThat(score(6).falseBehindPerClass()).isLessThanOrEqualTo(0.25);
-        assertThat(score(12).falseBehindPerClass()).isLessThanOrEqualTo(0.75);
-        assertThat(score(24).falseBehindPerClass()).isLessThanOrEqualTo(1.3);
-        assertThat(score(0).flagsPerClass()).isLessThanOrEqualTo(3.2);
+        assertThat(score(12).falseBehindPerClass()).isLessThanOrEqualTo(0.6);
+        assertThat(score(24).falseBehindPerClass()).isLessThanOrEqualTo(1.2);
+        assertThat(score(0).flagsPerClass()).isLessThanOrEqualTo(4);
     }
 
     @Test
     void most_stalls_are_found_and_found_in_time() {
-        assertThat(score(0).shareMissed()).isLessThanOrEqualTo(0.44);
-        assertThat(score(0).medianToBehind()).isLessThanOrEqualTo(9.7);
-        assertThat(score(0).medianToAnyFlag()).isLessThanOrEqualTo(8.0);
+        assertThat(score(0).shareMissed()).as("two that end within the question's two minutes are counted in")
+                .isLessThanOrEqualTo(0.5);
+        assertThat(score(0).medianToBehind()).isLessThanOrEqualTo(9);
+        assertThat(score(0).medianToAnyFlag()).isLessThanOrEqualTo(7.6);
     }
 
     @Test
     void home_time_is_forecast_sharply_and_honestly() {
         assertThat(score(0).coverage()).isBetween(0.73, 0.9);
-        assertThat(score(0).pinballMinutes()).isLessThanOrEqualTo(1.7);
+        assertThat(score(0).pinballMinutes()).isLessThanOrEqualTo(1.55);
     }
 }
