@@ -62,7 +62,13 @@ final class ShownClass {
     }
 
     private static boolean runs(ClassBoard board, Instant now) {
-        return begun(board) && board.live().lastRecordedAt().plus(LEFT_OPEN).isAfter(now);
+        return begun(board) && heard(board.live(), now).plus(LEFT_OPEN).isAfter(now);
+    }
+
+    /** A class whose first step needs no opening begins with its time, even if it was set up long before. */
+    private static Instant heard(LiveClass live, Instant now) {
+        Instant told = live.lastRecordedAt();
+        return live.startsAt().isAfter(told) && !live.startsAt().isAfter(now) ? live.startsAt() : told;
     }
 
     /** Begun, never closed, and long silent. */

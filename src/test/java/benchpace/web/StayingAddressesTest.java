@@ -6,6 +6,12 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
+import benchpace.live.ClassEvent;
+import benchpace.plan.Opening;
+import benchpace.plan.Plan;
+import benchpace.plan.SeatNumber;
+import benchpace.plan.StepKind;
+import benchpace.plan.TestPlans;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.assertions.LocatorAssertions;
@@ -109,6 +115,23 @@ class StayingAddressesTest {
     @Test void a_class_that_was_left_open_yesterday_does_not_keep_the_address() {
         begun("Forgotten");
         board.testClock().advance(Duration.ofHours(24));
+
+        assertShows(made("Today's", Duration.ofMinutes(20)));
+    }
+
+    @Test void a_class_that_begins_by_itself_runs_from_its_time_on_however_long_before_it_was_set_up() {
+        Plan plan = TestPlans.of(TestPlans.step("tin", StepKind.HANDS_ON, Opening.FREE, 10));
+        String id = board.boards().create(plan, "Set up days before", board.testClock().instant()
+                .plus(Duration.ofDays(2)), List.of(new ClassEvent.Place(new SeatNumber(1), "")), "test").id();
+        board.testClock().advance(Duration.ofDays(2).plusMinutes(20));
+        made("Later today", Duration.ofMinutes(5));
+
+        assertShows(id);
+    }
+
+    @Test void a_class_that_was_only_tried_out_days_before_it_begins_does_not_keep_the_address() {
+        board.tap(made("In three days", Duration.ofDays(3)), opening("hello")).ok();
+        board.testClock().advance(Duration.ofDays(1));
 
         assertShows(made("Today's", Duration.ofMinutes(20)));
     }
