@@ -18,7 +18,7 @@ import java.util.TreeMap;
  * @param steps  of the plan, in order
  * @param closed the event that closed the class; 0 while it runs
  * @param seats  what was told about each
- * @param firm   from when each candle that is poured may be firm, for a hand test
+ * @param firm   from when each candle that is poured is said to be ready, so that a hand test may succeed
  * @param upToCure position of the step to which the class has come, the led steps after the cure left out; -1 for none
  * @param whole    the same, all steps counted
  * @param tried    whether a candle was judged set or is past the cure
@@ -47,7 +47,7 @@ public record KnownClass(List<Step> steps, List<Opened> opened, long closed, Lis
             }
         }
         Map<SeatNumber, Instant> firm = new TreeMap<>();
-        clocks.forEach((seat, clock) -> firm.put(seat, clock.ready().from()));
+        clocks.forEach((seat, clock) -> firm.put(seat, clock.said().from()));
         return new KnownClass(live.plan().steps(), opened, closed, List.copyOf(live.seats()), firm,
                 live.reach().upToCure().index(), live.reach().whole().index(), live.reach().firm());
     }
