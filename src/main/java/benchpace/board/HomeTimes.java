@@ -11,29 +11,21 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
 
 /** Says when everyone goes home, what that hangs on and what it rests on. */
 final class HomeTimes {
     private HomeTimes() { }
 
-    /** @param slow the seats that are flagged, or would be had nobody just been there */
     static HomeTime of(LiveClass live, Map<SeatNumber, CandleClock> clocks, Instant origin, Forecast forecast,
-                       Set<SeatNumber> slow, Instant now) {
+                       Instant now) {
         boolean set = allSet(live, clocks);
         HomeOdds odds = HomeOdds.of(forecast.times(), at -> ClassTracks.minutes(origin, at), rest(live), promised(live),
                 now);
         return new HomeTime(PosteriorPaceWatch.instant(origin, forecast.p10()),
                 PosteriorPaceWatch.instant(origin, forecast.p50()), PosteriorPaceWatch.instant(origin, forecast.p90()),
                 rest(live), Optional.empty(), promised(live), odds, told(live),
-                set ? "" : driver(live, forecast, slow), basis(live, clocks, set));
-    }
-
-    /** The draws weigh what everyone has still to do; where one slow seat alone holds the others there is no doubt. */
-    private static String driver(LiveClass live, Forecast forecast, Set<SeatNumber> slow) {
-        return Holding.alone(live).filter(slow::contains).map(s -> "seat " + s.value() + ", then the cure")
-                .orElseGet(forecast::driver);
+                set ? "" : forecast.driver(), basis(live, clocks, set));
     }
 
     /** Nothing is expected any more: when the last candle was, or should have been, firm. */

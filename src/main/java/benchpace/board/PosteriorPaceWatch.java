@@ -20,9 +20,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
@@ -79,7 +77,7 @@ public final class PosteriorPaceWatch implements PaceWatch {
         if (minutes < 0 || abandoned) {
             Forecast forecast = engine.forecast(track, Math.max(0, minutes));
             return new Pace(Map.of(), Map.of(), List.of(), List.of(),
-                    HomeTimes.of(live, clocks, origin, forecast, Set.of(), now), Optional.empty(), Optional.empty());
+                    HomeTimes.of(live, clocks, origin, forecast, now), Optional.empty(), Optional.empty());
         }
         PaceMemory memory = memory(engine, classId, origin, track, minutes);
         PaceView view = engine.judge(track, minutes, memory);
@@ -87,10 +85,8 @@ public final class PosteriorPaceWatch implements PaceWatch {
         view.seats().stream().filter(s -> s.level() != Level.NONE)
                 .forEach(s -> flags.put(new SeatNumber(s.seat()), FlagWords.flag(s, s.level(), stepName(live, s))));
         Map<SeatNumber, Eased> eased = eased(live, view);
-        Set<SeatNumber> slow = new TreeSet<>(flags.keySet());
-        slow.addAll(eased.keySet());
         return new Pace(flags, eased, mostUrgent(view), unticked(engine, live, track, minutes),
-                HomeTimes.of(live, clocks, origin, engine.forecast(track, minutes), slow, now),
+                HomeTimes.of(live, clocks, origin, engine.forecast(track, minutes), now),
                 silence(view, origin, now), nextChange(live, clocks, view, origin));
     }
 

@@ -6,7 +6,6 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /** The pace's own forecast of the last candle and no flags: for tests of a thousand classes. */
 public final class ForecastOnly implements PaceWatch {
@@ -14,7 +13,7 @@ public final class ForecastOnly implements PaceWatch {
         Instant origin = ClassTracks.origin(live);
         double minutes = Math.max(0, ClassTracks.minutes(origin, now));
         HomeTime home = HomeTimes.of(live, clocks, origin,
-                engine(classId, live).forecast(ClassTracks.of(live, clocks), minutes), Set.of(), now);
+                engine(classId, live).forecast(ClassTracks.of(live, clocks), minutes), now);
         return new Pace(Map.of(), Map.of(), List.of(), List.of(), home, Optional.empty(), Optional.empty());
     }
 }
