@@ -101,10 +101,14 @@ public final class LocalName implements AutoCloseable {
 
     private static Announced multicast(InetAddress at, String wanted, int port) throws IOException {
         JmDNS dns = JmDNS.create(at, wanted);
-        dns.registerService(ServiceInfo.create("_http._tcp.local.", "Benchpace", port, "path=/"));
-        if (!((DNSStatefulObject) dns).waitForAnnounced(PATIENCE.toMillis())) {
+        try {
+            dns.registerService(ServiceInfo.create("_http._tcp.local.", "Benchpace", port, "path=/"));
+            if (!((DNSStatefulObject) dns).waitForAnnounced(PATIENCE.toMillis())) {
+                throw new IOException("no name was announced");
+            }
+        } catch (IOException | RuntimeException e) { // its socket and threads are not left behind
             dns.close();
-            throw new IOException("no name was announced");
+            throw e;
         }
         return new Announced() {
             @Override public String name() {
