@@ -4,7 +4,6 @@ import static benchpace.live.Checks.refuse;
 import static benchpace.live.Checks.refuseIf;
 
 import benchpace.plan.Activity;
-import benchpace.plan.ActivityId;
 import benchpace.plan.Candle;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.Step;

@@ -18,7 +18,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Duration;
-import java.time.Instant;
 import java.time.ZoneId;
 import java.util.Collection;
 import java.util.Optional;

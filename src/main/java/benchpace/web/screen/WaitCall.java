@@ -9,7 +9,6 @@ import benchpace.breaks.WaitEvent;
 import benchpace.breaks.WaitWords;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
