@@ -6,6 +6,8 @@
 import { waiting } from './box.js';
 
 const EVERY_MS = 10_000;
+/** A network that swallows a question is given up on before the next is due, so that none pile up before the taps. */
+const PATIENCE_MS = 8_000;
 const HANDS = new Set(['instructor', 'helper']);
 
 /** @typedef {{id: string, name: string}} Named */
@@ -13,10 +15,15 @@ const HANDS = new Set(['instructor', 'helper']);
 
 const { follows, mark, class: shown, screen } = document.body.dataset;
 
+let asking = false;
+/** What is offered now, so that a line that a finger is on or that has the focus is left alone. */
+let offered = '';
+
 /** @returns {Promise<Told | undefined>} */
 async function ask() {
   try {
-    const answer = await fetch('/api/shown', { headers: { Accept: 'application/json' }, cache: 'no-store' });
+    const answer = await fetch('/api/shown',
+      { headers: { Accept: 'application/json' }, cache: 'no-store', signal: AbortSignal.timeout?.(PATIENCE_MS) });
     return answer.ok ? await answer.json() : undefined;
   } catch {
     return undefined; // out of reach: asked again
@@ -37,6 +44,9 @@ function offer(told) {
   if (!place) return;
   const others = told.running.filter((one) => one.id !== shown);
   const next = told.class && told.class.id !== shown && others.length === 0 ? [told.class] : [];
+  const now = JSON.stringify([others, next]);
+  if (now === offered) return;
+  offered = now;
   const links = [...others, ...next].map(({ id, name }) => {
     const link = document.createElement('a');
     link.href = `/classes/${encodeURIComponent(id)}/${screen}`;
@@ -48,8 +58,10 @@ function offer(told) {
 }
 
 async function look() {
-  if (document.hidden) return;
+  if (document.hidden || asking) return;
+  asking = true;
   const told = await ask();
+  asking = false;
   if (!told) return;
   if (told.mark !== mark && mayLeave(told)) location.reload();
   else offer(told);

@@ -2,6 +2,7 @@
 // on the network. One small page every ten seconds, never two at once, and none while nobody looks.
 
 const EVERY_MS = 10_000;
+const PATIENCE_MS = 8_000;
 const LOST_AFTER = 2;
 
 const main = document.getElementById('guest');
@@ -11,7 +12,8 @@ let failures = 0;
 
 /** @returns {Promise<Element | undefined>} what the board shows now: its own escaped template */
 async function ask() {
-  const answer = await fetch(location.pathname, { headers: { Accept: 'text/html' }, cache: 'no-store' });
+  const answer = await fetch(location.pathname,
+    { headers: { Accept: 'text/html' }, cache: 'no-store', signal: AbortSignal.timeout?.(PATIENCE_MS) });
   if (!answer.ok) throw new Error(String(answer.status));
   return new DOMParser().parseFromString(await answer.text(), 'text/html').getElementById('guest') ?? undefined;
 }

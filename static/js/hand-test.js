@@ -10,7 +10,8 @@ const dialog = () => document.getElementById('hand-ask');
 
 /**
  * Does what a tap means, at once or after a yes.
- * @param {string | undefined} from before this instant it asks, RFC 3339; "always"; nothing never to ask
+ * @param {string | undefined} from before this instant it asks, RFC 3339; "always"; "unheard" where the board has not
+ *   heard of the pour yet; nothing never to ask
  * @param {string | number} seat
  * @param {() => void} act
  */
@@ -23,8 +24,8 @@ export function whenTried(from, seat, act) {
   if (dialog().open) return;
   meant = act;
   dialog().querySelector('[data-hand-seat]').textContent = String(seat);
-  dialog().querySelector('[data-hand-from]').textContent = Number.isNaN(at) ? 'Its pour was not tapped yet.'
-    : `It is said to be ready from about ${clock.clockWords(new Date(at))} on.`;
+  dialog().querySelector('[data-hand-from]').textContent = from === 'unheard' ? 'Its range is told when the board is back.'
+    : Number.isNaN(at) ? 'Its pour was not tapped yet.' : `It is said to be ready from about ${clock.clockWords(new Date(at))} on.`;
   dialog().showModal();
 }
 

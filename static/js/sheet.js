@@ -31,7 +31,7 @@ async function refresh(fresh) {
   if (isAway() && showOwn(fresh)) fresh = false; // and perhaps the board answers all the same
   try {
     const answer = await fetch(`/classes/${encodeURIComponent(document.body.dataset.class)}/seats/${seat}/sheet`,
-      { credentials: 'same-origin', headers: { Accept: 'text/html' }, signal: AbortSignal.timeout(PATIENCE_MS) });
+      { credentials: 'same-origin', headers: { Accept: 'text/html' }, signal: AbortSignal.timeout?.(PATIENCE_MS) });
     if (!answer.ok) throw new Error(String(answer.status));
     const html = await answer.text();
     // The server's own escaped template, the same that htmx swaps elsewhere.

@@ -7,6 +7,9 @@ import { filled, marked } from './fill.js';
  * @typedef {import('./foreseen.js').Foreseen} Foreseen
  */
 
+/** A range is said to full five minutes, outward. */
+const SAID_TO_MS = 5 * 60_000;
+
 /** The mark of each phase, as the board's tiles have it. @type {Record<string, string>} */
 const MARKS = { working: 'on-pace', curing: 'setting' };
 /** @type {Record<string, string>} */
@@ -31,6 +34,17 @@ export function lineOf(seat, { steps }) {
   if (seat.phase === 'curing') return seat.firm ? 'setting' : 'setting; range when the board is back';
   if (seat.phase === 'waiting') return '';
   return steps.find((step) => step.id === seat.step)?.name ?? '';
+}
+
+/**
+ * Until when a tap that says of a candle that it was tried asks first, as the board's own buttons have it.
+ * @param {SeatShown} seat
+ * @returns {string} RFC 3339, "always" or "unheard"; empty once a hand has decided
+ */
+export function triedFrom({ poured, judged, firm }) {
+  if (judged) return '';
+  if (!poured) return 'always';
+  return firm ? new Date(Math.floor(firm / SAID_TO_MS) * SAID_TO_MS).toISOString() : 'unheard';
 }
 
 /** @param {SeatShown} a @param {SeatShown} b whether a tile would show something else */

@@ -2,7 +2,7 @@
 
 import { waiting } from '../taps.js';
 import { wordsOf } from '../words.js';
-import { lineOf, markOf, wordOf } from './faces.js';
+import { lineOf, markOf, triedFrom, wordOf } from './faces.js';
 import { filled, marked } from './fill.js';
 import { foreseen } from './foreseen.js';
 
@@ -23,6 +23,7 @@ export function sheetOf(number) {
     claim: open && here && !seat.helper,
     sorted: open && seat.claimed !== '',
     judge: seat.poured && !seat.judged,
+    triedFrom: triedFrom(seat),
     again: open && seat.poured,
     arrive: open && !here && seat.phase !== 'sharing',
     pause: open && here && !seat.paused,

@@ -208,6 +208,19 @@ class StayingAddressesTest {
         assertThat(wall.find(".wall")).containsText("Second class", patiently());
     }
 
+    @Test void a_question_that_the_network_swallows_is_not_asked_again_beside_it() {
+        begun("Now");
+        Device wall = here(Device.wall(board, browser));
+        AtomicInteger asked = new AtomicInteger();
+        wall.page().route("**/api/shown", route -> asked.incrementAndGet());
+        wall.at("/wall");
+        wall.page().waitForCondition(() -> asked.get() > 0);
+        wall.page().evaluate("let turns = 0; const wait = setTimeout; new Promise((done) => "
+                + "{ const turn = () => ++turns > 8 ? done() : wait(turn, 150); turn(); })");
+
+        assertThat(asked).hasValue(1);
+    }
+
     @Test void a_table_is_never_taken_from_a_class_that_runs_but_offers_the_other() {
         String first = begun("First class");
         Device tablet = here(Device.tablet(board, browser)).pairedBy(board.instructor()).at("/table");

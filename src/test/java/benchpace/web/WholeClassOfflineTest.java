@@ -52,8 +52,8 @@ class WholeClassOfflineTest extends TapScreens {
             assertThat(face).hasCount(1);
             page.locator("#tile-" + seat).click();
             assertThat(face).hasCount(0);
-            page.waitForTimeout(700); // another tap, not a trembling finger
         }
+        page.waitForTimeout(700); // the next taps are others, not trembling fingers
     }
 
     private static void inSheet(Page page, int seat, String button) {
@@ -85,7 +85,11 @@ class WholeClassOfflineTest extends TapScreens {
         everybody(page, "centre");
         assertThat(own(page, 1)).containsText("range when the board is back");
         for (int seat = 1; seat <= SEATS; seat++) {
-            inSheet(page, seat, "#sheet-set");
+            page.locator("[data-place='" + seat + "'] .place__more").click();
+            page.locator("#sheet-set").click();
+            assertThat(page.locator("#hand-ask")).containsText("Its range is told when the board is back.");
+            page.locator("#hand-ask-yes").click();
+            page.locator("#sheet-close").click();
             assertThat(own(page, seat)).hasClass(Pattern.compile("face--set"));
         }
         open(page, heading("trim"));
