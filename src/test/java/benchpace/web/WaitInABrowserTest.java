@@ -3,7 +3,6 @@ package benchpace.web;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Page;
@@ -85,7 +84,8 @@ class WaitInABrowserTest {
         for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
             device.page().emulateMedia(new Page.EmulateMediaOptions().setColorScheme(scheme));
             device.page().waitForFunction("() => !document.getAnimations().some(a => a instanceof CSSTransition)");
-            assertThat(new AxeBuilder(device.page()).analyze().getViolations()).as(situation + ", " + scheme).isEmpty();
+            assertThat(AccessibilityTest.axe(device.page(), scheme).analyze().getViolations())
+                    .as(situation + ", " + scheme).isEmpty();
         }
     }
 
