@@ -22,10 +22,10 @@ public final class WaitWords {
 
     private WaitWords() { }
 
-    /** What happens and when: "label table opens in 4 min", "first candles ready about 20:05". */
+    /** What happens and when: "label table in 4 min", "first candles ready about 20:05". */
     public static String say(WaitEvent event, Instant now, ZoneId zone) {
         if (event instanceof WaitEvent.Opens e) {
-            return e.name() + (soon(e.at(), now) ? " opens " + in(e.at(), now) : " " + clock(e.at(), zone));
+            return e.name() + (soon(e.at(), now) ? " " + in(e.at(), now) : " " + clock(e.at(), zone));
         }
         if (event instanceof WaitEvent.ClassBreak e) {
             return e.name() + (soon(e.at(), now) ? " " + in(e.at(), now) : " " + clock(e.at(), zone));

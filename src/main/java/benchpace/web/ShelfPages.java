@@ -81,14 +81,15 @@ final class ShelfPages {
     private void leave(Context ctx) {
         access.instructor(ctx);
         ClassBoard board = board(ctx);
-        SeatView seat = LeaveApi.seat(board.view(), ctx.pathParam("seat"));
+        ClassView view = board.view();
+        SeatView seat = LeaveApi.seat(view, ctx.pathParam("seat"));
         CandleClock candle = seat.candle().orElseThrow(() -> new Refused(Problem.notFound(
                 "Seat " + seat.seat() + " has no candle of its own yet.")));
         Instant ready = shelf.arrangement().settings().readyFrom(candle.said().until());
         Pages.html(ctx, screens.leave(LeaveSheet.of(seat.seat(), seat.name(), seat.mark() == SeatView.Mark.LEFT, candle,
                 ready, shelf.arrangement().settings().collectBy(ready),
                 shelf.shelf().suggest(shelf.arrangement().layout(), board.id(), 200),
-                ShelfApi.freshWord(shelf).toString(), new Times(zone))));
+                ShelfApi.freshWord(shelf).toString(), view.now(), new Times(zone))));
     }
 
     private void calendar(Context ctx) {

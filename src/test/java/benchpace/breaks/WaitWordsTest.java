@@ -19,7 +19,7 @@ class WaitWordsTest {
 
     @Test void a_near_opening_counts_minutes_and_a_far_one_says_the_time() {
         assertThat(say(new WaitEvent.Opens(at(4), Evenings.id("labels"), "Label table", "", SEATS)))
-                .isEqualTo("Label table opens in 4 min");
+                .isEqualTo("Label table in 4 min");
         assertThat(say(new WaitEvent.Opens(at(40), Evenings.id("craft"), "Short craft", "", SEATS)))
                 .isEqualTo("Short craft 19:40");
     }

@@ -4,6 +4,7 @@ import benchpace.board.CandleClock;
 import benchpace.board.ClassView;
 import benchpace.board.SaidRange;
 import benchpace.board.SeatView;
+import benchpace.plan.StepKind;
 import java.util.Optional;
 
 /**
@@ -47,8 +48,14 @@ public record GuestPage(String code, String className, int seat, String step, St
             case LEFT -> Told.only("Thank you for coming", "Are you still here? Tell your host.");
             case SHARING -> Told.only("A candle for two", "Use the code at the other seat of your candle.");
             case PAUSED -> Told.only("Take your time", "Your seat is paused. Tell your host when you are back.");
-            default -> seat.canFinish() ? working(seat) : waiting(view, seat);
+            default -> seat.canFinish() && !untried(view, seat) ? working(seat) : waiting(view, seat);
         };
+    }
+
+    /** Its step is done with a firm candle, and no hand has decided on this one: its guests are asked for nothing. */
+    private static boolean untried(ClassView view, SeatView seat) {
+        return seat.candle().filter(c -> !c.settled()).isPresent() && view.steps().stream()
+                .anyMatch(s -> s.kind() == StepKind.FINISH && s.id().equals(seat.stepId()));
     }
 
     private static Told working(SeatView seat) {

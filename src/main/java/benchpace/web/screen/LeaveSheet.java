@@ -13,16 +13,18 @@ import java.util.List;
  * @param claim     a fresh claim word
  * @param readyFrom in words, with the shop's margin
  * @param collectBy the shop's usual last day, as a date field wants it
+ * @param candle    when it is ready, was to be, or was judged, in words
  * @param settled   the candle was found firm by hand and may go home
  */
 public record LeaveSheet(int seat, String name, String candle, List<ShelfPage.Place> places, String claim,
                          String readyFrom, String collectBy, boolean settled, boolean left, List<String> cautions) {
 
     public static LeaveSheet of(int seat, String name, boolean left, CandleClock candle, Instant readyFrom,
-                                Instant collectBy, List<ShelfPlace> places, String claim, Times times) {
+                                Instant collectBy, List<ShelfPlace> places, String claim, Instant now, Times times) {
         String words = candle.judgedSetAt().map(at -> "Judged set at " + times.clock(at) + ".")
                 .orElseGet(() -> candle.settled() ? "In hand since " + times.clock(candle.said().from()) + "."
-                        : "Ready about " + times.said(candle.said()) + ".");
+                        : (candle.tryIt(now) ? "Was to be ready about " : "Ready about ")
+                                + times.said(candle.said()) + ".");
         return new LeaveSheet(seat, name, words, places.stream().map(ShelfPage::place).toList(), claim,
                 times.day(readyFrom), collectBy.atZone(times.zone()).toLocalDate().toString(),
                 candle.settled(), left, ShelfTag.CAUTIONS);

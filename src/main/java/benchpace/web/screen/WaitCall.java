@@ -15,7 +15,7 @@ import java.util.stream.Stream;
 /**
  * Something to call out in the wait: what, when, where and for whom.
  *
- * @param lead  what stands before the time: "Label table opens", "First candles ready from about"
+ * @param lead  what stands before the time: "Label table", "First candles ready from about"
  * @param count the ticking time, while it is near; else the time is in {@code clock}
  * @param clock a time of day, or "now"; empty where {@code count} tells it
  * @param where may be empty
@@ -67,19 +67,14 @@ public record WaitCall(String lead, Optional<Counter> count, String clock, Strin
         String clock = begun ? until(event, times) : counts ? ""
                 : event instanceof WaitEvent.WrappingFrom w && w.due() ? WaitWords.AFTER
                 : estimate ? times.roughly(call.at()) : times.clock(call.at());
-        return new WaitCall(lead(call, begun, counts), count, clock, call.where(), who,
+        return new WaitCall(lead(call), count, clock, call.where(), who,
                 event instanceof WaitEvent.Boxes ? WaitWords.STAYS : "", begun, call.key(), Counter.iso(call.at()));
     }
 
-    private static String lead(CallView call, boolean begun, boolean counts) {
-        WaitEvent event = call.event();
-        if (event instanceof WaitEvent.WrappingFrom w) {
-            return call.what() + (w.due() ? "" : " from about");
-        }
-        if (begun) {
-            return call.what();
-        }
-        return event instanceof WaitEvent.Opens && counts ? call.what() + " opens" : call.what();
+    /** Names of activities are one thing or many: no verb follows. */
+    private static String lead(CallView call) {
+        return call.event() instanceof WaitEvent.WrappingFrom w && !w.due() ? call.what() + " from about"
+                : call.what();
     }
 
     private static String until(WaitEvent event, Times times) {

@@ -37,10 +37,13 @@ public record WallMain(String kicker, String heading, String sentence, boolean w
         };
     }
 
-    /** The table waits for its candles, even if one seat has still to pour; not once the finish has begun. */
+    /**
+     * The table waits for its candles, even if one seat has still to pour; not once the finish has begun and a hand
+     * has decided on the first candle.
+     */
     static boolean waits(ClassView view) {
-        if (view.present().step().filter(s -> s.kind() == StepKind.FINISH).isPresent()) {
-            return false;
+        if (view.stage() != Stage.CLOSED && WallFinish.isPresent(view)) {
+            return WallFinish.of(view).waits();
         }
         return view.stage() == Stage.SETTING || view.stage() != Stage.BEFORE && view.stage() != Stage.CLOSED
                 && view.present().step().filter(s -> s.kind() == StepKind.CURE).isPresent();
@@ -72,7 +75,8 @@ public record WallMain(String kicker, String heading, String sentence, boolean w
         dots.addAll(Collections.nCopies(tapped ? now.of() - now.done() : 0, false));
         String progress = !tapped ? "" : now.done() == 0 ? "Take your time"
                 : now.done() == now.of() ? "Everybody is done" : now.done() + " of " + now.of() + " done";
-        return new WallMain(view.name(), now.heading(), now.wall(), false, Optional.empty(), Optional.empty(), dots,
+        String sentence = WallFinish.isPresent(view) ? WallFinish.of(view).sentence(now.wall()) : now.wall();
+        return new WallMain(view.name(), now.heading(), sentence, false, Optional.empty(), Optional.empty(), dots,
                 progress, now.caution());
     }
 }

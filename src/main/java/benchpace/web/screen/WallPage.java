@@ -16,7 +16,6 @@ import java.util.Optional;
  */
 public record WallPage(Shell shell, WallMain main, WallSeats seats, Calls calls, Optional<CutDrawing> cut,
                        String next) {
-    private static final String TRYING = "Your host comes round and tries each candle by hand.";
     private static final int MOST_CALLS = 3;
 
     /** More than two lines: where it is can be seen in the room, for whom it is cannot. */
@@ -40,7 +39,8 @@ public record WallPage(Shell shell, WallMain main, WallSeats seats, Calls calls,
         }
         List<WaitCall> calls = WaitCall.first(view, times, MOST_CALLS).stream()
                 .map(c -> c.details().length() > LONGEST_DETAILS ? c.placeless() : c).toList();
-        return new Calls(calls, !calls.isEmpty() ? "" : onlyTrying(view) ? TRYING : view.present().wall());
+        return new Calls(calls, !calls.isEmpty() ? "" : onlyTrying(view) || WallFinish.isPresent(view)
+                ? WallFinish.TRYING : view.present().wall());
     }
 
     /** Nothing sets any longer, as far as the clock can tell: what is left is the hand test. */
@@ -61,7 +61,8 @@ public record WallPage(Shell shell, WallMain main, WallSeats seats, Calls calls,
             return "First: " + view.steps().get(0).name();
         }
         List<String> ids = view.steps().stream().map(ClassView.StepView::id).toList();
-        int next = view.present().step().map(s -> ids.indexOf(s.id()) + 1).orElse(ids.size());
+        int past = WallFinish.isPresent(view) && WallMain.waits(view) ? 0 : 1; // the heading is still the cure
+        int next = view.present().step().map(s -> ids.indexOf(s.id()) + past).orElse(ids.size());
         return next < ids.size() ? "Next: " + view.steps().get(next).name() : "";
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.board.ClassView;
 import benchpace.board.SeatView;
+import benchpace.live.ClassEvent;
 import java.util.Map;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -130,5 +131,64 @@ class HeadingAndNextTest {
         assertThat(said(ScreenKind.INSTRUCTOR, Evenings.closing().get("wrapping"), "next"))
                 .isEqualTo("Label and wrap 2 of 6 done Close the class");
         assertThat(part(ScreenKind.INSTRUCTOR, Evenings.closing().get("done"), "next")).contains("next--close");
+    }
+
+    // ---- nobody is called to finish a candle that no hand has decided on
+
+    private static Evening poured() {
+        int[] all = Evening.seats(1, 8);
+        return Evening.of("evening-pour", 8).open(0, "welcome").done(8, "vessel", all).open(9, "wicks")
+                .done(13, "wicks", all).open(16, "fragrance").done(21, "fragrance", all).open(26, "mix")
+                .done(29, "mix", all).open(31, "pour").done(34, "pour", all).done(37, "centre", all);
+    }
+
+    private static Evening judged(Evening evening, int... seats) {
+        for (int seat : seats) {
+            evening.event(100, new ClassEvent.JudgedSet(Evenings.seat(seat)));
+        }
+        return evening;
+    }
+
+    @Test void the_wall_calls_to_the_trim_by_number_only_those_whose_candle_was_judged() {
+        Evening some = judged(poured(), 1, 3, 5).open(102, "trim");
+
+        assertThat(said(ScreenKind.WALL, some.view(103), "wall-main"))
+                .contains("Trim the wick For seats 1, 3 and 5. Nearly there");
+        assertThat(said(ScreenKind.WALL, some.done(104, "trim", 1, 5).view(105), "wall-main"))
+                .contains("Trim the wick For seat 3. Nearly there", "2 of 8 done");
+        assertThat(said(ScreenKind.WALL, some.done(106, "trim", 3).view(107), "wall-main"))
+                .contains("Trim the wick Your host comes round", "3 of 8 done").doesNotContain("trim your wick");
+    }
+
+    @Test void the_wall_calls_everyone_once_every_candle_was_judged() {
+        assertThat(said(ScreenKind.WALL, judged(poured(), Evening.seats(1, 8)).open(102, "trim").view(103), "wall-main"))
+                .contains("Trim the wick Nearly there: trim your wick.");
+    }
+
+    @Test void while_no_candle_was_judged_the_wall_keeps_to_the_hand_test_and_the_open_trim_comes_next() {
+        ClassView none = poured().open(102, "trim").view(103);
+
+        assertThat(none.present().heading()).isEqualTo("Trim the wick");
+        assertThat(said(ScreenKind.WALL, none, "wall-main")).contains("hand test").doesNotContain("rim the wick");
+        assertThat(said(ScreenKind.WALL, none, "wall-wait")).doesNotContain("trim your wick");
+        assertThat(said(ScreenKind.WALL, none, "wall-next")).isEqualTo("Next: Trim the wick");
+    }
+
+    @Test void a_guest_is_not_asked_whether_the_trim_is_done_before_its_candle_was_judged() {
+        ClassView some = judged(poured().event(-2, new ClassEvent.GuestsMayTell(true)), 1).open(102, "trim").view(103);
+
+        assertThat(some.seat(2).canFinish()).isTrue();
+        assertThat(GuestPage.of(some, 2, "code").mayTell()).isFalse();
+        assertThat(GuestPage.of(some, 2, "code").heading()).doesNotContain("Trim");
+        assertThat(GuestPage.of(some, 1, "code").mayTell()).isTrue();
+    }
+
+    // ---- calls
+
+    @Test void a_call_that_counts_down_fits_one_thing_and_many() {
+        ClassView view = Evenings.cure().computed(47);
+
+        assertThat(WaitCall.all(view, new Times(Evening.ZONE)).stream().map(WaitCall::lead)).isNotEmpty()
+                .noneMatch(lead -> lead.endsWith(" opens"));
     }
 }
