@@ -141,7 +141,14 @@ export function tick(root = document) {
 
 /** Starts the ticking. @param {(lost: boolean) => void} [onTouch] told when the stream's time is lost or found again */
 export function start(onTouch = () => {}) {
-  if (document.body.dataset.now) heard(document.body.dataset.now);
+  const { now: written, kept } = document.body.dataset;
+  if (written && kept) {
+    // kept by the service worker: only the device knows how long ago, until the board says more
+    heard(new Date(Date.parse(written) + Date.now() - Number(kept)).toISOString());
+    doubt();
+  } else if (written) {
+    heard(written);
+  }
   document.addEventListener('htmx:sseMessage', (event) => tick(event.target));
   const beat = () => {
     if (outOfTouch() !== lost) {

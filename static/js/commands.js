@@ -3,6 +3,8 @@
 
 import { toCelsius } from './degrees.js';
 import { whenTried } from './hand-test.js';
+import { inTime, isCurrent } from './live.js';
+import { tell } from './status.js';
 import { send } from './taps.js';
 import { undoUnsent } from './undo.js';
 
@@ -55,6 +57,10 @@ async function act(wish, element) {
   if (wish.helper === 'me') {
     wish.helper = await who();
     if (!wish.helper) return;
+  }
+  if (!isCurrent() && await inTime() && !element.isConnected) {
+    tell('The class had moved on while this screen slept. Look at it again.');
+    return;
   }
   send(wish);
   element.classList.add('is-sent');

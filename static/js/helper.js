@@ -1,14 +1,18 @@
 // The helper's page: who holds this phone, and the two taps.
 
 import * as alerts from './alerts.js';
+import * as awake from './awake.js';
 import * as commands from './commands.js';
 import * as follow from './follow.js';
 import * as live from './live.js';
 import * as taps from './taps.js';
+import * as shell from './offline/shell.js';
 
 const KEY = 'benchpace.initials';
 
 live.start();
+awake.start();
+shell.start();
 commands.start();
 taps.start();
 alerts.start();

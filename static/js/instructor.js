@@ -1,5 +1,6 @@
 // The instructor's page: taps on tiles, the sheet, and the keys.
 
+import * as awake from './awake.js';
 import * as ahead from './offline/ahead.js';
 import * as alerts from './alerts.js';
 import * as commands from './commands.js';
@@ -14,8 +15,11 @@ import * as sheet from './sheet.js';
 import * as taps from './taps.js';
 import * as tiles from './tiles.js';
 import * as undo from './undo.js';
+import * as shell from './offline/shell.js';
 
 live.start();
+awake.start();
+shell.start();
 commands.start();
 commands.askInitials(async () => document.body.dataset.initials || 'Lead');
 degrees.start();

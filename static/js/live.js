@@ -2,12 +2,19 @@
 // softly when it is down, opens it anew when it went silent, and lets it rest while the page is hidden.
 
 import * as clock from './clock.js';
+import { warning } from './offline/shell.js';
 import { say } from './status.js';
 
 const SILENT_MS = 25_000;
 const GIVE_UP_MS = 40_000;
 const HIDDEN_MS = 120_000;
 const RETRY_MS = 5_000;
+/** Nothing ran on this page for so long: the device slept. */
+const GAP_MS = 10_000;
+/** How long the first tap after a sleep waits for the board. */
+const WAKING_MS = 2_500;
+/** Until what came down the stream is on the screen. */
+const SWAP_MS = 60;
 
 /** @type {EventSource | undefined} */
 let source;
@@ -15,12 +22,52 @@ let heardAt = performance.now();
 let openedAt = 0;
 let resting = false;
 let restTimer = 0;
+/** When this page last looked, by the device's own clock, which goes on while it sleeps. */
+let lookedAt = Date.now();
+let hiddenAt = Date.now();
+let caughtUp = true;
+/** @type {((current: boolean) => void)[]} */
+const waking = [];
 /** @type {(() => void)[]} */
 const whenOpen = [];
 
 /** @param {() => void} action to take each time the stream has opened */
 export function onOpen(action) {
   whenOpen.push(action);
+}
+
+/** The device slept: what is on the screen may be of before, until the stream has spoken again. */
+function woke() {
+  caughtUp = false;
+  clock.doubt();
+  if (source) reopen();
+}
+
+/** @returns {boolean} whether what is on the screen is of now, as far as this page can know */
+export function isCurrent() {
+  if (Date.now() - lookedAt > GAP_MS) {
+    lookedAt = Date.now();
+    woke();
+  }
+  return caughtUp;
+}
+
+/**
+ * After a sleep the first tap waits for the board's word, but not for long.
+ * @returns {Promise<boolean>} false if the board has not spoken in time: the tap is then one made without it
+ */
+export function inTime() {
+  return new Promise((resolve) => {
+    waking.push(resolve);
+    setTimeout(() => resolve(false), WAKING_MS);
+  });
+}
+
+/** The parts of the screen come before the state they are of. */
+function awakeAgain() {
+  caughtUp = true;
+  const now = waking.splice(0);
+  setTimeout(() => { for (const resolve of now) resolve(true); }, SWAP_MS);
 }
 
 /** @returns {boolean} whether the board speaks to this page just now */
@@ -47,12 +94,14 @@ function open(url) {
 function stamped(event) {
   heardAt = performance.now();
   try {
-    const { now } = JSON.parse(event.data);
+    const { now, stage } = JSON.parse(event.data);
+    if (stage) document.body.dataset.stage = stage;
     if (now) clock.heard(now);
   } catch {
     return; // a stamp that cannot be read tells no time; the next one will
   }
   say('stream', '');
+  if (event.type === 'state') awakeAgain();
   document.dispatchEvent(new CustomEvent('board:stamp', { detail: event.type }));
 }
 
@@ -64,11 +113,13 @@ function reopen() {
 }
 
 function watch() {
+  if (!document.hidden && Date.now() - lookedAt > GAP_MS) woke();
+  lookedAt = Date.now();
   if (resting || !source) return;
   const silent = performance.now() - heardAt;
   const tried = performance.now() - openedAt;
   const down = source.readyState !== EventSource.OPEN && tried > 2_000;
-  if (down || silent > SILENT_MS) say('stream', 'Not live: trying again.');
+  if (down || silent > SILENT_MS) say('stream', `Not live: trying again.${warning()}`);
   const stuck = source.readyState === EventSource.OPEN ? silent > GIVE_UP_MS && tried > GIVE_UP_MS
     : source.readyState === EventSource.CLOSED ? tried > RETRY_MS
       : tried > GIVE_UP_MS;
@@ -79,11 +130,15 @@ function visibilityChanged() {
   clearTimeout(restTimer);
   if (!document.hidden) clock.doubt();
   if (document.hidden) {
+    hiddenAt = Date.now();
     restTimer = setTimeout(() => { resting = true; source?.close(); }, HIDDEN_MS);
   } else if (resting) {
     resting = false;
     heardAt = performance.now();
+    caughtUp = false;
     reopen();
+  } else if (Date.now() - hiddenAt > GAP_MS) {
+    woke();
   } else if (source && source.readyState !== EventSource.OPEN) {
     reopen();
   }

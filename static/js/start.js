@@ -1,6 +1,7 @@
 // The start page: pairing, and setting up a class.
 
 import { namesIn, seated } from './names.js';
+import * as leftOver from './offline/left-over.js';
 
 const INITIALS_KEY = 'benchpace.initials';
 
@@ -87,6 +88,7 @@ async function ownInitials() {
 }
 
 pairByLink();
+leftOver.start();
 
 onSubmit('set-up-form', 'set-up-answer', async (fields) => {
   const startsAt = String(fields.get('startsAt') ?? '');

@@ -4,7 +4,7 @@
 const lines = new Map();
 
 /**
- * @param {'stream' | 'clock' | 'taps' | 'kept' | 'pairing'} part
+ * @param {'stream' | 'clock' | 'taps' | 'kept' | 'pairing' | 'awake'} part
  * @param {string} words empty when there is nothing to say
  * @param {{href: string, words: string}} [link] somewhere to go from here
  */

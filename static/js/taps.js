@@ -5,6 +5,7 @@ import { drop, keep, kept, note, rewrite, still, waiting, waitsAlready, whenOthe
 import * as clock from './clock.js';
 import * as lease from './lease.js';
 import { onOpen } from './live.js';
+import { forget, isKept } from './offline/shell.js';
 import { say, tell } from './status.js';
 import { token } from './token.js';
 
@@ -180,6 +181,7 @@ function undoThere({ key }, seq) {
 /** @returns {false} */
 function pairAgain() {
   unpaired = true;
+  forget();
   tellUnsent();
   say('pairing', 'This device is no longer paired.', { href: '/', words: 'Pair this device again' });
   return false;
@@ -261,5 +263,9 @@ export function start() {
   window.addEventListener('online', () => flush());
   whenOthersChange((settled) => { changed(settled); flush(); });
   window.addEventListener('pagehide', lease.giveBack);
+  window.addEventListener('beforeunload', (event) => {
+    // the taps would wait in this browser, but the page could not be opened again to make the next
+    if (kept().length > 0 && !isKept()) event.preventDefault();
+  });
   flush();
 }

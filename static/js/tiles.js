@@ -2,7 +2,9 @@
 // the command names the step that the tile showed when the finger came down.
 
 import { whenTried } from './hand-test.js';
+import { inTime, isCurrent } from './live.js';
 import { openSheet } from './sheet.js';
+import { tell } from './status.js';
 import { send, waiting, watchTaps } from './taps.js';
 
 const LONG_PRESS_MS = 500;
@@ -79,10 +81,18 @@ function tap(tile, { step, canFinish, triedFrom }) {
     openSheet(Number(seat));
     return;
   }
-  whenTried(triedFrom, seat, () => {
-    mark(seat, 'done');
-    send({ type: 'finish-step', seat: Number(seat), step });
-  });
+  whenTried(triedFrom, seat, () => finish(tile, seat, step));
+}
+
+/** The first tap after a sleep counts only if the tile still means it once the board has spoken. */
+async function finish(tile, seat, step) {
+  mark(seat, 'done');
+  if (!isCurrent() && await inTime() && shown(tile).step !== step) {
+    unmark(tile.closest('[data-place]'));
+    tell(`Seat ${seat} had moved on while this screen slept. Look at it again.`);
+    return;
+  }
+  send({ type: 'finish-step', seat: Number(seat), step });
 }
 
 /**

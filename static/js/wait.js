@@ -1,5 +1,6 @@
 // The page of the wait: buttons that change the plan, and a soft cue when something begins.
 
+import * as awake from './awake.js';
 import * as commands from './commands.js';
 import * as cue from './cue.js';
 import * as live from './live.js';
@@ -7,6 +8,7 @@ import * as taps from './taps.js';
 import * as undo from './undo.js';
 
 live.start();
+awake.start();
 commands.start();
 undo.start();
 taps.start();

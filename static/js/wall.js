@@ -1,7 +1,9 @@
 // The wall: nothing to touch, it only stays live.
 
+import * as awake from './awake.js';
 import * as follow from './follow.js';
 import * as live from './live.js';
 
 live.start();
+awake.start();
 follow.start();

@@ -15,7 +15,8 @@ import java.util.regex.Pattern;
  */
 final class Guard {
     static final String POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; "
-            + "connect-src 'self'; font-src 'self'; manifest-src 'self'; form-action 'self'; base-uri 'none'; "
+            + "connect-src 'self'; font-src 'self'; media-src 'self'; worker-src 'self'; manifest-src 'self'; "
+            + "form-action 'self'; base-uri 'none'; "
             + "frame-ancestors 'none'";
     private static final Pattern ADDRESS = Pattern.compile("\\d{1,3}(\\.\\d{1,3}){3}|\\[[0-9a-fA-F:.%]+]");
 

@@ -86,6 +86,7 @@ public final class Server implements AutoCloseable {
             boards.lessons().ifPresent(l -> new CurePages(plans, l, access, screens, zone).routes(routes));
             new GuestPages(boards, codes, access, screens, clock, () -> reachable.apply(port())).routes(routes);
             Webjars.routes(routes);
+            Worker.routes(routes);
             failures(routes, screens);
         });
         try {

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Map;
+import java.util.Set;
 
 /** The two scripts that come as webjars, under addresses without version numbers. */
 final class Webjars {
@@ -14,6 +15,10 @@ final class Webjars {
             "/webjars/htmx-sse.js", "htmx-ext-sse/2.2.2/sse.js");
 
     private Webjars() { }
+
+    static Set<String> addresses() {
+        return SCRIPTS.keySet();
+    }
 
     static void routes(RoutesConfig routes) {
         SCRIPTS.forEach((address, resource) -> {

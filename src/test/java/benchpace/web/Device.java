@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Dialog;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Request;
 import com.microsoft.playwright.options.Cookie;
+import com.microsoft.playwright.options.ServiceWorkerPolicy;
 import java.net.URI;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
@@ -21,9 +23,11 @@ final class Device implements AutoCloseable {
     private final List<String> complaints = new CopyOnWriteArrayList<>();
     private final List<String> requests = new CopyOnWriteArrayList<>();
 
-    private Device(TestBoard board, Browser browser, int width, int height, boolean touch) {
+    private Device(TestBoard board, Browser browser, int width, int height, boolean touch,
+                   ServiceWorkerPolicy workers) {
         this.board = board;
-        context = browser.newContext(new Browser.NewContextOptions().setViewportSize(width, height).setHasTouch(touch));
+        context = browser.newContext(new Browser.NewContextOptions().setViewportSize(width, height).setHasTouch(touch)
+                .setServiceWorkers(workers));
         context.setDefaultTimeout(20_000);
         context.onRequest(this::requested);
         page = context.newPage();
@@ -36,18 +40,24 @@ final class Device implements AutoCloseable {
             }
         });
         page.onPageError(complaints::add);
+        page.onDialog(Dialog::accept); // a page with unsent taps asks before it is left
     }
 
     static Device tablet(TestBoard board, Browser browser) {
-        return new Device(board, browser, 1280, 800, true);
+        return new Device(board, browser, 1280, 800, true, ServiceWorkerPolicy.BLOCK);
+    }
+
+    /** One whose pages are kept by the board's service worker. */
+    static Device keeping(TestBoard board, Browser browser) {
+        return new Device(board, browser, 1280, 800, true, ServiceWorkerPolicy.ALLOW);
     }
 
     static Device phone(TestBoard board, Browser browser) {
-        return new Device(board, browser, 390, 844, true);
+        return new Device(board, browser, 390, 844, true, ServiceWorkerPolicy.BLOCK);
     }
 
     static Device wall(TestBoard board, Browser browser) {
-        return new Device(board, browser, 1920, 1080, false);
+        return new Device(board, browser, 1920, 1080, false, ServiceWorkerPolicy.BLOCK);
     }
 
     private void requested(Request request) {

@@ -1,0 +1,78 @@
+// The service worker: where the page is secure (TLS, or the board's own machine) it keeps what this device needs to open its
+// page again without a network. The board puts VERSION and FILES before this text; another version is another worker.
+// It keeps the instructor's and the helper's page as this device last saw them, and the files they use. It never keeps
+// an answer of the interface, a stream, or another page, and forgets the pages as soon as the device is paired no more.
+/* global VERSION, FILES */
+
+const SHELL = `benchpace-shell-${VERSION}`;
+const PAGES = 'benchpace-pages';
+const KEPT = /^\/(table|helper|classes\/[^/]+\/(instructor|helper))$/;
+const PAIRINGS = new Set(['/api/pair', '/api/unpair']);
+const PATIENCE_MS = 8_000;
+
+self.addEventListener('install', (event) => {
+  event.waitUntil(caches.open(SHELL).then((shell) => shell.addAll(FILES)).then(() => self.skipWaiting()));
+});
+
+self.addEventListener('activate', (event) => {
+  const old = (/** @type {string} */ name) => name.startsWith('benchpace-shell-') && name !== SHELL;
+  event.waitUntil(caches.keys()
+    .then((names) => Promise.all(names.filter(old).map((name) => caches.delete(name))))
+    .then(() => self.clients.claim()));
+});
+
+self.addEventListener('fetch', (event) => {
+  const { request } = event;
+  const { origin, pathname } = new URL(request.url);
+  if (origin !== self.location.origin) return;
+  if (request.method === 'POST' && PAIRINGS.has(pathname)) event.waitUntil(caches.delete(PAGES));
+  if (request.method !== 'GET') return;
+  if (request.mode === 'navigate' && KEPT.test(pathname)) event.respondWith(page(request, pathname));
+  else if (FILES.includes(pathname)) event.respondWith(file(request, pathname));
+});
+
+self.addEventListener('message', (event) => {
+  if (event.data?.forget) event.waitUntil(caches.delete(PAGES));
+  const path = event.data?.keep;
+  if (typeof path === 'string' && KEPT.test(path)) {
+    event.waitUntil(fetch(path, { headers: { Accept: 'text/html' } }).then((answer) => keep(path, answer)).catch(() => {}));
+  }
+});
+
+/** The board's own word comes first. @param {Request} request @param {string} path */
+async function page(request, path) {
+  try {
+    const answer = await inTime(fetch(request));
+    await keep(path, answer.clone());
+    return answer;
+  } catch {
+    return await (await caches.open(PAGES)).match(path) ?? Response.error();
+  }
+}
+
+/** @param {Request} request @param {string} path */
+async function file(request, path) {
+  try {
+    return await inTime(fetch(request));
+  } catch {
+    return await (await caches.open(SHELL)).match(path) ?? Response.error();
+  }
+}
+
+/** @param {Promise<Response>} answer */
+function inTime(answer) {
+  return Promise.race([answer, new Promise((_, reject) => { setTimeout(reject, PATIENCE_MS); })]);
+}
+
+/** A page is kept with the device's own time, so that it knows later how old it is. @param {string} path @param {Response} answer */
+async function keep(path, answer) {
+  if (answer.status === 401 || answer.status === 403) return caches.delete(PAGES);
+  if (answer.status !== 200 || answer.redirected || !answer.headers.get('Content-Type')?.startsWith('text/html')) return false;
+  const html = (await answer.text()).replace('<body ', `<body data-kept="${Date.now()}" `);
+  const headers = new Headers();
+  for (const name of ['Content-Type', 'Content-Security-Policy', 'X-Content-Type-Options', 'Referrer-Policy', 'Cache-Control']) {
+    if (answer.headers.has(name)) headers.set(name, answer.headers.get(name));
+  }
+  await (await caches.open(PAGES)).put(path, new Response(html, { headers }));
+  return true;
+}
