@@ -227,11 +227,11 @@ class TapsInABrowserTest extends TapScreens {
         }
 
         tablet.find("#undo-unsent").click();
-        assertThat(tablet.find("#undo-unsent")).containsText("seat 6,");
+        assertThat(tablet.find("#undo-unsent")).containsText("seat 6 done");
         assertThat(tablet.find("#status-words")).containsText("2 taps not sent yet");
         tablet.page().waitForTimeout(700); // a second wish, not a trembling finger
         tablet.page().keyboard().press("u");
-        assertThat(tablet.find("#undo-unsent")).containsText("seat 2,");
+        assertThat(tablet.find("#undo-unsent")).containsText("seat 2 done");
         tablet.offline(false);
 
         assertThat(face(tablet.page(), 2)).hasClass(FINISHED);
@@ -289,7 +289,7 @@ class TapsInABrowserTest extends TapScreens {
             }
         });
         tablet.find("#tile-4").click();
-        assertThat(tablet.find("#undo-unsent")).containsText("seat 4,");
+        assertThat(tablet.find("#undo-unsent")).containsText("seat 4 done");
 
         tablet.find("#undo-unsent").click();
 
