@@ -135,7 +135,7 @@ final class ClassTracks {
 
     /** When the candle was judged set, or a step after the cure says so. */
     private double setMinutes(Seat seat) {
-        return seat.judgedSetAt().or(() -> progress.finishedAfterCure(seat)).map(this::minute).orElse(NOT_YET);
+        return progress.settledAt(seat).map(this::minute).orElse(NOT_YET);
     }
 
     private List<Mark> marks(List<Seat.Answer> answers) {
@@ -148,7 +148,7 @@ final class ClassTracks {
 
     private ReadyOutlook outlook(Seat seat) {
         CandleClock clock = clocks.get(seat.number());
-        if (clock == null || clock.judgedSetAt().isPresent() || progress.finishedAfterCure(seat).isPresent()) {
+        if (clock == null || clock.settled()) {
             return ReadyOutlook.UNKNOWN;
         }
         double likely = minute(clock.ready().likely());

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 
 /** Says when everyone goes home, what that hangs on and what it rests on. */
 final class HomeTimes {
@@ -19,13 +20,13 @@ final class HomeTimes {
 
     static HomeTime of(LiveClass live, Map<SeatNumber, CandleClock> clocks, Instant origin, Forecast forecast,
                        Instant now) {
-        boolean set = allSet(live, clocks);
+        boolean set = all(CandleClock::settled, live, clocks);
         HomeOdds odds = HomeOdds.of(forecast.times(), at -> ClassTracks.minutes(origin, at), rest(live), promised(live),
                 now);
         return new HomeTime(PosteriorPaceWatch.instant(origin, forecast.p10()),
                 PosteriorPaceWatch.instant(origin, forecast.p50()), PosteriorPaceWatch.instant(origin, forecast.p90()),
                 rest(live), Optional.empty(), promised(live), odds, told(live),
-                set ? "" : forecast.driver(), basis(live, clocks, set));
+                set ? "" : forecast.driver(), basis(live, clocks));
     }
 
     /** Nothing is expected any more: when the last candle was, or should have been, firm. */
@@ -33,7 +34,7 @@ final class HomeTimes {
         return new HomeTime(latest(live, clocks, ReadyWindow::from), latest(live, clocks, ReadyWindow::likely),
                 latest(live, clocks, ReadyWindow::until), Duration.ZERO, live.closedAt(), promised(live),
                 HomeOdds.known(live.closedAt().orElseThrow(), promised(live)), true, "",
-                basis(live, clocks, allSet(live, clocks)));
+                basis(live, clocks));
     }
 
     private static Instant latest(LiveClass live, Map<SeatNumber, CandleClock> clocks,
@@ -65,15 +66,16 @@ final class HomeTimes {
         return live.startsAt().plus(live.plan().planned());
     }
 
-    private static boolean allSet(LiveClass live, Map<SeatNumber, CandleClock> clocks) {
+    /** Whether it holds of the candle of everybody who makes one. */
+    private static boolean all(Predicate<CandleClock> what, LiveClass live, Map<SeatNumber, CandleClock> clocks) {
         List<Seat> makers = live.seats().stream().filter(Seat::makesCandle).toList();
         return !makers.isEmpty() && makers.stream().allMatch(s -> clocks.containsKey(s.number())
-                && clocks.get(s.number()).judgedSetAt().isPresent());
+                && what.test(clocks.get(s.number())));
     }
 
-    private static String basis(LiveClass live, Map<SeatNumber, CandleClock> clocks, boolean set) {
-        if (set) {
-            return "by hand test";
+    private static String basis(LiveClass live, Map<SeatNumber, CandleClock> clocks) {
+        if (all(CandleClock::settled, live, clocks)) {
+            return all(c -> c.judgedSetAt().isPresent(), live, clocks) ? "by hand test" : "by hand";
         }
         String cure = clocks.values().stream().anyMatch(c -> c.ready().basis() == ReadyWindow.Basis.COMPUTED)
                 ? "the cure in this room" : "the plan's cure";

@@ -36,8 +36,7 @@ final class WaitFinish {
     }
 
     HandTest handTest(Seat owner) {
-        Optional<Instant> judged = owner.judgedSetAt().or(() -> progress.finishedAfterCure(owner))
-                .or(() -> firstFinish(owner));
+        Optional<Instant> judged = progress.settledAt(owner).or(() -> firstFinish(owner));
         Duration planned = before.stream().map(Step::planned).reduce(Duration.ZERO, Duration::plus);
         return judged.<HandTest>map(at -> new HandTest.Passed(at, wrapFrom(owner, at), planned))
                 .orElseGet(() -> new HandTest.Ahead(planned));

@@ -300,6 +300,19 @@ class PosteriorPaceWatchTest {
         assertThat(home.basis()).isEqualTo("by hand test");
     }
 
+    @Test void once_every_candle_is_in_hand_home_hangs_on_none_of_them_tried_or_trimmed() {
+        TestClass c = TestClass.of(Stories.plan(), 2);
+        for (String step : List.of("wicks", "mix", "pour")) {
+            c.open(step);
+        }
+        c.minute(15).finish(1, "pour").finish(2, "pour").minute(70).judgeSet(1).open("trim").minute(74)
+                .finish(2, "trim");
+        HomeTime home = new Watched(c).afterRestart(75).home();
+
+        assertThat(home.driver()).isEmpty();
+        assertThat(home.basis()).isEqualTo("by hand");
+    }
+
     @Test void before_anybody_has_tapped_home_time_rests_on_the_plan() {
         HomeTime home = new Watched(TestClass.createdAtMinute(Stories.plan(), 6, -60)).afterRestart(-30).home();
 
