@@ -12,6 +12,12 @@ const FILMS = [['/static/img/awake.mp4', 'video/mp4'], ['/static/img/awake.webm'
 let lock;
 /** @type {HTMLVideoElement | undefined} */
 let film;
+/** One question at a time: a second lock beside the first would be let go by nobody. @type {Promise<boolean> | undefined} */
+let asking;
+
+function runs() {
+  return RUNS.has(document.body.dataset.stage);
+}
 
 function letGo() {
   lock?.release();
@@ -24,8 +30,15 @@ function letGo() {
 async function holds() {
   if (!navigator.wakeLock) return false;
   if (lock && !lock.released) return true;
+  asking ??= locked().finally(() => { asking = undefined; });
+  return asking;
+}
+
+/** @returns {Promise<boolean>} */
+async function locked() {
   try {
-    lock = await navigator.wakeLock.request('screen');
+    const fresh = await navigator.wakeLock.request('screen');
+    if (runs()) lock = fresh; else fresh.release(); // the class was closed meanwhile
     return true;
   } catch {
     return false; // the device saves its battery, or the page is not looked at
@@ -54,9 +67,10 @@ function made() {
 }
 
 async function look() {
-  if (!RUNS.has(document.body.dataset.stage)) return letGo();
+  if (!runs()) return letGo();
   if (document.hidden) return;
-  say('awake', await holds() || await plays() ? '' : 'This screen may go dark: set it to stay on.');
+  const stays = await holds() || await plays();
+  if (runs()) say('awake', stays ? '' : 'This screen may go dark: set it to stay on.');
 }
 
 export function start() {

@@ -58,13 +58,21 @@ async function act(wish, element) {
     wish.helper = await who();
     if (!wish.helper) return;
   }
-  if (!isCurrent() && await inTime() && !element.isConnected) {
+  if (!isCurrent() && await inTime() && !stillOffered(element)) {
     tell('The class had moved on while this screen slept. Look at it again.');
     return;
   }
   send(wish);
   element.classList.add('is-sent');
   setTimeout(() => element.classList.remove('is-sent'), 2_000);
+}
+
+/** After the stream has brought all parts anew: whether a button or form that wishes the same is still there. */
+function stillOffered(element) {
+  if (element.isConnected) return true;
+  const same = JSON.stringify(wishOf(element));
+  return [...document.querySelectorAll(`[data-command="${element.dataset.command}"]`)]
+    .some((other) => JSON.stringify(wishOf(other)) === same);
 }
 
 /** @param {MouseEvent} event */

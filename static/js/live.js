@@ -26,6 +26,8 @@ let restTimer = 0;
 let lookedAt = Date.now();
 let hiddenAt = Date.now();
 let caughtUp = true;
+/** A tap has waited for the board in vain since the sleep: the next ones do not. */
+let gaveUp = false;
 /** @type {((current: boolean) => void)[]} */
 const waking = [];
 /** @type {(() => void)[]} */
@@ -36,9 +38,14 @@ export function onOpen(action) {
   whenOpen.push(action);
 }
 
+function slept() {
+  caughtUp = false;
+  gaveUp = false;
+}
+
 /** The device slept: what is on the screen may be of before, until the stream has spoken again. */
 function woke() {
-  caughtUp = false;
+  slept();
   clock.doubt();
   if (source) reopen();
 }
@@ -49,7 +56,7 @@ export function isCurrent() {
     lookedAt = Date.now();
     woke();
   }
-  return caughtUp;
+  return caughtUp || gaveUp;
 }
 
 /**
@@ -59,7 +66,7 @@ export function isCurrent() {
 export function inTime() {
   return new Promise((resolve) => {
     waking.push(resolve);
-    setTimeout(() => resolve(false), WAKING_MS);
+    setTimeout(() => { gaveUp = true; resolve(false); }, WAKING_MS);
   });
 }
 
@@ -135,7 +142,7 @@ function visibilityChanged() {
   } else if (resting) {
     resting = false;
     heardAt = performance.now();
-    caughtUp = false;
+    slept();
     reopen();
   } else if (Date.now() - hiddenAt > GAP_MS) {
     woke();

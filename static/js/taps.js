@@ -265,7 +265,7 @@ export function start() {
   window.addEventListener('pagehide', lease.giveBack);
   window.addEventListener('beforeunload', (event) => {
     // the taps would wait in this browser, but the page could not be opened again to make the next
-    if (kept().length > 0 && !isKept()) event.preventDefault();
+    if (kept().length > 0 && failing() && !unpaired && !isKept()) event.preventDefault();
   });
   flush();
 }

@@ -10,8 +10,11 @@ const KEPT = /^\/(table|helper|classes\/[^/]+\/(instructor|helper))$/;
 const PAIRINGS = new Set(['/api/pair', '/api/unpair']);
 const PATIENCE_MS = 8_000;
 
+/** The page that was asked for last came from here: its files are not waited for one after the other. */
+let away = false;
+
 self.addEventListener('install', (event) => {
-  event.waitUntil(caches.open(SHELL).then((shell) => shell.addAll(FILES)).then(() => self.skipWaiting()));
+  event.waitUntil(caches.open(SHELL).then((shell) => shell.addAll(FILES.map(fresh))).then(() => self.skipWaiting()));
 });
 
 self.addEventListener('activate', (event) => {
@@ -39,19 +42,28 @@ self.addEventListener('message', (event) => {
   }
 });
 
+/** Of this release, whatever the browser still has of the last. @param {string} path */
+function fresh(path) {
+  return new Request(path, { cache: 'reload' });
+}
+
 /** The board's own word comes first. @param {Request} request @param {string} path */
 async function page(request, path) {
   try {
     const answer = await inTime(fetch(request));
+    away = false;
     await keep(path, answer.clone());
     return answer;
   } catch {
+    away = true;
     return await (await caches.open(PAGES)).match(path) ?? Response.error();
   }
 }
 
 /** @param {Request} request @param {string} path */
 async function file(request, path) {
+  const kept = away ? await (await caches.open(SHELL)).match(path) : undefined;
+  if (kept) return kept;
   try {
     return await inTime(fetch(request));
   } catch {

@@ -17,7 +17,8 @@ function classWithTaps() {
 /** On a page that is of no class. */
 export async function start() {
   const left = classWithTaps();
-  if (!left || document.body.dataset.class || !document.body.dataset.role) return;
+  const { class: shown, role } = document.body.dataset;
+  if (!left || shown || role === 'guest') return; // one that is not paired sends nothing
   document.body.dataset.class = left; // what sends taps asks the page for its class
   const taps = await import('../taps.js');
   const count = taps.kept().length;

@@ -87,6 +87,7 @@ public final class Server implements AutoCloseable {
             new GuestPages(boards, codes, access, screens, clock, () -> reachable.apply(port())).routes(routes);
             Webjars.routes(routes);
             Worker.routes(routes);
+            Films.routes(routes);
             failures(routes, screens);
         });
         try {

@@ -35,6 +35,19 @@ class SleepAndReloadTest extends TapScreens {
         assertThat(since(seq)).isEmpty();
     }
 
+    @Test void after_a_sleep_a_button_that_the_stream_brought_anew_and_unchanged_still_counts() {
+        Device tablet = live(tablet(), table());
+        long seq = seq();
+        tablet.page().locator("#next-button").click();
+
+        tablet.page().evaluate("const real = Date.now; Date.now = () => real() + 60_000; "
+                + "document.getElementById('ask-open').click()");
+
+        await().atMost(PATIENCE).pollInSameThread().untilAsserted(
+                () -> assertThat(since(seq, "type")).containsExactly("open-step"));
+        assertThat(tablet.page().locator(".message")).hasCount(0);
+    }
+
     @Test void while_it_is_not_live_a_page_that_is_not_kept_says_not_to_load_it_again() {
         Device tablet = live(tablet(), table());
         board.goAway();
@@ -62,6 +75,29 @@ class SleepAndReloadTest extends TapScreens {
         board.tap(id, TestBoard.command("close")).ok();
         await().atMost(PATIENCE).pollInSameThread().until(() -> (Boolean) tablet.page().evaluate(
                 "document.querySelector('.awake').paused"));
+    }
+
+    @Test void one_lock_is_asked_for_at_a_time_and_let_go_when_the_class_is_over() {
+        Device tablet = tablet().withScript("""
+                window.locks = [];
+                window.held = () => window.locks.filter((lock) => !lock.released).length;
+                const request = () => new Promise((done) => setTimeout(() => {
+                  const lock = { released: false, release() { lock.released = true; } };
+                  window.locks.push(lock);
+                  done(lock);
+                }, 300));
+                Object.defineProperty(navigator, 'wakeLock', { value: { request } });""");
+        live(tablet, table());
+        Page page = tablet.page();
+        page.waitForFunction("() => window.held() > 0");
+        // as the browser does when the page is hidden; then it asks three times in one breath
+        page.evaluate("window.locks.forEach((lock) => lock.release()); for (let i = 0; i < 3; i++) "
+                + "document.dispatchEvent(new CustomEvent('board:stamp', { detail: 'state' }))");
+        page.waitForFunction("() => window.held() > 0");
+
+        board.tap(id, TestBoard.command("close")).ok();
+
+        page.waitForFunction("() => window.held() === 0");
     }
 
     @Test void taps_of_a_page_that_was_closed_are_sent_from_the_start_page() {

@@ -70,11 +70,10 @@ class OneStoryTest {
         Map<String, String> table = screens.fragments(ScreenKind.INSTRUCTOR, view, lead);
         String helper = screens.fragments(ScreenKind.HELPER, view, new Viewer(Role.HELPER, "MO")).get("seats");
         List<String> helped = List.of(helper.split("(?=<li class=\"row )"));
-        String calls = view.waiting().strips().isEmpty() ? ""
-                : screens.fragments(ScreenKind.WAIT, view, lead).get("wait-calls")
-                        + table.get("wait") + wall.get("wall-wait");
-        String strips = view.waiting().strips().isEmpty() ? ""
-                : screens.fragments(ScreenKind.WAIT, view, lead).get("wait-chart");
+        Map<String, String> wait = view.waiting().strips().isEmpty() ? Map.of()
+                : screens.fragments(ScreenKind.WAIT, view, lead);
+        String calls = wait.isEmpty() ? "" : wait.get("wait-calls") + table.get("wait") + wall.get("wall-wait");
+        String strips = wait.getOrDefault("wait-chart", "");
         List<WallSeats.Group> groups = WallSeats.of(view, times).groups();
         List<String> rows = new ArrayList<>();
         for (String row : wall.get("wall-seats").split("(?=<div class=\"group)")) {
