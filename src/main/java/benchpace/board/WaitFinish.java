@@ -45,7 +45,7 @@ final class WaitFinish {
     /** For a plan without a cure step: nobody trims liquid wax. */
     private Optional<Instant> firstFinish(Seat owner) {
         return before.stream().flatMap(s -> Optional.ofNullable(owner.finishes().get(s.id())).stream())
-                .map(Seat.Finish::at).min(Comparator.naturalOrder());
+                .map(Seat.Finish::at).filter(at -> Progress.ofThisWax(owner, at)).min(Comparator.naturalOrder());
     }
 
     /** By the taps and, as taps are optional, by the planned minutes of a step that is open. */

@@ -55,11 +55,19 @@ public final class Progress {
         return seat.finishes().keySet().stream().mapToInt(plan::indexOf).max().orElse(-1);
     }
 
-    /** When the first step after the cure was ticked for the seat: nobody trims liquid wax, so its candle is set. */
+    /**
+     * When the first step after the cure was tapped for the wax now in the vessel: nobody trims liquid wax, so it is
+     * set. A tap from before it was poured again was for the candle before.
+     */
     public Optional<Instant> finishedAfterCure(Seat seat) {
         int cure = plan.cure().map(c -> plan.indexOf(c.id())).orElse(Integer.MAX_VALUE);
         return seat.finishes().entrySet().stream().filter(f -> plan.indexOf(f.getKey()) > cure)
-                .map(f -> f.getValue().at()).min(Comparator.naturalOrder());
+                .map(f -> f.getValue().at()).filter(at -> ofThisWax(seat, at)).min(Comparator.naturalOrder());
+    }
+
+    /** Whether what was told at that instant can be of the wax now in the vessel, as far as pouring again goes. */
+    public static boolean ofThisWax(Seat seat, Instant at) {
+        return seat.pouredAgainAt().filter(at::isBefore).isEmpty();
     }
 
     /** When a hand decided on the seat's candle: the hand test, else the first tap after the cure. */
