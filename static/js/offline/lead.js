@@ -65,11 +65,19 @@ function now({ steps, shown }) {
 function next({ steps, shown }) {
   if (shown.closed) return filled('next-over', {});
   const step = steps.find((s) => s.id === shown.next);
-  if (!step) return filled('next-close', {});
+  if (!step) return close(steps, shown);
   return filled('next-words', {
     step: step.id, name: step.name, ask: shown.behind.length > 0 ? 'next-dialog-unsent' : '',
     leaves: shown.behind.length > 0 ? `leaves ${briefly(shown.behind.map((row) => row.seat))} behind` : '',
   });
+}
+
+/** Closing comes first once the last seat is done, and is small until then. */
+function close(steps, { seats, at, done, of }) {
+  const here = seats.filter((seat) => !['expected', 'left', 'sharing'].includes(seat.phase));
+  if (here.every((seat) => seat.phase === 'done')) return filled('next-close', {});
+  const step = steps.find((s) => s.id === at);
+  return filled('next-idle-words', { name: step?.name ?? '', count: step?.tap ? `${done} of ${of} done` : '' });
 }
 
 /** @param {Foreseen} all */
