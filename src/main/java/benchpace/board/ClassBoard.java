@@ -40,6 +40,8 @@ public final class ClassBoard {
     private final Object viewing = new Object();
     private volatile ClassView newest;
     private volatile ClassView made;
+    /** Nothing of its past has still to be planned: it is new, or was made ready since the start. */
+    private volatile boolean ready;
 
     ClassBoard(String id, LiveClass live, EventLog log, InstantSource clock, ViewMaker maker, Runnable changed) {
         this.id = id;
@@ -49,6 +51,7 @@ public final class ClassBoard {
         this.maker = maker;
         this.changed = changed;
         this.waits = maker.waitChain(id);
+        this.ready = live.seq() == 1;
     }
 
     public String id() {
@@ -113,9 +116,15 @@ public final class ClassBoard {
         }
     }
 
+    /** The same for lists of classes: nothing while a long past is still being planned after a start. */
+    public Optional<ClassView> viewIfReady() {
+        return ready ? Optional.of(view()) : Optional.empty();
+    }
+
     private ClassView make() {
         ClassView view = maker.view(id, live, waits, now());
         made = view;
+        ready = true;
         return view;
     }
 
@@ -187,6 +196,7 @@ public final class ClassBoard {
         if (live.closedAt().isEmpty() && live.lastRecordedAt().plus(WARMED).isAfter(now)) {
             view();
         }
+        ready = true;
     }
 
     boolean watched() {

@@ -165,8 +165,9 @@ final class Pages {
             return row;
         }
         try {
-            ClassView view = board.view();
-            return row.withHome(HomeLine.of(view, new Times(view.zone())).sentence() + ".");
+            return board.viewIfReady()
+                    .map(view -> row.withHome(HomeLine.of(view, new Times(view.zone())).sentence() + "."))
+                    .orElse(row);
         } catch (RuntimeException e) { // one class that cannot be foretold takes no other from the list
             LOG.log(Level.WARNING, "class " + board.id() + " is listed without its home time", e);
             return row;

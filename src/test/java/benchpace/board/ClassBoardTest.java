@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.AfterEach;
@@ -38,6 +39,7 @@ class ClassBoardTest {
     private final AtomicReference<Instant> wall = new AtomicReference<>(EVENING);
     private final AtomicInteger ids = new AtomicInteger();
     private final Set<String> broken = ConcurrentHashMap.newKeySet();
+    private volatile CountDownLatch planning = new CountDownLatch(0);
     private Database database;
     private Boards boards;
     private ClassBoard board;
@@ -54,7 +56,17 @@ class ClassBoardTest {
             if (broken.contains(classId)) {
                 throw new StackOverflowError("in class " + classId);
             }
+            awaitPlanning();
             return sound.cooling(classId, live, now);
+        }
+
+        /** As long as a past of many events takes to be planned again. */
+        private void awaitPlanning() {
+            try {
+                planning.await();
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
         }
     }
 
@@ -137,6 +149,20 @@ class ClassBoardTest {
         assertThat(boards.unreadable()).containsExactly("odd-1");
         assertThat(boards.all()).extracting(ClassBoard::id).containsExactly(board.id());
         assertThat(boards.find("odd-1")).isEmpty();
+    }
+
+    @Test void a_list_of_classes_does_not_wait_for_one_whose_past_is_still_being_planned_after_a_start() {
+        note(board);
+        String id = board.id();
+        stop();
+        planning = new CountDownLatch(1);
+
+        start();
+
+        ClassBoard again = boards.find(id).orElseThrow();
+        assertThat(again.viewIfReady()).isEmpty();
+        planning.countDown();
+        await().atMost(Duration.ofSeconds(20)).until(() -> again.viewIfReady().isPresent());
     }
 
     @Test void the_creation_is_no_command_that_could_be_repeated() {
