@@ -1,14 +1,13 @@
 // The tiles of the table while taps wait: a face of our own over the board's, for those seats that the taps have moved.
 
 import { filled, marked } from './fill.js';
+import { tapOf } from './hand.js';
 
 /**
  * @typedef {import('./foresee.js').SeatShown} SeatShown
+ * @typedef {import('./foresee.js').Shown} Shown
  * @typedef {import('./foreseen.js').Foreseen} Foreseen
  */
-
-/** A range is said to full five minutes, outward. */
-const SAID_TO_MS = 5 * 60_000;
 
 /** The mark of each phase, as the board's tiles have it. @type {Record<string, string>} */
 const MARKS = { working: 'on-pace', curing: 'setting' };
@@ -36,26 +35,30 @@ export function lineOf(seat, { steps }) {
   return steps.find((step) => step.id === seat.step)?.name ?? '';
 }
 
-/**
- * Until when a tap that says of a candle that it was tried asks first, as the board's own buttons have it.
- * @param {SeatShown} seat
- * @returns {string} RFC 3339, "always" or "unheard"; empty once a hand has decided
- */
-export function triedFrom({ poured, judged, firm }) {
-  if (judged) return '';
-  if (!poured) return 'always';
-  return firm ? new Date(Math.floor(firm / SAID_TO_MS) * SAID_TO_MS).toISOString() : 'unheard';
-}
-
-/** @param {SeatShown} a @param {SeatShown} b whether a tile would show something else */
-function apart(a, b) {
-  const face = ({ since, claimed, finished, ...rest }) => JSON.stringify({ ...rest, done: finished.length });
-  return face(a) !== face(b);
+/** @param {Foreseen} all @param {Shown} then @param {SeatShown} seat all that a tile shows, in one text */
+function looks({ steps }, then, { since, claimed, finished, ...seat }) {
+  return JSON.stringify({ ...seat, ...tapOf(steps, then, { finished, ...seat }), done: finished.length });
 }
 
 /** @param {Foreseen} all @returns {SeatShown[]} those that the waiting taps have moved */
-export function movedSeats({ base, shown }) {
-  return shown.seats.filter((seat, i) => !base.seats[i] || apart(base.seats[i], seat));
+export function movedSeats(all) {
+  const { base, shown } = all;
+  return shown.seats.filter((seat, i) => !base.seats[i] || looks(all, base, base.seats[i]) !== looks(all, shown, seat));
+}
+
+/** @param {SeatShown} seat @param {Foreseen} all whether its candle sets as the board has said, so that its words still hold */
+function setsAsTold(seat, { base }) {
+  const told = base.seats.find((s) => s.seat === seat.seat);
+  return seat.phase === 'curing' && told?.phase === 'curing' && seat.firm !== 0 && seat.firm === told.firm;
+}
+
+/** @param {SeatShown} seat @param {Foreseen} all @returns {{word: string, line: string}} its state and its range, or what it does */
+export function wordsOf(seat, all) {
+  const told = setsAsTold(seat, all) ? document.querySelector(`#tile-${seat.seat} > .face:not(.face--unsent)`) : null;
+  return {
+    word: told?.querySelector('.face__word')?.textContent.trim() || wordOf(seat),
+    line: told?.querySelector('.face__line')?.textContent || lineOf(seat, all),
+  };
 }
 
 /** @param {Foreseen | undefined} all nothing: the board's own faces alone */
@@ -81,10 +84,11 @@ export function paint(all) {
 /** @param {SeatShown} seat @param {Foreseen} all */
 function faceOf(seat, all) {
   const tapped = all.steps.filter((step) => step.tap);
-  const line = lineOf(seat, all);
+  const tap = tapOf(all.steps, all.shown, seat);
+  const name = all.steps.find((step) => step.id === tap.step)?.name ?? '';
   const part = marked(filled('face-unsent', {
-    seat: seat.seat, name: seat.name, line, word: wordOf(seat), helper: seat.helper, step: seat.step,
-    canFinish: seat.canFinish, spoken: seat.canFinish ? `Tap when done with ${line}` : 'Tap to open',
+    seat: seat.seat, name: seat.name, ...wordsOf(seat, all), helper: seat.helper, ...tap,
+    spoken: !tap.canFinish ? 'Tap to open' : tap.triedFrom ? 'Tap when tried by hand and firm' : `Tap when done with ${name}`,
   }), markOf(seat));
   const pips = part.querySelector('.pips');
   tapped.forEach((_, i) => {

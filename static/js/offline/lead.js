@@ -1,7 +1,7 @@
 // Now and next while taps wait: the step that was opened here, who is not done with it, and the one to open after it.
 
-import { triedFrom } from './faces.js';
 import { filled, seatWords } from './fill.js';
+import { triedFrom } from './hand.js';
 
 /**
  * @typedef {import('./foreseen.js').Foreseen} Foreseen
@@ -88,14 +88,12 @@ function ask({ steps, shown }) {
   const part = filled('next-ask-words', { step: step.id, name: step.name, leaves: shown.behind.length > 0
     ? `It leaves ${briefly(shown.behind.map((row) => row.seat))} behind.` : '' });
   const rows = part.querySelector('ul');
-  const cure = steps.findIndex((s) => s.kind === 'cure');
-  const afterCure = (/** @type {string} */ id) => cure >= 0 && steps.findIndex((s) => s.id === id) > cure;
   for (const row of shown.behind) {
     const seat = shown.seats.find((s) => s.seat === row.seat);
     rows.append(filled('next-ask-row', {
       seat: row.seat, name: seat.name, stepName: steps.find((s) => s.id === row.step)?.name ?? '',
       step: row.step, finish: row.finish, stays: row.stays, paused: row.paused,
-      triedFrom: afterCure(row.finish) ? triedFrom(seat) : '',
+      triedFrom: triedFrom(steps, seat, row.finish),
       mayStay: !row.stays && !row.paused && seat.canFinish, mayPause: !row.paused,
     }));
   }

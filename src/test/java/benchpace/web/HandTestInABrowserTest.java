@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.microsoft.playwright.Locator;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -20,8 +21,16 @@ class HandTestInABrowserTest extends TapScreens {
 
     /** Seats 1 and 2 have just poured, and the finish steps are open: their ranges begin in most of an hour. */
     private Device opened() {
-        for (String step : List.of("wicks", "fragrance", "before-wax", "mix", "pour", "trim")) {
+        return poured("trim");
+    }
+
+    /** @param last the step that was opened last: the pour, or one after it */
+    private Device poured(String last) {
+        for (String step : List.of("wicks", "fragrance", "before-wax", "mix", "pour")) {
             board.tap(id, opening(step)).ok();
+        }
+        if (!last.equals("pour")) {
+            board.tap(id, opening(last)).ok();
         }
         for (int seat = 1; seat <= 2; seat++) {
             for (String step : List.of("vessel", "wicks", "fragrance", "mix", "pour", "centre")) {
@@ -77,6 +86,35 @@ class HandTestInABrowserTest extends TapScreens {
 
         await().atMost(PATIENCE).pollInSameThread().untilAsserted(
                 () -> assertThat(told(before)).containsExactly("finish-step 2 trim"));
+    }
+
+    @Test void a_finish_step_opened_without_a_network_leaves_each_candle_its_range_and_still_asks() {
+        Device tablet = poured("pour");
+        String range = tablet.find("#tile-1 .face__line").textContent();
+        long before = seq();
+        tablet.offline(true);
+        tablet.find("#next-button").click();
+        tablet.find("#ask-open").click();
+
+        Locator own = tablet.find("#tile-1 .face--unsent");
+        assertThat(own.locator(".face__line")).hasText(range);
+        assertThat(own.locator(".face__word")).hasText("setting");
+        tablet.find("#tile-1").click();
+        assertThat(tablet.find("#hand-ask")).containsText("It is said to be ready from about");
+        answer(tablet, false);
+        assertThat(own.locator(".face__line")).hasText(range);
+
+        tablet.find(".place__more[data-open-seat='1']").click();
+        assertThat(tablet.find("#seat-sheet .button--primary").first()).hasId("sheet-set");
+        assertThat(tablet.find("#seat-sheet .sheet__state")).containsText(range);
+        for (String button : List.of("#sheet-set", "#sheet-finish")) {
+            tablet.find(button).click();
+            answer(tablet, false);
+        }
+        tablet.find("#sheet-close").click();
+        tablet.offline(false);
+        await().atMost(PATIENCE).pollInSameThread().untilAsserted(
+                () -> assertThat(told(before)).containsExactly("open-step  trim"));
     }
 
     @Test void in_the_sheet_the_hand_test_comes_first_and_every_way_past_the_cure_asks() {
