@@ -5,6 +5,7 @@ import benchpace.live.Seat;
 import benchpace.pace.Forecast;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.Step;
+import benchpace.plan.StepKind;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;
@@ -21,11 +22,12 @@ final class HomeTimes {
     static HomeTime of(LiveClass live, Map<SeatNumber, CandleClock> clocks, Instant origin, Forecast forecast,
                        Instant now) {
         boolean set = all(CandleClock::settled, live, clocks);
-        HomeOdds odds = HomeOdds.of(forecast.times(), at -> ClassTracks.minutes(origin, at), rest(live), promised(live),
+        Duration rest = rest(live, now);
+        HomeOdds odds = HomeOdds.of(forecast.times(), at -> ClassTracks.minutes(origin, at), rest, promised(live),
                 now);
         return new HomeTime(PosteriorPaceWatch.instant(origin, forecast.p10()),
                 PosteriorPaceWatch.instant(origin, forecast.p50()), PosteriorPaceWatch.instant(origin, forecast.p90()),
-                rest(live), Optional.empty(), promised(live), odds, told(live),
+                rest, Optional.empty(), promised(live), odds, told(live),
                 set ? "" : forecast.driver(), basis(live, clocks));
     }
 
@@ -44,11 +46,22 @@ final class HomeTimes {
     }
 
     /** The plan's minutes of the steps after the cure that not everybody is through with. */
-    private static Duration rest(LiveClass live) {
+    private static Duration rest(LiveClass live, Instant now) {
         List<Step> steps = live.plan().steps();
         int cure = live.plan().cure().map(c -> live.plan().indexOf(c.id())).orElse(steps.size());
-        return steps.stream().skip(cure + 1L).filter(step -> !isOver(live, step)).map(Step::planned)
-                .reduce(Duration.ZERO, Duration::plus);
+        return steps.stream().skip(cure + 1L).filter(step -> !isOver(live, step))
+                .map(step -> left(live, step, now)).reduce(Duration.ZERO, Duration::plus);
+    }
+
+    /** A talk that is open has had some of its minutes. */
+    private static Duration left(LiveClass live, Step step, Instant now) {
+        if (step.kind() != StepKind.TALK) {
+            return step.planned();
+        }
+        Duration had = live.openedAt(step.id()).filter(now::isAfter).map(at -> Duration.between(at, now))
+                .orElse(Duration.ZERO);
+        Duration left = step.planned().minus(had);
+        return left.isNegative() ? Duration.ZERO : left;
     }
 
     private static boolean isOver(LiveClass live, Step step) {

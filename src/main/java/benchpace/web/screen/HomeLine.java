@@ -22,7 +22,8 @@ public record HomeLine(String when, String against, boolean late, String driver,
         if (promise == HomeTime.Promise.ENDED) {
             return new HomeLine("ended " + times.clock(home.ended().orElseThrow()), against, false, "", "");
         }
-        String after = home.rest().isZero() ? "" : ", then " + Phrases.length(home.rest()) + " by the plan to finish";
+        String after = home.rest().toMinutes() == 0 ? ""
+                : ", then " + Phrases.length(home.rest()) + " by the plan to finish";
         String basis = home.basis().isEmpty() ? "" : Phrases.sentence(home.basis()) + after + ".";
         if (promise == HomeTime.Promise.PLANNED) {
             return new HomeLine(times.clock(home.promised()), against, false, "",
@@ -34,7 +35,7 @@ public record HomeLine(String when, String against, boolean late, String driver,
     }
 
     private static String against(HomeTime home, Instant now, String promised) {
-        Duration over = Duration.between(home.promised(), home.home(home.p50(), now));
+        Duration over = Times.apart(home.promised(), home.home(home.p50(), now));
         return switch (home.promise()) {
             case PLANNED -> "promised; odds of keeping it " + Phrases.odds(home.odds().kept());
             case OPEN -> "promised " + promised + "; odds of keeping it " + Phrases.odds(home.odds().kept());

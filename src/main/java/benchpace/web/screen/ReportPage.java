@@ -122,8 +122,8 @@ public record ReportPage(Shell shell, String name, String place, String when, St
         }
 
         private String against(Instant at, Instant meant, String word) {
-            Duration late = Duration.between(meant, at);
-            return late.abs().toMinutes() == 0 ? "just at " + word + times.clock(meant)
+            Duration late = Times.apart(meant, at);
+            return late.isZero() ? "just at " + word + times.clock(meant)
                     : Phrases.length(late.abs()) + (late.isNegative() ? " before " : " after ") + word
                     + times.clock(meant);
         }

@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
 import java.util.Locale;
 
 /** Prints instants as the clock on the room's wall shows them. */
@@ -41,7 +42,12 @@ public record Times(ZoneId zone) {
         return DAY.format(at.atZone(zone));
     }
 
-    /** The same, on the next full five minutes: an estimate promises no exact minute, and none too early. */
+    /** How far apart two {@link #clock} times are for whoever subtracts them; negative if {@code to} is earlier. */
+    static Duration apart(Instant from, Instant to) {
+        return Duration.between(from.truncatedTo(ChronoUnit.MINUTES), to.truncatedTo(ChronoUnit.MINUTES));
+    }
+
+    /** The time on the next full five minutes: an estimate promises no exact minute, and none too early. */
     public String roughly(Instant at) {
         return clock(next(5, at));
     }

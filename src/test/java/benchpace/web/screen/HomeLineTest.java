@@ -70,6 +70,33 @@ class HomeLineTest {
         assertThat(line(punctual).sentence()).isEqualTo("Home ended 20:40, as promised, 20:41");
     }
 
+    @Test void once_everybody_has_trimmed_it_hangs_on_no_cure_any_more() {
+        HomeLine line = line(trimmed().view(116));
+
+        assertThat(line.driver()).isEmpty();
+        assertThat(line.basis()).isEqualTo("By hand, then 9 min by the plan to finish.");
+    }
+
+    @Test void a_talk_that_has_had_its_minutes_keeps_nobody_longer() {
+        Evening farewell = trimmed().done(118, "wrap", 1, 2, 3, 4, 5, 6, 7, 8).open(119, "farewell");
+
+        assertThat(line(farewell.view(119)).basis()).endsWith(", then 3 min by the plan to finish.");
+        assertThat(line(farewell.view(121)).basis()).endsWith(", then 1 min by the plan to finish.");
+        assertThat(line(farewell.view(123)).basis()).isEqualTo("By hand.");
+    }
+
+    private static Evening trimmed() {
+        return Evenings.cure().open(110, "trim").done(115, "trim", 1, 2, 3, 4, 5, 6, 7, 8);
+    }
+
+    @Test void minutes_are_what_one_finds_by_subtracting_the_times_beside_them() {
+        ClassView seconds = Evenings.cure().event(119.9, new ClassEvent.ClassClosed()).view(121);
+
+        assertThat(line(seconds).sentence()).isEqualTo("Home ended 20:59, 18 min after the promised 20:41");
+        ClassView early = Evenings.cure().event(80.9, new ClassEvent.ClassClosed()).view(121);
+        assertThat(line(early).sentence()).isEqualTo("Home ended 20:20, 21 min before the promised 20:41");
+    }
+
     @Test void nothing_uncertain_is_said_to_be_sure() {
         assertThat(Phrases.odds(0.004)).isEqualTo("less than 1 in 10");
         assertThat(Phrases.odds(0.06)).isEqualTo("1 in 10");
