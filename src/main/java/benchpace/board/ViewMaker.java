@@ -152,11 +152,21 @@ public final class ViewMaker {
                 return new TreeMap<>(pace.eased()).entrySet().stream()
                         .map(e -> FlagWords.eased(e.getKey(), e.getValue(), zone)).collect(Collectors.joining(" "));
             }
-            Optional<Seat> slowest = makers()
-                    .filter(s -> standings.get(s.number()).phase() == Phase.WORKING)
-                    .max(Comparator.comparing(s -> progress.timeIn(s, standings.get(s.number()), now)));
-            return "Nobody needs you." + slowest.map(s -> " Seat " + s.number() + " has been longest at "
+            return "Nobody needs you." + slowest().map(s -> " Seat " + s.number() + " has been longest at "
                     + standings.get(s.number()).step().orElseThrow().name() + ".").orElse("");
+        }
+
+        /** Who has been longest at a step; nobody while it is the same for several, as when a step has just opened. */
+        private Optional<Seat> slowest() {
+            List<Seat> longest = makers().filter(s -> standings.get(s.number()).phase() == Phase.WORKING)
+                    .sorted(Comparator.comparing(this::minutesAtIt).reversed()).toList();
+            boolean tied = longest.size() > 1 && minutesAtIt(longest.get(0)) == minutesAtIt(longest.get(1));
+            return longest.stream().findFirst().filter(s -> !tied && minutesAtIt(s) > 0);
+        }
+
+        /** Whole ones, as the tiles count them. */
+        private long minutesAtIt(Seat seat) {
+            return progress.timeIn(seat, standings.get(seat.number()), now).toMinutes();
         }
 
         private List<ClassView.NoteView> notes() {

@@ -118,6 +118,17 @@ class PosteriorPaceWatchTest {
         assertThat(new Watched(c).view(19).calm()).startsWith("Nobody needs you.");
     }
 
+    @Test void nobody_is_named_as_longest_at_a_step_while_all_have_been_at_it_as_long() {
+        TestClass c = Stories.vessel(TestClass.of(Stories.plan(), 6)).minute(3).open("wicks");
+        assertThat(new Watched(c).view(5).calm()).isEqualTo("Nobody needs you.");
+
+        for (int seat : new int[] {1, 2, 3, 5, 6}) {
+            c.minute(5 + seat * 0.1).finish(seat, "wicks");
+        }
+        assertThat(new Watched(c).view(6).calm())
+                .startsWith("Nobody needs you. Seat 4 has been longest at ");
+    }
+
     @Test void the_seat_where_walking_over_saves_most_comes_first() {
         TestClass c = Stories.vessel(TestClass.of(Stories.plan(), 8)).minute(3).open("wicks");
         for (int seat : new int[] {1, 2, 3, 5, 6}) {
