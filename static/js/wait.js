@@ -24,6 +24,20 @@ document.addEventListener('htmx:sseMessage', () => {
   for (const [id, open] of folding) document.getElementById(id)?.toggleAttribute('open', open);
 });
 
+/** Where the strips are wider than the screen, the present is in sight at first; after that they stay where they are. */
+let strips = -1;
+function place() {
+  const box = document.querySelector('.strips');
+  const now = box?.querySelector('.strips__now');
+  if (box && strips >= 0) box.scrollLeft = strips;
+  else if (now) box.scrollLeft += now.getBoundingClientRect().left - box.getBoundingClientRect().left - box.clientWidth / 3;
+}
+document.addEventListener('scroll', (event) => {
+  if (event.target instanceof Element && event.target.matches('.strips')) strips = event.target.scrollLeft;
+}, true);
+document.addEventListener('htmx:sseMessage', place);
+place();
+
 document.addEventListener('keydown', (event) => {
   if (event.ctrlKey || event.metaKey || event.altKey || event.repeat || event.target.closest('input, select, textarea')) return;
   if (event.key === 'u' || event.key === 'U') undo.press();

@@ -107,6 +107,22 @@ class WaitInABrowserTest {
         devices.forEach(Device::assertNoComplaint);
     }
 
+    @Test void on_a_phone_the_strips_show_the_present_and_stay_where_a_thumb_put_them() {
+        board.testClock().advanceMinutes(45);
+        Device phone = here(Device.phone(board, browser)).pairedBy(board.instructor()).at("/classes/" + id + "/wait");
+        String inSight = "() => { const box = document.querySelector('.strips').getBoundingClientRect();"
+                + "const now = document.querySelector('.strips__now').getBoundingClientRect();"
+                + "return now.left > box.left && now.right < box.right; }";
+        phone.page().waitForFunction(inSight);
+
+        phone.page().evaluate("document.querySelector('.strips').scrollLeft = 40");
+        phone.page().waitForFunction("() => document.querySelector('.strips').scrollLeft === 40");
+        phone.page().evaluate("document.querySelector('.strips').dataset.old = 'yes'");
+        board.tap(id, TestBoard.command("judge-set").put("seat", 1)).ok();
+        phone.page().waitForFunction("() => !document.querySelector('.strips').dataset.old");
+        phone.page().waitForFunction("() => document.querySelector('.strips').scrollLeft === 40");
+    }
+
     @Test void an_activity_is_started_lengthened_and_ended_from_the_keyboard() {
         Device page = waitPage();
         page.find("#start-drinks").focus();

@@ -77,8 +77,8 @@ public record GuestPage(String code, String className, int seat, String step, St
         return switch (range.phase(view.now())) {
             case BEFORE -> new Told("Your candle is setting", Phrases.sentence(CureWords.of(range, view.now(), times))
                     + ". Your host's hand test decides.", "setting", false);
-            case INSIDE -> new Told("Your candle may be ready", "Your host will try it by hand; please let it stand "
-                    + "until then. About " + times.said(range) + ".", "setting", false);
+            case INSIDE -> new Told("Your candle may be ready", "Your host will try it by hand, about "
+                    + times.said(range) + "; please let it stand until then.", "setting", false);
             case PAST -> new Told("Your candle is to be tried", "Your host will try it by hand.", "setting", false);
         };
     }

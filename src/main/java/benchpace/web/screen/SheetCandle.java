@@ -12,22 +12,21 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The computed part of a seat's candle on its sheet.
+ * The computed part of a seat's candle on its sheet. When it is firm is said above, as every screen says it.
  *
  * @param choices what it may make; empty if nothing is computed
  * @param chosen  the id of what it makes
  * @param skin    "19:20 to 19:35"; empty if not computed, or once a hand has decided
  * @param cut     the candle cut open; empty before the pour and once a hand has decided
  */
-public record SheetCandle(List<RoomView.Choice> choices, String chosen, String skin, String firm,
-                          Optional<CutDrawing> cut) {
+public record SheetCandle(List<RoomView.Choice> choices, String chosen, String skin, Optional<CutDrawing> cut) {
 
     static SheetCandle of(ClassView view, SeatView seat, Optional<CutAway> cut, Times times) {
         RoomView room = view.room();
         String first = room.candles().isEmpty() ? "" : room.candles().get(0).id();
         Optional<CureDetail> detail = seat.candle().flatMap(CandleClock::detail);
         return new SheetCandle(room.candles(), room.chosen().getOrDefault(seat.seat(), first),
-                words(detail.flatMap(CureDetail::skin), times), words(detail.flatMap(CureDetail::firm), times),
+                words(detail.flatMap(CureDetail::skin), times),
                 cut.map(c -> CutDrawing.of(c, "sheet-cut")));
     }
 

@@ -46,9 +46,10 @@ public record WallSeats(String heading, List<Group> groups, boolean dense) {
 
     static WallSeats of(ClassView view, Times times) {
         List<Poured> poured = poured(view);
-        if (WallMain.waits(view) && view.cure().alike() && view.cure().allPoured()
-                && poured.stream().allMatch(p -> p.state(view.now()) == State.WAITING)) {
-            return new WallSeats("", List.of(), false);
+        if (WallMain.waits(view) && view.cure().allPoured()
+                && poured.stream().allMatch(p -> p.state(view.now()) == State.WAITING)
+                && poured.stream().map(p -> p.clock().said()).distinct().count() <= 1) {
+            return new WallSeats("", List.of(), false); // the words above are about all of them
         }
         WallSpace space = WallSpace.of(view, WallPage.calls(view, times).list());
         List<Group> groups = groups(poured, view.now(), times, CandleClock::said);

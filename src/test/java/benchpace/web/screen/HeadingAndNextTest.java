@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import benchpace.board.ClassView;
 import benchpace.board.SeatView;
 import benchpace.live.ClassEvent;
+import benchpace.plan.StepId;
 import java.util.Map;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -181,6 +182,35 @@ class HeadingAndNextTest {
         assertThat(GuestPage.of(some, 2, "code").mayTell()).isFalse();
         assertThat(GuestPage.of(some, 2, "code").heading()).doesNotContain("Trim");
         assertThat(GuestPage.of(some, 1, "code").mayTell()).isTrue();
+    }
+
+    // ---- one range, told once
+
+    @Test void a_row_that_would_say_of_all_candles_what_the_words_above_say_is_left_out() {
+        Times times = new Times(Evening.ZONE);
+        Evening many = Evening.of("big-table", 24).open(0, "welcome").open(30, "pour");
+        for (int seat : Evening.seats(1, 24)) {
+            many.event(34 + seat * 0.04, new ClassEvent.StepFinished(Evenings.seat(seat), new StepId("pour")));
+        }
+        ClassView setting = many.computed(45);
+
+        assertThat(setting.cure().alike()).as("the last of many is later than each of them").isFalse();
+        assertThat(said(ScreenKind.WALL, setting, "wall-main")).contains("First from about", "all by about");
+        assertThat(WallSeats.of(setting, times).empty()).isTrue();
+        assertThat(WallSeats.of(judged(poured(), 2).computed(101), times).groups()).hasSize(2);
+    }
+
+    @Test void the_sheet_tells_once_when_a_candle_is_firm() {
+        String sheet = screens.sheet(poured().computed(60), 2, LEAD);
+
+        assertThat(sheet).containsOnlyOnce("ready about").contains("<dt>Skin</dt>").doesNotContain("95 % set</dt>");
+    }
+
+    @Test void a_guest_reads_when_the_host_comes_before_being_asked_to_let_the_candle_stand_until_then() {
+        ClassView view = poured().event(-2, new ClassEvent.GuestsMayTell(true)).view(94);
+
+        assertThat(GuestPage.of(view, 2, "code").sentence())
+                .matches("Your host will try it by hand, about .* to .*; please let it stand until then\\.");
     }
 
     // ---- calls
