@@ -37,7 +37,7 @@ public record SeatTile(int seat, String name, String mark, String word, String l
                 offer(seat, view.waiting()), helped(seat, times),
                 still(view.stage()) ? Optional.empty() : count(seat, view.now(), times),
                 detail(seat, times), asks ? seat.afterTest() : seat.stepId(), seat.canFinish() || asks,
-                asks ? HandTest.from(view, seat, seat.afterTest()) : "", seat.helper().orElse(""),
+                HandTest.from(view, seat, asks ? seat.afterTest() : seat.stepId()), seat.helper().orElse(""),
                 saysDone(seat) || seat.question() && seat.flag().isEmpty(),
                 (int) Math.min(all, finished(seat, view)), all, spoken(seat));
     }
