@@ -37,9 +37,16 @@ public record SeatTile(int seat, String name, String mark, String word, String l
                 offer(seat, view.waiting()), helped(seat, times),
                 still(view.stage()) ? Optional.empty() : count(seat, view.now(), times),
                 detail(seat, times), asks ? seat.afterTest() : seat.stepId(), seat.canFinish() || asks,
-                HandTest.from(view, seat, asks ? seat.afterTest() : seat.stepId()), seat.helper().orElse(""),
+                triedFrom(seat, view), seat.helper().orElse(""),
                 saysDone(seat) || seat.question() && seat.flag().isEmpty(),
                 (int) Math.min(all, finished(seat, view)), all, spoken(seat));
+    }
+
+    /** Also at a later step than the first after the cure: a candle that was poured again is liquid once more. */
+    private static String triedFrom(SeatView seat, ClassView view) {
+        boolean mayBeReady = seat.candle().filter(c -> c.mayBeReady(view.now())).isPresent();
+        return mayBeReady ? "" : HandTest.from(view, seat,
+                seat.afterTest().isEmpty() ? seat.stepId() : seat.afterTest());
     }
 
     /** The guests' word makes a question of whatever the tile said: the answer is one tap away. */
