@@ -18,7 +18,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
 final class Device implements AutoCloseable {
     private final TestBoard board;
     private final BrowserContext context;
-    private final Page page;
+    private Page page;
     private boolean refusalsExpected;
     private final List<String> complaints = new CopyOnWriteArrayList<>();
     private final List<String> requests = new CopyOnWriteArrayList<>();
@@ -30,7 +30,11 @@ final class Device implements AutoCloseable {
                 .setServiceWorkers(workers));
         context.setDefaultTimeout(20_000);
         context.onRequest(this::requested);
-        page = context.newPage();
+        page = newTab();
+    }
+
+    private Page newTab() {
+        Page page = context.newPage();
         page.onConsoleMessage(message -> {
             // a network that is away is no fault of the page
             if (message.type().equals("error") && !message.text().contains("net::ERR_")
@@ -41,6 +45,14 @@ final class Device implements AutoCloseable {
         });
         page.onPageError(complaints::add);
         page.onDialog(Dialog::accept); // a page with unsent taps asks before it is left
+        return page;
+    }
+
+    /** The tab is closed, with all that ran in it, and another is opened. */
+    Device inAnotherTab() {
+        page.close();
+        page = newTab();
+        return this;
     }
 
     static Device tablet(TestBoard board, Browser browser) {

@@ -110,8 +110,7 @@ class SleepAndReloadTest extends TapScreens {
         tablet.offline(true);
         tablet.page().locator("#tile-4").click();
         assertThat(sent(tablet.page(), 4)).hasText("not sent yet");
-        tablet.page().navigate("about:blank");
-        tablet.offline(false);
+        tablet.inAnotherTab().offline(false);
 
         tablet.at("/");
 
