@@ -34,6 +34,7 @@ final class Guard {
 
     /** Runs before every request. */
     void check(Context ctx) {
+        ctx.header("Cache-Control", "no-store"); // unless the address itself knows that what it gives is no secret
         ctx.header("Content-Security-Policy", POLICY);
         ctx.header("X-Content-Type-Options", "nosniff");
         ctx.header("Referrer-Policy", "same-origin");

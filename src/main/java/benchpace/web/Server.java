@@ -17,10 +17,12 @@ import io.javalin.http.HttpResponseException;
 import io.javalin.http.MethodNotAllowedResponse;
 import io.javalin.http.NotFoundResponse;
 import io.javalin.http.staticfiles.Location;
+import io.javalin.router.Endpoint;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
 import java.time.InstantSource;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -178,6 +180,11 @@ public final class Server implements AutoCloseable {
     /** @param name a name on the local network, as soon and as long as the board has one; also accepted as its host */
     public void alsoKnownAs(Supplier<Optional<String>> name) {
         localName = name;
+    }
+
+    /** Every address that is served but for files, so that each can be held to the rules for all. */
+    List<Endpoint> endpoints() {
+        return javalin.unsafe.internalRouter.allHttpHandlers().stream().map(handler -> handler.endpoint).toList();
     }
 
     public int port() {

@@ -20,6 +20,7 @@ final class UnreadableRequests extends ErrorHandler {
         // nobody knows where the next request begins: said, so that no client sends one here (RFC 9112, 9.6)
         response.getHeaders().put(HttpHeader.CONNECTION, "close");
         response.getHeaders().put(HttpHeader.CONTENT_TYPE, Problem.MEDIA_TYPE);
+        response.getHeaders().put(HttpHeader.CACHE_CONTROL, "no-store");
         response.getHeaders().put("X-Content-Type-Options", "nosniff");
         response.getHeaders().put("Content-Security-Policy", Guard.POLICY);
         response.write(true, ByteBuffer.wrap(Json.text(problem.json()).getBytes(StandardCharsets.UTF_8)), callback);
