@@ -9,6 +9,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import io.javalin.http.Context;
 import io.javalin.http.Cookie;
 import io.javalin.http.SameSite;
+import java.net.InetAddress;
+import java.net.UnknownHostException;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
@@ -17,6 +19,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 
 /**
  * Who may do what. A device is paired once, by the one-time key of a link or by a PIN, and then carries a random token
@@ -26,6 +29,8 @@ public final class Access {
     private static final String COOKIE = "benchpace";
     /** How long a device stays paired: a season of classes, and not for ever. */
     private static final Duration STAYS = Duration.ofDays(30);
+    /** How long it is known after that as one that was paired, so that strangers who guess do not keep it out. */
+    private static final Duration KNOWN = Duration.ofDays(365);
     private static final int LONGEST_INITIALS = 3;
 
     private final Sessions sessions;
@@ -33,17 +38,34 @@ public final class Access {
     private final String instructorPin;
     private final String helperPin;
     private final String helperKey;
+    private final Predicate<Context> console;
     private final Throttle throttle = new Throttle();
     private final Set<String> oneTimeKeys = ConcurrentHashMap.newKeySet();
 
     /** @param helperKey lets any number of helpers in, so that one code on the wall of the back room serves all */
     public Access(Sessions sessions, InstantSource clock, String instructorPin, String helperPin, String helperKey) {
+        this(sessions, clock, instructorPin, helperPin, helperKey, Access::fromThisMachine);
+    }
+
+    /** @param console whether a request comes from the machine on which the board runs */
+    Access(Sessions sessions, InstantSource clock, String instructorPin, String helperPin, String helperKey,
+           Predicate<Context> console) {
+        this.console = console;
         this.sessions = sessions;
         this.clock = clock;
         this.instructorPin = instructorPin;
         this.helperPin = helperPin;
         this.helperKey = helperKey;
-        sessions.prune(clock.instant().minus(STAYS)); // they open nothing any more
+        sessions.prune(clock.instant().minus(KNOWN));
+    }
+
+    /** No packet from elsewhere has this machine's own address, whichever that is, and gets an answer. */
+    private static boolean fromThisMachine(Context ctx) {
+        try {
+            return ctx.ip().equals(ctx.req().getLocalAddr()) || InetAddress.getByName(ctx.ip()).isLoopbackAddress();
+        } catch (UnknownHostException e) {
+            return false;
+        }
     }
 
     /** A key that pairs one instructor's device and is then spent. */
@@ -77,9 +99,18 @@ public final class Access {
         return sessions.find(token).filter(s -> s.created().plus(STAYS).isAfter(clock.instant()));
     }
 
-    /** What names the device that is asking; empty if it is not paired. */
+    /** The mark of the device that is asking; empty if it is not paired. */
     Optional<String> device(Context ctx) {
-        return token(ctx).filter(t -> session(t).isPresent());
+        return token(ctx).flatMap(this::session).map(Session::mark);
+    }
+
+    private Caller caller(Context ctx) {
+        return Caller.of(ctx.ip(), console.test(ctx), token(ctx).flatMap(sessions::find));
+    }
+
+    /** What was guessed at of late. */
+    Throttle.Guesses guesses() {
+        return throttle.guesses(clock.instant());
     }
 
     /** @throws Refused if the device is not paired */
@@ -109,7 +140,7 @@ public final class Access {
         if (pin.isEmpty() && key.isEmpty()) {
             throw new Refused(Problem.unprocessable("\"pin\" is missing."));
         }
-        Role role = (key.isEmpty() ? byPin(pin, ctx, now) : byKey(key, ctx.ip())).orElseThrow(() ->
+        Role role = (key.isEmpty() ? byPin(pin, ctx, now) : byKey(key, ctx)).orElseThrow(() ->
                 new Refused(new Problem(401, "wrong-pin", "The PIN or link is not right",
                         "That PIN or link is not right, or the link was used before.")));
         String initials = role == Role.HELPER ? initials(body) : "";
@@ -120,16 +151,16 @@ public final class Access {
     }
 
     /** Keys are far too long to guess, so they open while PINs have to wait. */
-    private Optional<Role> byKey(String key, String address) {
+    private Optional<Role> byKey(String key, Context ctx) {
         if (oneTimeKeys.remove(key)) {
-            throttle.clear(address);
+            throttle.clear(caller(ctx));
             return Optional.of(Role.INSTRUCTOR);
         }
         return Secrets.same(helperKey, key) ? Optional.of(Role.HELPER) : Optional.empty();
     }
 
     private Optional<Role> byPin(String pin, Context ctx, Instant now) {
-        Throttle.Try tried = throttle.attempt(ctx.ip(), now, () -> whose(pin));
+        Throttle.Try tried = throttle.attempt(caller(ctx), now, () -> whose(pin));
         tried.pause().ifPresent(wait -> {
             long seconds = Math.max(1, wait.toSeconds() + 1);
             ctx.header("Retry-After", Long.toString(seconds));
@@ -151,12 +182,10 @@ public final class Access {
         return letters.isEmpty() ? "H" : letters.toUpperCase(Locale.ROOT);
     }
 
-    /** POST /api/unpair: forgets this device. @param forgotten is told what named it */
+    /** POST /api/unpair: forgets this device. @param forgotten is told its mark */
     void unpair(Context ctx, Consumer<String> forgotten) {
-        token(ctx).ifPresent(token -> {
-            sessions.remove(token);
-            forgotten.accept(token);
-        });
+        device(ctx).ifPresent(forgotten);
+        token(ctx).ifPresent(sessions::remove);
         ctx.removeCookie(COOKIE, "/");
         ctx.status(204);
     }

@@ -5,6 +5,7 @@ import benchpace.board.ClassBoard;
 import benchpace.board.ClassView;
 import benchpace.live.LiveClass;
 import benchpace.plan.Plan;
+import benchpace.web.screen.GuessLine;
 import benchpace.web.screen.HomeLine;
 import benchpace.web.screen.Role;
 import benchpace.web.screen.ScreenKind;
@@ -118,7 +119,8 @@ final class Pages {
         ClassBoard board = board(ctx);
         Viewer viewer = access.viewer(ctx);
         mayLook(viewer, kind);
-        streams.serve(ctx, board, view -> screens.fragments(kind, view, viewer));
+        streams.serve(ctx, board, view -> screens.fragments(kind, view, viewer),
+                () -> kind == ScreenKind.INSTRUCTOR ? Map.of("guesses", screens.guesses(guesses())) : Map.of());
     }
 
     private void sheet(Context ctx) {
@@ -151,7 +153,13 @@ final class Pages {
                 new StartView.Link(address, QrCode.modules(address)), byName.get(),
                 instructor ? Optional.of(new StartView.Joining(new StartView.Link(helpers, QrCode.modules(helpers)),
                         access.helperPin())) : Optional.empty(),
-                notice.isEmpty() && instructor ? leftOut() : notice)));
+                notice.isEmpty() && instructor ? leftOut() : notice,
+                role.isPresent() ? guesses().words() : "")));
+    }
+
+    private GuessLine guesses() {
+        Throttle.Guesses guesses = access.guesses();
+        return GuessLine.of(guesses.wrong(), guesses.addresses(), guesses.shutUntil(), new Times(zone));
     }
 
     private String leftOut() {

@@ -21,6 +21,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /**
  * Live connections. Each screen has its own mailbox and its own writing thread, so one that sleeps or stops reading
@@ -35,7 +36,7 @@ final class Streams implements AutoCloseable {
     private final Access access;
     private final Set<Place> open = new HashSet<>();
 
-    /** Holds one screen's place, from before its mailbox is there. @param device its pairing; empty for a stranger's */
+    /** Holds one screen's place, from before its mailbox is there. @param device its mark; empty for a stranger's */
     private static final class Place {
         private final Optional<String> device;
         private final String address;
@@ -70,15 +71,17 @@ final class Streams implements AutoCloseable {
 
     /** A stream of bare {@code state} events. */
     void serve(Context ctx, ClassBoard board) {
-        serve(ctx, board, view -> Map.of());
+        serve(ctx, board, view -> Map.of(), Map::of);
     }
 
     /**
      * A stream of {@code state} events with the fragments of a screen.
      *
      * @param fragments what the screen shows of a view: event name to content; only changed ones are sent
+     * @param beside    what it shows besides, of the board and not of the class: asked for at every beat, too
      */
-    void serve(Context ctx, ClassBoard board, Function<ClassView, Map<String, String>> fragments) {
+    void serve(Context ctx, ClassBoard board, Function<ClassView, Map<String, String>> fragments,
+               Supplier<Map<String, String>> beside) {
         ctx.contentType(EventStream.MEDIA_TYPE);
         ctx.header("Cache-Control", "no-store");
         ctx.header("X-Accel-Buffering", "no");
@@ -87,7 +90,7 @@ final class Streams implements AutoCloseable {
         }
         Place place = enter(access.device(ctx), ctx.ip());
         try {
-            ctx.future(() -> start(ctx, board, fragments, place));
+            ctx.future(() -> start(ctx, board, new Shown(fragments, beside), place));
         } catch (RuntimeException | Error e) {
             leave(place);
             throw e;
@@ -116,7 +119,7 @@ final class Streams implements AutoCloseable {
         }
     }
 
-    /** Ends every screen of a device that is paired no more. */
+    /** Ends every screen of a device that is paired no more. @param device its mark */
     void end(String device) {
         places().stream().filter(p -> p.device.filter(device::equals).isPresent()).forEach(Place::end);
     }
@@ -131,10 +134,9 @@ final class Streams implements AutoCloseable {
      * The future that is handed back never ends: the framework would go on with a request that may be gone by then.
      * The writer itself ends the answer.
      */
-    private CompletableFuture<Void> start(Context ctx, ClassBoard board,
-                                          Function<ClassView, Map<String, String>> fragments, Place place) {
+    private CompletableFuture<Void> start(Context ctx, ClassBoard board, Shown shown, Place place) {
         try {
-            run(ctx, board, fragments, place);
+            run(ctx, board, shown, place);
         } catch (RuntimeException | Error e) {
             leave(place);
             throw e;
@@ -142,13 +144,13 @@ final class Streams implements AutoCloseable {
         return new CompletableFuture<>();
     }
 
-    private void run(Context ctx, ClassBoard board, Function<ClassView, Map<String, String>> fragments, Place place) {
+    private void run(Context ctx, ClassBoard board, Shown shown, Place place) {
         AsyncContext answer = ctx.req().getAsyncContext();
         EventStream stream = new EventStream(output(ctx));
         Mailbox mailbox = place.hold(board.subscribe());
         Runnable writing = () -> {
             try (mailbox) {
-                write(stream, mailbox, fragments);
+                write(stream, mailbox, shown);
             } catch (IOException | InterruptedException e) {
                 // the screen went away, or stopped reading for too long: it will come back
             } catch (RuntimeException e) {
@@ -184,28 +186,47 @@ final class Streams implements AutoCloseable {
         }
     }
 
-    private void write(EventStream stream, Mailbox mailbox, Function<ClassView, Map<String, String>> fragments)
-            throws IOException, InterruptedException {
-        Map<String, String> shown = new LinkedHashMap<>();
+    private void write(EventStream stream, Mailbox mailbox, Shown shown) throws IOException, InterruptedException {
         while (!mailbox.isClosed()) {
             Optional<ClassView> view = mailbox.take(limits.beat());
             if (mailbox.isClosed()) {
                 return;
             }
-            stream.send(view.isPresent() ? changes(view.get(), fragments.apply(view.get()), shown) : beat());
+            stream.send(shown.changes(view) + view.map(this::state).orElseGet(this::beat));
         }
     }
 
-    private String changes(ClassView view, Map<String, String> fragments, Map<String, String> shown) {
-        StringBuilder events = new StringBuilder();
-        fragments.forEach((name, content) -> {
-            if (!content.equals(shown.put(name, content))) {
-                events.append(EventStream.event(name, "", content));
-            }
-        });
-        String state = Json.text(Json.object().put("seq", view.seq()).put("now", clock.instant().toString())
-                .put("stage", view.stage().name().toLowerCase(java.util.Locale.ROOT)));
-        return events.append(EventStream.event("state", Long.toString(view.seq()), state)).toString();
+    /** What one screen was sent last, so that only what changed is sent again. */
+    private static final class Shown {
+        private final Function<ClassView, Map<String, String>> fragments;
+        private final Supplier<Map<String, String>> beside;
+        private final Map<String, String> last = new LinkedHashMap<>();
+
+        Shown(Function<ClassView, Map<String, String>> fragments, Supplier<Map<String, String>> beside) {
+            this.fragments = fragments;
+            this.beside = beside;
+        }
+
+        String changes(Optional<ClassView> view) {
+            StringBuilder events = new StringBuilder();
+            view.ifPresent(v -> add(events, fragments.apply(v)));
+            add(events, beside.get());
+            return events.toString();
+        }
+
+        private void add(StringBuilder events, Map<String, String> parts) {
+            parts.forEach((name, content) -> {
+                if (!content.equals(last.put(name, content))) {
+                    events.append(EventStream.event(name, "", content));
+                }
+            });
+        }
+    }
+
+    private String state(ClassView view) {
+        return EventStream.event("state", Long.toString(view.seq()), Json.text(Json.object().put("seq", view.seq())
+                .put("now", clock.instant().toString())
+                .put("stage", view.stage().name().toLowerCase(java.util.Locale.ROOT))));
     }
 
     private String beat() {

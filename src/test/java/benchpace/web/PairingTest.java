@@ -149,13 +149,13 @@ class PairingTest {
         board.get("/api/classes", token).problem(401, "not-paired");
     }
 
-    @Test void a_device_that_was_paired_long_ago_is_forgotten_when_the_board_starts() {
+    @Test void a_device_that_was_paired_a_year_ago_is_forgotten_when_the_board_starts() {
         String token = board.instructor();
-        board.testClock().advance(java.time.Duration.ofDays(31));
+        board.testClock().advance(java.time.Duration.ofDays(366));
 
         board.restart();
 
-        board.testClock().advance(java.time.Duration.ofDays(-31));
+        board.testClock().advance(java.time.Duration.ofDays(-366));
         board.get("/api/classes", token).problem(401, "not-paired");
     }
 

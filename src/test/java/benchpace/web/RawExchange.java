@@ -16,8 +16,18 @@ final class RawExchange {
         return bytes(board, request.replace("\n", "\r\n").getBytes(StandardCharsets.ISO_8859_1));
     }
 
+    /** The same from another address of this machine, such as 127.0.0.7, as if another device asked. */
+    static String from(String address, TestBoard board, String request) throws IOException {
+        return bytes(address, board, request.replace("\n", "\r\n").getBytes(StandardCharsets.ISO_8859_1));
+    }
+
     static String bytes(TestBoard board, byte[] request) throws IOException {
+        return bytes("127.0.0.1", board, request);
+    }
+
+    private static String bytes(String address, TestBoard board, byte[] request) throws IOException {
         try (Socket socket = new Socket()) {
+            socket.bind(new InetSocketAddress(address, 0));
             socket.connect(new InetSocketAddress("127.0.0.1", board.port()), 5_000);
             socket.setSoTimeout(30_000);
             socket.getOutputStream().write(request);

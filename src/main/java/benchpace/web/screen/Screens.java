@@ -110,6 +110,11 @@ public final class Screens {
         parts.put("undo", viewer.instructor() ? render("instructor/undo.jte", UndoButton.of(view, viewer, times)) : "");
     }
 
+    /** What strangers guessed at: of the board, not of a class. The instructor's page gets it by its stream. */
+    public String guesses(GuessLine line) {
+        return render("instructor/guesses.jte", line);
+    }
+
     /** The inside of the seat sheet. @param seat one of the view's */
     public String sheet(ClassView view, int seat, Viewer viewer) {
         return sheet(view, seat, viewer, Optional.empty());

@@ -22,9 +22,10 @@ import java.util.stream.Stream;
  * @param byName   the same by the board's name, where the network knows it
  * @param helpers  what lets helpers in; only given to the instructor
  * @param notice   one sentence to show at the top; may be empty
+ * @param guesses  what strangers guessed at of late, in words; empty if nothing, and to devices that are not paired
  */
 public record StartView(Optional<Role> role, String initials, List<ClassRow> classes, List<PlanChoice> plans,
-                        Link join, Optional<String> byName, Optional<Joining> helpers, String notice) {
+                        Link join, Optional<String> byName, Optional<Joining> helpers, String notice, String guesses) {
 
     public static final String NOT_BEGUN = "not begun";
     public static final String LEFT_OPEN = "left open";

@@ -143,7 +143,9 @@ public final class ScreenGallery {
                 new StartView.Link("http://192.168.1.20:7070/", code), Optional.of("http://benchpace.local:7070/"),
                 role.map(r -> new StartView.Joining(new StartView.Link(
                         "http://192.168.1.20:7070/helper#helper=0123456789abcdef", code), "246801")),
-                role.isEmpty() ? "Pair this device first, then the page opens." : "");
+                role.isEmpty() ? "Pair this device first, then the page opens." : "",
+                role.filter(Role.INSTRUCTOR::equals).map(r -> GuessLine.of(34, 3, Optional.of(Evening.at(60)),
+                        new Times(zone)).words()).orElse(""));
     }
 
     private void photograph(Browser browser, List<Shot> shots, ColorScheme scheme) {

@@ -42,7 +42,7 @@ class ScreensTest {
             view.seats().forEach(seat -> pages.add(screens.sheet(view, seat.seat(), LEAD)));
         });
         pages.add(screens.start(new StartView(Optional.of(Role.INSTRUCTOR), "", List.of(), List.of(),
-                new StartView.Link("/", new boolean[0][]), Optional.empty(), Optional.empty(), "")));
+                new StartView.Link("/", new boolean[0][]), Optional.empty(), Optional.empty(), "", "")));
         Evenings.closing().values().forEach(view -> pages.add(screens.page(ScreenKind.INSTRUCTOR, view, LEAD)));
         pages.add(screens.message(new Message("Not here", "No.", "/", "Back")));
         return pages;
