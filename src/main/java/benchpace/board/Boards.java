@@ -5,6 +5,7 @@ import benchpace.live.Command;
 import benchpace.live.LiveClass;
 import benchpace.live.Recorded;
 import benchpace.plan.Plan;
+import benchpace.store.CannotBeKept;
 import benchpace.store.EventLog;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
@@ -82,13 +83,13 @@ public final class Boards implements AutoCloseable {
         return new ClassBoard(id, live, log, clock, maker, publisher::wake);
     }
 
-    /** Sets a class up. */
+    /** Sets a class up. @throws CannotBeKept if it could not be read back at the next start */
     public ClassBoard create(Plan plan, String name, Instant startsAt, List<ClassEvent.Place> seats, String by) {
         Instant now = clock.instant().truncatedTo(ChronoUnit.MILLIS);
         String id = freeId(plan.id().value());
         Recorded created = new Recorded(1, Command.own("create"), by, now, now,
                 new ClassEvent.ClassCreated(plan, name, startsAt.truncatedTo(ChronoUnit.MILLIS), seats));
-        LiveClass live = LiveClass.of(List.of(created));
+        LiveClass live = LiveClass.of(List.of(created)); // first, so that what cannot be added up is never durable
         log.append(id, created);
         ClassBoard board = board(id, live);
         boards.put(id, board);

@@ -7,7 +7,10 @@ import benchpace.live.Recorded;
 import benchpace.live.Refusal;
 import benchpace.live.Rules;
 import benchpace.plan.SeatNumber;
+import benchpace.store.CannotBeKept;
 import benchpace.store.EventLog;
+import java.lang.System.Logger;
+import java.lang.System.Logger.Level;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
@@ -23,6 +26,8 @@ import java.util.concurrent.CopyOnWriteArraySet;
  * which is held for deciding and for the durable append and never while rendering or writing to a network.
  */
 public final class ClassBoard {
+    private static final Logger LOG = System.getLogger(ClassBoard.class.getName());
+
     /** A view so young is shown again while nothing has happened: many that look in cost no more than one. */
     private static final Duration YOUNG = Duration.ofSeconds(5);
 
@@ -62,7 +67,11 @@ public final class ClassBoard {
         return live;
     }
 
-    /** Decides and, if the rules agree, records durably before anyone can see it. */
+    /**
+     * Decides and, if the rules agree, records durably before anyone can see it.
+     *
+     * @throws CannotBeKept if it could not be read back at the next start, or the class does not add up with it
+     */
     public synchronized Answer submit(Command wished) {
         OptionalLong known = live.seqOf(wished.id());
         if (known.isPresent()) {
@@ -80,11 +89,20 @@ public final class ClassBoard {
         Instant tapped = wished.at().truncatedTo(ChronoUnit.MILLIS);
         Recorded recorded = new Recorded(live.seq() + 1, wished.id(), wished.by(), wished.device(),
                 tapped.isAfter(now) ? now : tapped, now, ((Decision.Accepted) decision).event());
-        LiveClass next = live.apply(recorded); // first, so that what cannot be added up is never durable
+        LiveClass next = added(recorded); // first, so that what cannot be added up is never durable
         log.append(id, recorded);
         live = next;
         changed.run();
         return new Answer.Recorded(recorded.seq(), false);
+    }
+
+    private LiveClass added(Recorded recorded) {
+        try {
+            return live.apply(recorded);
+        } catch (RuntimeException e) {
+            LOG.log(Level.ERROR, "class " + id + " cannot be added up with a command", e);
+            throw new CannotBeKept("It cannot be kept: the class does not add up with it. It goes on without.", e);
+        }
     }
 
     /** The class's time: to the millisecond, as the log keeps it, and never behind what is written. */

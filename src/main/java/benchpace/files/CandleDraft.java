@@ -53,7 +53,10 @@ final class CandleDraft extends Draft<Candle> {
         if (!fields.isText("wax")) {
             return fields.inner("wax").flatMap(WaxDraft::read);
         }
-        String id = fields.text("wax").orElseThrow();
+        return fields.text("wax").flatMap(id -> known(id, fields));
+    }
+
+    private static Optional<Wax> known(String id, Fields fields) {
         Optional<Wax> known = WaxFile.builtIn().stream().map(WaxFile.SourcedWax::wax)
                 .filter(w -> w.id().equals(id)).findFirst();
         if (known.isEmpty()) {

@@ -44,7 +44,8 @@ public final class EventJson {
      * @throws BadField for any type or JSON that is no event; nothing else is thrown
      */
     public static ClassEvent read(String type, JsonNode fields) {
-        return EventReader.read(type, new Fields(fields, "", problem -> {
+        JsonNode asOfToday = type.equals("create") ? OlderNames.onOneLine(fields) : fields;
+        return EventReader.read(type, new Fields(asOfToday, "", problem -> {
             throw BadField.of(problem);
         }));
     }

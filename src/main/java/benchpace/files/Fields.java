@@ -174,7 +174,7 @@ final class Fields {
         } else if (!(node.doubleValue() >= least && node.doubleValue() <= most)) {
             tell(field, "must be " + plain(least) + " to " + plain(most) + ", not " + shorter(node.asText()));
         } else {
-            return Optional.of(node.doubleValue());
+            return Optional.of(node.doubleValue() + 0.0); // -0 is 0, and is written as that
         }
         return Optional.empty();
     }
@@ -324,9 +324,7 @@ final class Fields {
     }
 
     static String shorter(String text) {
-        String line = text.codePoints().map(c -> Character.isISOControl(c) ? '?' : c)
-                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append).toString();
-        return line.length() <= 40 ? line : line.substring(0, 40) + "...";
+        return Problem.onOneLine(text, 40);
     }
 
     private static String plain(double number) {

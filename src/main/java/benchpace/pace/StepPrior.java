@@ -9,8 +9,8 @@ package benchpace.pace;
  */
 public record StepPrior(double meanLogShift, double variance, double noiseVariance) {
     public StepPrior {
-        if (!(variance > 0)) {
-            throw new IllegalArgumentException("a variance of " + variance);
+        if (!Double.isFinite(meanLogShift) || !(variance > 0)) {
+            throw new IllegalArgumentException("a shift of " + meanLogShift + ", a variance of " + variance);
         }
     }
 }

@@ -43,8 +43,8 @@ public record Activity(ActivityId id, String name, ActivityKind kind, Audience a
         Texts.present("the audience of \"" + name + "\"", audience);
         Texts.present("what \"" + name + "\" needs", needs);
         needs = Set.copyOf(needs);
-        Texts.optional("where", where, 80);
-        Texts.optional("who leads", ledBy, 80);
+        Texts.line("where", where, 80);
+        Texts.line("who leads", ledBy, 80);
         Texts.optional("the cue", cue, 300);
         Texts.optional("the caution", caution, 300);
     }

@@ -11,7 +11,8 @@ final class Ids {
     static String checked(String what, String value) {
         if (value == null || !FORM.matcher(value).matches()) {
             throw new IllegalArgumentException(
-                    what + " must be 1 to 40 lower-case letters, digits or hyphens, not \"" + value + "\"");
+                    what + " must be 1 to 40 lower-case letters, digits or hyphens, not "
+                            + (value == null ? "nothing" : "\"" + Texts.shown(value) + "\""));
         }
         return value;
     }

@@ -29,7 +29,7 @@ public record Plan(PlanId id, String name, String about, String place, int usual
         Texts.present("the id of the plan", id);
         Texts.required("the name of the plan", name, 80);
         Texts.optional("what the plan is about", about, 400);
-        Texts.optional("the place", place, 80);
+        Texts.line("the place", place, 80);
         new SeatNumber(usualSeats);
         Texts.present("the shape of the table", table);
         Texts.present("the list of steps", steps);

@@ -26,6 +26,7 @@ public interface EventLog {
      * @param event its number is one above the last; its instants are whole milliseconds
      * @throws SeqTaken     if it does not follow the last event of the class
      * @throws CommandTaken if the class has an event of that command
+     * @throws CannotBeKept if it would not be read back as it is; the caller's fault, not the store's
      * @throws StoreException if it cannot be kept, in one sentence; the log may be tried again afterwards
      */
     void append(String classId, Recorded event);

@@ -28,7 +28,10 @@ public final class ShelfArrangements {
         }).orElse(ShelfArrangement.STANDARD);
     }
 
+    /** @throws CannotBeKept if it would not be read back as it is */
     public void put(ShelfArrangement arrangement) {
-        settings.put(KEY, Json.text(ShelfJson.arrangement(arrangement)));
+        String text = Json.text(ShelfJson.arrangement(arrangement));
+        ReadBack.require(arrangement, () -> ShelfJson.readArrangement(Json.read(ReadBack.utf8(text))));
+        settings.put(KEY, text);
     }
 }

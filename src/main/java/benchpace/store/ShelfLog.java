@@ -55,7 +55,7 @@ public final class ShelfLog {
         try {
             return ShelfJson.read(row.getString(3), row.getLong(2), Instant.ofEpochMilli(row.getLong(4)),
                     Json.read(row.getString(5)));
-        } catch (JsonProcessingException | BadField e) {
+        } catch (JsonProcessingException | BadField | IllegalArgumentException e) {
             throw new StoreException("Event " + row.getLong(1) + " of the pickup shelf cannot be read back: "
                     + e.getMessage(), e);
         }
@@ -79,8 +79,12 @@ public final class ShelfLog {
      *
      * @param commandId never recorded before
      * @param events    in order; times in whole milliseconds
+     * @throws CannotBeKept if one would not be read back as it is
      */
     public void append(String commandId, List<ShelfEvent> events) {
+        events.forEach(event -> ReadBack.require(event, () -> ShelfJson.read(ShelfJson.type(event),
+                event.entry().value(), Instant.ofEpochMilli(event.at().toEpochMilli()),
+                Json.read(ReadBack.utf8(Json.text(ShelfJson.fields(event)))))));
         boolean erases = database.write(connection -> {
             boolean erased = false;
             for (int i = 0; i < events.size(); i++) {

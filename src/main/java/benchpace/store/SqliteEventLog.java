@@ -1,7 +1,6 @@
 package benchpace.store;
 
 import benchpace.files.BadField;
-import benchpace.files.EventJson;
 import benchpace.files.Json;
 import benchpace.live.Recorded;
 import com.fasterxml.jackson.core.JsonProcessingException;
@@ -17,11 +16,10 @@ import org.sqlite.SQLiteException;
 
 /** The log in the {@code event} table. The table's own keys and triggers hold what {@link EventLog} promises. */
 public final class SqliteEventLog implements EventLog {
-    private static final String INSERT = "insert into event "
-            + "(class_id, seq, command_id, type, by_whom, at_ms, recorded_ms, payload, device) "
-            + "values (?, ?, ?, ?, ?, ?, ?, ?, ?)";
-    private static final String SELECT = "select seq, command_id, type, by_whom, at_ms, recorded_ms, payload, device "
-            + "from event where class_id = ? order by seq";
+    private static final String INSERT = "insert into event (class_id, " + EventRow.COLUMNS
+            + ") values (?, ?, ?, ?, ?, ?, ?, ?, ?)";
+    private static final String SELECT = "select " + EventRow.COLUMNS
+            + " from event where class_id = ? order by seq";
 
     private final Database database;
 
@@ -60,7 +58,7 @@ public final class SqliteEventLog implements EventLog {
                 select.setString(1, classId);
                 try (ResultSet row = select.executeQuery()) {
                     while (row.next()) {
-                        events.add(recorded(classId, events.size() + 1, row));
+                        events.add(recorded(classId, events.size() + 1, EventRow.of(row)));
                     }
                 }
             }
@@ -68,15 +66,12 @@ public final class SqliteEventLog implements EventLog {
         });
     }
 
-    private static Recorded recorded(String classId, int expected, ResultSet row) throws SQLException {
-        long seq = row.getLong(1);
+    private static Recorded recorded(String classId, int expected, EventRow row) {
         try {
-            if (seq != expected) {
-                throw new BadField("seq", "is missing before event " + seq);
+            if (row.seq() != expected) {
+                throw new BadField("seq", "is missing before event " + row.seq());
             }
-            return new Recorded(seq, row.getString(2), row.getString(4), row.getString(8),
-                    Instant.ofEpochMilli(row.getLong(5)), Instant.ofEpochMilli(row.getLong(6)),
-                    EventJson.read(row.getString(3), Json.read(row.getString(7))));
+            return row.read();
         } catch (JsonProcessingException | BadField e) {
             throw new StoreException("Event " + expected + " of class " + classId + " cannot be read back: "
                     + (e instanceof JsonProcessingException j ? Json.problem(j).toString() : e.getMessage()) + ".", e);
@@ -86,19 +81,11 @@ public final class SqliteEventLog implements EventLog {
     @Override public void append(String classId, Recorded event) {
         requireMillis(event.at());
         requireMillis(event.recordedAt());
-        String type = EventJson.type(event.event());
-        String payload = Json.text(EventJson.fields(event.event()));
+        EventRow row = EventRow.of(event);
         database.write(connection -> {
             try (PreparedStatement insert = connection.prepareStatement(INSERT)) {
                 insert.setString(1, classId);
-                insert.setLong(2, event.seq());
-                insert.setString(3, event.commandId());
-                insert.setString(4, type);
-                insert.setString(5, event.by());
-                insert.setLong(6, event.at().toEpochMilli());
-                insert.setLong(7, event.recordedAt().toEpochMilli());
-                insert.setString(8, payload);
-                insert.setString(9, event.device());
+                row.set(insert, 2);
                 return insert.executeUpdate();
             } catch (SQLiteException e) {
                 if (isConflict(e)) {

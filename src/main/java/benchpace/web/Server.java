@@ -5,6 +5,7 @@ import benchpace.board.ShelfBoard;
 import benchpace.files.BadField;
 import benchpace.files.Json;
 import benchpace.plan.Plan;
+import benchpace.store.CannotBeKept;
 import benchpace.store.StoreException;
 import benchpace.web.screen.Message;
 import benchpace.web.screen.Screens;
@@ -145,6 +146,8 @@ public final class Server implements AutoCloseable {
         routes.exception(HttpException.RuntimeException.class, (e, ctx) -> answer(ctx, e.getCode() < 500
                 ? new Problem(e.getCode(), "refused", "The request is refused", sentence(e.getReason()))
                 : Problem.badRequest("The request did not arrive whole."), screens));
+        routes.exception(CannotBeKept.class, (e, ctx) -> answer(ctx,
+                new Problem(422, "cannot-be-kept", "It cannot be kept", e.getMessage()), screens));
         routes.exception(StoreException.class, (e, ctx) -> {
             LOG.log(Level.ERROR, "the store refused", e);
             answer(ctx, new Problem(503, "not-written", "It could not be written down", e.getMessage()), screens);

@@ -148,6 +148,19 @@ class ShelfLogTest {
         return all.toString();
     }
 
+    @Test void what_would_not_be_read_back_as_it_is_is_never_written() {
+        ShelfEvent sound = placed(FIRST, "maple", 42, "Ida");
+        for (ShelfEvent unreadable : List.of(placed(new EntryId(2), "maple", 43, "half \ud83d"),
+                new ShelfEvent.Moved(FIRST, EVENING, new ShelfPlace("Window", 201)),
+                new ShelfEvent.Moved(FIRST, EVENING, new ShelfPlace("W".repeat(31), 1)),
+                new ShelfEvent.Collected(FIRST, EVENING.plusNanos(1)))) {
+            assertThatThrownBy(() -> log.append("a", List.of(sound, unreadable))).isInstanceOf(CannotBeKept.class)
+                    .hasMessageStartingWith("It cannot be kept: ");
+        }
+        assertThat(log.read()).isEmpty();
+        assertThat(log.entryOf("a")).isEmpty();
+    }
+
     @Test void a_row_is_never_changed_but_to_erase_words_nor_removed() {
         log.append("a", List.of(placed(FIRST, "maple", 42, "Ida")));
         log.append("b", List.of(new ShelfEvent.Collected(FIRST, EVENING.plusSeconds(5))));

@@ -11,6 +11,7 @@ import java.sql.Statement;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -149,6 +150,24 @@ class SqliteEventLogTest {
 
         assertThatThrownBy(() -> log.read("a")).isInstanceOf(StoreException.class)
                 .hasMessage("Event 2 of class a cannot be read back: \"step\" is missing.");
+    }
+
+    @Test void what_would_not_be_read_back_as_it_is_is_never_written() {
+        log.append("a", ClassOfThree.created());
+        Instant now = ClassOfThree.START;
+        Map<Recorded, String> unreadable = Map.of(
+                ClassOfThree.note(2, "two\nlines"), "\"text\" holds a control character.",
+                ClassOfThree.note(2, "x".repeat(501)), "\"text\" is longer than 500 characters.",
+                ClassOfThree.note(2, "half \ud83d"), "it would be read back as something else.",
+                ClassOfThree.event(2, new ClassEvent.TapRetimed(1, Instant.parse("1999-12-31T23:59:59Z"))),
+                "\"to\" must lie between the years 2000 and 2199.",
+                new Recorded(2, "c", "helper \udd6f", now, now, new ClassEvent.ClassClosed()),
+                "it would be read back as something else.");
+
+        unreadable.forEach((event, why) -> assertThatThrownBy(() -> log.append("a", event))
+                .isInstanceOf(CannotBeKept.class).hasMessage("It cannot be kept: " + why));
+        assertThat(log.read("a")).containsExactly(ClassOfThree.created());
+        log.append("a", ClassOfThree.note(2, "goes on"));
     }
 
     @Test void readers_never_wait_for_a_writer_and_see_only_what_is_whole() throws Exception {
