@@ -3,6 +3,7 @@ package benchpace.web;
 import benchpace.files.Json;
 import benchpace.store.Session;
 import benchpace.store.Sessions;
+import benchpace.store.StoreException;
 import benchpace.web.screen.Role;
 import benchpace.web.screen.Viewer;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -20,6 +21,9 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
+import org.eclipse.jetty.http.HttpCookie;
+import org.eclipse.jetty.http.HttpHeader;
+import org.eclipse.jetty.server.Request;
 
 /**
  * Who may do what. A device is paired once, by the one-time key of a link or by a PIN, and then carries a random token
@@ -97,6 +101,21 @@ public final class Access {
 
     private Optional<Session> session(String token) {
         return sessions.find(token).filter(s -> s.created().plus(STAYS).isAfter(clock.instant()));
+    }
+
+    /**
+     * Whether a request comes from a device that was paired, by a look at its token alone and without the disk: enough
+     * to give it a thread, not to let it do anything.
+     */
+    boolean seemsPaired(Request request) {
+        String header = request.getHeaders().get(HttpHeader.AUTHORIZATION);
+        Optional<String> cookie = Request.getCookies(request).stream().filter(c -> c.getName().equals(COOKIE))
+                .map(HttpCookie::getValue).findFirst();
+        try {
+            return bearer(header).or(() -> cookie).filter(sessions::knows).isPresent();
+        } catch (StoreException e) {
+            return false; // whoever asks the store next says what is wrong with it
+        }
     }
 
     /** The mark of the device that is asking; empty if it is not paired. */
@@ -195,7 +214,10 @@ public final class Access {
     }
 
     static Optional<String> bearer(Context ctx) {
-        String header = ctx.header("Authorization");
+        return bearer(ctx.header("Authorization"));
+    }
+
+    private static Optional<String> bearer(String header) {
         return header != null && header.regionMatches(true, 0, "Bearer ", 0, 7)
                 ? Optional.of(header.substring(7).strip()) : Optional.empty();
     }

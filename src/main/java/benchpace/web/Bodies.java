@@ -5,7 +5,6 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.javalin.http.Context;
 import java.io.IOException;
-import java.io.InputStream;
 import java.net.URLDecoder;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -13,14 +12,9 @@ import java.nio.charset.StandardCharsets;
 
 /** The one place that reads request bodies, and writes JSON back. */
 final class Bodies {
-    /** Largest body that is read. */
-    static final int LARGEST = 64 * 1024;
-    /** How much of a refused request's body is passed over before the refusal is sent. */
-    private static final int PASSED_OVER = 1024 * 1024;
-
     private Bodies() { }
 
-    /** @throws Refused if the body is too large, or no JSON object */
+    /** @throws Refused if the body is no JSON object */
     static JsonNode object(Context ctx) {
         try {
             JsonNode body = Json.read(text(ctx));
@@ -40,7 +34,7 @@ final class Bodies {
     /**
      * A field of a form ({@code application/x-www-form-urlencoded}); empty if the form has none of that name.
      *
-     * @throws Refused if the body is too large, or no form
+     * @throws Refused if the body is no form
      */
     static String formField(Context ctx, String name) {
         try {
@@ -69,40 +63,10 @@ final class Bodies {
         return new Refused(Problem.badRequest("The body did not arrive whole."));
     }
 
-    /** Reads no more than is taken, whatever length the sender tells or keeps to itself. */
+    /** The entrance has gathered it whole already, and refused what is too large. */
     private static String text(Context ctx) throws IOException {
-        InputStream body = ctx.req().getInputStream();
-        long told = ctx.req().getContentLengthLong();
-        byte[] bytes = told > LARGEST ? new byte[0] : body.readNBytes(LARGEST + 1);
-        if (told > LARGEST || bytes.length > LARGEST) {
-            throw tooLarge();
-        }
+        byte[] bytes = ctx.req().getInputStream().readAllBytes();
         return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
-    }
-
-    /**
-     * Lets what is still on the way of a refused request arrive, up to a bound: a connection that is closed over unread
-     * bytes may swallow the refusal (RFC 9112, 9.6).
-     */
-    static void passOver(Context ctx) {
-        if (ctx.req().getContentLengthLong() > PASSED_OVER) {
-            return;
-        }
-        try {
-            InputStream body = ctx.req().getInputStream();
-            byte[] piece = new byte[8192];
-            int passed = 0;
-            for (int n = body.read(piece); n >= 0 && passed < PASSED_OVER; n = body.read(piece)) {
-                passed += n;
-            }
-        } catch (IOException e) {
-            // nothing more will come; the refusal is tried all the same
-        }
-    }
-
-    static Refused tooLarge() {
-        return new Refused(new Problem(413, "too-large", "The request is too large",
-                "At most " + LARGEST / 1024 + " KiB are read."));
     }
 
     /** A text field; empty if absent. @throws Refused if it is no line of text or longer than {@code most} */

@@ -7,6 +7,10 @@ import benchpace.files.Json;
 import benchpace.plan.Plan;
 import benchpace.store.CannotBeKept;
 import benchpace.store.StoreException;
+import benchpace.web.entrance.Lines;
+import benchpace.web.entrance.Entrance;
+import benchpace.web.entrance.EntranceConnector;
+import benchpace.web.entrance.EntranceLimits;
 import benchpace.web.screen.Message;
 import benchpace.web.screen.Screens;
 import io.javalin.Javalin;
@@ -30,6 +34,8 @@ import java.util.Set;
 import java.util.function.IntFunction;
 import java.util.function.Supplier;
 import org.eclipse.jetty.http.HttpException;
+import org.eclipse.jetty.server.HttpConnectionFactory;
+import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 
 /** The board on the network. */
@@ -53,17 +59,19 @@ public final class Server implements AutoCloseable {
     public Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
                   ShelfBoard shelf, Map<String, Plan> plans, Access access, GuestCodes codes, InstantSource clock,
                   ZoneId zone) {
-        this(host, port, hostNames, reachable, boards, shelf, plans, access, codes, clock, zone, StreamLimits.USUAL);
+        this(host, port, hostNames, reachable, boards, shelf, plans, access, codes, clock, zone, StreamLimits.USUAL,
+                EntranceLimits.USUAL);
     }
 
     Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
            ShelfBoard shelf, Map<String, Plan> plans, Access access, GuestCodes codes, InstantSource clock,
-           ZoneId zone, StreamLimits limits) {
+           ZoneId zone, StreamLimits limits, EntranceLimits entrance) {
         streams = new Streams(clock, limits, access);
         Screens screens = new Screens();
         Guard guard = new Guard(Addresses.names(hostNames), () -> localName.get());
         javalin = Javalin.create(config -> {
             settings(config, limits);
+            entrance(config, entrance, access, host, port);
             RoutesConfig routes = config.routes;
             routes.before(guard::check);
             Reads.route(routes, "/health", ctx -> Bodies.send(ctx, 200, Json.object().put("status", "ok")
@@ -104,13 +112,9 @@ public final class Server implements AutoCloseable {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
-        config.http.maxRequestSize = Bodies.LARGEST + 1;
         config.http.prefer405over404 = true;
         config.http.asyncTimeout = 0;
         config.http.compressionStrategy = CompressionStrategy.NONE;
-        QueuedThreadPool threads = new QueuedThreadPool(60, 4, 30_000);
-        threads.setStopTimeout(STOP_MILLIS);
-        config.jetty.threadPool = threads;
         config.jetty.modifyServer(server -> {
             // no waiting for idle browsers to hang up: streams are ended by us, and a cut tap is sent again
             server.setStopTimeout(0);
@@ -122,6 +126,25 @@ public final class Server implements AutoCloseable {
             http.setIdleTimeout(limits.stalled().toMillis());
             http.setRequestHeaderSize(16 * 1024);
         });
+        staticFiles(config);
+    }
+
+    /** Jetty's own threads only move bytes: what was asked runs in the lanes of the entrance. */
+    private static void entrance(JavalinConfig config, EntranceLimits limits, Access access, String host, int port) {
+        QueuedThreadPool threads = new QueuedThreadPool(16, 4, 30_000);
+        threads.setStopTimeout(STOP_MILLIS);
+        config.jetty.threadPool = threads;
+        Lines lines = new Lines(limits);
+        config.jetty.modifyServer(server -> server.setHandler(new Entrance(limits, lines, access::seemsPaired)));
+        config.jetty.addConnector((server, http) -> {
+            ServerConnector connector = new EntranceConnector(server, lines, new HttpConnectionFactory(http));
+            connector.setHost(host);
+            connector.setPort(port);
+            return connector;
+        });
+    }
+
+    private static void staticFiles(JavalinConfig config) {
         config.staticFiles.add(files -> {
             files.hostedPath = "/static";
             files.directory = "/static";
@@ -165,7 +188,6 @@ public final class Server implements AutoCloseable {
 
     /** JSON for programs; a page for people. */
     private static void answer(Context ctx, Problem problem, Screens screens) {
-        Bodies.passOver(ctx);
         String accept = ctx.header("Accept");
         if (problem.status() == 401) {
             ctx.header("WWW-Authenticate", "Bearer");

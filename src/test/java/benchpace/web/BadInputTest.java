@@ -180,7 +180,7 @@ class BadInputTest {
         String answer = RawExchange.of(board, "POST /api/classes/none/commands HTTP/1.1\nHost: localhost\n"
                 + "Connection: close\nContent-Length: 300000\n\n" + "x".repeat(300_000));
 
-        assertThat(RawExchange.status(answer)).isEqualTo(401);
+        assertThat(RawExchange.status(answer)).isEqualTo(413);
     }
 
     @Test void text_that_is_no_utf_8_is_a_400() throws IOException {

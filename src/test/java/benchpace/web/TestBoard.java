@@ -11,6 +11,7 @@ import benchpace.plan.Plan;
 import benchpace.store.Database;
 import benchpace.store.Sessions;
 import benchpace.store.SqliteEventLog;
+import benchpace.web.entrance.EntranceLimits;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -49,6 +50,7 @@ final class TestBoard implements AutoCloseable {
     final InstantSource clock;
     private final Path data;
     private final StreamLimits limits;
+    private final EntranceLimits entrance;
     private final HttpClient client = HttpClient.newBuilder().connectTimeout(Duration.ofSeconds(10)).build();
     private Database database;
     private Boards boards;
@@ -60,6 +62,11 @@ final class TestBoard implements AutoCloseable {
     private String helper = "";
 
     TestBoard(Path data, InstantSource clock, StreamLimits limits) {
+        this(data, clock, limits, EntranceLimits.USUAL);
+    }
+
+    private TestBoard(Path data, InstantSource clock, StreamLimits limits, EntranceLimits entrance) {
+        this.entrance = entrance;
         this.data = data;
         this.clock = clock;
         this.limits = limits;
@@ -74,6 +81,10 @@ final class TestBoard implements AutoCloseable {
         return new TestBoard(data, new TestClock(), limits);
     }
 
+    static TestBoard open(Path data, EntranceLimits entrance) {
+        return new TestBoard(data, new TestClock(), StreamLimits.USUAL, entrance);
+    }
+
     private void start() {
         database = Database.open(data);
         SqliteEventLog log = new SqliteEventLog(database);
@@ -85,7 +96,7 @@ final class TestBoard implements AutoCloseable {
         Demo.plans().forEach(p -> plans.put(p.id().value(), p));
         shelf = ShelfBoard.open(database, clock);
         server = new Server("127.0.0.1", port, Set.of("loft.example"), n -> "http://127.0.0.1:" + n + "/", boards,
-                shelf, plans, access, new GuestCodes(GUEST_SECRET), clock, ZONE, limits);
+                shelf, plans, access, new GuestCodes(GUEST_SECRET), clock, ZONE, limits, entrance);
         port = server.port();
     }
 

@@ -1,0 +1,39 @@
+package benchpace.web.entrance;
+
+import java.time.Duration;
+
+/**
+ * What callers may take at the entrance. The numbers are common practice for a board on a shop's network, no source:
+ * twelve phones behind one router open six connections each, and a bad wireless link still carries 20 kB a second.
+ *
+ * @param largestBody  bytes that a request may bring beside its header; more is refused unread
+ * @param toAsk        how long a connection may take to bring a whole request header, from its opening or from its last
+ *                     answer; so it also ends connections that are kept open for nothing
+ * @param toSend       how long the body may take after the header: 64 KiB at 5 kB a second
+ * @param toRead       how long an answer may take to be read, beside a second for every 1,000 bytes of it
+ * @param strangers    connections of devices that nobody has paired, beside live ones: screens have places of their own
+ * @param ofOneAddress how many of those may come from one address
+ * @param most         connections in all; each takes a file descriptor
+ * @param lanes        threads for paired devices, and for strangers
+ */
+public record EntranceLimits(int largestBody, Duration toAsk, Duration toSend, Duration toRead, int strangers,
+                             int ofOneAddress, int most, Lanes lanes) {
+
+    /**
+     * Threads that run what was asked, once it is there whole; nothing on a network can hold one.
+     *
+     * @param paired    for paired devices: more than take part in a class, as several wait for the disk at once
+     * @param strangers for the others: as many as let a page be drawn while a PIN is being written down
+     * @param waiting   requests that may wait for a thread in either lane; beyond, 503 at once
+     */
+    public record Lanes(int paired, int strangers, int waiting) { }
+
+    public static final EntranceLimits USUAL = new EntranceLimits(64 * 1024, Duration.ofSeconds(20),
+            Duration.ofSeconds(13), Duration.ofSeconds(30), 240, 80, 600, new Lanes(16, 4, 500));
+
+    public EntranceLimits {
+        if (ofOneAddress < 1 || strangers < ofOneAddress || most <= strangers) {
+            throw new IllegalArgumentException("one address's strangers are some of all, and strangers some of most");
+        }
+    }
+}

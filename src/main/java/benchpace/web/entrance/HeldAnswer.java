@@ -1,0 +1,120 @@
+package benchpace.web.entrance;
+
+import java.io.ByteArrayOutputStream;
+import java.nio.ByteBuffer;
+import java.util.concurrent.TimeUnit;
+import org.eclipse.jetty.http.HttpHeader;
+import org.eclipse.jetty.server.Request;
+import org.eclipse.jetty.server.Response;
+import org.eclipse.jetty.util.BufferUtil;
+import org.eclipse.jetty.util.Callback;
+import org.eclipse.jetty.util.thread.Scheduler;
+
+/**
+ * Takes an answer off the thread that makes it, and sends it when it is whole, so that who reads slowly holds no
+ * thread. A live screen's events go out as they are written: each has a thread of its own.
+ */
+final class HeldAnswer extends Response.Wrapper implements Callback {
+    /** More than any page and any class's record; what is longer is sent in pieces by its own thread. */
+    static final int LARGEST = 1024 * 1024;
+
+    private final Lines lines;
+    private final EntranceLimits limits;
+    private final Callback answered;
+    private final ByteArrayOutputStream held = new ByteArrayOutputStream();
+    private boolean begun;
+    private boolean through;
+    private boolean last;
+    private int parts = 1;
+    private boolean ended;
+
+    /** @param answered is told once the answer was made and has left, or has failed */
+    HeldAnswer(Request request, Response response, Callback answered, Lines lines, EntranceLimits limits) {
+        super(request, response);
+        this.answered = answered;
+        this.lines = lines;
+        this.limits = limits;
+    }
+
+    @Override public void write(boolean isLast, ByteBuffer content, Callback written) {
+        begun = true;
+        if (!through && !isLast && (isLive() || held.size() + BufferUtil.length(content) > LARGEST)) {
+            through = true;
+        }
+        last |= isLast;
+        if (through && held.size() == 0) {
+            super.write(isLast, content, written);
+            return;
+        }
+        held.writeBytes(content == null ? new byte[0] : BufferUtil.toArray(content));
+        BufferUtil.clear(content);
+        if (through) {
+            super.write(isLast, take(), written);
+        } else if (isLast) {
+            send();
+            written.succeeded();
+        } else {
+            written.succeeded();
+        }
+    }
+
+    private boolean isLive() {
+        String type = getHeaders().get(HttpHeader.CONTENT_TYPE);
+        boolean live = type != null && type.startsWith("text/event-stream");
+        if (live) {
+            lines.listens(getRequest());
+        }
+        return live;
+    }
+
+    private ByteBuffer take() {
+        ByteBuffer all = ByteBuffer.wrap(held.toByteArray());
+        held.reset();
+        return all;
+    }
+
+    private void send() {
+        synchronized (this) {
+            parts++;
+        }
+        ByteBuffer all = take();
+        Scheduler.Task late = getRequest().getComponents().getScheduler().schedule(
+                () -> Lines.end(getRequest()).close(), limits.toRead().toMillis() + all.remaining(),
+                TimeUnit.MILLISECONDS);
+        super.write(true, all, Callback.from(this, late::cancel));
+    }
+
+    @Override public boolean isCommitted() {
+        return begun || super.isCommitted();
+    }
+
+    @Override public boolean hasLastWrite() {
+        return last || super.hasLastWrite();
+    }
+
+    /** A part of the work is done: the answer is made, or it has left. */
+    @Override public void succeeded() {
+        synchronized (this) {
+            parts--;
+            if (parts > 0 || ended) {
+                return;
+            }
+            ended = true;
+        }
+        answered.succeeded();
+    }
+
+    @Override public void failed(Throwable why) {
+        synchronized (this) {
+            if (ended) {
+                return;
+            }
+            ended = true;
+        }
+        answered.failed(why);
+    }
+
+    @Override public InvocationType getInvocationType() {
+        return answered.getInvocationType();
+    }
+}
