@@ -50,7 +50,7 @@ public final class ViewMaker {
         WaitView waiting = waits.at(live, now);
         Cooling cooling = cureClock.cooling(classId, live, now);
         Pace pace = paceWatch.watch(classId, live, cooling.clocks(), now);
-        return new Making(classId, live, cooling, pace, waiting, waits.nextChange(now), now).view();
+        return new Making(classId, live, cooling, pace, waiting, waits.nextChange(live, now), now).view();
     }
 
     /** The class looked back on. @param view of the same class, just now */

@@ -42,7 +42,7 @@ final class WaitChain {
 
     /** The wait as it is planned at an instant; the same answer, at once, until an event or a full minute passes. */
     synchronized WaitView at(LiveClass live, Instant now) {
-        if (live.closedAt().isPresent() || live.plan().activities().isEmpty()) {
+        if (plansNothing(live)) {
             return new WaitViews(live, WaitLink.idle(now, live.seq()), zone).view();
         }
         WaitLink link = link(live, now);
@@ -53,9 +53,14 @@ final class WaitChain {
         return shown;
     }
 
+    private static boolean plansNothing(LiveClass live) {
+        return live.closedAt().isPresent() || live.plan().activities().isEmpty();
+    }
+
     /** When a view of it changes by itself: with the next full minute, while somebody waits. */
-    synchronized Optional<Instant> nextChange(Instant now) {
-        return links.isEmpty() || !links.getLast().active() || forgotten(links.getLast(), now) ? Optional.empty()
+    synchronized Optional<Instant> nextChange(LiveClass live, Instant now) {
+        return plansNothing(live) || links.isEmpty() || !links.getLast().active()
+                || forgotten(links.getLast(), now) ? Optional.empty()
                 : Optional.of(now.truncatedTo(ChronoUnit.MINUTES).plus(1, ChronoUnit.MINUTES));
     }
 

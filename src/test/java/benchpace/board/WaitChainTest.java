@@ -199,7 +199,7 @@ class WaitChainTest {
         WaitChain chain = WaitEvening.chain();
         chain.at(evening.live(), WaitEvening.at(3000));
 
-        assertThat(chain.nextChange(WaitEvening.at(3000))).isEmpty();
+        assertThat(chain.nextChange(evening.live(), WaitEvening.at(3000))).isEmpty();
     }
 
     @Test void the_view_changes_by_itself_with_the_next_full_minute() {
@@ -207,7 +207,7 @@ class WaitChainTest {
         WaitChain chain = WaitEvening.chain();
         chain.at(evening.live(), WaitEvening.at(46.5));
 
-        assertThat(chain.nextChange(WaitEvening.at(46.5))).contains(WaitEvening.at(47));
+        assertThat(chain.nextChange(evening.live(), WaitEvening.at(46.5))).contains(WaitEvening.at(47));
         assertThat(List.of(chain.at(evening.live(), WaitEvening.at(46.9))))
                 .as("nothing is planned in between")
                 .first().isSameAs(chain.at(evening.live(), WaitEvening.at(46.6)));

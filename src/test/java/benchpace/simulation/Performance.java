@@ -1,0 +1,235 @@
+package benchpace.simulation;
+
+import benchpace.board.Answer;
+import benchpace.board.Boards;
+import benchpace.board.ClassBoard;
+import benchpace.board.ClassView;
+import benchpace.board.CureClock;
+import benchpace.board.PlanCureClock;
+import benchpace.board.PosteriorPaceWatch;
+import benchpace.board.RoomCureClock;
+import benchpace.board.SteadyClock;
+import benchpace.board.ViewMaker;
+import benchpace.cure.RoomFit;
+import benchpace.files.BadField;
+import benchpace.files.CommandJson;
+import benchpace.live.ClassEvent;
+import benchpace.live.Command;
+import benchpace.live.LiveClass;
+import benchpace.live.Recorded;
+import benchpace.plan.SeatNumber;
+import benchpace.store.Database;
+import benchpace.store.EventLog;
+import benchpace.store.SqliteEventLog;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** A class on a real board, act by act. Whatever does not hold after an act is thrown as {@link Broken}. */
+final class Performance implements AutoCloseable {
+    private static final CureClock COMPUTED = new RoomCureClock((id, room) -> RoomFit.untaught());
+    private static final List<String> NAMES = List.of("Ada", "", "Bruno", "Cleo", "O'Dea <b>", "");
+
+    /** What a command became. */
+    private record Acknowledged(long seq, ClassEvent wish) { }
+
+    private final Setting setting;
+    private final SimulatedClock computer;
+    private final Map<String, Acknowledged> acknowledged = new LinkedHashMap<>();
+    private Optional<Path> folder = Optional.empty();
+    private Optional<Database> database = Optional.empty();
+    private EventLog log;
+    private InstantSource clock;
+    private Boards boards;
+    private String id;
+    private Instant seen = Instant.MIN;
+
+    Performance(Setting setting) {
+        this.setting = setting;
+        this.computer = new SimulatedClock(setting.now());
+        start();
+        List<ClassEvent.Place> places = IntStream.rangeClosed(1, setting.seats()).mapToObj(n ->
+                new ClassEvent.Place(new SeatNumber(n), NAMES.get(n % NAMES.size()))).toList();
+        try {
+            id = boards.create(setting.plan(), "Simulated", setting.startsAt(), places, "instructor").id();
+        } catch (RuntimeException e) {
+            throw new Broken("a class is set up", e);
+        }
+    }
+
+    private void start() {
+        if (setting.onDisk()) {
+            database = Optional.of(Database.open(folder()));
+            log = new SqliteEventLog(database.get());
+        } else if (log == null) {
+            log = new MemoryLog();
+        }
+        clock = new SteadyClock(computer, computer::nanos, log.lastRecorded());
+        boards = new Boards(log, clock, maker(), () -> "s");
+    }
+
+    private Path folder() {
+        if (folder.isEmpty()) {
+            try {
+                folder = Optional.of(Files.createTempDirectory("simulated"));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+        return folder.get();
+    }
+
+    private ViewMaker maker() {
+        return new ViewMaker(setting.computed() ? COMPUTED : new PlanCureClock(), new PosteriorPaceWatch(),
+                setting.zone());
+    }
+
+    private void stop() {
+        boards.close();
+        database.ifPresent(Database::close);
+    }
+
+    LiveClass live() {
+        return board().live();
+    }
+
+    /** What the computer's clock says. */
+    Instant wall() {
+        return computer.instant();
+    }
+
+    /** What the board takes the time to be. */
+    Instant now() {
+        return clock.instant();
+    }
+
+    private ClassBoard board() {
+        return boards.find(id).orElseThrow(() -> new Broken("a class that was set up is there", id));
+    }
+
+    void play(Act act) {
+        if (act instanceof Act.Pass pass) {
+            computer.pass(pass.by());
+        } else if (act instanceof Act.Jump jump) {
+            computer.setBy(jump.by());
+        } else if (act instanceof Act.Sleep sleep) {
+            computer.setBy(sleep.by());
+        } else if (act instanceof Act.Send send) {
+            send(send);
+        } else if (act instanceof Act.Restart) {
+            restart();
+        } else {
+            look();
+        }
+    }
+
+    // ---- a request
+
+    private void send(Act.Send send) {
+        Command command;
+        try {
+            command = CommandJson.read(send.command(), send.by(), clock.instant()).on(send.device());
+        } catch (BadField e) {
+            return; // refused before it came to the class
+        }
+        LiveClass before = live();
+        Answer answer;
+        try {
+            answer = board().submit(command);
+        } catch (RuntimeException | StackOverflowError e) {
+            throw new Broken("a tap is answered", e);
+        }
+        List<Recorded> stored = log.read(id);
+        Acknowledged known = acknowledged.get(command.id());
+        if (answer instanceof Answer.Recorded recorded && known == null) {
+            Recorded last = stored.get(stored.size() - 1);
+            Broken.unless(!recorded.duplicate() && recorded.seq() == before.seq() + 1
+                            && stored.size() == before.seq() + 1 && last.seq() == recorded.seq(),
+                    "what is acknowledged is written down once", () -> answer + " after " + before.seq());
+            Broken.unless(last.event().equals(command.wish()) && last.commandId().equals(command.id()),
+                    "what is acknowledged is what was wished for", () -> command + " became " + last);
+            acknowledged.put(command.id(), new Acknowledged(recorded.seq(), command.wish()));
+        } else {
+            Broken.unless(stored.size() == before.seq(), "what is refused or known leaves no trace",
+                    () -> answer + ", and " + stored.size() + " events instead of " + before.seq());
+            Broken.unless(known == null || !(answer instanceof Answer.Recorded again)
+                            || again.duplicate() && again.seq() == known.seq(),
+                    "a command sent again has its first answer", () -> answer + " for " + known);
+        }
+    }
+
+    private void restart() {
+        ClassView before = view();
+        stop();
+        start();
+        ClassView after = view();
+        if (before.now().equals(after.now())) {
+            Broken.unless(before.equals(after), "a board shows after a start what it showed before",
+                    () -> Apart.of(before, after));
+        }
+    }
+
+    private ClassView view() {
+        try {
+            return board().view();
+        } catch (RuntimeException | StackOverflowError e) {
+            throw new Broken("a view can be made", e);
+        }
+    }
+
+    // ---- all screens
+
+    private void look() {
+        ClassView view = view();
+        stored();
+        LiveClass again = LiveClass.of(log.read(id));
+        ClassView fresh = maker().view(id, again, view.now());
+        Broken.unless(view.equals(fresh), "the log alone gives the view that is shown", () -> Apart.of(view, fresh));
+        Broken.unless(!view.now().isBefore(seen) && !view.now().isBefore(again.lastRecordedAt()),
+                "time never goes back", () -> "from " + seen + " to " + view.now());
+        seen = view.now();
+        Screenful.check(board(), view);
+    }
+
+    /** The log as a whole against everything that was answered. */
+    private void stored() {
+        List<Recorded> stored = log.read(id);
+        Broken.unless(stored.size() == acknowledged.size() + 1, "nothing is lost and nothing is there twice",
+                () -> stored.size() + " events for " + acknowledged.size() + " answers");
+        Broken.unless(stored.equals(live().history()), "the state is the fold of what is stored", () -> "");
+        Instant last = Instant.MIN;
+        for (int i = 0; i < stored.size(); i++) {
+            Recorded event = stored.get(i);
+            Instant before = last;
+            Broken.unless(event.seq() == i + 1, "events are numbered without gaps", event::toString);
+            Broken.unless(!event.recordedAt().isBefore(before) && !event.at().isAfter(event.recordedAt()),
+                    "events stand in the order of their recording", () -> event + " after " + before);
+            last = event.recordedAt();
+        }
+    }
+
+    @Override public void close() {
+        stop();
+        folder.ifPresent(Performance::delete);
+    }
+
+    private static void delete(Path folder) {
+        try (Stream<Path> files = Files.walk(folder)) {
+            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(file);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,55 @@
+package benchpace.simulation;
+
+import benchpace.board.ClassBoard;
+import benchpace.board.ClassView;
+import benchpace.files.EventJson;
+import benchpace.files.Json;
+import benchpace.web.StateText;
+import benchpace.web.screen.EveryScreen;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** What every screen and answer of a class must hold to at any instant. */
+final class Screenful {
+    /** What a machine says when nobody said what to say. */
+    private static final Pattern MACHINE = Pattern.compile("\\bNaN\\b|Infinity|\\bOptional[\\[.]|\\bPT-?\\d|\\b1970-|"
+            + "-\\d+ (min|h|s)\\b|\\bbenchpace\\.[a-z]+|"
+            + "[A-Za-z]@(?=[0-9]*[a-f])[0-9a-f]{5,8}\\b|[+-]\\d{5,}-\\d\\d-\\d\\d");
+    /** Absent facts in JSON that a page carries are no words. */
+    private static final Pattern NULL = Pattern.compile("(?<!&#34;:)\\bnull\\b");
+    private static final int AROUND = 60;
+
+    private Screenful() { }
+
+    static void check(ClassBoard board, ClassView view) {
+        Map<String, String> pages;
+        String state;
+        StringBuilder events = new StringBuilder();
+        try {
+            pages = EveryScreen.of(board, view);
+            state = StateText.of(view, EveryScreen.LEAD);
+            board.eventsAfter(0).forEach(r -> events.append(Json.text(EventJson.line(r))).append('\n'));
+        } catch (RuntimeException | StackOverflowError e) {
+            throw new Broken("every page is drawn", e);
+        }
+        pages.forEach((name, html) -> {
+            words(name, html);
+            none(NULL, name, html);
+        });
+        words("the state", state);
+        words("the events", events.toString());
+    }
+
+    private static void words(String name, String text) {
+        none(MACHINE, name, text);
+    }
+
+    private static void none(Pattern what, String name, String text) {
+        Matcher found = what.matcher(text);
+        if (found.find()) {
+            throw new Broken("no screen speaks like a machine", name + ": " + text.substring(
+                    Math.max(0, found.start() - AROUND), Math.min(text.length(), found.end() + AROUND)));
+        }
+    }
+}
