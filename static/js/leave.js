@@ -36,6 +36,7 @@ async function open(seat) {
 
 /** The places and the word afresh, what was typed kept. */
 async function again(seat, words) {
+  commandId = token(); // what is sent next is another wish
   const name = document.getElementById('leave-name')?.value ?? '';
   const day = document.getElementById('leave-collect-by')?.value ?? '';
   await fetchForm(seat);

@@ -68,14 +68,18 @@ public final class ClassBoard {
     }
 
     /**
-     * Decides and, if the rules agree, records durably before anyone can see it.
+     * Decides and, if the rules agree, records durably before anyone can see it. A command whose id is known is
+     * answered as it was the first time if it wishes for the same, whenever it now says it was tapped, and refused if
+     * not.
      *
      * @throws CannotBeKept if it could not be read back at the next start, or the class does not add up with it
      */
     public synchronized Answer submit(Command wished) {
         OptionalLong known = live.seqOf(wished.id());
         if (known.isPresent()) {
-            return new Answer.Recorded(known.getAsLong(), true);
+            boolean same = live.wishOf(wished.id()).filter(wished.wish()::equals).isPresent();
+            return same ? new Answer.Recorded(known.getAsLong(), true)
+                    : new Answer.Refused(new Refusal.IdTaken(known.getAsLong()));
         }
         Instant now = now();
         Decision decision = Rules.decide(live, wished, now);

@@ -21,6 +21,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 
 /**
  * The pickup shelf of the shop, across all classes: the only place where its rules, its log and the time meet. One
@@ -89,13 +90,17 @@ public final class ShelfBoard {
     /**
      * Decides and, if the rules agree, records durably before anyone can see it.
      *
-     * @param commandId the same id counts once, however often it is sent
+     * @param commandId the same id counts once, however often it is sent; sent again for something else it is refused
+     * @param same      whether what a command led to is what is wished for now
      * @param about     finds the candle that a wish is about which holds already
      */
-    public synchronized Outcome submit(String commandId, Function<Shelf, Optional<EntryId>> about, Wish wish) {
-        Optional<EntryId> known = log.entryOf(commandId);
+    public synchronized Outcome submit(String commandId, Predicate<ShelfEvent> same,
+                                       Function<Shelf, Optional<EntryId>> about, Wish wish) {
+        Optional<ShelfEvent> known = log.eventOf(commandId);
         if (known.isPresent()) {
-            return new Outcome.Done(known.get(), shelf.entry(known.get()), true);
+            EntryId entry = known.get().entry();
+            return same.test(known.get()) ? new Outcome.Done(entry, shelf.entry(entry), true)
+                    : new Outcome.Refused(new ShelfRefusal.IdTaken(entry));
         }
         ShelfDecision decision = wish.decide(arrangement.rules(), shelf, now());
         if (decision instanceof ShelfDecision.Refused refused) {
@@ -125,7 +130,8 @@ public final class ShelfBoard {
      */
     public boolean guestIsBack(String commandId, String classId, SeatNumber seat, Instant at) {
         Optional<EntryId> id = standing(classId, seat).filter(e -> !e.leftAt().isAfter(at)).map(ShelfEntry::id);
-        return id.isPresent() && submit(commandId, s -> id, (rules, s, now) -> rules.takeBack(s, id.get(), now))
+        return id.isPresent() && submit(commandId, e -> true, s -> id,
+                (rules, s, now) -> rules.takeBack(s, id.get(), now))
                 instanceof Outcome.Done;
     }
 
@@ -136,8 +142,9 @@ public final class ShelfBoard {
      * @return whether it stands there
      */
     public boolean guestIsGone(String commandId, String takenBackBy) {
-        Optional<EntryId> id = log.entryOf(takenBackBy);
-        return id.isPresent() && submit(commandId, s -> id, (rules, s, now) -> rules.putBack(s, id.get(), now))
+        Optional<EntryId> id = log.eventOf(takenBackBy).map(ShelfEvent::entry);
+        return id.isPresent() && submit(commandId, e -> true, s -> id,
+                (rules, s, now) -> rules.putBack(s, id.get(), now))
                 instanceof Outcome.Done done && done.entry().isPresent();
     }
 

@@ -144,6 +144,12 @@ public final class LiveClass {
         return seq == null ? OptionalLong.empty() : OptionalLong.of(seq);
     }
 
+    /** What the command of that id wished for, if there was one; when it says it was tapped is no part of it. */
+    public Optional<ClassEvent> wishOf(String commandId) {
+        OptionalLong seq = seqOf(commandId);
+        return seq.isPresent() ? Optional.of(history.get((int) seq.getAsLong() - 1).event()) : Optional.empty();
+    }
+
     public Optional<Instant> openedAt(StepId step) {
         return Optional.ofNullable(opened.get(step));
     }

@@ -145,6 +145,13 @@ public sealed interface Refusal {
         }
     }
 
+    /** Another command has this id already. @param seq what that one became */
+    record IdTaken(long seq) implements Refusal {
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.idTaken(this);
+        }
+    }
+
     /** A value no thermometer or clock of a class can show. @param what the value's name */
     record Absurd(String what, double value, double least, double most) implements Refusal {
         @Override public <R> R match(Cases<R> cases) {
@@ -193,6 +200,8 @@ public sealed interface Refusal {
         R outsideClass(OutsideClass refusal);
 
         R classIsClosed(ClassIsClosed refusal);
+
+        R idTaken(IdTaken refusal);
 
         R absurd(Absurd refusal);
     }

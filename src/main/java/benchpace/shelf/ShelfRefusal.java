@@ -31,6 +31,9 @@ public sealed interface ShelfRefusal {
     /** No candle on the shelf has this claim word. */
     record NoSuchWord(String typed) implements ShelfRefusal { }
 
+    /** Another command has this id already. @param entry the candle that one was about */
+    record IdTaken(EntryId entry) implements ShelfRefusal { }
+
     /** That claim word waits on the shelf already. */
     record WordTaken(ClaimWord word) implements ShelfRefusal { }
 }

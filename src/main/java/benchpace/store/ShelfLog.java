@@ -61,14 +61,14 @@ public final class ShelfLog {
         }
     }
 
-    /** The candle that a command was about, if it was recorded before. */
-    public Optional<EntryId> entryOf(String commandId) {
+    /** What a command led to first, if it was recorded before; without its words once they were erased. */
+    public Optional<ShelfEvent> eventOf(String commandId) {
         return database.read(connection -> {
             try (PreparedStatement select = connection.prepareStatement(
-                    "select entry from shelf_event where command_id = ?")) {
+                    "select seq, entry, type, at_ms, payload from shelf_event where command_id = ?")) {
                 select.setString(1, commandId);
                 try (ResultSet row = select.executeQuery()) {
-                    return row.next() ? Optional.of(new EntryId(row.getLong(1))) : Optional.empty();
+                    return row.next() ? Optional.of(event(row)) : Optional.empty();
                 }
             }
         });

@@ -12,8 +12,10 @@ import benchpace.live.ClassEvent;
 import benchpace.live.Command;
 import benchpace.live.Refusal;
 import benchpace.plan.SeatNumber;
+import benchpace.shelf.Claim;
 import benchpace.shelf.ClaimWord;
 import benchpace.shelf.ShelfEntry;
+import benchpace.shelf.ShelfEvent;
 import benchpace.shelf.ShelfPlace;
 import benchpace.web.screen.Viewer;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -61,11 +63,14 @@ final class LeaveApi {
         String commandId = ShelfApi.commandId(body);
         ShelfPlace place = ShelfApi.place(body).orElseThrow(() -> new Refused(
                 Problem.unprocessable("\"shelf\" and \"place\" are missing.")));
-        ClaimWord claim = claim(body);
+        Optional<ClaimWord> typed = typedClaim(body);
+        ClaimWord claim = typed.orElseGet(() -> ShelfApi.freshWord(shelf));
         String name = Bodies.text(body, "name", LONGEST_NAME).strip();
         Optional<Instant> collectBy = collectBy(body);
         SeatNumber number = new SeatNumber(seat.seat());
-        Outcome outcome = shelf.submit(commandId, s -> shelf.standing(board.id(), number).map(ShelfEntry::id),
+        Outcome outcome = shelf.submit(commandId, e -> e instanceof ShelfEvent.Placed put
+                        && isPut(put, board.id(), number, place, typed, name, collectBy),
+                s -> shelf.standing(board.id(), number).map(ShelfEntry::id),
                 (rules, s, now) -> rules.put(s, board.id(), number, place, candle.said().until(), collectBy, claim,
                         name, now));
         if (outcome instanceof Outcome.Refused refused) {
@@ -107,11 +112,20 @@ final class LeaveApi {
                 .orElseThrow(() -> new Refused(Problem.notFound("There is no seat " + text + " in this class.")));
     }
 
-    /** The word that was drawn for the guest, or a fresh one. */
-    private ClaimWord claim(JsonNode body) {
+    /** Whether that candle was put there with these words; those that were erased since are as they are sent. */
+    private static boolean isPut(ShelfEvent.Placed put, String classId, SeatNumber seat, ShelfPlace place,
+                                 Optional<ClaimWord> typed, String name, Optional<Instant> collectBy) {
+        boolean erased = put.claim() instanceof Claim.Erased;
+        return put.classId().equals(classId) && put.seat().equals(seat) && put.place().equals(place)
+                && collectBy.filter(day -> !day.isBefore(put.readyFrom())).map(put.collectBy()::equals).orElse(true)
+                && (erased || put.name().equals(name) && typed.map(put.claim()::equals).orElse(true));
+    }
+
+    /** The word that was drawn for the guest; empty if none was. */
+    private static Optional<ClaimWord> typedClaim(JsonNode body) {
         String typed = Bodies.text(body, "claim", 40);
-        return typed.isBlank() ? ShelfApi.freshWord(shelf) : ClaimWord.read(typed).orElseThrow(() -> new Refused(
-                Problem.unprocessable("\"claim\" must be a word and two digits, such as maple 42.")));
+        return typed.isBlank() ? Optional.empty() : Optional.of(ClaimWord.read(typed).orElseThrow(() -> new Refused(
+                Problem.unprocessable("\"claim\" must be a word and two digits, such as maple 42."))));
     }
 
     /** Until the end of that day. */

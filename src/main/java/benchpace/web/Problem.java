@@ -41,6 +41,12 @@ public record Problem(int status, String code, String title, String detail) {
         return new Problem(403, "no-right", "This device may not do that", detail);
     }
 
+    /** The id of a command names one wish for good; sent with another, nothing is done. @param detail whose it is */
+    static Problem idTaken(String detail) {
+        return new Problem(409, "id-taken", "That id stands for something else",
+                detail + " Nothing was changed; send it with an id of its own.");
+    }
+
     void send(Context ctx) {
         ctx.status(status).contentType(MEDIA_TYPE)
                 .result(Json.text(json().put("instance", ctx.path())).getBytes(StandardCharsets.UTF_8));

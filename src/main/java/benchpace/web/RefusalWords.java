@@ -127,6 +127,10 @@ final class RefusalWords implements Refusal.Cases<Problem> {
         return conflict("class-closed", "The class is over", "The class is closed. Undo the closing to go on.");
     }
 
+    @Override public Problem idTaken(Refusal.IdTaken r) {
+        return Problem.idTaken("Event " + r.seq() + " of this class is another tap with the same id.");
+    }
+
     @Override public Problem absurd(Refusal.Absurd r) {
         if (r.what().equals("celsius")) {
             return new Problem(422, "absurd-value", "No such temperature can be", Degrees.both(r.value())

@@ -11,6 +11,7 @@ import benchpace.shelf.ClaimWords;
 import benchpace.shelf.EntryId;
 import benchpace.shelf.Shelf;
 import benchpace.shelf.ShelfEntry;
+import benchpace.shelf.ShelfEvent;
 import benchpace.shelf.ShelfPlace;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -115,8 +116,15 @@ final class ShelfApi {
             throw new Refused(Problem.unprocessable("\"claim\" is missing."));
         }
         boolean tested = yes(body, "handTested");
-        answer(ctx, shelf.submit(commandId(body), s -> Optional.empty(),
+        answer(ctx, shelf.submit(commandId(body),
+                e -> e instanceof ShelfEvent.Collected && hasWord(e.entry(), typed), s -> Optional.empty(),
                 (rules, s, now) -> rules.collect(s, typed, tested, now)));
+    }
+
+    /** Whether a candle has, or once had, the word that was typed. */
+    private boolean hasWord(EntryId id, String typed) {
+        return shelf.shelf().entry(id).filter(e -> e.erased() || e.claimWord().equals(ClaimWord.read(typed)))
+                .isPresent();
     }
 
     private void collect(Context ctx) {
@@ -124,8 +132,8 @@ final class ShelfApi {
         EntryId id = id(ctx);
         JsonNode body = Bodies.object(ctx);
         boolean tested = yes(body, "handTested");
-        answer(ctx, shelf.submit(commandId(body), s -> Optional.of(id),
-                (rules, s, now) -> rules.collect(s, id, tested, now)));
+        answer(ctx, shelf.submit(commandId(body), e -> e instanceof ShelfEvent.Collected && e.entry().equals(id),
+                s -> Optional.of(id), (rules, s, now) -> rules.collect(s, id, tested, now)));
     }
 
     private void undo(Context ctx) {
@@ -133,7 +141,9 @@ final class ShelfApi {
         EntryId id = id(ctx);
         JsonNode body = Bodies.object(ctx);
         Optional<ShelfPlace> elsewhere = place(body);
-        answer(ctx, shelf.submit(commandId(body), s -> Optional.of(id), (rules, s, now) -> elsewhere
+        answer(ctx, shelf.submit(commandId(body), e -> e instanceof ShelfEvent.CollectionUndone undone
+                && e.entry().equals(id) && elsewhere.map(undone.place()::equals).orElse(true),
+                s -> Optional.of(id), (rules, s, now) -> elsewhere
                 .map(p -> rules.undo(s, id, p, now)).orElseGet(() -> rules.undo(s, id, now))));
     }
 
@@ -143,14 +153,16 @@ final class ShelfApi {
         JsonNode body = Bodies.object(ctx);
         ShelfPlace to = place(body).orElseThrow(() -> new Refused(
                 Problem.unprocessable("\"shelf\" and \"place\" are missing.")));
-        answer(ctx, shelf.submit(commandId(body), s -> Optional.of(id),
+        answer(ctx, shelf.submit(commandId(body), e -> e instanceof ShelfEvent.Moved moved && e.entry().equals(id)
+                && moved.to().equals(to), s -> Optional.of(id),
                 (rules, s, now) -> rules.move(s, id, to, now)));
     }
 
     private void takeBack(Context ctx) {
         access.instructor(ctx);
         EntryId id = id(ctx);
-        answer(ctx, shelf.submit(commandId(Bodies.object(ctx)), s -> Optional.of(id),
+        answer(ctx, shelf.submit(commandId(Bodies.object(ctx)),
+                e -> e instanceof ShelfEvent.TakenBack && e.entry().equals(id), s -> Optional.of(id),
                 (rules, s, now) -> rules.takeBack(s, id, now)));
     }
 

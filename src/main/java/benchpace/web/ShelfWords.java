@@ -37,6 +37,9 @@ final class ShelfWords {
         } else if (why instanceof ShelfRefusal.WordTaken r) {
             return conflict("word-taken", "That claim word is taken",
                     "Another candle has the claim word \"" + r.word() + "\". Draw another one.");
+        } else if (why instanceof ShelfRefusal.IdTaken r) {
+            return Problem.idTaken("Something else was done with candle " + r.entry()
+                    + " of the shelf under the same id.");
         } else if (why instanceof ShelfRefusal.WordsErased) {
             return conflict("words-erased", "Its claim word was erased",
                     "Its name and claim word were erased, so it cannot wait for anybody again.");

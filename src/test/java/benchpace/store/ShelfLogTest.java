@@ -81,8 +81,8 @@ class ShelfLogTest {
     @Test void a_command_is_found_again_by_its_id() {
         log.append("tap-1", List.of(placed(FIRST, "maple", 42, "")));
 
-        assertThat(log.entryOf("tap-1")).contains(FIRST);
-        assertThat(log.entryOf("tap-2")).isEmpty();
+        assertThat(log.eventOf("tap-1").map(ShelfEvent::entry)).contains(FIRST);
+        assertThat(log.eventOf("tap-2")).isEmpty();
     }
 
     @Test void the_same_command_is_not_recorded_twice() {
@@ -158,7 +158,7 @@ class ShelfLogTest {
                     .hasMessageStartingWith("It cannot be kept: ");
         }
         assertThat(log.read()).isEmpty();
-        assertThat(log.entryOf("a")).isEmpty();
+        assertThat(log.eventOf("a")).isEmpty();
     }
 
     @Test void a_row_is_never_changed_but_to_erase_words_nor_removed() {
