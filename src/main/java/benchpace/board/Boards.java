@@ -14,6 +14,7 @@ import java.time.InstantSource;
 import java.time.temporal.ChronoUnit;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,6 +22,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /** Every class in the store, and the one thread that tells their screens what has changed. */
 public final class Boards implements AutoCloseable {
@@ -116,6 +118,16 @@ public final class Boards implements AutoCloseable {
     /** The classes that are in the log and cannot be read back; they are left out, and left as they are. */
     public Set<String> unreadable() {
         return Collections.unmodifiableSet(unreadable);
+    }
+
+    /** A sentence for each class that cannot be read, and for each of which something cannot be computed just now. */
+    public List<String> degraded() {
+        Stream<String> out = unreadable.stream()
+                .map(id -> "Class " + id + " cannot be read back and is left out; the log says why.");
+        Stream<String> missing = boards.values().stream().sorted(Comparator.comparing(ClassBoard::id))
+                .filter(board -> !board.missing().models().isEmpty())
+                .map(board -> "Class " + board.id() + ": " + board.missing().fact());
+        return Stream.concat(out, missing).toList();
     }
 
     /** What rooms have taught, where the board computes the cure. */

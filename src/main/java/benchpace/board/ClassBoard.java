@@ -39,7 +39,7 @@ public final class ClassBoard {
     private final InstantSource clock;
     private final ViewMaker maker;
     private final Runnable changed;
-    private final WaitChain waits;
+    private final ClassModels models;
     private final Set<Mailbox> mailboxes = new CopyOnWriteArraySet<>();
     private volatile LiveClass live;
     private final Object viewing = new Object();
@@ -55,7 +55,7 @@ public final class ClassBoard {
         this.clock = clock;
         this.maker = maker;
         this.changed = changed;
-        this.waits = maker.waitChain(id);
+        this.models = maker.models(id);
         this.ready = live.seq() == 1;
     }
 
@@ -86,7 +86,7 @@ public final class ClassBoard {
         if (decision instanceof Decision.Refused refused) {
             return new Answer.Refused(refused.reason());
         }
-        Optional<Refusal> absurd = Plausible.refusal(live, wished.wish());
+        Optional<Refusal> absurd = absurd(wished, now);
         if (absurd.isPresent()) {
             return new Answer.Refused(absurd.get());
         }
@@ -107,6 +107,17 @@ public final class ClassBoard {
             LOG.log(Level.ERROR, "class " + id + " cannot be added up with a command", e);
             throw new CannotBeKept("It cannot be kept: the class does not add up with it. It goes on without.", e);
         }
+    }
+
+    /** The one model asked under the lock. Where it fails the tap stands: no tap is lost for a model. */
+    private Optional<Refusal> absurd(Command wished, Instant now) {
+        return models.attempts().of(Model.PLAUSIBILITY, live.seq(), now,
+                () -> Plausible.refusal(live, wished.wish()), Optional::empty);
+    }
+
+    /** What of the class cannot be computed just now, as far as somebody has asked for it. */
+    public Missing missing() {
+        return models.attempts().now(live.seq());
     }
 
     /** The class's time: to the millisecond, as the log keeps it, and never behind what is written. */
@@ -144,7 +155,7 @@ public final class ClassBoard {
     }
 
     private ClassView make() {
-        ClassView view = maker.view(id, live, waits, now());
+        ClassView view = maker.view(id, live, models, now());
         made = view;
         ready = true;
         return view;
@@ -162,12 +173,20 @@ public final class ClassBoard {
             then = live;
             view = view();
         } while (view.seq() != then.seq());
-        return maker.report(id, then, view);
+        return maker.report(id, then, view, models.attempts());
+    }
+
+    /** What past classes taught about the steps of this one's plan. @param all every class, for those of the plan */
+    public Optional<StepLessons.Lesson> lesson(StepLessons lessons, List<LiveClass> all) {
+        LiveClass asked = live;
+        return models.attempts().of(Model.LESSON, asked.seq(), now(),
+                () -> Optional.of(lessons.lesson(asked.plan().id().value(), asked.plan().place(), all)),
+                Optional::empty);
     }
 
     /** A seat's candle cut open as it should be this instant, where that is computed. */
     public Optional<CutAway> cutAway(int seat) {
-        return maker.cutAway(id, live, new SeatNumber(seat), now());
+        return maker.cutAway(id, live, new SeatNumber(seat), now(), models.attempts());
     }
 
     /** A screen's own mailbox; it holds the newest view at once. */
@@ -204,6 +223,11 @@ public final class ClassBoard {
         newest = view;
         mailboxes.forEach(m -> m.put(view));
         return view;
+    }
+
+    /** Something could not be computed, and something has happened since: it may be well again. */
+    boolean mayBeMended() {
+        return !missing().models().isEmpty() && (made == null || made.seq() != live.seq());
     }
 
     /** When the last published view changes by itself. */

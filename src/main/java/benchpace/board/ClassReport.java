@@ -23,16 +23,23 @@ import java.util.TreeMap;
  * @param waitedFor the seats that should have poured and have no pour ticked
  * @param took   what each step took
  * @param flags  who was flagged when
+ * @param missing what of it cannot be computed just now, and is left out
  */
 public record ClassReport(ClassView view, Instant origin, List<String> steps, Optional<WhatHeld> held,
                           Map<Integer, CandleTime> candles, List<Integer> waitedFor, List<StepSummary> took,
-                          List<FlagSpan> flags) {
+                          List<FlagSpan> flags, Missing missing) {
     public ClassReport {
         steps = List.copyOf(steps);
         candles = Collections.unmodifiableMap(new TreeMap<>(candles));
         waitedFor = List.copyOf(waitedFor);
         took = List.copyOf(took);
         flags = List.copyOf(flags);
+    }
+
+    /** The record alone, without what is reckoned from it. */
+    public ClassReport bare() {
+        return new ClassReport(view, origin, steps, Optional.empty(), Map.of(), List.of(), List.of(), List.of(),
+                missing.and(Missing.of(List.of(Model.HELD, Model.TOOK, Model.FLAGS))));
     }
 
     /** When the plan has the candles ready: the end of its cure, or its own end if it has none. */

@@ -24,13 +24,14 @@ import java.util.Optional;
  * @param undo  the latest thing each device said itself and may take back, the newest first
  * @param guestsMayTell whether guests may say with their own phones that they are done
  * @param known what a screen needs to go on by itself
+ * @param missing what cannot be computed just now, and is left out here or stands as the plan has it
  */
 public record ClassView(String id, String name, String place, ZoneId zone, long seq, Instant now, Instant startsAt,
                         Stage stage, List<StepView> steps, NowView present, Optional<NextView> next,
                         SeatingChart chart, List<SeatView> seats, CureView cure, HomeTime home, List<HelpView> help,
                         String calm, Optional<Duration> silence, List<UndoView> undo, List<NoteView> notes,
                         RoomView room, PaceLines lines, WaitView waiting, boolean guestsMayTell,
-                        KnownClass known, Optional<Instant> nextChange) {
+                        KnownClass known, Missing missing, Optional<Instant> nextChange) {
 
     /** How far the class is as a whole. */
     public enum Stage { BEFORE, RUNNING, SETTING, FINISHING, CLOSED }

@@ -21,6 +21,17 @@ public interface CureClock {
         return new Cooling(clocks(live, now), RoomView.NONE);
     }
 
+    /** What holds without computing anything: the plan's own figure, and what was read and chosen. */
+    default Cooling byFigure(LiveClass live, Instant now) {
+        return new Cooling(new PlanCureClock().clocks(live, now), RoomView.NONE);
+    }
+
+    /** The candle that most seats wait for, cut open as it should be now, where that is computed. */
+    default Optional<CutAway> waitedFor(String classId, LiveClass live, Map<SeatNumber, CandleClock> clocks,
+                                        Instant now) {
+        return Optional.empty();
+    }
+
     /** A seat's candle cut open as it should be now, where that is computed. */
     default Optional<CutAway> cutAway(String classId, LiveClass live, SeatNumber seat, Instant now) {
         return Optional.empty();

@@ -10,16 +10,18 @@ import java.util.Optional;
  * @param rest     what the plan gives the steps after the cure that are still to come
  * @param ended    when the class ended, once it did
  * @param promised when the plan says it ends
- * @param odds     how likely that is
+ * @param odds     how likely that is; empty where it could not be foretold
  * @param told     whether the table itself has told enough to foretell from: most seats are done with something
  * @param driver   what it hangs on, in words: "seat 4, then the cure"
  * @param basis    what the figure rests on, in words
  */
 public record HomeTime(Instant p10, Instant p50, Instant p90, Duration rest, Optional<Instant> ended, Instant promised,
-                       HomeOdds odds, boolean told, String driver, String basis) {
+                       Optional<HomeOdds> odds, boolean told, String driver, String basis) {
 
     /** What may be said of the promise. */
     public enum Promise {
+        /** It is the plan's, and nothing is foretold. */
+        UNTOLD,
         /** It is the plan's, and only its odds are known. */
         PLANNED,
         /** The evening tells, and it may go either way. */
@@ -39,9 +41,10 @@ public record HomeTime(Instant p10, Instant p50, Instant p90, Duration rest, Opt
         if (ended.isPresent()) {
             return Promise.ENDED;
         }
-        if (!told) {
-            return Promise.PLANNED;
-        }
+        return odds.isEmpty() ? Promise.UNTOLD : told ? promise(odds.get()) : Promise.PLANNED;
+    }
+
+    private static Promise promise(HomeOdds odds) {
         if (odds.late() >= HomeOdds.LIKELY) {
             return Promise.LATE;
         }

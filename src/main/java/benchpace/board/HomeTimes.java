@@ -27,15 +27,26 @@ final class HomeTimes {
                 now);
         return new HomeTime(PosteriorPaceWatch.instant(origin, forecast.p10()),
                 PosteriorPaceWatch.instant(origin, forecast.p50()), PosteriorPaceWatch.instant(origin, forecast.p90()),
-                rest, Optional.empty(), promised(live), odds, told(live),
+                rest, Optional.empty(), promised(live), Optional.of(odds), told(live),
                 set ? "" : forecast.driver(), basis(live, clocks));
+    }
+
+    /** The plan's promise alone: nothing is foretold. */
+    static HomeTime promised(LiveClass live, Map<SeatNumber, CandleClock> clocks, Instant now) {
+        if (live.closedAt().isPresent()) {
+            return ofClosed(live, clocks);
+        }
+        Duration rest = rest(live, now);
+        Instant ready = promised(live).minus(rest);
+        return new HomeTime(ready, ready, ready, rest, Optional.empty(), promised(live), Optional.empty(), told(live),
+                "", "");
     }
 
     /** Nothing is expected any more: when the last candle was, or should have been, firm. */
     static HomeTime ofClosed(LiveClass live, Map<SeatNumber, CandleClock> clocks) {
         return new HomeTime(latest(live, clocks, ReadyWindow::from), latest(live, clocks, ReadyWindow::likely),
                 latest(live, clocks, ReadyWindow::until), Duration.ZERO, live.closedAt(), promised(live),
-                HomeOdds.known(live.closedAt().orElseThrow(), promised(live)), true, "",
+                Optional.of(HomeOdds.known(live.closedAt().orElseThrow(), promised(live))), true, "",
                 basis(live, clocks));
     }
 

@@ -26,6 +26,9 @@ import java.util.TreeMap;
 public record KnownClass(List<Step> steps, List<Opened> opened, long closed, List<Seat> seats,
                          Map<SeatNumber, Instant> firm, int upToCure, int whole, boolean tried) {
 
+    /** Nothing a page could go on by. */
+    static final KnownClass NOTHING = new KnownClass(List.of(), List.of(), 0, List.of(), Map.of(), -1, -1, false);
+
     /** A led step that is open. @param seq the event that opened it */
     public record Opened(String step, Instant at, long seq) { }
 

@@ -3,11 +3,16 @@ package benchpace.board;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.SeatingChart;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** Names several seats, or the place of one, as a person would. */
 final class Listing {
     private Listing() { }
+
+    /** "a, b and c"; at least one. */
+    static String and(List<String> things) {
+        int last = things.size() - 1;
+        return last == 0 ? things.get(0) : String.join(", ", things.subList(0, last)) + " and " + things.get(last);
+    }
 
     /** "Seat 4", "Seats 4 and 6", "Seats 1, 4 and 6"; more than six become a count. */
     static String seats(List<Integer> seats) {
@@ -17,9 +22,7 @@ final class Listing {
         if (seats.size() > 6) {
             return seats.size() + " seats";
         }
-        String first = seats.subList(0, seats.size() - 1).stream().map(String::valueOf)
-                .collect(Collectors.joining(", "));
-        return "Seats " + first + " and " + seats.get(seats.size() - 1);
+        return "Seats " + and(seats.stream().map(String::valueOf).toList());
     }
 
     /** Where a seat is, seen from the instructor: "back left", "middle", "front right". */

@@ -29,6 +29,11 @@ public record Pace(Map<SeatNumber, SeatFlag> flags, Map<SeatNumber, Eased> eased
      */
     public record Unticked(SeatNumber seat, double doneProbability, int remainingMinutes, int leaveMinutes) { }
 
+    /** Nobody is judged. */
+    static Pace unjudged(HomeTime home) {
+        return new Pace(Map.of(), Map.of(), List.of(), List.of(), home, Optional.empty(), Optional.empty());
+    }
+
     public Pace {
         flags = Map.copyOf(flags);
         eased = Map.copyOf(eased);

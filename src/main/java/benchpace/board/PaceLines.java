@@ -23,6 +23,10 @@ public record PaceLines(Instant from, Instant until, List<String> steps, List<Li
     /** @param level how many steps are done, 0 to the number of steps */
     public record Point(Instant at, int level) { }
 
+    static PaceLines none(Instant now) {
+        return new PaceLines(now, now, List.of(), List.of());
+    }
+
     public PaceLines {
         steps = List.copyOf(steps);
         lines = List.copyOf(lines);

@@ -66,8 +66,7 @@ public final class PosteriorPaceWatch implements PaceWatch {
     @Override public Pace watch(String classId, LiveClass live, Map<SeatNumber, CandleClock> clocks, Instant now) {
         if (live.closedAt().isPresent()) {
             last.remove(classId);
-            return new Pace(Map.of(), Map.of(), List.of(), List.of(), HomeTimes.ofClosed(live, clocks),
-                    Optional.empty(), Optional.empty());
+            return Pace.unjudged(HomeTimes.ofClosed(live, clocks));
         }
         Instant origin = ClassTracks.origin(live);
         ClassTrack track = ClassTracks.of(live, clocks);
@@ -76,8 +75,7 @@ public final class PosteriorPaceWatch implements PaceWatch {
         boolean abandoned = now.isAfter(origin.plus(ABANDONED)) && now.isAfter(live.lastRecordedAt().plus(ABANDONED));
         if (minutes < 0 || abandoned) {
             Forecast forecast = engine.forecast(track, Math.max(0, minutes));
-            return new Pace(Map.of(), Map.of(), List.of(), List.of(),
-                    HomeTimes.of(live, clocks, origin, forecast, now), Optional.empty(), Optional.empty());
+            return Pace.unjudged(HomeTimes.of(live, clocks, origin, forecast, now));
         }
         PaceMemory memory = memory(engine, classId, origin, track, minutes);
         PaceView view = engine.judge(track, minutes, memory);

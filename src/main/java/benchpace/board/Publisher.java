@@ -62,7 +62,7 @@ final class Publisher implements AutoCloseable {
     /** @return how long nothing changes by itself */
     private Duration publishAll() {
         Optional<Instant> next = boards.get().stream()
-                .filter(ClassBoard::watched)
+                .filter(board -> board.watched() || board.mayBeMended())
                 .flatMap(board -> publish(board).stream())
                 .min(Comparator.naturalOrder());
         boards.get().forEach(board -> carefully(board, "finished", () -> {

@@ -10,6 +10,7 @@ import benchpace.plan.SeatNumber;
 import benchpace.plan.Step;
 import benchpace.report.CandleTime;
 import benchpace.report.FlagHistory;
+import benchpace.report.FlagSpan;
 import benchpace.report.StepSummary;
 import benchpace.report.WhatHeld;
 import java.time.Duration;
@@ -17,7 +18,9 @@ import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /** Looks back on a class. Made when somebody asks, from the record alone; nothing of it is kept. */
@@ -25,18 +28,43 @@ final class ReportMaker {
     /** A class is looked at no longer than this after the last thing that happened at a seat: everybody went home. */
     private static final Duration OVER = Duration.ofHours(1);
 
-    private ReportMaker() { }
+    private final LiveClass live;
+    private final ClassView view;
+    private final Map<SeatNumber, CandleClock> clocks;
+    private final Attempts attempts;
 
-    static ClassReport report(LiveClass live, ClassView view, Map<SeatNumber, CandleClock> clocks, PaceEngine engine) {
+    ReportMaker(LiveClass live, ClassView view, Map<SeatNumber, CandleClock> clocks, Attempts attempts) {
+        this.live = live;
+        this.view = view;
+        this.clocks = clocks;
+        this.attempts = attempts;
+    }
+
+    /** @param engine what the class is judged by */
+    ClassReport report(Supplier<PaceEngine> engine) {
         Instant origin = ClassTracks.origin(live);
-        ClassTrack track = byPlan(live, ClassTracks.of(live, clocks));
-        Map<Integer, CandleTime> candles = candles(live, clocks, origin);
-        List<Integer> waitedFor = live.seats().stream().filter(Seat::makesCandle).map(Seat::number)
-                .filter(s -> live.plan().pour().isPresent() && !clocks.containsKey(s)).map(SeatNumber::value).toList();
+        Map<Integer, CandleTime> candles = tried(Model.HELD, () -> candles(live, clocks, origin), Map.of());
+        List<Integer> waitedFor = tried(Model.HELD, this::waitedFor, List.of());
         double end = Math.max(0, ClassTracks.minutes(origin, end(live, view.now())));
-        return new ClassReport(view, origin, live.plan().steps().stream().map(Step::name).toList(),
-                WhatHeld.of(track, candles), candles, waitedFor, StepSummary.of(track),
-                FlagHistory.of(track, engine, end));
+        Optional<WhatHeld> held = tried(Model.HELD, () -> WhatHeld.of(track(), candles), Optional.empty());
+        List<StepSummary> took = tried(Model.TOOK, () -> StepSummary.of(track()), List.of());
+        List<FlagSpan> flags = tried(Model.FLAGS, () -> FlagHistory.of(track(), engine.get(), end), List.of());
+        return new ClassReport(view, origin, live.plan().steps().stream().map(Step::name).toList(), held, candles,
+                waitedFor, took, flags,
+                view.missing().and(attempts.among(Model.CURE, Model.HELD, Model.TOOK, Model.FLAGS, Model.LESSON)));
+    }
+
+    private List<Integer> waitedFor() {
+        return live.seats().stream().filter(Seat::makesCandle).map(Seat::number)
+                .filter(s -> live.plan().pour().isPresent() && !clocks.containsKey(s)).map(SeatNumber::value).toList();
+    }
+
+    private <T> T tried(Model model, Supplier<T> work, T otherwise) {
+        return attempts.of(model, live.seq(), view.now(), work, () -> otherwise);
+    }
+
+    private ClassTrack track() {
+        return byPlan(live, ClassTracks.of(live, clocks));
     }
 
     /** How far a class is looked at: to now, or to its end, which may have come long before it was closed. */

@@ -11,7 +11,6 @@ import benchpace.live.Progress;
 import benchpace.live.Seat;
 import benchpace.plan.Candle;
 import benchpace.plan.SeatNumber;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -89,13 +88,25 @@ public final class RoomCureClock implements CureClock {
         }
         ClassCandles candles = ClassCandles.of(live);
         if (candles.poured().isEmpty()) {
-            return new Cooling(Map.of(), room(live, candles, "", Optional.empty(), now));
+            return new Cooling(Map.of(), room(live, ""));
         }
         Forecast forecast = forecast(classId, live, candles);
-        Map<SeatNumber, CandleClock> clocks = clocks(live, candles, forecast);
-        Optional<CutAway> cutAway = WallCandle.of(candles, clocks)
-                .map(wall -> cut(wall.candle(), wall.seats(), forecast.fit(), now));
-        return new Cooling(clocks, room(live, candles, forecast.words(), cutAway, now));
+        return new Cooling(clocks(live, candles, forecast), room(live, forecast.words()));
+    }
+
+    @Override public Cooling byFigure(LiveClass live, Instant now) {
+        return new Cooling(byFigure.clocks(live, now),
+                live.plan().candles().isEmpty() ? RoomView.NONE : room(live, ""));
+    }
+
+    @Override public Optional<CutAway> waitedFor(String classId, LiveClass live, Map<SeatNumber, CandleClock> clocks,
+                                                 Instant now) {
+        if (live.plan().candles().isEmpty()) {
+            return Optional.empty();
+        }
+        ClassCandles candles = ClassCandles.of(live);
+        return WallCandle.of(candles, clocks).map(wall -> cut(wall.candle(), wall.seats(),
+                forecast(classId, live, candles).fit(), now));
     }
 
     @Override public Optional<CutAway> cutAway(String classId, LiveClass live, SeatNumber seat, Instant now) {
@@ -184,8 +195,7 @@ public final class RoomCureClock implements CureClock {
                 sections.at(p.curing().coolingCase(), fit.lossMedian(), p.minutesAt(now)));
     }
 
-    private static RoomView room(LiveClass live, ClassCandles candles, String words, Optional<CutAway> cutAway,
-                                 Instant now) {
+    private static RoomView room(LiveClass live, String words) {
         List<RoomView.Choice> choices = new ArrayList<>();
         live.plan().candles().forEach(c -> choices.add(new RoomView.Choice(c.id(), c.name())));
         Map<Integer, String> chosen = new TreeMap<>();
@@ -193,28 +203,14 @@ public final class RoomCureClock implements CureClock {
             seat.candle().ifPresent(c -> chosen.put(seat.number().value(), c));
         }
         Candle first = live.plan().candles().get(0);
-        List<Observation> seen = candles.observations();
-        return new RoomView(words, choices, chosen,
-                Optional.of(warmth(seen, Observation.Kind.ROOM, first.roomCelsius())),
-                Optional.of(warmth(seen, Observation.Kind.POUR, first.pourCelsius())), cutAway,
-                cutAway.flatMap(cut -> nextMinute(candles, cut, now)));
+        return new RoomView(words, choices, chosen, Optional.of(warmth(live.roomReadings(), first.roomCelsius())),
+                Optional.of(warmth(live.pourReadings(), first.pourCelsius())), Optional.empty(), Optional.empty());
     }
 
-    /** The latest of its kind, else the plan's. */
-    private static RoomView.Warmth warmth(List<Observation> seen, Observation.Kind kind, double planned) {
-        return seen.stream().filter(o -> o.kind() == kind)
-                .max(Comparator.comparing(Observation::at))
-                .map(o -> new RoomView.Warmth(o.celsius(), Optional.of(o.at())))
+    /** The latest, else the plan's. */
+    private static RoomView.Warmth warmth(List<LiveClass.Temperature> seen, double planned) {
+        return seen.stream().max(Comparator.comparing(LiveClass.Temperature::at))
+                .map(r -> new RoomView.Warmth(r.celsius(), Optional.of(r.at())))
                 .orElseGet(() -> new RoomView.Warmth(planned, Optional.empty()));
-    }
-
-    /** When the drawing's candle is a whole minute older; empty once nothing moves in it any more. */
-    private static Optional<Instant> nextMinute(ClassCandles candles, CutAway cut, Instant now) {
-        int last = cut.seats().get(cut.seats().size() - 1);
-        Instant poured = candles.poured().stream().filter(p -> p.seat().value() == last).findFirst().orElseThrow()
-                .pouredAt();
-        long minutes = Math.max(0, Duration.between(poured, now).toMinutes());
-        return cut.section().solidFraction() >= 1 ? Optional.empty()
-                : Optional.of(poured.plusSeconds((minutes + 1) * 60));
     }
 }

@@ -32,4 +32,8 @@ public record RoomView(String fitWords, List<Choice> candles, Map<Integer, Strin
         candles = List.copyOf(candles);
         chosen = Map.copyOf(chosen);
     }
+
+    RoomView with(Optional<CutAway> drawn, Optional<Instant> next) {
+        return new RoomView(fitWords, candles, chosen, room, pour, drawn, next);
+    }
 }

@@ -14,6 +14,7 @@ import benchpace.plan.Step;
 import benchpace.plan.StepKind;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -21,6 +22,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -36,32 +38,75 @@ public final class ViewMaker {
         this.zone = zone;
     }
 
-    /** A fresh chain of plannings for one class, to be kept beside it. */
-    WaitChain waitChain(String classId) {
-        return new WaitChain(classId, cureClock, zone);
+    /** What is to be kept beside a class while it is open; fresh. */
+    ClassModels models(String classId) {
+        Attempts attempts = new Attempts(classId);
+        return new ClassModels(new WaitChain(classId, new CureOrPlan(cureClock, attempts), zone), attempts);
     }
 
-    /** The view with the wait planned from the class's beginning; a board that is open keeps its plannings. */
+    /**
+     * The view with the wait planned from the class's beginning; a board that is open keeps its plannings.
+     *
+     * @throws IllegalStateException if anything of it cannot be computed
+     */
     public ClassView view(String classId, LiveClass live, Instant now) {
-        return view(classId, live, waitChain(classId), now);
+        ClassView view = view(classId, live, models(classId), now);
+        requireWhole(classId, view.missing());
+        return view;
     }
 
-    ClassView view(String classId, LiveClass live, WaitChain waits, Instant now) {
-        WaitView waiting = waits.at(live, now);
-        Cooling cooling = cureClock.cooling(classId, live, now);
-        Pace pace = paceWatch.watch(classId, live, cooling.clocks(), now);
-        return new Making(classId, live, cooling, pace, waiting, waits.nextChange(live, now), now).view();
+    /** The class looked back on. @throws IllegalStateException if anything of it cannot be computed */
+    public ClassReport report(String classId, LiveClass live, ClassView view) {
+        ClassReport report = report(classId, live, view, new Attempts(classId));
+        requireWhole(classId, report.missing());
+        return report;
+    }
+
+    private static void requireWhole(String classId, Missing missing) {
+        if (!missing.models().isEmpty()) {
+            throw new IllegalStateException("class " + classId + ": " + missing.fact());
+        }
+    }
+
+    /** Whatever model fails, there is a view: it says what is missing. */
+    ClassView view(String classId, LiveClass live, ClassModels models, Instant now) {
+        Attempts attempts = models.attempts();
+        CureOrPlan cure = new CureOrPlan(cureClock, attempts);
+        WaitView waiting = attempts.of(Model.WAIT, live.seq(), now, () -> models.waits().at(live, now),
+                () -> unplanned(live, now));
+        Cooling timed = cure.cooling(classId, live, now);
+        Cooling cooling = timed.with(cure.waitedFor(classId, live, timed.clocks(), now), now);
+        Pace pace = attempts.of(Model.PACE, live.seq(), now,
+                () -> paceWatch.watch(classId, live, cooling.clocks(), now),
+                () -> Pace.unjudged(HomeTimes.promised(live, cooling.clocks(), now)));
+        return attempts.of(Model.WORDS, live.seq(), now,
+                () -> new Making(classId, live, models, cooling, pace, waiting, now).view(Missing.NOTHING),
+                () -> byPlan(classId, live, models, now));
+    }
+
+    /** What can be said without any model. */
+    private ClassView byPlan(String classId, LiveClass live, ClassModels models, Instant now) {
+        Cooling cooling = cureClock.byFigure(live, now);
+        return new Making(classId, live, models, cooling,
+                Pace.unjudged(HomeTimes.promised(live, cooling.clocks(), now)), unplanned(live, now), now)
+                .view(Missing.of(List.of(Model.WORDS)));
+    }
+
+    /** The activities as they were tapped. */
+    private WaitView unplanned(LiveClass live, Instant now) {
+        return new WaitViews(live, WaitLink.idle(now, live.seq()), zone).view();
     }
 
     /** The class looked back on. @param view of the same class, just now */
-    public ClassReport report(String classId, LiveClass live, ClassView view) {
-        return ReportMaker.report(live, view, cureClock.clocksOf(classId, live, view.now()),
-                paceWatch.engine(classId, live));
+    ClassReport report(String classId, LiveClass live, ClassView view, Attempts attempts) {
+        CureOrPlan cure = new CureOrPlan(cureClock, attempts);
+        return new ReportMaker(live, view, cure.clocksOf(classId, live, view.now()), attempts)
+                .report(() -> paceWatch.engine(classId, live));
     }
 
     /** A seat's candle cut open as it should be now, where that is computed. */
-    Optional<CutAway> cutAway(String classId, LiveClass live, SeatNumber seat, Instant now) {
-        return cureClock.cutAway(classId, live, seat, now);
+    Optional<CutAway> cutAway(String classId, LiveClass live, SeatNumber seat, Instant now, Attempts attempts) {
+        return new CureOrPlan(cureClock, attempts).cutAway(classId, live, seat, now);
     }
 
     /** One view in the making. */
@@ -74,14 +119,14 @@ public final class ViewMaker {
         private final RoomView room;
         private final Pace pace;
         private final WaitView waiting;
-        private final Optional<Instant> waitChange;
+        private final ClassModels models;
         private final Instant now;
         private final Map<SeatNumber, Standing> standings = new TreeMap<>();
         private final StepViews stepViews;
         private final SeatingChart chart;
 
-        Making(String classId, LiveClass live, Cooling cooling, Pace pace, WaitView waiting,
-               Optional<Instant> waitChange, Instant now) {
+        Making(String classId, LiveClass live, ClassModels models, Cooling cooling, Pace pace, WaitView waiting,
+               Instant now) {
             this.classId = classId;
             this.live = live;
             this.plan = live.plan();
@@ -90,24 +135,32 @@ public final class ViewMaker {
             this.room = cooling.room();
             this.pace = pace;
             this.waiting = waiting;
-            this.waitChange = waitChange;
+            this.models = models;
             this.now = now;
             this.chart = SeatingChart.of(plan.table(), live.seats().size());
             live.seats().forEach(s -> standings.put(s.number(), progress.standing(s)));
             this.stepViews = new StepViews(live, standings);
         }
 
-        ClassView view() {
+        /** @param also what is known to be missing from this very view */
+        ClassView view(Missing also) {
             List<StepView> steps = plan.steps().stream().map(stepViews::of).toList();
             List<SeatView> seats = new SeatViews(live, clocks, pace, waiting, standings, chart, now).all();
             Stage stage = Stages.of(live, now);
             PresentStep present = PresentStep.of(live, mayBeFirm(), now);
+            PaceLines lines = tried(Model.LINES, () -> PaceLinesMaker.of(live, pace, linesEnd()),
+                    () -> PaceLines.none(now));
+            KnownClass known = tried(Model.OFFLINE, () -> KnownClass.of(live, clocks), () -> KnownClass.NOTHING);
+            Missing missing = models.attempts().ofEveryView().without(Model.WORDS).and(also);
             return new ClassView(classId, live.name(), plan.place(), zone, live.seq(), now, live.startsAt(), stage,
                     steps, new NowViews(live, stepViews, seats).of(stage, present),
                     new NextViews(live, standings, stepViews, pace).next(), chart, seats, cure(), pace.home(),
                     help(), calm(), pace.silence(), TakeBacks.of(live), notes(), room,
-                    PaceLinesMaker.of(live, pace, linesEnd()), waiting, live.guestsMayTell(),
-                    KnownClass.of(live, clocks), nextChange());
+                    lines, waiting, live.guestsMayTell(), known, missing, nextChange(missing));
+        }
+
+        private <T> T tried(Model model, Supplier<T> work, Supplier<T> otherwise) {
+            return models.attempts().of(model, live.seq(), now, work, otherwise);
         }
 
         /** The lines of a closed class end with what happened, however late somebody closed it. */
@@ -178,13 +231,16 @@ public final class ViewMaker {
             return notes;
         }
 
-        /** When something on a screen changes although nobody taps. */
-        private Optional<Instant> nextChange() {
+        /** When something on a screen changes although nobody taps; what is missing is tried again each minute. */
+        private Optional<Instant> nextChange(Missing missing) {
+            Stream<Instant> again = missing.models().isEmpty() ? Stream.empty()
+                    : Stream.of(now.truncatedTo(ChronoUnit.MINUTES).plus(1, ChronoUnit.MINUTES));
             Stream<Instant> windows = values().flatMap(c -> Stream.of(c.said().from(), c.said().until()));
             Stream<Instant> claims = live.seats().stream()
                     .flatMap(s -> s.claim().map(Seat.Claim::lapsesAt).stream());
             Stream<Instant> talks = plan.steps().stream().filter(s -> s.kind() == StepKind.TALK).map(this::talkEnds);
-            return Stream.of(pace.nextChange().stream(), waitChange.stream(), windows, claims, talks,
+            Stream<Instant> minutes = models.waits().nextChange(live, now).stream();
+            return Stream.of(pace.nextChange().stream(), minutes, again, windows, claims, talks,
                             room.nextChange().stream(), Stream.of(live.startsAt()))
                     .flatMap(s -> s)
                     .filter(t -> t.isAfter(now))

@@ -40,12 +40,19 @@ final class WaitChain {
         this.zone = zone;
     }
 
-    /** The wait as it is planned at an instant; the same answer, at once, until an event or a full minute passes. */
+    /**
+     * The wait as it is planned at an instant; the same answer, at once, until an event or a full minute passes.
+     *
+     * @throws IllegalStateException if the latest planning failed; the next one rests on the last that did not
+     */
     synchronized WaitView at(LiveClass live, Instant now) {
         if (plansNothing(live)) {
             return new WaitViews(live, WaitLink.idle(now, live.seq()), zone).view();
         }
         WaitLink link = link(live, now);
+        if (link.fault().isPresent()) {
+            throw new IllegalStateException("the wait cannot be planned after event " + link.seq(), link.fault().get());
+        }
         if (shown == null || link != shownLink) {
             shown = new WaitViews(link.seq() == live.seq() ? live : known, link, zone).view();
             shownLink = link;
@@ -108,8 +115,12 @@ final class WaitChain {
     }
 
     private WaitLink plan(WaitLink base, LiveClass live, Instant at, boolean tick) {
-        WaitProblems problems = new WaitProblems(live, cureClock.clocksOf(classId, live, at), at);
-        return base.next(problems, at, live.seq(), tick);
+        try {
+            WaitProblems problems = new WaitProblems(live, cureClock.clocksOf(classId, live, at), at);
+            return base.next(problems, at, live.seq(), tick);
+        } catch (RuntimeException | Error e) { // one planning; the chain goes on
+            return base.failed(at, live.seq(), tick, e);
+        }
     }
 
     /**

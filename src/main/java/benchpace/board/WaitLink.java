@@ -25,9 +25,10 @@ import java.util.Set;
  * @param poured  the seats whose candle is poured; the others only expect to, and are told nothing
  * @param told    what guests have been told and is still to come
  * @param changes what they were told and did not hold, of the last minutes, oldest first
+ * @param fault   why it could not be planned; then it carries on what the last planning had, for the next to rest on
  */
 record WaitLink(Instant at, long seq, boolean tick, Optional<WaitProblem> problem, WaitPlan plan,
-                Set<SeatNumber> poured, List<Announced> told, List<Change> changes) {
+                Set<SeatNumber> poured, List<Announced> told, List<Change> changes, Optional<Throwable> fault) {
     /** How far ahead screens name the seats; common practice, no source: time to finish a cup and walk over. */
     static final Duration LEAD = Duration.ofMinutes(15);
     /** How long a change is shown. */
@@ -37,7 +38,8 @@ record WaitLink(Instant at, long seq, boolean tick, Optional<WaitProblem> proble
     record Change(Instant at, AnnouncedChange what) { }
 
     static WaitLink idle(Instant at, long seq) {
-        return new WaitLink(at, seq, false, Optional.empty(), WaitPlan.NONE, Set.of(), List.of(), List.of());
+        return new WaitLink(at, seq, false, Optional.empty(), WaitPlan.NONE, Set.of(), List.of(), List.of(),
+                Optional.empty());
     }
 
     WaitLink {
@@ -49,7 +51,7 @@ record WaitLink(Instant at, long seq, boolean tick, Optional<WaitProblem> proble
     /** Plans anew. The same link and problem always give the same next one. */
     WaitLink next(WaitProblems problems, Instant now, long last, boolean minute) {
         if (problems.closed()) {
-            return new WaitLink(now, last, false, problem, plan, poured, told, changes);
+            return new WaitLink(now, last, false, problem, plan, poured, told, changes, Optional.empty());
         }
         if (!problems.waits()) {
             return idle(now, last);
@@ -65,7 +67,12 @@ record WaitLink(Instant at, long seq, boolean tick, Optional<WaitProblem> proble
             }
         });
         return new WaitLink(now, last, minute, Optional.of(problem), next, seats,
-                tellNow.stream().distinct().toList(), changes(next, now));
+                tellNow.stream().distinct().toList(), changes(next, now), Optional.empty());
+    }
+
+    /** What stands in for the next one where it cannot be planned. */
+    WaitLink failed(Instant now, long last, boolean minute, Throwable why) {
+        return new WaitLink(now, last, minute, problem, plan, poured, told, changes, Optional.of(why));
     }
 
     /** A break of the class is told once every candle is poured: a pour that is late moves it. */
@@ -111,7 +118,7 @@ record WaitLink(Instant at, long seq, boolean tick, Optional<WaitProblem> proble
 
     /** Whether the passing of a minute may change it. */
     boolean active() {
-        return plan.strips().stream().anyMatch(s -> s.waitUntil().isAfter(at)
+        return fault.isPresent() || plan.strips().stream().anyMatch(s -> s.waitUntil().isAfter(at)
                 || s.parts().stream().anyMatch(p -> p.until().isAfter(at)));
     }
 

@@ -3,6 +3,7 @@ package benchpace.web;
 import benchpace.board.Boards;
 import benchpace.board.ClassBoard;
 import benchpace.board.ClassView;
+import benchpace.board.Faults;
 import benchpace.live.LiveClass;
 import benchpace.plan.Plan;
 import benchpace.web.screen.GuessLine;
@@ -38,6 +39,7 @@ final class Pages {
     private final ZoneId zone;
     private final Supplier<String> reachable;
     private final Supplier<Optional<String>> byName;
+    private final Faults faults = new Faults();
 
     /**
      * @param reachable the address of the board that phones on the same network can reach
@@ -168,7 +170,7 @@ final class Pages {
                 : out + " classes cannot be read back and are left out; the log says why.";
     }
 
-    private static StartView.ClassRow withHome(StartView.ClassRow row, ClassBoard board) {
+    private StartView.ClassRow withHome(StartView.ClassRow row, ClassBoard board) {
         if (!row.isNear()) {
             return row;
         }
@@ -176,8 +178,8 @@ final class Pages {
             return board.viewIfReady()
                     .map(view -> row.withHome(HomeLine.of(view, new Times(view.zone())).sentence() + "."))
                     .orElse(row);
-        } catch (RuntimeException e) { // one class that cannot be foretold takes no other from the list
-            LOG.log(Level.WARNING, "class " + board.id() + " is listed without its home time", e);
+        } catch (RuntimeException | StackOverflowError e) { // one class that cannot be foretold takes no other along
+            note(board, e);
             return row;
         }
     }
@@ -185,15 +187,29 @@ final class Pages {
     private StartView.ClassRow row(ClassBoard board) {
         LiveClass live = board.live();
         Instant now = clock.instant();
-        String status = switch (board.stage()) {
-            case BEFORE -> StartView.NOT_BEGUN;
-            case RUNNING -> "running";
-            case SETTING -> "setting";
-            case FINISHING -> "finishing";
-            case CLOSED -> StartView.CLOSED;
-        };
         return new StartView.ClassRow(board.id(), live.name(), live.plan().place(), live.startsAt(), now, zone,
-                ShownClass.leftOpen(board, now) ? StartView.LEFT_OPEN : status);
+                status(board, now));
+    }
+
+    private String status(ClassBoard board, Instant now) {
+        try {
+            return ShownClass.leftOpen(board, now) ? StartView.LEFT_OPEN : switch (board.stage()) {
+                case BEFORE -> StartView.NOT_BEGUN;
+                case RUNNING -> "running";
+                case SETTING -> "setting";
+                case FINISHING -> "finishing";
+                case CLOSED -> StartView.CLOSED;
+            };
+        } catch (RuntimeException | StackOverflowError e) { // nor one that cannot even be counted
+            note(board, e);
+            return StartView.UNTOLD;
+        }
+    }
+
+    private void note(ClassBoard board, Throwable fault) {
+        if (faults.isNew("list " + board.id(), fault)) {
+            LOG.log(Level.WARNING, "class " + board.id() + " cannot be listed as it is", fault);
+        }
     }
 
     static void html(Context ctx, String page) {

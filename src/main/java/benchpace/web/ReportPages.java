@@ -43,8 +43,7 @@ final class ReportPages {
         }
         ClassBoard board = AskedClass.of(ctx, boards);
         LiveClass live = board.live();
-        Optional<StepLessons.Lesson> lesson = boards.stepLessons()
-                .map(l -> l.lesson(live.plan().id().value(), live.plan().place(), classes()));
+        Optional<StepLessons.Lesson> lesson = boards.stepLessons().flatMap(l -> board.lesson(l, classes()));
         Pages.html(ctx, screens.report(board.report(), lesson, live.plan(), viewer));
     }
 

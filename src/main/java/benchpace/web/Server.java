@@ -74,9 +74,7 @@ public final class Server implements AutoCloseable {
             entrance(config, entrance, access, host, port);
             RoutesConfig routes = config.routes;
             routes.before(guard::check);
-            Reads.route(routes, "/health", ctx -> Bodies.send(ctx, 200, Json.object().put("status", "ok")
-                    .put("classes", boards.all().size()).put("unreadable", boards.unreadable().size())
-                    .put("screens", streams.count())));
+            new Health(boards, streams::count, List.of(boards::degraded)).routes(routes);
             routes.post("/api/pair", access::pair);
             routes.post("/api/unpair", ctx -> access.unpair(ctx, streams::end));
             routes.post("/api/instructor-keys", ctx -> {

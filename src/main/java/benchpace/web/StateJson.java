@@ -3,6 +3,7 @@ package benchpace.web;
 import benchpace.board.CandleClock;
 import benchpace.board.ClassView;
 import benchpace.board.CureDetail;
+import benchpace.board.HomeOdds;
 import benchpace.board.HomeTime;
 import benchpace.board.ReadyWindow;
 import benchpace.board.RoomView;
@@ -62,6 +63,7 @@ final class StateJson {
                 .put("starts", e.starts()).putArray("seats")::add));
         state.put("silenceMinutes", view.silence().map(d -> d.toMinutes()).orElse(null));
         state.set("wait", WaitJson.of(view.waiting()));
+        state.put("missing", view.missing().sentence());
         view.undoOn(viewer.device()).ifPresent(
                 u -> state.putObject("undo").put("seq", u.seq()).put("words", u.words()));
         return state;
@@ -124,8 +126,9 @@ final class StateJson {
         return Json.object().put("p10", home.p10().toString()).put("p50", home.p50().toString())
                 .put("p90", home.p90().toString()).put("promised", home.promised().toString())
                 .put("driver", home.driver()).put("basis", home.basis())
-                .put("promise", token(home.promise())).put("keptProbability", home.odds().kept())
-                .put("lateProbability", home.odds().late())
+                .put("promise", token(home.promise()))
+                .put("keptProbability", home.odds().map(HomeOdds::kept).orElse(null))
+                .put("lateProbability", home.odds().map(HomeOdds::late).orElse(null))
                 .put("words", HomeLine.of(view, new Times(view.zone())).sentence());
     }
 

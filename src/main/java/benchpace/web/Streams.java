@@ -153,7 +153,7 @@ final class Streams implements AutoCloseable {
                 write(stream, mailbox, shown);
             } catch (IOException | InterruptedException e) {
                 // the screen went away, or stopped reading for too long: it will come back
-            } catch (RuntimeException e) {
+            } catch (RuntimeException | StackOverflowError e) {
                 LOG.log(Level.ERROR, "a screen of class " + board.id() + " could not be written", e);
             } finally {
                 leave(place);

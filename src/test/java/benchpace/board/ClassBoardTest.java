@@ -44,7 +44,7 @@ class ClassBoardTest {
     private Boards boards;
     private ClassBoard board;
 
-    /** Fails, as a computer out of memory would, for the classes that are broken. */
+    /** Fails, as a stack too deep would and whatever is asked of it, for the classes that are broken. */
     private final class Breaking implements CureClock {
         private final CureClock sound = new PlanCureClock();
 
@@ -58,6 +58,13 @@ class ClassBoardTest {
             }
             awaitPlanning();
             return sound.cooling(classId, live, now);
+        }
+
+        @Override public Cooling byFigure(LiveClass live, Instant now) {
+            if (!broken.isEmpty()) {
+                throw new StackOverflowError("nor by the plan's figure");
+            }
+            return sound.byFigure(live, now);
         }
 
         /** As long as a past of many events takes to be planned again. */

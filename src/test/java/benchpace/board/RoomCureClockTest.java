@@ -42,7 +42,13 @@ class RoomCureClockTest {
     }
 
     private Cooling cooling(TestClass c) {
-        return clock.cooling("test", c.live(), c.now());
+        return drawn(c, c.now());
+    }
+
+    /** With the candle that most seats wait for. */
+    private Cooling drawn(TestClass c, Instant now) {
+        Cooling cooling = clock.cooling("test", c.live(), now);
+        return cooling.with(clock.waitedFor("test", c.live(), cooling.clocks(), now), now);
     }
 
     private CandleClock seat(TestClass c, int seat) {
@@ -196,7 +202,7 @@ class RoomCureClockTest {
         TestClass c = poured(1, 2, 3).wish(new ClassEvent.CandleChosen(new SeatNumber(3), TestPlans.CANDLE)).minute(45.5);
         RoomView room = cooling(c).room();
         CutAway cut = room.cutAway().orElseThrow();
-        CandleSection later = clock.cooling("test", c.live(), TestClass.instant(60)).room().cutAway().orElseThrow()
+        CandleSection later = drawn(c, TestClass.instant(60)).room().cutAway().orElseThrow()
                 .section();
 
         assertThat(cut.seats()).containsExactly(1, 2);

@@ -1,6 +1,7 @@
 package benchpace.board;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import benchpace.live.ClassEvent;
 import benchpace.plan.ActivityId;
@@ -211,5 +212,39 @@ class WaitChainTest {
         assertThat(List.of(chain.at(evening.live(), WaitEvening.at(46.9))))
                 .as("nothing is planned in between")
                 .first().isSameAs(chain.at(evening.live(), WaitEvening.at(46.6)));
+    }
+
+    // ---- a planning that fails
+
+    /** The plan's cure, of which nothing can be made after the event that pauses a seat. */
+    private static CureClock unreadableWhilePaused() {
+        return (live, now) -> {
+            if (live.seats().stream().anyMatch(s -> s.pausedSince().isPresent())) {
+                throw new ArrayIndexOutOfBoundsException("beyond the planned end");
+            }
+            return new PlanCureClock().clocks(live, now);
+        };
+    }
+
+    @Test void a_planning_that_fails_leaves_the_chain_sound_and_the_next_rests_on_the_last_good_one() {
+        WaitEvening evening = poured();
+        WaitChain failing = new WaitChain("thursday", unreadableWhilePaused(), WaitEvening.ZONE);
+        WaitChain sound = WaitEvening.chain();
+        failing.at(evening.live(), WaitEvening.at(48));
+        sound.at(evening.live(), WaitEvening.at(48));
+        evening.record(48.5, new ClassEvent.SeatPaused(new SeatNumber(3)));
+
+        assertThatThrownBy(() -> failing.at(evening.live(), WaitEvening.at(48.6))).hasMessageContaining("planned")
+                .hasRootCauseInstanceOf(ArrayIndexOutOfBoundsException.class);
+        assertThatThrownBy(() -> failing.at(evening.live(), WaitEvening.at(50.1))).hasMessageContaining("planned");
+        assertThat(failing.nextChange(evening.live(), WaitEvening.at(50.1))).contains(WaitEvening.at(51));
+
+        evening.record(50.5, new ClassEvent.SeatResumed(new SeatNumber(3)));
+        WaitView again = failing.at(evening.live(), WaitEvening.at(50.6));
+        assertThat(again.strips()).hasSize(8);
+        assertThat(again.calls()).extracting(WaitView.CallView::what).contains("First candles ready");
+        assertThat(again.activities()).isEqualTo(sound.at(evening.live(), WaitEvening.at(50.6)).activities());
+        assertThat(new WaitChain("thursday", unreadableWhilePaused(), WaitEvening.ZONE)
+                .at(evening.live(), WaitEvening.at(50.6))).as("a board started anew").isEqualTo(again);
     }
 }

@@ -51,6 +51,7 @@ final class TestBoard implements AutoCloseable {
     private final Path data;
     private final StreamLimits limits;
     private final EntranceLimits entrance;
+    private final ViewMaker maker;
     private final HttpClient client = HttpClient.newBuilder().connectTimeout(Duration.ofSeconds(10)).build();
     private Database database;
     private Boards boards;
@@ -62,15 +63,25 @@ final class TestBoard implements AutoCloseable {
     private String helper = "";
 
     TestBoard(Path data, InstantSource clock, StreamLimits limits) {
-        this(data, clock, limits, EntranceLimits.USUAL);
+        this(data, clock, limits, EntranceLimits.USUAL, plain());
     }
 
-    private TestBoard(Path data, InstantSource clock, StreamLimits limits, EntranceLimits entrance) {
+    /** @param maker with models of the test's own */
+    TestBoard(Path data, InstantSource clock, StreamLimits limits, ViewMaker maker) {
+        this(data, clock, limits, EntranceLimits.USUAL, maker);
+    }
+
+    private TestBoard(Path data, InstantSource clock, StreamLimits limits, EntranceLimits entrance, ViewMaker maker) {
         this.entrance = entrance;
         this.data = data;
+        this.maker = maker;
         this.clock = clock;
         this.limits = limits;
         start();
+    }
+
+    private static ViewMaker plain() {
+        return new ViewMaker(new PlanCureClock(), new PosteriorPaceWatch(), ZONE);
     }
 
     static TestBoard open(Path data) {
@@ -82,14 +93,13 @@ final class TestBoard implements AutoCloseable {
     }
 
     static TestBoard open(Path data, EntranceLimits entrance) {
-        return new TestBoard(data, new TestClock(), StreamLimits.USUAL, entrance);
+        return new TestBoard(data, new TestClock(), StreamLimits.USUAL, entrance, plain());
     }
 
     private void start() {
         database = Database.open(data);
         SqliteEventLog log = new SqliteEventLog(database);
-        boards = new Boards(log, clock, new ViewMaker(new PlanCureClock(), new PosteriorPaceWatch(), ZONE),
-                Secrets::idEnding);
+        boards = new Boards(log, clock, maker, Secrets::idEnding);
         access = new Access(new Sessions(database), clock, PIN, HELPER_PIN, HELPER_KEY,
                 request -> request.ip().equals("127.0.0.1")); // its other addresses are strangers' here
         Map<String, Plan> plans = new LinkedHashMap<>();

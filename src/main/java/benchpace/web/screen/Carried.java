@@ -3,13 +3,16 @@ package benchpace.web.screen;
 import benchpace.board.ClassView;
 
 /**
- * What a page carries with it for when the board is out of its reach, as JSON.
+ * What a page carries with it for when the board is out of its reach, as JSON; empty texts where that is not known.
  *
  * @param steps the plan's steps
  * @param known what the taps so far have come to
  */
 public record Carried(String steps, String known) {
     static Carried of(ClassView view) {
+        if (view.known().steps().isEmpty()) {
+            return new Carried("", "");
+        }
         return new Carried(KnownJson.steps(view.known()), KnownJson.known(view));
     }
 }

@@ -25,6 +25,9 @@ public record HomeLine(String when, String against, boolean late, String driver,
         String after = home.rest().toMinutes() == 0 ? ""
                 : ", then " + Phrases.length(home.rest()) + " by the plan to finish";
         String basis = home.basis().isEmpty() ? "" : Phrases.sentence(home.basis()) + after + ".";
+        if (promise == HomeTime.Promise.UNTOLD) {
+            return new HomeLine(times.clock(home.promised()), against, false, "", "");
+        }
         if (promise == HomeTime.Promise.PLANNED) {
             return new HomeLine(times.clock(home.promised()), against, false, "",
                     home.basis().isEmpty() ? "" : "Odds " + home.basis() + ".");
@@ -37,14 +40,20 @@ public record HomeLine(String when, String against, boolean late, String driver,
     private static String against(HomeTime home, Instant now, String promised) {
         Duration over = Times.apart(home.promised(), home.home(home.p50(), now));
         return switch (home.promise()) {
-            case PLANNED -> "promised; odds of keeping it " + Phrases.odds(home.odds().kept());
-            case OPEN -> "promised " + promised + "; odds of keeping it " + Phrases.odds(home.odds().kept());
+            case UNTOLD -> "promised";
+            case PLANNED -> "promised; odds of keeping it " + kept(home);
+            case OPEN -> "promised " + promised + "; odds of keeping it " + kept(home);
             case KEPT -> "as promised, " + promised;
             case LATE -> after(over, promised);
             case EARLY -> before(over.negated(), promised);
-            case ENDED -> home.odds().late() > 0 ? after(over, promised) : home.odds().early() > 0
-                    ? before(over.negated(), promised) : "as promised, " + promised;
+            case ENDED -> home.odds().filter(o -> o.late() > 0).isPresent() ? after(over, promised)
+                    : home.odds().filter(o -> o.early() > 0).isPresent() ? before(over.negated(), promised)
+                    : "as promised, " + promised;
         };
+    }
+
+    private static String kept(HomeTime home) {
+        return Phrases.odds(home.odds().orElseThrow().kept());
     }
 
     private static String after(Duration over, String promised) {

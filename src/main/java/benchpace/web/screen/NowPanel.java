@@ -21,10 +21,11 @@ import java.util.Optional;
  * @param cure    how the wait stands, in words; empty before the first pour
  * @param ready   counts down to when the first candle can be tried
  * @param quiet   that no tap has come for long, counting; empty if all is well
+ * @param missing what cannot be computed just now, in a sentence; empty if all can
  */
 public record NowPanel(String kicker, String heading, Optional<Counter> count, String say, String caution,
                        String step, int done, int of, String waitFor, List<String> apart, String cure,
-                       Optional<Counter> ready, String basis, Optional<Counter> quiet) {
+                       Optional<Counter> ready, String basis, Optional<Counter> quiet, String missing) {
     private static final int NAMED_SEATS = 8;
     /** More steps than these are not told apart. */
     private static final int MOST_STEPS = 2;
@@ -35,7 +36,7 @@ public record NowPanel(String kicker, String heading, Optional<Counter> count, S
         return new NowPanel(kicker(view, times), now.heading(), count(view, times), now.say(), now.caution(),
                 now.step().map(ClassView.StepView::id).orElse(""), now.done(), tapped ? now.of() : 0,
                 tapped ? waitFor(now) : "", apart(now, tapped), cure(view, times), ready(view),
-                CureWords.basis(view.cure()), quiet(view, times));
+                CureWords.basis(view.cure()), quiet(view, times), view.missing().sentence());
     }
 
     private static String kicker(ClassView view, Times times) {

@@ -3,6 +3,7 @@ package benchpace.web.screen;
 import benchpace.board.CandleClock;
 import benchpace.board.ClassReport;
 import benchpace.board.ClassView;
+import benchpace.board.Model;
 import benchpace.board.PaceLines;
 import benchpace.pace.Level;
 import benchpace.plan.StepKind;
@@ -32,11 +33,14 @@ import java.util.stream.Stream;
  * @param lesson  what past classes taught about the steps
  * @param flags   who was flagged, in order of time
  * @param answers how the flags were answered, in a sentence; empty without any
+ * @param missing what of this cannot be computed just now, in a sentence; empty if all can
+ * @param judged  whether it is known who was flagged
  */
 public record ReportPage(Shell shell, String name, String place, String when, String classId, List<String> outcome,
                          List<Group> causes, String smooth, List<WayRow> way, List<CandleRow> candles,
                          List<StepRow> steps, LinesChart lines, LessonPanel lesson,
-                         List<FlagRow> flags, String answers, List<NoteLine> notes, boolean over) {
+                         List<FlagRow> flags, String answers, List<NoteLine> notes, boolean over,
+                         String missing, boolean judged) {
     private static final int WIDTH = 1100;
     private static final int HEIGHT = 300;
 
@@ -67,7 +71,8 @@ public record ReportPage(Shell shell, String name, String place, String when, St
                 report.held().map(reading::candles).orElse(List.of()), reading.steps(),
                 LinesChart.of(view, WIDTH, HEIGHT, report.held().map(reading::path).orElse(List.of()), times),
                 lesson, reading.flags(), reading.answers(), NoteLine.latest(view.notes(), Integer.MAX_VALUE, times),
-                view.stage() == ClassView.Stage.CLOSED);
+                view.stage() == ClassView.Stage.CLOSED, report.missing().fact(),
+                !report.missing().has(Model.FLAGS));
     }
 
     /** More than one cause is told, so that their minutes are partly the same. */
@@ -85,6 +90,9 @@ public record ReportPage(Shell shell, String name, String place, String when, St
 
         List<String> outcome() {
             List<String> sentences = new ArrayList<>();
+            if (report.missing().has(Model.HELD)) {
+                return sentences;
+            }
             if (report.held().isEmpty()) {
                 sentences.add(report.waitedFor().isEmpty() ? "This class has no candle to look back on."
                         : "No candle has been poured, so there is nothing to look back on yet.");

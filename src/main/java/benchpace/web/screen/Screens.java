@@ -3,6 +3,7 @@ package benchpace.web.screen;
 import benchpace.board.ClassReport;
 import benchpace.board.ClassView;
 import benchpace.board.CutAway;
+import benchpace.board.Faults;
 import benchpace.board.SeatView;
 import benchpace.board.StepLessons;
 import benchpace.plan.Plan;
@@ -10,8 +11,9 @@ import benchpace.shelf.ShelfTag;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
+import java.lang.System.Logger;
+import java.lang.System.Logger.Level;
 import java.time.ZoneId;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,7 +23,10 @@ import java.util.Optional;
  * page itself: {@link #fragments} names them as the page's {@code sse-swap} attributes do.
  */
 public final class Screens {
+    private static final Logger LOG = System.getLogger(Screens.class.getName());
+
     private final TemplateEngine engine;
+    private final Faults faults = new Faults();
 
     public Screens() {
         this(TemplateEngine.createPrecompiled(ContentType.Html));
@@ -38,20 +43,25 @@ public final class Screens {
 
     /** The same at an address that follows one class after the other. */
     public String page(ScreenKind kind, ClassView view, Viewer viewer, Following following) {
-        Times times = new Times(view.zone());
         Shell shell = shell(kind, view, viewer, following);
+        Parts parts = parts(kind, view, viewer);
         return switch (kind) {
-            case INSTRUCTOR -> render("instructor/page.jte", InstructorPage.of(shell, view, viewer, times));
-            case HELPER -> render("helper/page.jte", HelperPage.of(shell, view, viewer, times));
-            case WALL -> render("wall/page.jte", WallPage.of(shell, view, times));
-            case WAIT -> render("wait/page.jte", WaitPage.of(shell, view, viewer, times));
+            case INSTRUCTOR -> render("instructor/page.jte", InstructorPage.of(shell, view, viewer,
+                    new Times(view.zone()), parts));
+            case HELPER -> render("helper/page.jte", HelperPage.of(shell, view, viewer, parts));
+            case WALL -> render("wall/page.jte", new WallPage(shell, parts));
+            case WAIT -> render("wait/page.jte", WaitPage.of(shell, view, viewer, new Times(view.zone()), parts));
         };
     }
 
     /** The live parts: name of the event to the HTML that replaces the inside of the part, in the page's order. */
     public Map<String, String> fragments(ScreenKind kind, ClassView view, Viewer viewer) {
+        return parts(kind, view, viewer).html();
+    }
+
+    private Parts parts(ScreenKind kind, ClassView view, Viewer viewer) {
         Times times = new Times(view.zone());
-        Map<String, String> parts = new LinkedHashMap<>();
+        Parts parts = new Parts(view.id(), faults);
         switch (kind) {
             case INSTRUCTOR -> instructor(parts, view, viewer, times);
             case HELPER -> helper(parts, view, viewer, times);
@@ -61,53 +71,53 @@ public final class Screens {
         return parts;
     }
 
-    private void instructor(Map<String, String> parts, ClassView view, Viewer viewer, Times times) {
+    private void instructor(Parts parts, ClassView view, Viewer viewer, Times times) {
         for (SeatView seat : view.seats()) {
-            parts.put("seat-" + seat.seat(), render("instructor/seat-tile.jte", SeatTile.of(seat, view, times)));
+            parts.add("seat-" + seat.seat(), () -> render("instructor/seat-tile.jte", SeatTile.of(seat, view, times)));
         }
-        Carried carried = Carried.of(view);
-        parts.put("plan-steps", render("instructor/carried.jte", carried.steps()));
-        parts.put("known", render("instructor/carried.jte", carried.known()));
-        NextPanel next = NextPanel.of(view);
-        parts.put("now", render("instructor/now.jte", NowPanel.of(view, times)));
-        RoomPanel room = RoomPanel.of(view, times);
-        parts.put("fit", render("instructor/fit.jte", room));
-        parts.put("warmth", render("instructor/warmth.jte", room));
-        parts.put("help", render("instructor/help.jte", HelpList.of(view, viewer, times,
+        parts.addQuietly("plan-steps", () -> render("instructor/carried.jte", Carried.of(view).steps()));
+        parts.addQuietly("known", () -> render("instructor/carried.jte", Carried.of(view).known()));
+        parts.add("now", () -> render("instructor/now.jte", NowPanel.of(view, times)));
+        parts.add("fit", () -> render("instructor/fit.jte", RoomPanel.of(view, times)));
+        parts.add("warmth", () -> render("instructor/warmth.jte", RoomPanel.of(view, times)));
+        parts.add("help", () -> render("instructor/help.jte", HelpList.of(view, viewer, times,
                 InstructorPage.cards(view))));
-        parts.put("next", render("instructor/next.jte", next));
-        parts.put("next-ask", render("instructor/next-ask.jte", next));
-        parts.put("close-ask", render("instructor/close-ask.jte", Unfinished.words(view)));
-        parts.put("home", render("instructor/home.jte", HomeLine.of(view, times)));
-        parts.put("wait", render("instructor/wait.jte", WaitLine.of(view, times)));
-        parts.put("undo", render("instructor/undo.jte", UndoButton.of(view, viewer, times)));
-        parts.put("lines", render("instructor/lines.jte", LinesChart.of(view, times)));
-        parts.put("guests", render("instructor/guests.jte", GuestsPanel.of(view)));
-        parts.put("notes", render("instructor/notes.jte", NoteLine.latest(view.notes(), InstructorPage.NOTES, times)));
+        parts.add("next", () -> render("instructor/next.jte", NextPanel.of(view)));
+        parts.add("next-ask", () -> render("instructor/next-ask.jte", NextPanel.of(view)));
+        parts.add("close-ask", () -> render("instructor/close-ask.jte", Unfinished.words(view)));
+        parts.add("home", () -> render("instructor/home.jte", HomeLine.of(view, times)));
+        parts.add("wait", () -> render("instructor/wait.jte", WaitLine.of(view, times)));
+        parts.add("undo", () -> render("instructor/undo.jte", UndoButton.of(view, viewer, times)));
+        parts.add("lines", () -> render("instructor/lines.jte", LinesChart.of(view, times)));
+        parts.add("guests", () -> render("instructor/guests.jte", GuestsPanel.of(view)));
+        parts.add("notes", () -> render("instructor/notes.jte",
+                NoteLine.latest(view.notes(), InstructorPage.NOTES, times)));
     }
 
-    private void helper(Map<String, String> parts, ClassView view, Viewer viewer, Times times) {
-        parts.put("now", render("helper/now.jte", NowPanel.of(view, times)));
-        parts.put("help", render("helper/help.jte", HelpList.of(view, viewer, times, view.seats().size())));
-        parts.put("not-done", render("helper/not-done.jte", HelperRow.notDone(view, viewer, times)));
-        parts.put("seats", render("helper/seats.jte", HelperRow.all(view, viewer, times)));
+    private void helper(Parts parts, ClassView view, Viewer viewer, Times times) {
+        parts.add("now", () -> render("helper/now.jte", NowPanel.of(view, times)));
+        parts.add("help", () -> render("helper/help.jte", HelpList.of(view, viewer, times, view.seats().size())));
+        parts.add("not-done", () -> render("helper/not-done.jte", HelperRow.notDone(view, viewer, times)));
+        parts.add("seats", () -> render("helper/seats.jte", HelperRow.all(view, viewer, times)));
     }
 
-    private void wall(Map<String, String> parts, ClassView view, Times times) {
-        parts.put("wall-main", render("wall/main.jte", WallMain.of(view, times)));
-        parts.put("wall-seats", render("wall/seats.jte", WallSeats.of(view, times)));
-        parts.put("wall-cut", render("wall/cut.jte", WallPage.cut(view)));
-        parts.put("wall-wait", render("wall/wait.jte", WallPage.calls(view, times)));
-        parts.put("wall-next", render("wall/next.jte", WallPage.next(view)));
+    /** Guests are told nothing of what they would not miss: a part that fails is not there. */
+    private void wall(Parts parts, ClassView view, Times times) {
+        parts.addQuietly("wall-main", () -> render("wall/main.jte", WallMain.of(view, times)));
+        parts.addQuietly("wall-seats", () -> render("wall/seats.jte", WallSeats.of(view, times)));
+        parts.addQuietly("wall-cut", () -> render("wall/cut.jte", WallPage.cut(view)));
+        parts.addQuietly("wall-wait", () -> render("wall/wait.jte", WallPage.calls(view, times)));
+        parts.addQuietly("wall-next", () -> render("wall/next.jte", WallPage.next(view)));
     }
 
-    private void waiting(Map<String, String> parts, ClassView view, Viewer viewer, Times times) {
-        parts.put("wait-calls", render("wait/calls.jte", WaitPage.calls(view, times)));
-        parts.put("wait-chart", WaitChart.of(view, times).map(c -> render("wait/chart.jte", c))
+    private void waiting(Parts parts, ClassView view, Viewer viewer, Times times) {
+        parts.add("wait-calls", () -> render("wait/calls.jte", WaitPage.calls(view, times)));
+        parts.add("wait-chart", () -> WaitChart.of(view, times).map(c -> render("wait/chart.jte", c))
                 .orElseGet(() -> render("wait/empty.jte", WaitPage.empty(view))));
-        parts.put("wait-notes", render("wait/notes.jte", WaitPage.notes(view, times)));
-        parts.put("wait-cards", render("wait/cards.jte", WaitPage.cards(view, viewer, times)));
-        parts.put("undo", viewer.instructor() ? render("instructor/undo.jte", UndoButton.of(view, viewer, times)) : "");
+        parts.add("wait-notes", () -> render("wait/notes.jte", WaitPage.notes(view, times)));
+        parts.add("wait-cards", () -> render("wait/cards.jte", WaitPage.cards(view, viewer, times)));
+        parts.add("undo", () -> viewer.instructor()
+                ? render("instructor/undo.jte", UndoButton.of(view, viewer, times)) : "");
     }
 
     /** What strangers guessed at: of the board, not of a class. The instructor's page gets it by its stream. */
@@ -143,7 +153,15 @@ public final class Screens {
     /** A class looked back on. @param lesson what past classes of its plan taught, where that is kept */
     public String report(ClassReport report, Optional<StepLessons.Lesson> lesson, Plan plan, Viewer viewer) {
         Times times = new Times(report.view().zone());
-        return render("report/page.jte", ReportPage.of(report, LessonPanel.of(lesson, plan, times), viewer, times));
+        LessonPanel taught = LessonPanel.of(lesson, plan, times);
+        try {
+            return render("report/page.jte", ReportPage.of(report, taught, viewer, times));
+        } catch (RuntimeException | StackOverflowError e) { // figures that cannot be told leave the record
+            if (faults.isNew(report.view().id() + " report", e)) {
+                LOG.log(Level.ERROR, "class " + report.view().id() + " cannot be looked back on as a whole", e);
+            }
+            return render("report/page.jte", ReportPage.of(report.bare(), taught, viewer, times));
+        }
     }
 
     public String start(StartView view) {

@@ -6,4 +6,4 @@ package benchpace.web.screen;
  * @param column from 0, as class {@code col-0} of the style sheet
  * @param row    from 0
  */
-public record SeatPlace(int column, int row, SeatTile tile) { }
+public record SeatPlace(int column, int row, int seat) { }

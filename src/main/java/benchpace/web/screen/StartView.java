@@ -30,6 +30,8 @@ public record StartView(Optional<Role> role, String initials, List<ClassRow> cla
     public static final String NOT_BEGUN = "not begun";
     public static final String LEFT_OPEN = "left open";
     public static final String CLOSED = "closed";
+    /** How far it is cannot be told just now. */
+    public static final String UNTOLD = "cannot be shown as it is just now";
     /** So many closed classes may stand among the others. */
     private static final int FEW = 3;
 

@@ -1,20 +1,18 @@
 package benchpace.web.screen;
 
 import benchpace.board.ClassView;
+import benchpace.board.Model;
 import benchpace.board.WaitView.ChangeView;
 import benchpace.board.WaitView;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
-/**
- * All that the page of the wait shows at first.
- *
- * @param calls at most so many that they fit beside the strips
- */
-public record WaitPage(Shell shell, String name, String classId, boolean instructor, Calls calls,
-                       Optional<WaitChart> chart, String empty, Cards cards, Notes notes, UndoButton undo) {
+/** All that the page of the wait shows at first. @param parts the live parts, as the stream sends them later */
+public record WaitPage(Shell shell, String name, String classId, boolean instructor, UndoButton undo, Parts parts) {
+    /** So many fit beside the strips. */
     private static final int CALLS = 6;
     /** How long a change is shown unfolded: long enough to come back to the tablet once. */
     private static final Duration NEWS = Duration.ofMinutes(3);
@@ -37,10 +35,9 @@ public record WaitPage(Shell shell, String name, String classId, boolean instruc
     public record Notes(String idle, List<String> leisure, List<String> changes, String changesId,
                         boolean changesOpen, List<String> warnings) { }
 
-    static WaitPage of(Shell shell, ClassView view, Viewer viewer, Times times) {
-        return new WaitPage(shell, view.name(), view.id(), viewer.instructor(), calls(view, times),
-                WaitChart.of(view, times), empty(view), cards(view, viewer, times), notes(view, times),
-                UndoButton.of(view, viewer, times));
+    static WaitPage of(Shell shell, ClassView view, Viewer viewer, Times times, Parts parts) {
+        return new WaitPage(shell, view.name(), view.id(), viewer.instructor(), UndoButton.of(view, viewer, times),
+                parts);
     }
 
     static Calls calls(ClassView view, Times times) {
@@ -54,6 +51,9 @@ public record WaitPage(Shell shell, String name, String classId, boolean instruc
     static String empty(ClassView view) {
         if (view.waiting().activities().isEmpty()) {
             return "This plan has no activities for the wait.";
+        }
+        if (view.missing().has(Model.WAIT)) {
+            return "There is no plan to show just now.";
         }
         return switch (view.stage()) {
             case CLOSED -> "This class is closed.";
@@ -82,6 +82,11 @@ public record WaitPage(Shell shell, String name, String classId, boolean instruc
         List<String> changes = wait.changes().stream().map(c -> times.clock(c.at()) + " " + c.words()).toList();
         Optional<Instant> newest = wait.changes().stream().map(ChangeView::at).findFirst();
         return new Notes(words, leisure, changes, "wait-changes-" + newest.map(Instant::getEpochSecond).orElse(0L),
-                newest.filter(at -> at.plus(NEWS).isAfter(view.now())).isPresent(), wait.warnings());
+                newest.filter(at -> at.plus(NEWS).isAfter(view.now())).isPresent(), warnings(view));
+    }
+
+    private static List<String> warnings(ClassView view) {
+        return Stream.concat(Stream.of(view.missing().sentence()).filter(words -> !words.isEmpty()),
+                view.waiting().warnings().stream()).toList();
     }
 }

@@ -7,15 +7,8 @@ import benchpace.board.SeatView;
 import java.util.List;
 import java.util.Optional;
 
-/**
- * All that the wall shows at first.
- *
- * @param calls what is called out in the wait, the nearest first
- * @param cut   a candle cut open
- * @param next  what comes next, in words; empty if nothing does
- */
-public record WallPage(Shell shell, WallMain main, WallSeats seats, Calls calls, Optional<CutDrawing> cut,
-                       String next) {
+/** All that the wall shows at first. @param parts the live parts, as the stream sends them later */
+public record WallPage(Shell shell, Parts parts) {
     private static final int MOST_CALLS = 3;
 
     /** More than two lines: where it is can be seen in the room, for whom it is cannot. */
@@ -27,11 +20,6 @@ public record WallPage(Shell shell, WallMain main, WallSeats seats, Calls calls,
      * @param sentence said in their place while there are none
      */
     public record Calls(List<WaitCall> list, String sentence) { }
-
-    static WallPage of(Shell shell, ClassView view, Times times) {
-        return new WallPage(shell, WallMain.of(view, times), WallSeats.of(view, times), calls(view, times), cut(view),
-                next(view));
-    }
 
     static Calls calls(ClassView view, Times times) {
         if (!WallMain.waits(view)) {

@@ -43,7 +43,7 @@ class HomeLineTest {
         ClassView late = EVENINGS.get("wicks");
         HomeTime home = late.home();
 
-        assertThat(home.odds().late()).isGreaterThan(0.8);
+        assertThat(home.odds().orElseThrow().late()).isGreaterThan(0.8);
         assertThat(line(late).late()).isTrue();
         assertThat(line(late).when()).matches("\\d\\d:\\d\\d to \\d\\d:\\d\\d");
         assertThat(line(late).against()).matches("\\d+ min after the promised 20:41");

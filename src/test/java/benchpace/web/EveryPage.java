@@ -1,0 +1,36 @@
+package benchpace.web;
+
+import benchpace.plan.SeatNumber;
+import benchpace.web.screen.ScreenKind;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The addresses of all that shows a class: pages, parts of pages, documents and JSON. */
+final class EveryPage {
+    private EveryPage() { }
+
+    /** @param seat whose sheets are among them */
+    static List<String> of(String id, int seat) {
+        List<String> all = new ArrayList<>();
+        for (ScreenKind kind : ScreenKind.values()) {
+            all.add("/classes/" + id + "/" + kind.token());
+        }
+        String sheets = "/classes/" + id + "/seats/" + seat;
+        all.addAll(List.of("/api/classes/" + id, "/api/classes/" + id + "/events", "/classes/" + id + "/report",
+                sheets + "/sheet", sheets + "/leave", "/classes/" + id + "/guest-codes",
+                "/classes/" + id + "/calendar.ics",
+                "/g/" + new GuestCodes(TestBoard.GUEST_SECRET).code(id, new SeatNumber(seat)),
+                "/", "/table", "/helper", "/wall", "/api/classes", "/api/shown", "/shelf", "/health"));
+        return all;
+    }
+
+    /** Fails where one of them does not answer. A seat without a candle has no sheet to leave with. */
+    static void render(TestBoard board, String id, int seat) {
+        for (String path : of(id, seat)) {
+            Reply reply = board.get(path, board.instructor());
+            if (reply.status() >= 400 && !(reply.status() == 404 && path.endsWith("/leave"))) {
+                throw new AssertionError(path + " answered " + reply.status() + ": " + reply.body());
+            }
+        }
+    }
+}
