@@ -123,6 +123,12 @@ public final class Access {
         return token(ctx).flatMap(this::session).map(Session::mark);
     }
 
+    /** Who asks for a live screen: only strangers may have to give way. */
+    StreamPlaces.Asker asker(Context ctx) {
+        Optional<String> device = device(ctx);
+        return new StreamPlaces.Asker(device.isPresent() || console.test(ctx), device, ctx.ip());
+    }
+
     private Caller caller(Context ctx) {
         return Caller.of(ctx.ip(), console.test(ctx), token(ctx).flatMap(sessions::find));
     }

@@ -9,7 +9,7 @@ import java.time.Duration;
  * @param stalled a reader that takes nothing for so long is dropped; longer than {@code beat}
  * @param most    how many screens may be connected; more than any class has, beyond it somebody is playing
  * @param strangers how many of them may be of devices that nobody has paired; fewer, so that staff always get in
- * @param ofOneAddress how many of those may come from one address
+ * @param ofOneAddress how many of those may come from one address; {@link StreamPlaces} says who gives way to whom
  */
 record StreamLimits(Duration beat, Duration stalled, int most, int strangers, int ofOneAddress) {
     static final StreamLimits USUAL = new StreamLimits(Duration.ofSeconds(10), Duration.ofSeconds(20), 150, 60, 12);

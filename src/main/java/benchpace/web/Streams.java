@@ -4,6 +4,8 @@ import benchpace.board.ClassBoard;
 import benchpace.board.ClassView;
 import benchpace.board.Mailbox;
 import benchpace.files.Json;
+import benchpace.web.StreamPlaces.Place;
+import benchpace.web.entrance.Lines;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import jakarta.servlet.AsyncContext;
@@ -13,15 +15,14 @@ import java.io.UncheckedIOException;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
 import java.time.InstantSource;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
+import org.eclipse.jetty.server.Request;
 
 /**
  * Live connections. Each screen has its own mailbox and its own writing thread, so one that sleeps or stops reading
@@ -34,39 +35,13 @@ final class Streams implements AutoCloseable {
     private final InstantSource clock;
     private final StreamLimits limits;
     private final Access access;
-    private final Set<Place> open = new HashSet<>();
-
-    /** Holds one screen's place, from before its mailbox is there. @param device its mark; empty for a stranger's */
-    private static final class Place {
-        private final Optional<String> device;
-        private final String address;
-        private Optional<Mailbox> mailbox = Optional.empty();
-        private boolean ended;
-
-        Place(Optional<String> device, String address) {
-            this.device = device;
-            this.address = address;
-        }
-
-        /** @return the mailbox; closed if the place was ended meanwhile */
-        synchronized Mailbox hold(Mailbox held) {
-            mailbox = Optional.of(held);
-            if (ended) {
-                held.close();
-            }
-            return held;
-        }
-
-        synchronized void end() {
-            ended = true;
-            mailbox.ifPresent(Mailbox::close);
-        }
-    }
+    private final StreamPlaces places;
 
     Streams(InstantSource clock, StreamLimits limits, Access access) {
         this.access = access;
         this.clock = clock;
         this.limits = limits;
+        this.places = new StreamPlaces(limits);
     }
 
     /** A stream of bare {@code state} events. */
@@ -88,46 +63,19 @@ final class Streams implements AutoCloseable {
         if (ctx.method() == HandlerType.HEAD) {
             return;
         }
-        Place place = enter(access.device(ctx), ctx.ip());
+        Request request = ServletContextRequest.getServletContextRequest(ctx.req());
+        Place place = places.enter(access.asker(ctx), () -> Lines.hangUp(request));
         try {
             ctx.future(() -> start(ctx, board, new Shown(fragments, beside), place));
         } catch (RuntimeException | Error e) {
-            leave(place);
+            places.leave(place);
             throw e;
-        }
-    }
-
-    /** Counts and enters in one step, so that many that come at once are not one too many. */
-    private Place enter(Optional<String> device, String address) {
-        synchronized (open) {
-            List<Place> strangers = open.stream().filter(p -> p.device.isEmpty()).toList();
-            boolean full = open.size() >= limits.most() || device.isEmpty() && (strangers.size() >= limits.strangers()
-                    || strangers.stream().filter(p -> p.address.equals(address)).count() >= limits.ofOneAddress());
-            if (full) {
-                throw new Refused(new Problem(503, "too-many-screens", "Too many screens are open",
-                        "Close some pages of this board and try again."));
-            }
-            Place place = new Place(device, address);
-            open.add(place);
-            return place;
-        }
-    }
-
-    private void leave(Place place) {
-        synchronized (open) {
-            open.remove(place);
         }
     }
 
     /** Ends every screen of a device that is paired no more. @param device its mark */
     void end(String device) {
-        places().stream().filter(p -> p.device.filter(device::equals).isPresent()).forEach(Place::end);
-    }
-
-    private List<Place> places() {
-        synchronized (open) {
-            return List.copyOf(open);
-        }
+        places.end(device);
     }
 
     /**
@@ -138,7 +86,7 @@ final class Streams implements AutoCloseable {
         try {
             run(ctx, board, shown, place);
         } catch (RuntimeException | Error e) {
-            leave(place);
+            places.leave(place);
             throw e;
         }
         return new CompletableFuture<>();
@@ -156,7 +104,7 @@ final class Streams implements AutoCloseable {
             } catch (RuntimeException | StackOverflowError e) {
                 LOG.log(Level.ERROR, "a screen of class " + board.id() + " could not be written", e);
             } finally {
-                leave(place);
+                places.leave(place);
                 end(answer);
             }
         };
@@ -235,10 +183,10 @@ final class Streams implements AutoCloseable {
 
     /** How many screens are connected. */
     int count() {
-        return places().size();
+        return places.count();
     }
 
     @Override public void close() {
-        places().forEach(Place::end);
+        places.endAll();
     }
 }

@@ -204,17 +204,60 @@ class StreamsTest {
         awaitSeq(listen(board.instructor()), 1);
     }
 
-    @Test void devices_that_nobody_paired_cannot_keep_staff_out() throws Exception {
+    /** @return the beginning of the answer to a device that nobody paired, which then reads no further */
+    private String asked(Stranger stranger) throws IOException {
+        screens.add(stranger);
+        stranger.says("GET /classes/" + id + "/wall/stream HTTP/1.1\nHost: localhost\n\n");
+        return stranger.hearsUntil("\n");
+    }
+
+    private Stranger watching(int address) throws IOException {
+        Stranger stranger = new Stranger(board, Stranger.at(address));
+        assertThat(asked(stranger)).contains(" 200 ");
+        return stranger;
+    }
+
+    private void assertRefused(int address) throws IOException {
+        assertThat(asked(new Stranger(board, Stranger.at(address)))).contains(" 503 ");
+    }
+
+    @Test void devices_that_nobody_paired_cannot_keep_staff_or_the_boards_own_machine_out() throws Exception {
         for (int i = 0; i < SHORT.ofOneAddress(); i++) {
-            awaitSeq(listen(""), 1);
+            watching(1);
         }
 
-        board.get("/api/classes/" + id + "/stream", "").problem(503, "too-many-screens");
+        assertRefused(1);
         awaitSeq(listen(board.instructor()), 1);
+        awaitSeq(listen(""), 1);
 
         screens.remove(0).close();
-        await().atMost(PATIENCE).until(() -> connected() == SHORT.ofOneAddress());
-        awaitSeq(listen(""), 1);
+        await().atMost(PATIENCE).until(() -> connected() == SHORT.ofOneAddress() + 1);
+        watching(1);
+    }
+
+    @Test void an_address_that_has_no_screen_yet_gets_the_oldest_of_the_one_that_has_most() throws Exception {
+        List<Stranger> many = List.of(watching(1), watching(1), watching(1));
+        Stranger other = watching(2);
+        assertThat(connected()).isEqualTo(SHORT.strangers());
+
+        Stranger wall = watching(3);
+
+        await().atMost(PATIENCE).until(many.get(0)::isHungUpOn);
+        assertThat(List.of(many.get(1), many.get(2), other, wall)).noneMatch(Stranger::isHungUpOn);
+        assertRefused(3);
+        assertThat(connected()).isEqualTo(SHORT.strangers());
+    }
+
+    @Test void with_every_place_taken_staff_get_a_strangers() throws Exception {
+        List<Stranger> strangers = List.of(watching(1), watching(1), watching(1), watching(2));
+        awaitSeq(listen(board.instructor()), 1);
+        awaitSeq(listen(board.helper()), 1);
+        assertThat(connected()).isEqualTo(SHORT.most());
+
+        awaitSeq(listen(board.instructor()), 1);
+
+        await().atMost(PATIENCE).until(strangers.get(0)::isHungUpOn);
+        assertThat(strangers.subList(1, 4)).noneMatch(Stranger::isHungUpOn);
     }
 
     @Test void many_that_come_at_once_are_not_one_too_many() throws Exception {

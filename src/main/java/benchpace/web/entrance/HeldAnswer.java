@@ -79,7 +79,7 @@ final class HeldAnswer extends Response.Wrapper implements Callback {
         }
         ByteBuffer all = take();
         Scheduler.Task late = getRequest().getComponents().getScheduler().schedule(
-                () -> Lines.end(getRequest()).close(), limits.toRead().toMillis() + all.remaining(),
+                () -> Lines.hangUp(getRequest()), limits.toRead().toMillis() + all.remaining(),
                 TimeUnit.MILLISECONDS);
         super.write(true, all, Callback.from(this, late::cancel));
     }

@@ -101,6 +101,11 @@ public final class Lines {
         return all.size();
     }
 
+    /** Ends the connection of a request at once, even while nobody reads at its other end. */
+    public static void hangUp(Request request) {
+        end(request).close();
+    }
+
     /** The connection as the network knows it, beneath any encryption. */
     static EndPoint end(Request request) {
         EndPoint end = request.getConnectionMetaData().getConnection().getEndPoint();
