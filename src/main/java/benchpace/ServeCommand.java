@@ -2,6 +2,7 @@ package benchpace;
 
 import benchpace.board.Boards;
 import benchpace.board.ClassBoard;
+import benchpace.board.ImpossibleClock;
 import benchpace.board.PosteriorPaceWatch;
 import benchpace.board.RoomLessons;
 import benchpace.board.ShelfBoard;
@@ -33,7 +34,6 @@ import java.net.UnknownHostException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -123,7 +123,7 @@ final class ServeCommand implements Callable<Integer> {
 
     private void serve(Database database, Map<String, Plan> plans) {
         SqliteEventLog log = new SqliteEventLog(database);
-        InstantSource clock = SteadyClock.system(log.lastRecorded());
+        SteadyClock clock = SteadyClock.system(log::fits);
         ZoneId zone = ZoneId.systemDefault();
         RoomLessons lessons = new RoomLessons(new Rooms(database), clock);
         StepLessons steps = new StepLessons(new StepBeliefs(database), clock);
@@ -132,7 +132,7 @@ final class ServeCommand implements Callable<Integer> {
         Settings settings = new Settings(database);
         Access access = new Access(new Sessions(database), clock, pin == null ? Secrets.pin() : pin, Secrets.pin(),
                 kept(settings, HELPER_KEY));
-        demoClass(boards, clock.instant());
+        demoClass(boards, clock.instant(), zone);
         String address = reachable();
         Server server;
         try {
@@ -178,12 +178,16 @@ final class ServeCommand implements Callable<Integer> {
     }
 
     /** Sets up the demo class of today, if the board should have one: asked for, or nothing of the user's is there. */
-    private void demoClass(Boards boards, Instant now) {
+    private void demoClass(Boards boards, Instant now, ZoneId zone) {
         boolean own = boards.all().stream().anyMatch(b -> !b.live().name().equals(DEMO_NAME));
         boolean fresh = boards.all().stream().map(ClassBoard::live).anyMatch(c -> c.closedAt().isEmpty()
                 && c.name().equals(DEMO_NAME) && c.createdAt().isAfter(now.minus(DEMO_STAYS)));
         if ((demo == null ? !own : demo) && !fresh) {
-            boards.create(Demo.eveningPlan(), DEMO_NAME, now, Demo.eveningRoster().places(), "demo");
+            try {
+                boards.create(Demo.eveningPlan(), DEMO_NAME, now, Demo.eveningRoster().places(), "demo");
+            } catch (ImpossibleClock e) {
+                say("No demo class. " + e.sentence(zone) + "\n\n");
+            }
         }
     }
 

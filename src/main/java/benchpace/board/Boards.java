@@ -2,6 +2,7 @@ package benchpace.board;
 
 import benchpace.live.ClassEvent;
 import benchpace.live.Command;
+import benchpace.live.Era;
 import benchpace.live.LiveClass;
 import benchpace.live.Recorded;
 import benchpace.plan.Plan;
@@ -29,7 +30,7 @@ public final class Boards implements AutoCloseable {
     private static final Logger LOG = System.getLogger(Boards.class.getName());
 
     private final EventLog log;
-    private final InstantSource clock;
+    private final BoardTime clock;
     private final ViewMaker maker;
     private final Supplier<String> idEndings;
     private final Map<String, ClassBoard> boards = new ConcurrentHashMap<>();
@@ -62,10 +63,10 @@ public final class Boards implements AutoCloseable {
         this.log = log;
         this.lessons = lessons;
         this.steps = steps;
-        this.clock = clock;
+        this.clock = BoardTime.of(clock);
         this.maker = maker;
         this.idEndings = idEndings;
-        this.publisher = new Publisher(this::all, clock,
+        this.publisher = new Publisher(this::all,
                 board -> lessons.ifPresent(l -> l.draw(board.id(), board.live())));
         log.classIds().forEach(this::open);
         publisher.start();
@@ -85,9 +86,18 @@ public final class Boards implements AutoCloseable {
         return new ClassBoard(id, live, log, clock, maker, publisher::wake);
     }
 
-    /** Sets a class up. @throws CannotBeKept if it could not be read back at the next start */
+    /**
+     * Sets a class up.
+     *
+     * @throws ImpossibleClock if there is no telling what day it is: a class that began then could not be told from
+     *                         others, nor read again
+     * @throws benchpace.store.CannotBeKept if it could not be read back at the next start
+     */
     public ClassBoard create(Plan plan, String name, Instant startsAt, List<ClassEvent.Place> seats, String by) {
         Instant now = clock.instant().truncatedTo(ChronoUnit.MILLIS);
+        if (!Era.isPossibleNow(now)) {
+            throw new ImpossibleClock(now);
+        }
         String id = freeId(plan.id().value());
         Recorded created = new Recorded(1, Command.own("create"), by, now, now,
                 new ClassEvent.ClassCreated(plan, name, startsAt.truncatedTo(ChronoUnit.MILLIS), seats));

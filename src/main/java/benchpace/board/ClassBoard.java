@@ -13,7 +13,6 @@ import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.InstantSource;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
@@ -36,23 +35,28 @@ public final class ClassBoard {
 
     private final String id;
     private final EventLog log;
-    private final InstantSource clock;
+    private final BoardTime clock;
     private final ViewMaker maker;
     private final Runnable changed;
     private final ClassModels models;
     private final Set<Mailbox> mailboxes = new CopyOnWriteArraySet<>();
     private volatile LiveClass live;
+    private volatile Written written;
     private final Object viewing = new Object();
     private volatile ClassView newest;
     private volatile ClassView made;
     /** Nothing of its past has still to be planned: it is new, or was made ready since the start. */
     private volatile boolean ready;
 
-    ClassBoard(String id, LiveClass live, EventLog log, InstantSource clock, ViewMaker maker, Runnable changed) {
+    /** What was written down last. @param lived when, or when it was read at the start, in time lived */
+    private record Written(Instant at, Duration lived) { }
+
+    ClassBoard(String id, LiveClass live, EventLog log, BoardTime clock, ViewMaker maker, Runnable changed) {
         this.id = id;
         this.live = live;
         this.log = log;
         this.clock = clock;
+        this.written = new Written(live.lastRecordedAt(), clock.lived());
         this.maker = maker;
         this.changed = changed;
         this.models = maker.models(id);
@@ -96,6 +100,7 @@ public final class ClassBoard {
         LiveClass next = added(recorded); // first, so that what cannot be added up is never durable
         log.append(id, recorded);
         live = next;
+        written = new Written(now, clock.lived());
         changed.run();
         return new Answer.Recorded(recorded.seq(), false);
     }
@@ -120,11 +125,20 @@ public final class ClassBoard {
         return models.attempts().now(live.seq());
     }
 
-    /** The class's time: to the millisecond, as the log keeps it, and never behind what is written. */
-    private Instant now() {
+    /**
+     * The class's time, to the millisecond, as the log keeps it: the board's, and where the class has records from
+     * later than that, what has passed since the last of them.
+     */
+    public Instant now() {
         Instant now = clock.instant().truncatedTo(ChronoUnit.MILLIS);
-        Instant last = live.lastRecordedAt();
-        return now.isBefore(last) ? last : now;
+        Instant own = own();
+        return now.isBefore(own) ? own : now;
+    }
+
+    private Instant own() {
+        Written last = written;
+        Duration since = clock.lived().minus(last.lived());
+        return since.isNegative() ? last.at() : last.at().plus(since).truncatedTo(ChronoUnit.MILLIS);
     }
 
     /** The events after a number, in order. */
@@ -162,7 +176,7 @@ public final class ClassBoard {
     }
 
     private boolean current(ClassView view) {
-        return view.seq() == live.seq() && !due(view) && view.now().plus(YOUNG).isAfter(clock.instant());
+        return view.seq() == live.seq() && !due(view) && view.now().plus(YOUNG).isAfter(now());
     }
 
     /** The class looked back on, as far as it has come. */
@@ -205,7 +219,7 @@ public final class ClassBoard {
     }
 
     private boolean due(ClassView view) {
-        return view.nextChange().filter(t -> !t.isAfter(clock.instant())).isPresent();
+        return view.nextChange().filter(t -> !t.isAfter(now())).isPresent();
     }
 
     /** Whether what screens show may have changed since the last publication. */
@@ -230,10 +244,10 @@ public final class ClassBoard {
         return !missing().models().isEmpty() && (made == null || made.seq() != live.seq());
     }
 
-    /** When the last published view changes by itself. */
-    Optional<Instant> nextChange() {
+    /** How long until the last published view changes by itself. */
+    Optional<Duration> unchanged() {
         ClassView latest = newest;
-        return latest == null ? Optional.empty() : latest.nextChange();
+        return latest == null ? Optional.empty() : latest.nextChange().map(t -> Duration.between(now(), t));
     }
 
     /** Plans and forecasts what was missed while the board was off, before somebody looks. */

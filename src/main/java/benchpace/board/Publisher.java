@@ -3,8 +3,6 @@ package benchpace.board;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
 import java.time.Duration;
-import java.time.Instant;
-import java.time.InstantSource;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.Optional;
@@ -17,21 +15,20 @@ import java.util.function.Supplier;
  */
 final class Publisher implements AutoCloseable {
     private static final Logger LOG = System.getLogger(Publisher.class.getName());
-    private static final Duration LONGEST_SLEEP = Duration.ofSeconds(30);
+    /** Also how soon a computer that woke, or a clock that was set, is noticed. */
+    private static final Duration LONGEST_SLEEP = Duration.ofSeconds(10);
     private static final long LONGEST_GOODBYE_MILLIS = 500;
     private static final Duration SHORTEST_SLEEP = Duration.ofMillis(200);
 
     private final Supplier<Collection<ClassBoard>> boards;
-    private final InstantSource clock;
     private final Consumer<ClassBoard> afterwards;
     private final Thread thread = new Thread(this::run, "board-publisher");
     private boolean woken;
     private boolean closed;
 
     /** @param afterwards done with every class once screens have been told */
-    Publisher(Supplier<Collection<ClassBoard>> boards, InstantSource clock, Consumer<ClassBoard> afterwards) {
+    Publisher(Supplier<Collection<ClassBoard>> boards, Consumer<ClassBoard> afterwards) {
         this.boards = boards;
-        this.clock = clock;
         this.afterwards = afterwards;
         thread.setDaemon(true);
     }
@@ -61,7 +58,7 @@ final class Publisher implements AutoCloseable {
 
     /** @return how long nothing changes by itself */
     private Duration publishAll() {
-        Optional<Instant> next = boards.get().stream()
+        Optional<Duration> next = boards.get().stream()
                 .filter(board -> board.watched() || board.mayBeMended())
                 .flatMap(board -> publish(board).stream())
                 .min(Comparator.naturalOrder());
@@ -69,17 +66,23 @@ final class Publisher implements AutoCloseable {
             afterwards.accept(board);
             return Optional.empty();
         }));
-        Duration until = next.map(t -> Duration.between(clock.instant(), t)).orElse(LONGEST_SLEEP);
+        Duration until = next.orElse(LONGEST_SLEEP);
         return until.compareTo(LONGEST_SLEEP) > 0 ? LONGEST_SLEEP
                 : until.compareTo(SHORTEST_SLEEP) < 0 ? SHORTEST_SLEEP : until;
     }
 
-    private static Optional<Instant> publish(ClassBoard board) {
-        return carefully(board, "shown", () -> board.stale() ? board.publish().nextChange() : board.nextChange());
+    private static Optional<Duration> publish(ClassBoard board) {
+        return carefully(board, "shown", () -> {
+            if (board.stale()) {
+                board.publish();
+            }
+            return board.unchanged();
+        });
     }
 
     /** Whatever is wrong with one class, even an error of the machine, the others go on being published. */
-    private static Optional<Instant> carefully(ClassBoard board, String what, Supplier<Optional<Instant>> work) {
+    private static Optional<Duration> carefully(ClassBoard board, String what,
+                                                Supplier<Optional<Duration>> work) {
         try {
             return work.get();
         } catch (Throwable e) {

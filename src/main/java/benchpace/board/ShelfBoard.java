@@ -32,10 +32,11 @@ public final class ShelfBoard {
 
     private final ShelfLog log;
     private final ShelfArrangements arrangements;
-    private final InstantSource clock;
+    private final BoardTime clock;
     private volatile Shelf shelf;
     private volatile ShelfArrangement arrangement;
-    private Instant lastErasure = Instant.MIN;
+    /** In time lived. */
+    private Optional<Duration> lastErasure = Optional.empty();
 
     /** What became of a wish. */
     public sealed interface Outcome {
@@ -54,7 +55,7 @@ public final class ShelfBoard {
     public ShelfBoard(ShelfLog log, ShelfArrangements arrangements, InstantSource clock) {
         this.log = log;
         this.arrangements = arrangements;
-        this.clock = clock;
+        this.clock = BoardTime.of(clock);
         this.arrangement = arrangements.get();
         this.shelf = Shelf.of(log.read());
         eraseIfDue();
@@ -83,7 +84,7 @@ public final class ShelfBoard {
     public synchronized void arrange(ShelfArrangement wanted) {
         arrangements.put(wanted);
         arrangement = wanted;
-        lastErasure = Instant.MIN;
+        lastErasure = Optional.empty();
         eraseIfDue();
     }
 
@@ -159,11 +160,12 @@ public final class ShelfBoard {
     }
 
     private synchronized void eraseIfDue() {
-        Instant now = now();
-        if (now.isBefore(lastErasure.equals(Instant.MIN) ? Instant.MIN : lastErasure.plus(ERASES_EVERY))) {
+        Duration lived = clock.lived();
+        if (lastErasure.filter(t -> lived.minus(t).compareTo(ERASES_EVERY) < 0).isPresent() || !clock.trusted()) {
             return;
         }
-        lastErasure = now;
+        lastErasure = Optional.of(lived);
+        Instant now = now();
         List<ShelfEvent> due = arrangement.rules().erasuresDue(shelf, now);
         if (!due.isEmpty()) {
             record(Command.own("erase.") + due.get(0).entry() + "-" + now.toEpochMilli(), due);

@@ -1,5 +1,6 @@
 package benchpace.files;
 
+import benchpace.live.Era;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.time.DateTimeException;
 import java.time.Duration;
@@ -19,9 +20,6 @@ import java.util.function.Function;
  * counts as left out.
  */
 final class Fields {
-    /** No class was held before, and none that is planned lies after: keeps instants within what a log can hold. */
-    private static final Instant EARLIEST = Instant.parse("2000-01-01T00:00:00Z");
-    private static final Instant LATEST = Instant.parse("2200-01-01T00:00:00Z");
     /** Sixty days: more than any field takes, and safe to convert. */
     private static final double MOST_MINUTES = 86_400;
     private static final int MOST_CHOICES = 20;
@@ -198,7 +196,7 @@ final class Fields {
         return text(field).flatMap(text -> {
             try {
                 Instant instant = Instant.parse(text);
-                if (!instant.isBefore(EARLIEST) && instant.isBefore(LATEST)) {
+                if (Era.holds(instant)) {
                     return Optional.of(Instant.ofEpochMilli(instant.toEpochMilli()));
                 }
                 tell(field, "must lie between the years 2000 and 2199");

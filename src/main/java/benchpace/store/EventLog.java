@@ -1,17 +1,28 @@
 package benchpace.store;
 
 import benchpace.live.Recorded;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 
 /** The events of every class, in order, for good. */
 public interface EventLog {
+    /** No shop is shut for longer without somebody looking after its board's clock. */
+    Duration QUIET_SEASON = Duration.ofDays(60);
 
     /** Every class there is, the earliest created first. */
     List<String> classIds();
 
-    /** The last instant written down in any class; 1970 if there is none. */
-    Instant lastRecorded();
+    /** Whether anything was written down in any class from then to then, both included. */
+    boolean anyRecorded(Instant from, Instant until);
+
+    /**
+     * Whether a clock that shows such a time fits what was written down: nothing was, or something in the sixty days
+     * before. A board that was off for longer may have a wrong clock.
+     */
+    default boolean fits(Instant now) {
+        return classIds().isEmpty() || anyRecorded(now.minus(QUIET_SEASON), now);
+    }
 
     /**
      * All events of a class, from 1 without gaps; empty if there is no such class.

@@ -41,12 +41,13 @@ public final class SqliteEventLog implements EventLog {
         });
     }
 
-    @Override public Instant lastRecorded() {
+    @Override public boolean anyRecorded(Instant from, Instant until) {
         return database.read(connection -> {
             try (PreparedStatement select = connection.prepareStatement(
-                    "select coalesce(max(recorded_ms), 0) from event");
-                 ResultSet row = select.executeQuery()) {
-                return Instant.ofEpochMilli(row.getLong(1));
+                    "select 1 from event where recorded_ms between ? and ? limit 1")) {
+                select.setLong(1, from.toEpochMilli());
+                select.setLong(2, until.toEpochMilli());
+                return any(select);
             }
         });
     }

@@ -1,5 +1,6 @@
 package benchpace.web;
 
+import benchpace.board.BoardTime;
 import benchpace.files.Json;
 import benchpace.store.Session;
 import benchpace.store.Sessions;
@@ -38,7 +39,7 @@ public final class Access {
     private static final int LONGEST_INITIALS = 3;
 
     private final Sessions sessions;
-    private final InstantSource clock;
+    private final BoardTime clock;
     private final String instructorPin;
     private final String helperPin;
     private final String helperKey;
@@ -56,11 +57,13 @@ public final class Access {
            Predicate<Context> console) {
         this.console = console;
         this.sessions = sessions;
-        this.clock = clock;
+        this.clock = BoardTime.of(clock);
         this.instructorPin = instructorPin;
         this.helperPin = helperPin;
         this.helperKey = helperKey;
-        sessions.prune(clock.instant().minus(KNOWN));
+        if (this.clock.trusted()) {
+            sessions.prune(clock.instant().minus(KNOWN));
+        }
     }
 
     /** No packet from elsewhere has this machine's own address, whichever that is, and gets an answer. */
@@ -135,7 +138,15 @@ public final class Access {
 
     /** What was guessed at of late. */
     Throttle.Guesses guesses() {
-        return throttle.guesses(clock.instant());
+        Instant lived = lived();
+        Throttle.Guesses guesses = throttle.guesses(lived);
+        return new Throttle.Guesses(guesses.wrong(), guesses.addresses(), guesses.shutUntil()
+                .map(until -> clock.instant().plus(Duration.between(lived, until))));
+    }
+
+    /** What waits are counted in: it goes on evenly, whatever the clock is set to meanwhile. */
+    private Instant lived() {
+        return Instant.EPOCH.plus(clock.lived());
     }
 
     /** @throws Refused if the device is not paired */
@@ -158,19 +169,18 @@ public final class Access {
 
     /** POST /api/pair: {@code {"pin"}} or {@code {"key"}}, and {@code "initials"} for a helper. */
     void pair(Context ctx) {
-        Instant now = clock.instant();
         JsonNode body = Bodies.object(ctx);
         String pin = Bodies.text(body, "pin", 64);
         String key = Bodies.text(body, "key", 64);
         if (pin.isEmpty() && key.isEmpty()) {
             throw new Refused(Problem.unprocessable("\"pin\" is missing."));
         }
-        Role role = (key.isEmpty() ? byPin(pin, ctx, now) : byKey(key, ctx)).orElseThrow(() ->
+        Role role = (key.isEmpty() ? byPin(pin, ctx) : byKey(key, ctx)).orElseThrow(() ->
                 new Refused(new Problem(401, "wrong-pin", "The PIN or link is not right",
                         "That PIN or link is not right, or the link was used before.")));
         String initials = role == Role.HELPER ? initials(body) : "";
         String token = Secrets.token();
-        sessions.create(token, role.name().toLowerCase(Locale.ROOT), initials, now);
+        sessions.create(token, role.name().toLowerCase(Locale.ROOT), initials, clock.instant());
         ctx.cookie(new Cookie(COOKIE, token, "/", (int) STAYS.toSeconds(), false, true, null, SameSite.STRICT));
         Bodies.send(ctx, 200, Json.object().put("role", role.name().toLowerCase(Locale.ROOT)).put("token", token));
     }
@@ -184,8 +194,8 @@ public final class Access {
         return Secrets.same(helperKey, key) ? Optional.of(Role.HELPER) : Optional.empty();
     }
 
-    private Optional<Role> byPin(String pin, Context ctx, Instant now) {
-        Throttle.Try tried = throttle.attempt(caller(ctx), now, () -> whose(pin));
+    private Optional<Role> byPin(String pin, Context ctx) {
+        Throttle.Try tried = throttle.attempt(caller(ctx), lived(), () -> whose(pin));
         tried.pause().ifPresent(wait -> {
             long seconds = Math.max(1, wait.toSeconds() + 1);
             ctx.header("Retry-After", Long.toString(seconds));

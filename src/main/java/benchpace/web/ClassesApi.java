@@ -187,7 +187,7 @@ final class ClassesApi {
     private void command(Context ctx) {
         Viewer viewer = access.paired(ctx);
         ClassBoard board = board(ctx);
-        Command command = CommandJson.read(Bodies.object(ctx), by(viewer), clock.instant()).on(viewer.device());
+        Command command = CommandJson.read(Bodies.object(ctx), by(viewer), board.now()).on(viewer.device());
         String type = EventJson.type(command.wish());
         if (viewer.role() != Role.INSTRUCTOR && !HELPER_MAY.contains(type)) {
             throw new Refused(Problem.forbidden("Only the instructor may do that (" + type + ")."));

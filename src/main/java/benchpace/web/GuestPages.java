@@ -1,6 +1,7 @@
 package benchpace.web;
 
 import benchpace.board.Answer;
+import benchpace.board.BoardTime;
 import benchpace.board.Boards;
 import benchpace.board.ClassBoard;
 import benchpace.board.ClassView;
@@ -16,7 +17,6 @@ import benchpace.web.screen.StartView;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Duration;
-import java.time.Instant;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.Map;
@@ -36,9 +36,10 @@ final class GuestPages {
     private final GuestCodes codes;
     private final Access access;
     private final Screens screens;
-    private final InstantSource clock;
+    private final BoardTime clock;
     private final Supplier<String> reachable;
-    private final Map<String, Instant> spoke = new ConcurrentHashMap<>();
+    /** In time lived. */
+    private final Map<String, Duration> spoke = new ConcurrentHashMap<>();
 
     GuestPages(Boards boards, GuestCodes codes, Access access, Screens screens, InstantSource clock,
                Supplier<String> reachable) {
@@ -46,7 +47,7 @@ final class GuestPages {
         this.codes = codes;
         this.access = access;
         this.screens = screens;
-        this.clock = clock;
+        this.clock = BoardTime.of(clock);
         this.reachable = reachable;
     }
 
@@ -79,9 +80,8 @@ final class GuestPages {
             return;
         }
         requireRest(ctx);
-        Instant now = clock.instant();
-        Answer answer = board(place).submit(new Command(Command.own("guest.") + Secrets.token(), "guest", now,
-                new ClassEvent.DoneHinted(place.seat(), new StepId(step))));
+        Answer answer = board(place).submit(new Command(Command.own("guest.") + Secrets.token(), "guest",
+                board(place).now(), new ClassEvent.DoneHinted(place.seat(), new StepId(step))));
         if (answer instanceof Answer.Refused refused) {
             throw new Refused(RefusalWords.of(board(place).live(), refused.reason()));
         }
@@ -105,14 +105,14 @@ final class GuestPages {
 
     private void requireRest(Context ctx) {
         String code = ctx.pathParam("code");
-        Instant now = clock.instant();
+        Duration now = clock.lived();
         if (spoke.size() > REMEMBERED) {
-            spoke.values().removeIf(at -> !at.plus(REST).isAfter(now));
+            spoke.values().removeIf(at -> at.plus(REST).compareTo(now) <= 0);
         }
-        Instant before = spoke.put(code, now);
-        if (before != null && before.plus(REST).isAfter(now)) {
+        Duration before = spoke.put(code, now);
+        if (before != null && before.plus(REST).compareTo(now) > 0) {
             spoke.put(code, before);
-            long wait = Math.max(1, Duration.between(now, before.plus(REST)).toSeconds() + 1);
+            long wait = Math.max(1, before.plus(REST).minus(now).toSeconds() + 1);
             ctx.header("Retry-After", Long.toString(wait));
             throw new Refused(new Problem(429, "too-soon", "Just a moment",
                     "Your host was told a moment ago. Try again in " + wait + " seconds."));

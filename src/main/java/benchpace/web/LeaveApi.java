@@ -97,7 +97,7 @@ final class LeaveApi {
         }
         SeatNumber number = new SeatNumber(seat.seat());
         Answer answer = board.submit(new Command(Command.own("leave." + commandId), "instructor", device,
-                shelf.now(), new ClassEvent.SeatLeft(number)));
+                board.now(), new ClassEvent.SeatLeft(number)));
         if (answer instanceof Answer.Refused refused && !(refused.reason() instanceof Refusal.AlreadySo)) {
             if (put) {
                 shelf.guestIsBack(Command.own("back." + commandId), board.id(), number, shelf.now());

@@ -1,6 +1,7 @@
 package benchpace.web;
 
 import benchpace.board.Boards;
+import benchpace.board.ImpossibleClock;
 import benchpace.board.ShelfBoard;
 import benchpace.files.BadField;
 import benchpace.files.Json;
@@ -66,7 +67,7 @@ public final class Server implements AutoCloseable {
     Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
            ShelfBoard shelf, Map<String, Plan> plans, Access access, GuestCodes codes, InstantSource clock,
            ZoneId zone, StreamLimits limits, EntranceLimits entrance) {
-        streams = new Streams(clock, limits, access);
+        streams = new Streams(limits, access);
         Screens screens = new Screens();
         Guard guard = new Guard(Addresses.names(hostNames), () -> localName.get());
         javalin = Javalin.create(config -> {
@@ -97,7 +98,7 @@ public final class Server implements AutoCloseable {
             Webjars.routes(routes);
             Worker.routes(routes);
             Films.routes(routes);
-            failures(routes, screens);
+            failures(routes, screens, zone);
         });
         try {
             javalin.start(host, port);
@@ -152,7 +153,7 @@ public final class Server implements AutoCloseable {
         });
     }
 
-    private static void failures(RoutesConfig routes, Screens screens) {
+    private static void failures(RoutesConfig routes, Screens screens, ZoneId zone) {
         routes.exception(Refused.class, (e, ctx) -> answer(ctx, e.problem(), screens));
         routes.exception(BadField.class, (e, ctx) -> answer(ctx,
                 Problem.unprocessable(sentence(e.getMessage())), screens));
@@ -169,6 +170,8 @@ public final class Server implements AutoCloseable {
                 : Problem.badRequest("The request did not arrive whole."), screens));
         routes.exception(CannotBeKept.class, (e, ctx) -> answer(ctx,
                 new Problem(422, "cannot-be-kept", "It cannot be kept", e.getMessage()), screens));
+        routes.exception(ImpossibleClock.class, (e, ctx) -> answer(ctx, new Problem(503, "impossible-clock",
+                "The computer's clock cannot be right", e.sentence(zone)), screens));
         routes.exception(StoreException.class, (e, ctx) -> {
             LOG.log(Level.ERROR, "the store refused", e);
             answer(ctx, new Problem(503, "not-written", "It could not be written down", e.getMessage()), screens);

@@ -14,7 +14,6 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
-import java.time.InstantSource;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -32,14 +31,12 @@ final class Streams implements AutoCloseable {
     private static final Logger LOG = System.getLogger(Streams.class.getName());
     private static final long STACK_BYTES = 256 * 1024;
 
-    private final InstantSource clock;
     private final StreamLimits limits;
     private final Access access;
     private final StreamPlaces places;
 
-    Streams(InstantSource clock, StreamLimits limits, Access access) {
+    Streams(StreamLimits limits, Access access) {
         this.access = access;
-        this.clock = clock;
         this.limits = limits;
         this.places = new StreamPlaces(limits);
     }
@@ -98,7 +95,7 @@ final class Streams implements AutoCloseable {
         Mailbox mailbox = place.hold(board.subscribe());
         Runnable writing = () -> {
             try (mailbox) {
-                write(stream, mailbox, shown);
+                write(stream, board, mailbox, shown);
             } catch (IOException | InterruptedException e) {
                 // the screen went away, or stopped reading for too long: it will come back
             } catch (RuntimeException | StackOverflowError e) {
@@ -134,13 +131,14 @@ final class Streams implements AutoCloseable {
         }
     }
 
-    private void write(EventStream stream, Mailbox mailbox, Shown shown) throws IOException, InterruptedException {
+    private void write(EventStream stream, ClassBoard board, Mailbox mailbox, Shown shown)
+            throws IOException, InterruptedException {
         while (!mailbox.isClosed()) {
             Optional<ClassView> view = mailbox.take(limits.beat());
             if (mailbox.isClosed()) {
                 return;
             }
-            stream.send(shown.changes(view) + view.map(this::state).orElseGet(this::beat));
+            stream.send(shown.changes(view) + view.map(v -> state(board, v)).orElseGet(() -> beat(board)));
         }
     }
 
@@ -171,14 +169,14 @@ final class Streams implements AutoCloseable {
         }
     }
 
-    private String state(ClassView view) {
+    private static String state(ClassBoard board, ClassView view) {
         return EventStream.event("state", Long.toString(view.seq()), Json.text(Json.object().put("seq", view.seq())
-                .put("now", clock.instant().toString())
+                .put("now", board.now().toString())
                 .put("stage", view.stage().name().toLowerCase(java.util.Locale.ROOT))));
     }
 
-    private String beat() {
-        return EventStream.event("beat", "", Json.text(Json.object().put("now", clock.instant().toString())));
+    private static String beat(ClassBoard board) {
+        return EventStream.event("beat", "", Json.text(Json.object().put("now", board.now().toString())));
     }
 
     /** How many screens are connected. */

@@ -9,6 +9,7 @@ import benchpace.files.Demo;
 import benchpace.files.Json;
 import benchpace.plan.Plan;
 import benchpace.store.Database;
+import benchpace.store.EventLog;
 import benchpace.store.Sessions;
 import benchpace.store.SqliteEventLog;
 import benchpace.web.entrance.EntranceLimits;
@@ -27,6 +28,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Function;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 
@@ -47,7 +49,8 @@ final class TestBoard implements AutoCloseable {
         SERVER.setLevel(Level.SEVERE);
     }
 
-    final InstantSource clock;
+    InstantSource clock;
+    private final Function<EventLog, ? extends InstantSource> clocks;
     private final Path data;
     private final StreamLimits limits;
     private final EntranceLimits entrance;
@@ -63,19 +66,25 @@ final class TestBoard implements AutoCloseable {
     private String helper = "";
 
     TestBoard(Path data, InstantSource clock, StreamLimits limits) {
-        this(data, clock, limits, EntranceLimits.USUAL, plain());
+        this(data, log -> clock, limits, EntranceLimits.USUAL, plain());
+    }
+
+    /** @param clocks asked for the board's time at each start */
+    TestBoard(Path data, Function<EventLog, ? extends InstantSource> clocks, StreamLimits limits) {
+        this(data, clocks, limits, EntranceLimits.USUAL, plain());
     }
 
     /** @param maker with models of the test's own */
     TestBoard(Path data, InstantSource clock, StreamLimits limits, ViewMaker maker) {
-        this(data, clock, limits, EntranceLimits.USUAL, maker);
+        this(data, log -> clock, limits, EntranceLimits.USUAL, maker);
     }
 
-    private TestBoard(Path data, InstantSource clock, StreamLimits limits, EntranceLimits entrance, ViewMaker maker) {
+    private TestBoard(Path data, Function<EventLog, ? extends InstantSource> clocks, StreamLimits limits,
+                      EntranceLimits entrance, ViewMaker maker) {
         this.entrance = entrance;
         this.data = data;
         this.maker = maker;
-        this.clock = clock;
+        this.clocks = clocks;
         this.limits = limits;
         start();
     }
@@ -93,12 +102,14 @@ final class TestBoard implements AutoCloseable {
     }
 
     static TestBoard open(Path data, EntranceLimits entrance) {
-        return new TestBoard(data, new TestClock(), StreamLimits.USUAL, entrance, plain());
+        TestClock clock = new TestClock();
+        return new TestBoard(data, log -> clock, StreamLimits.USUAL, entrance, plain());
     }
 
     private void start() {
         database = Database.open(data);
         SqliteEventLog log = new SqliteEventLog(database);
+        clock = clocks.apply(log);
         boards = new Boards(log, clock, maker, Secrets::idEnding);
         access = new Access(new Sessions(database), clock, PIN, HELPER_PIN, HELPER_KEY,
                 request -> request.ip().equals("127.0.0.1")); // its other addresses are strangers' here
