@@ -14,7 +14,7 @@ sealed interface Act {
     /** Somebody sets the computer's clock; it goes on from there. */
     record Jump(Duration by) implements Act { }
 
-    /** The computer sleeps with its lid closed: its clock goes on, and nothing else does. */
+    /** The computer sleeps with its lid closed: its clocks go on, and nothing else does. */
     record Sleep(Duration by) implements Act { }
 
     /**

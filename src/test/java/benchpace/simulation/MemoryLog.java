@@ -21,9 +21,9 @@ final class MemoryLog implements EventLog {
         return List.copyOf(classes.keySet());
     }
 
-    @Override public synchronized Instant lastRecorded() {
+    @Override public synchronized boolean anyRecorded(Instant from, Instant until) {
         return classes.values().stream().flatMap(List::stream).map(row -> row.head.recordedAt())
-                .max(Instant::compareTo).orElse(Instant.EPOCH);
+                .anyMatch(at -> !at.isBefore(from) && !at.isAfter(until));
     }
 
     @Override public synchronized List<Recorded> read(String classId) {

@@ -1,11 +1,12 @@
 package benchpace.simulation;
 
+import benchpace.board.LivedTime;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 
 /** The computer's two clocks: the one on the wall, that people set, and the one that only counts. */
-final class SimulatedClock implements InstantSource {
+final class SimulatedClock implements InstantSource, LivedTime {
     private volatile Instant wall;
     private volatile long nanos;
 
@@ -17,8 +18,12 @@ final class SimulatedClock implements InstantSource {
         return wall;
     }
 
-    long nanos() {
-        return nanos;
+    @Override public Duration now() {
+        return Duration.ofNanos(nanos);
+    }
+
+    @Override public boolean countsSleep() {
+        return true;
     }
 
     void pass(Duration by) {
