@@ -28,6 +28,7 @@ import benchpace.web.QrCode;
 import benchpace.web.Secrets;
 import benchpace.web.Server;
 import benchpace.web.StartFailure;
+import benchpace.web.entrance.TlsKeys;
 import java.io.PrintWriter;
 import java.net.InetAddress;
 import java.net.UnknownHostException;
@@ -41,6 +42,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -77,12 +79,16 @@ final class ServeCommand implements Callable<Integer> {
             description = "the instructor's PIN; default a random one at each start")
     private String pin;
 
+    @Mixin
+    private TlsOptions tls;
+
     @Override public Integer call() {
         checkOptions();
+        Optional<TlsKeys> keys = tls.keys(Instant.now());
         Map<String, Plan> plans = plans();
         Database database = open();
         try {
-            serve(database, plans);
+            serve(database, plans, keys);
             return SERVING;
         } catch (RuntimeException e) {
             database.close();
@@ -121,7 +127,7 @@ final class ServeCommand implements Callable<Integer> {
         }
     }
 
-    private void serve(Database database, Map<String, Plan> plans) {
+    private void serve(Database database, Map<String, Plan> plans, Optional<TlsKeys> keys) {
         SqliteEventLog log = new SqliteEventLog(database);
         SteadyClock clock = SteadyClock.system(log::fits);
         ZoneId zone = ZoneId.systemDefault();
@@ -134,11 +140,12 @@ final class ServeCommand implements Callable<Integer> {
                 kept(settings, HELPER_KEY));
         demoClass(boards, clock.instant(), zone);
         String address = reachable();
+        String scheme = Server.scheme(keys);
         Server server;
         try {
-            server = new Server(host, port, hostNames, n -> "http://" + address + ":" + n + "/", boards,
+            server = new Server(host, port, hostNames, n -> scheme + address + ":" + n + "/", boards,
                     ShelfBoard.open(database, clock), plans, access, new GuestCodes(kept(settings, GUEST_SECRET)),
-                    clock, zone);
+                    clock, zone, keys);
         } catch (StartFailure e) {
             boards.close();
             throw e;
@@ -151,9 +158,9 @@ final class ServeCommand implements Callable<Integer> {
             boards.close();
             database.close();
         }, "closing"));
-        announce(server.port(), address, access);
+        announce(scheme, server.port(), address, access);
         lan(address).ifPresent(at -> localName.announce(at, server.port(), name -> say(
-                "  By name     http://" + name + ":" + server.port() + "/   (/wall, /helper and /table too)\n")));
+                "  By name     " + scheme + name + ":" + server.port() + "/   (/wall, /helper and /table too)\n")));
     }
 
     /** The address to announce a name at: none for a board that only this machine or a named host reaches. */
@@ -196,9 +203,9 @@ final class ServeCommand implements Callable<Integer> {
         return everywhere ? Addresses.onNetwork().orElse("localhost") : host;
     }
 
-    private void announce(int port, String address, Access access) {
-        String local = "http://localhost:" + port + "/";
-        String network = "http://" + address + ":" + port + "/";
+    private void announce(String scheme, int port, String address, Access access) {
+        String local = scheme + "localhost:" + port + "/";
+        String network = scheme + address + ":" + port + "/";
         say("""
                 Benchpace is ready: %s
 

@@ -21,7 +21,7 @@ import java.util.regex.Pattern;
 /** The program as a process of its own, so that it can be killed. */
 final class Program implements AutoCloseable {
     private static final Duration PATIENCE = Duration.ofSeconds(60);
-    private static final Pattern READY = Pattern.compile("Benchpace is ready: http://localhost:(\\d+)/");
+    private static final Pattern READY = Pattern.compile("Benchpace is ready: https?://localhost:(\\d+)/");
 
     private final Process process;
     private final List<String> out = new CopyOnWriteArrayList<>();

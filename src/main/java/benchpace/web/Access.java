@@ -181,7 +181,8 @@ public final class Access {
         String initials = role == Role.HELPER ? initials(body) : "";
         String token = Secrets.token();
         sessions.create(token, role.name().toLowerCase(Locale.ROOT), initials, clock.instant());
-        ctx.cookie(new Cookie(COOKIE, token, "/", (int) STAYS.toSeconds(), false, true, null, SameSite.STRICT));
+        ctx.cookie(new Cookie(COOKIE, token, "/", (int) STAYS.toSeconds(), ctx.req().isSecure(), true, null,
+                SameSite.STRICT));
         Bodies.send(ctx, 200, Json.object().put("role", role.name().toLowerCase(Locale.ROOT)).put("token", token));
     }
 

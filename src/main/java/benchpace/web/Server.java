@@ -9,6 +9,7 @@ import benchpace.plan.Plan;
 import benchpace.store.CannotBeKept;
 import benchpace.store.StoreException;
 import benchpace.web.entrance.Lines;
+import benchpace.web.entrance.TlsKeys;
 import benchpace.web.entrance.Entrance;
 import benchpace.web.entrance.EntranceConnector;
 import benchpace.web.entrance.EntranceLimits;
@@ -35,7 +36,6 @@ import java.util.Set;
 import java.util.function.IntFunction;
 import java.util.function.Supplier;
 import org.eclipse.jetty.http.HttpException;
-import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 
@@ -55,24 +55,25 @@ public final class Server implements AutoCloseable {
      * @param port      0 takes any free one
      * @param hostNames names besides plain addresses under which this machine is reached
      * @param reachable makes the address that phones on the same network can reach from the port
+     * @param keys      if there are some, the board is reached over TLS only
      * @throws StartFailure in one sentence if it cannot
      */
     public Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
                   ShelfBoard shelf, Map<String, Plan> plans, Access access, GuestCodes codes, InstantSource clock,
-                  ZoneId zone) {
+                  ZoneId zone, Optional<TlsKeys> keys) {
         this(host, port, hostNames, reachable, boards, shelf, plans, access, codes, clock, zone, StreamLimits.USUAL,
-                EntranceLimits.USUAL);
+                EntranceLimits.USUAL, keys);
     }
 
     Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
            ShelfBoard shelf, Map<String, Plan> plans, Access access, GuestCodes codes, InstantSource clock,
-           ZoneId zone, StreamLimits limits, EntranceLimits entrance) {
+           ZoneId zone, StreamLimits limits, EntranceLimits entrance, Optional<TlsKeys> keys) {
         streams = new Streams(limits, access);
         Screens screens = new Screens();
         Guard guard = new Guard(Addresses.names(hostNames), () -> localName.get());
         javalin = Javalin.create(config -> {
             settings(config, limits);
-            entrance(config, entrance, access, host, port);
+            entrance(config, entrance, access, keys, host, port);
             RoutesConfig routes = config.routes;
             routes.before(guard::check);
             new Health(boards, streams::count, List.of(boards::degraded)).routes(routes);
@@ -88,7 +89,8 @@ public final class Server implements AutoCloseable {
             new LeaveApi(boards, shelf, shelves, access, zone).routes(routes);
             new ShelfPages(shelf, shelves, boards, access, screens, zone).routes(routes);
             Pages pages = new Pages(boards, plans, access, streams, screens, clock, zone,
-                    () -> reachable.apply(port()), () -> localName.get().map(n -> "http://" + n + ":" + port() + "/"));
+                    () -> reachable.apply(port()),
+                    () -> localName.get().map(n -> scheme(keys) + n + ":" + port() + "/"));
             pages.routes(routes);
             new StayingAddresses(new ShownClass(boards, clock, zone), pages, access, screens, clock, zone)
                     .routes(routes);
@@ -129,14 +131,16 @@ public final class Server implements AutoCloseable {
     }
 
     /** Jetty's own threads only move bytes: what was asked runs in the lanes of the entrance. */
-    private static void entrance(JavalinConfig config, EntranceLimits limits, Access access, String host, int port) {
+    private static void entrance(JavalinConfig config, EntranceLimits limits, Access access, Optional<TlsKeys> keys,
+                                 String host, int port) {
         QueuedThreadPool threads = new QueuedThreadPool(16, 4, 30_000);
         threads.setStopTimeout(STOP_MILLIS);
         config.jetty.threadPool = threads;
         Lines lines = new Lines(limits);
-        config.jetty.modifyServer(server -> server.setHandler(new Entrance(limits, lines, access::seemsPaired)));
+        Entrance entrance = new Entrance(limits, lines, access::seemsPaired);
+        config.jetty.modifyServer(server -> server.setHandler(keys.isPresent() ? entrance.onlyEncrypted() : entrance));
         config.jetty.addConnector((server, http) -> {
-            ServerConnector connector = new EntranceConnector(server, lines, new HttpConnectionFactory(http));
+            ServerConnector connector = new EntranceConnector(server, lines, http, keys);
             connector.setHost(host);
             connector.setPort(port);
             return connector;
@@ -181,6 +185,11 @@ public final class Server implements AutoCloseable {
             answer(ctx, new Problem(500, "fault", "The board made a mistake",
                     "The board made a mistake and has noted it. Nothing was changed; try again."), screens);
         });
+    }
+
+    /** How addresses of the board begin. */
+    public static String scheme(Optional<TlsKeys> keys) {
+        return keys.isPresent() ? "https://" : "http://";
     }
 
     private static String sentence(String text) {

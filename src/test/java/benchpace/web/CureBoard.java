@@ -29,6 +29,7 @@ import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** A board on a free port that computes the cure, with a clock that the test moves, asked over the network. */
@@ -63,7 +64,7 @@ final class CureBoard implements AutoCloseable, InstantSource {
         Demo.plans().forEach(p -> plans.put(p.id().value(), p));
         server = new Server("127.0.0.1", 0, Set.of(), n -> "http://127.0.0.1:" + n + "/", boards,
                 ShelfBoard.open(database, this), plans, access,
-                new GuestCodes("s".repeat(32)), this, ZoneId.of("UTC"));
+                new GuestCodes("s".repeat(32)), this, ZoneId.of("UTC"), Optional.empty());
     }
 
     @Override public Instant instant() {

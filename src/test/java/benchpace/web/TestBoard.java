@@ -26,6 +26,7 @@ import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Function;
@@ -117,7 +118,7 @@ final class TestBoard implements AutoCloseable {
         Demo.plans().forEach(p -> plans.put(p.id().value(), p));
         shelf = ShelfBoard.open(database, clock);
         server = new Server("127.0.0.1", port, Set.of("loft.example"), n -> "http://127.0.0.1:" + n + "/", boards,
-                shelf, plans, access, new GuestCodes(GUEST_SECRET), clock, ZONE, limits, entrance);
+                shelf, plans, access, new GuestCodes(GUEST_SECRET), clock, ZONE, limits, entrance, Optional.empty());
         port = server.port();
     }
 

@@ -28,6 +28,13 @@ public final class Entrance extends Handler.Wrapper {
         strangers = new Lane("strangers", limits.lanes().strangers(), limits.lanes().waiting());
     }
 
+    /** The same for a board that is reached over TLS only. */
+    public Handler.Wrapper onlyEncrypted() {
+        OnlyEncrypted front = new OnlyEncrypted();
+        front.setHandler(this);
+        return front;
+    }
+
     @Override public InvocationType getInvocationType() {
         return InvocationType.NON_BLOCKING;
     }

@@ -1,10 +1,16 @@
 package benchpace.web.entrance;
 
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.eclipse.jetty.io.EndPoint;
 import org.eclipse.jetty.server.ConnectionFactory;
+import org.eclipse.jetty.server.DetectorConnectionFactory;
+import org.eclipse.jetty.server.HttpConfiguration;
+import org.eclipse.jetty.server.HttpConnectionFactory;
+import org.eclipse.jetty.server.SecureRequestCustomizer;
 import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.ServerConnector;
+import org.eclipse.jetty.server.SslConnectionFactory;
 
 /** Listens, and tells the {@link Lines} who comes and goes. */
 public final class EntranceConnector extends ServerConnector {
@@ -15,9 +21,21 @@ public final class EntranceConnector extends ServerConnector {
 
     private final Lines lines;
 
-    public EntranceConnector(Server server, Lines lines, ConnectionFactory... protocols) {
-        super(server, ACCEPTING, WATCHING, protocols);
+    /** @param keys opens it over TLS, when there are some */
+    public EntranceConnector(Server server, Lines lines, HttpConfiguration http, Optional<TlsKeys> keys) {
+        super(server, ACCEPTING, WATCHING, protocols(http, keys));
         this.lines = lines;
+    }
+
+    private static ConnectionFactory[] protocols(HttpConfiguration http, Optional<TlsKeys> keys) {
+        HttpConnectionFactory plain = new HttpConnectionFactory(http);
+        if (keys.isEmpty()) {
+            return new ConnectionFactory[] {plain};
+        }
+        // no check of names: a board is reached by whatever address it has this evening, and Guard knows its names
+        http.addCustomizer(new SecureRequestCustomizer(false));
+        SslConnectionFactory tls = new SslConnectionFactory(keys.get().factory(), plain.getProtocol());
+        return new ConnectionFactory[] {new DetectorConnectionFactory(tls), plain};
     }
 
     @Override protected void doStart() throws Exception {
