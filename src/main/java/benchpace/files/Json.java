@@ -89,7 +89,6 @@ public final class Json {
     public static Problem problem(JsonProcessingException e) {
         String place = e.getLocation() == null || e.getLocation().getLineNr() < 1 ? ""
                 : "line " + e.getLocation().getLineNr() + ", column " + e.getLocation().getColumnNr();
-        String message = e.getOriginalMessage() == null ? "" : e.getOriginalMessage().lines().findFirst().orElse("");
-        return new Problem(place, "is not sound JSON: " + message);
+        return new Problem(place, "is not sound JSON: " + JsonWords.of(e));
     }
 }

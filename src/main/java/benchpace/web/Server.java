@@ -168,9 +168,9 @@ public final class Server implements AutoCloseable {
         routes.exception(NotFoundResponse.class, (e, ctx) -> answer(ctx, Problem.notFound(
                 "There is nothing at this address. The start page leads on."), screens));
         routes.exception(HttpResponseException.class, (e, ctx) -> answer(ctx, new Problem(e.getStatus(), "refused",
-                "The request is refused", sentence(e.getMessage())), screens));
+                "The request is refused", "The request cannot be understood."), screens));
         routes.exception(HttpException.RuntimeException.class, (e, ctx) -> answer(ctx, e.getCode() < 500
-                ? new Problem(e.getCode(), "refused", "The request is refused", sentence(e.getReason()))
+                ? new Problem(e.getCode(), "refused", "The request is refused", "The request cannot be understood.")
                 : Problem.badRequest("The request did not arrive whole."), screens));
         routes.exception(CannotBeKept.class, (e, ctx) -> answer(ctx,
                 new Problem(422, "cannot-be-kept", "It cannot be kept", e.getMessage()), screens));

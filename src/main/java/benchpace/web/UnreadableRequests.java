@@ -15,6 +15,11 @@ import org.eclipse.jetty.util.Callback;
 final class UnreadableRequests extends ErrorHandler {
     private static final long RETRY_SECONDS = 1;
 
+    /** Whatever the method is, known or not: what is refused is told why. */
+    @Override public boolean errorPageForMethod(String method) {
+        return true;
+    }
+
     @Override protected void generateResponse(Request request, Response response, int code, String message,
                                               Throwable cause, Callback callback) {
         Problem problem = problem(code);

@@ -88,6 +88,15 @@ final class CureBoard implements AutoCloseable, InstantSource {
         database.close();
     }
 
+    Server server() {
+        return server;
+    }
+
+    /** How many classes cannot be read back. */
+    int unreadable() {
+        return boards.unreadable().size();
+    }
+
     String address() {
         return "http://127.0.0.1:" + server.port();
     }

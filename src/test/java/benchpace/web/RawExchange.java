@@ -18,17 +18,21 @@ final class RawExchange {
 
     /** The same from another address of this machine, such as 127.0.0.7, as if another device asked. */
     static String from(String address, TestBoard board, String request) throws IOException {
-        return bytes(address, board, request.replace("\n", "\r\n").getBytes(StandardCharsets.ISO_8859_1));
+        return bytes(address, board.port(), request.replace("\n", "\r\n").getBytes(StandardCharsets.ISO_8859_1));
     }
 
     static String bytes(TestBoard board, byte[] request) throws IOException {
-        return bytes("127.0.0.1", board, request);
+        return bytes("127.0.0.1", board.port(), request);
     }
 
-    private static String bytes(String address, TestBoard board, byte[] request) throws IOException {
+    static String bytes(int port, byte[] request) throws IOException {
+        return bytes("127.0.0.1", port, request);
+    }
+
+    private static String bytes(String address, int port, byte[] request) throws IOException {
         try (Socket socket = new Socket()) {
             socket.bind(new InetSocketAddress(address, 0));
-            socket.connect(new InetSocketAddress("127.0.0.1", board.port()), 5_000);
+            socket.connect(new InetSocketAddress("127.0.0.1", port), 5_000);
             socket.setSoTimeout(30_000);
             socket.getOutputStream().write(request);
             socket.getOutputStream().flush();
