@@ -192,6 +192,7 @@ final class Performance implements AutoCloseable {
 
     private void look() {
         ClassView view = view();
+        Broken.unless(view.missing().models().isEmpty(), "every model says something", () -> view.missing().fact());
         stored();
         LiveClass again = LiveClass.of(log.read(id));
         ClassView fresh = maker().view(id, again, view.now());

@@ -18,16 +18,20 @@ final class Screenful {
             + "[A-Za-z]@(?=[0-9]*[a-f])[0-9a-f]{5,8}\\b|[+-]\\d{5,}-\\d\\d-\\d\\d");
     /** Absent facts in JSON that a page carries are no words. */
     private static final Pattern NULL = Pattern.compile("(?<!&#34;:)\\bnull\\b");
+    /** What stands in the place of what could not be made. */
+    private static final Pattern INSTEAD = Pattern.compile("cannot be (shown|computed) just now|\"known\"[^>]*></");
     private static final int AROUND = 60;
 
     private Screenful() { }
 
     static void check(ClassBoard board, ClassView view) {
         Map<String, String> pages;
+        Map<Integer, Map<String, String>> candles;
         String state;
         StringBuilder events = new StringBuilder();
         try {
             pages = EveryScreen.of(board, view);
+            candles = EveryScreen.candles(view);
             state = StateText.of(view, EveryScreen.LEAD);
             board.eventsAfter(0).forEach(r -> events.append(Json.text(EventJson.line(r))).append('\n'));
         } catch (RuntimeException | StackOverflowError e) {
@@ -36,7 +40,9 @@ final class Screenful {
         pages.forEach((name, html) -> {
             words(name, html);
             none(NULL, name, html);
+            none(INSTEAD, name, html);
         });
+        Agreement.check(view, pages, candles);
         words("the state", state);
         words("the events", events.toString());
     }

@@ -34,8 +34,12 @@ final class RawExchange {
             socket.bind(new InetSocketAddress(address, 0));
             socket.connect(new InetSocketAddress("127.0.0.1", port), 5_000);
             socket.setSoTimeout(30_000);
-            socket.getOutputStream().write(request);
-            socket.getOutputStream().flush();
+            try {
+                socket.getOutputStream().write(request);
+                socket.getOutputStream().flush();
+            } catch (java.net.SocketException closed) {
+                // the board has heard enough; what it says of it counts
+            }
             InputStream in = socket.getInputStream();
             ByteArrayOutputStream answer = new ByteArrayOutputStream();
             byte[] buffer = new byte[8192];

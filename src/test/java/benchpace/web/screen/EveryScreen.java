@@ -31,6 +31,11 @@ public final class EveryScreen {
         return pages;
     }
 
+    /** What they say of each candle, by seat and screen. */
+    public static Map<Integer, Map<String, String>> candles(ClassView view) {
+        return CandleWords.of(view, SCREENS, LEAD);
+    }
+
     /** Without what only a board can draw. */
     public static Map<String, String> of(ClassView view) {
         Map<String, String> pages = new LinkedHashMap<>();

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import benchpace.board.CandleClock;
 import benchpace.board.ClassView;
 import benchpace.board.ReadyWindow;
-import benchpace.board.SeatView;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalTime;
@@ -68,12 +67,9 @@ class OneStoryTest {
         Viewer lead = new Viewer(Role.INSTRUCTOR, "");
         Map<String, String> wall = screens.fragments(ScreenKind.WALL, view, Viewer.GUEST);
         Map<String, String> table = screens.fragments(ScreenKind.INSTRUCTOR, view, lead);
-        String helper = screens.fragments(ScreenKind.HELPER, view, new Viewer(Role.HELPER, "MO")).get("seats");
-        List<String> helped = List.of(helper.split("(?=<li class=\"row )"));
         Map<String, String> wait = view.waiting().strips().isEmpty() ? Map.of()
                 : screens.fragments(ScreenKind.WAIT, view, lead);
         String calls = wait.isEmpty() ? "" : wait.get("wait-calls") + table.get("wait") + wall.get("wall-wait");
-        String strips = wait.getOrDefault("wait-chart", "");
         List<WallSeats.Group> groups = WallSeats.of(view, times).groups();
         List<String> rows = new ArrayList<>();
         for (String row : wall.get("wall-seats").split("(?=<div class=\"group)")) {
@@ -81,37 +77,12 @@ class OneStoryTest {
                 rows.add(ReadAloud.at(of.now(), row));
             }
         }
-        Map<Integer, Map<String, String>> seats = new TreeMap<>();
+        Map<Integer, Map<String, String>> seats = CandleWords.of(view, screens, lead);
         Map<Integer, String> tiles = new TreeMap<>();
-        for (SeatView seat : view.seats()) {
-            int n = seat.seat();
-            if (seat.candle().isEmpty() || !seat.counts() || seat.mark() == SeatView.Mark.PAUSED) {
-                continue;
-            }
-            tiles.put(n, table.get("seat-" + n));
-            Map<String, String> said = new TreeMap<>();
-            said.put("tile", ReadAloud.at(of.now(),
-                    table.get("seat-" + n).replaceAll("<span class=\"unseen\">.*", "")));
-            said.put("sheet", ReadAloud.at(of.now(), part(screens.sheet(view, n, lead), "<p class=\"sheet__candle\">",
-                    "</p>")));
-            said.put("helper", ReadAloud.at(of.now(), helped.stream()
-                    .filter(row -> row.contains("face__number\">" + n + "</b>")).findFirst().orElseThrow()));
-            said.put("guest", ReadAloud.at(of.now(),
-                    part(screens.guest(GuestPage.of(view, n, "code")), "<h1", "</main>")));
-            if (strips.contains("<dt>Seat " + n + "</dt>")) {
-                said.put("wait", ReadAloud.at(of.now(), part(part(strips, "<dt>Seat " + n + "</dt>", "</div>"),
-                        "candle ", ";")));
-            }
-            seats.put(n, said);
-        }
+        seats.keySet().forEach(n -> tiles.put(n, table.get("seat-" + n)));
         return new Story(of, view, ReadAloud.at(of.now(), wall.get("wall-main")),
-                ReadAloud.at(of.now(), part(table.get("now"), "<p class=\"now__cure\">", "</p>")),
+                ReadAloud.at(of.now(), CandleWords.part(table.get("now"), "<p class=\"now__cure\">", "</p>")),
                 ReadAloud.at(of.now(), calls), groups, rows, seats, tiles, WallMain.waits(view));
-    }
-
-    private static String part(String html, String from, String until) {
-        int start = html.indexOf(from);
-        return start < 0 ? "" : html.substring(start, Math.max(start, html.indexOf(until, start)));
     }
 
     private static Instant instant(String clock) {
