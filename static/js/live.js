@@ -87,9 +87,13 @@ function open(url) {
   source?.close();
   source = new EventSource(url);
   openedAt = performance.now();
+  source.addEventListener('error', () => {
+    if (source?.readyState === EventSource.CLOSED && !resting) signedOut();
+  });
   source.addEventListener('open', () => {
     heardAt = performance.now();
     say('stream', '');
+    say('pairing', '');
     clock.doubt();
     for (const action of whenOpen) action();
   });
@@ -110,6 +114,17 @@ function stamped(event) {
   say('stream', '');
   if (event.type === 'state') awakeAgain();
   document.dispatchEvent(new CustomEvent('board:stamp', { detail: event.type }));
+}
+
+/** A stream that the board refused may have been refused because this device was signed out. */
+async function signedOut() {
+  try {
+    const { status } = await fetch(source.url, { method: 'HEAD', cache: 'no-store', credentials: 'same-origin' });
+    if (status === 401) {
+      say('stream', '');
+      say('pairing', 'This device was signed out.', { href: '/', words: 'Pair this device again' });
+    }
+  } catch { /* the board is away, which is said already */ }
 }
 
 /** The extension opens a fresh stream, with all listeners, when its closed one reports an error. */

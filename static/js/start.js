@@ -45,12 +45,13 @@ function onSubmit(formId, answerId, action) {
 
 onSubmit('pair-form', 'pair-answer', async (fields) => {
   const initials = String(fields.get('initials')).trim().toUpperCase();
-  await post('/api/pair', initials ? { pin: String(fields.get('pin')).trim(), initials }
+  const { role } = await post('/api/pair', initials ? { pin: String(fields.get('pin')).trim(), initials }
     : { pin: String(fields.get('pin')).trim() });
   try {
     if (initials) localStorage.setItem(INITIALS_KEY, initials);
   } catch { /* asked again when needed */ }
-  location.reload();
+  if (role === 'wall') location.assign('/wall');
+  else location.reload();
 });
 
 /** A link from the console or a QR code carries its key behind the #, where no server log sees it. */

@@ -3,7 +3,9 @@
 import * as awake from './awake.js';
 import * as follow from './follow.js';
 import * as live from './live.js';
+import { pair } from './wall-key.js';
 
+pair();
 live.start();
 awake.start();
 follow.start();

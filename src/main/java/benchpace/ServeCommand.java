@@ -14,7 +14,9 @@ import benchpace.files.Demo;
 import benchpace.files.PlanFolder;
 import benchpace.plan.Plan;
 import benchpace.store.Database;
+import benchpace.store.PairingKeys;
 import benchpace.store.Rooms;
+import benchpace.store.SeatCodes;
 import benchpace.store.Sessions;
 import benchpace.store.Settings;
 import benchpace.store.SqliteEventLog;
@@ -23,7 +25,10 @@ import benchpace.store.StoreException;
 import benchpace.web.Access;
 import benchpace.web.Addresses;
 import benchpace.web.GuestCodes;
+import benchpace.web.Keys;
 import benchpace.web.LocalName;
+import benchpace.web.OlderSecrets;
+import benchpace.web.Pins;
 import benchpace.web.QrCode;
 import benchpace.web.Secrets;
 import benchpace.web.Server;
@@ -55,8 +60,6 @@ final class ServeCommand implements Callable<Integer> {
     static final int SERVING = -1;
     private static final String DEMO_NAME = "Demo: evening class";
     private static final Duration DEMO_STAYS = Duration.ofHours(4);
-    private static final String HELPER_KEY = "helper-key";
-    private static final String GUEST_SECRET = "guest-secret";
 
     @Spec
     private CommandSpec spec;
@@ -135,17 +138,18 @@ final class ServeCommand implements Callable<Integer> {
         StepLessons steps = new StepLessons(new StepBeliefs(database), clock);
         ViewMaker maker = new ViewMaker(lessons.cureClock(), new PosteriorPaceWatch(steps), zone);
         Boards boards = new Boards(log, clock, maker, Secrets::idEnding, lessons, steps);
-        Settings settings = new Settings(database);
-        Access access = new Access(new Sessions(database), clock, pin == null ? Secrets.pin() : pin, Secrets.pin(),
-                kept(settings, HELPER_KEY));
+        Keys links = new Keys(new PairingKeys(database), clock);
+        GuestCodes codes = new GuestCodes(new SeatCodes(database), clock);
+        OlderSecrets.takeOver(new Settings(database), links, codes, boards);
+        codes.forgetThoseOf(boards);
+        Access access = new Access(new Sessions(database), clock, Pins.drawn(Optional.ofNullable(pin)), links);
         demoClass(boards, clock.instant(), zone);
         String address = reachable();
         String scheme = Server.scheme(keys);
         Server server;
         try {
             server = new Server(host, port, hostNames, n -> scheme + address + ":" + n + "/", boards,
-                    ShelfBoard.open(database, clock), plans, access, new GuestCodes(kept(settings, GUEST_SECRET)),
-                    clock, zone, keys);
+                    ShelfBoard.open(database, clock), plans, access, codes, clock, zone, keys);
         } catch (StartFailure e) {
             boards.close();
             throw e;
@@ -159,6 +163,7 @@ final class ServeCommand implements Callable<Integer> {
             database.close();
         }, "closing"));
         announce(scheme, server.port(), address, access);
+        access.whenPinsAreNew(() -> announceAnew(scheme, server.port(), access));
         lan(address).ifPresent(at -> localName.announce(at, server.port(), name -> say(
                 "  By name     " + scheme + name + ":" + server.port() + "/   (/wall, /helper and /table too)\n")));
     }
@@ -173,15 +178,6 @@ final class ServeCommand implements Callable<Integer> {
         } catch (UnknownHostException e) {
             return Optional.empty();
         }
-    }
-
-    /** A random secret that stays the same from one start to the next. */
-    private static String kept(Settings settings, String key) {
-        return settings.get(key).orElseGet(() -> {
-            String secret = Secrets.token();
-            settings.put(key, secret);
-            return secret;
-        });
     }
 
     /** Sets up the demo class of today, if the board should have one: asked for, or nothing of the user's is there. */
@@ -213,15 +209,27 @@ final class ServeCommand implements Callable<Integer> {
                               or PIN %s at %stable
                   Helpers     %shelper#helper=%s
                               or PIN %s at %shelper
-                  Wall        %swall
+                  Wall        %swall#wall=%s
+                              or PIN %s at %s; it also shows without
                   Phones      %s
 
                 The table, the helpers and the wall show whichever class runs, else the next of today.
 
                 %s
                 Ctrl-C stops the board; nothing is lost.
-                """.formatted(local, local, access.newInstructorKey(), access.instructorPin(), network, network,
-                access.helperKey(), access.helperPin(), network, network, network, QrCode.terminal(network)));
+                """.formatted(local, local, access.keys().newInstructorKey(), access.pins().instructor(), network,
+                network, access.keys().helper(), access.pins().helper(), network, network, access.keys().wall(),
+                access.pins().wall(), network, network, QrCode.terminal(network)));
+    }
+
+    /** For whoever is at the console while somebody draws PINs anew on a page, perhaps signing all devices out. */
+    private void announceAnew(String scheme, int port, Access access) {
+        say("""
+
+                  New PINs    %s for the instructor, %s for helpers, %s for walls
+                  Instructor  %slocalhost:%d/#key=%s   (opens once, on one device)
+                """.formatted(access.pins().instructor(), access.pins().helper(), access.pins().wall(), scheme, port,
+                access.keys().newInstructorKey()));
     }
 
     /** To the console; a line may come later, so each is written whole. */

@@ -9,6 +9,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
 import java.util.concurrent.locks.ReentrantLock;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteErrorCode;
@@ -57,6 +58,7 @@ public final class Database implements AutoCloseable {
             database.writer = database.connect(false);
             database.check();
             Migrations.apply(database.writer, database.file.toString());
+            List.of("", "-wal", "-shm").forEach(of -> OwnerOnly.file(absolute.resolve(FILE + of)));
             return database;
         } catch (SQLException e) {
             database.close();

@@ -49,8 +49,12 @@ final class FolderLock implements AutoCloseable {
         if (Files.exists(folder) && !Files.isDirectory(folder)) {
             throw new StoreException("The data folder " + folder + " is not a folder.");
         }
+        boolean made = !Files.exists(folder);
         try {
             Files.createDirectories(folder);
+            if (made) { // one that was there may be for others, too
+                OwnerOnly.folder(folder);
+            }
         } catch (IOException e) {
             throw new StoreException("The data folder " + folder + " cannot be created.", e);
         }

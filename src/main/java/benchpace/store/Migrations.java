@@ -23,7 +23,8 @@ final class Migrations {
             "004-rooms.sql",
             "005-shelf.sql",
             "006-steps.sql",
-            "007-devices.sql");
+            "007-devices.sql",
+            "008-keys.sql");
 
     private Migrations() { }
 

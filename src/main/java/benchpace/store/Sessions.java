@@ -1,25 +1,26 @@
 package benchpace.store;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
+import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.Instant;
-import java.util.HashSet;
-import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /**
- * Who has been let in, kept over restarts. Tokens are made and judged elsewhere; here only their SHA-256 (FIPS 180-4)
- * is kept, so that a paired device's token cannot be read from a stolen data folder. That needs no salt, as tokens are
- * long and random. The folder is to be guarded all the same: what {@link Settings} keeps, the helpers' key and the
- * secret of the guests' codes among it, stands there in clear.
+ * Who has been let in, kept over restarts. Tokens are made and judged elsewhere; here only their {@link Hashes} are
+ * kept, so that a paired device's token cannot be read from a stolen data folder.
  */
 public final class Sessions {
     /** 48 bits: in a house with a thousand devices two have the same mark once in half a thousand million. */
     private static final int MARK_DIGITS = 12;
+    private static final String SELECT = "select token_hash, role, label, created_ms, last_seen_ms, name "
+            + "from session ";
 
     private final Database database;
     /** The hashes of all tokens, as long as nothing was changed. */
@@ -30,83 +31,119 @@ public final class Sessions {
     }
 
     public void create(String token, String role, String label, Instant now) {
-        change("insert into session (token_hash, role, label, created_ms, last_seen_ms) values (?, ?, ?, ?, ?)",
-                hash(token), role, label, now.toEpochMilli(), now.toEpochMilli());
+        change(connection -> Statements.change(connection,
+                "insert into session (token_hash, role, label, created_ms, last_seen_ms) values (?, ?, ?, ?, ?)",
+                Hashes.of(token), role, label, now.toEpochMilli(), now.toEpochMilli()));
     }
 
     public Optional<Session> find(String token) {
-        String hash = hash(token);
-        return database.read(connection -> {
-            try (PreparedStatement select = connection.prepareStatement(
-                    "select role, label, created_ms from session where token_hash = ?")) {
-                select.setString(1, hash);
-                try (ResultSet row = select.executeQuery()) {
-                    return row.next() ? Optional.of(new Session(row.getString(1), row.getString(2),
-                            Instant.ofEpochMilli(row.getLong(3)), mark(hash)))
-                            : Optional.empty();
-                }
-            }
-        });
+        String hash = Hashes.of(token);
+        return read("where token_hash = ?", statement -> statement.setString(1, hash)).values().stream().findFirst();
     }
 
     /** Whether a device was let in by this token, however long ago; quicker than {@link #find} and off the disk. */
     public boolean knows(String token) {
-        return hashes().contains(hash(token));
+        return hashes().contains(Hashes.of(token));
     }
 
     private synchronized Set<String> hashes() {
         if (hashes.isEmpty()) {
-            hashes = Optional.of(database.read(connection -> {
-                try (PreparedStatement select = connection.prepareStatement("select token_hash from session");
-                     ResultSet rows = select.executeQuery()) {
-                    Set<String> all = new HashSet<>();
-                    while (rows.next()) {
-                        all.add(rows.getString(1));
-                    }
-                    return all;
-                }
-            }));
+            hashes = Optional.of(Set.copyOf(byHash().keySet()));
         }
         return hashes.get();
     }
 
-    private synchronized void forgetHashes() {
-        hashes = Optional.empty();
+    private int change(Database.Work<Integer> work) {
+        int changed = database.write(work);
+        synchronized (this) {
+            hashes = Optional.empty();
+        }
+        return changed;
+    }
+
+    /** Everybody who was let in, the newest first. */
+    public List<Session> all() {
+        return List.copyOf(byHash().values());
     }
 
     public void remove(String token) {
-        change("delete from session where token_hash = ?", hash(token));
+        String hash = Hashes.of(token);
+        change(connection -> remove(connection, hash));
+    }
+
+    /** Forgets those that fit, all in one step. @return the marks of those that are gone */
+    public List<String> remove(Predicate<Session> which) {
+        Map<String, Session> found = byHash();
+        found.values().removeIf(which.negate());
+        change(connection -> {
+            for (String hash : found.keySet()) {
+                remove(connection, hash);
+            }
+            return 0;
+        });
+        return found.values().stream().map(Session::mark).toList();
+    }
+
+    /** @return whether there is a device of that mark */
+    public boolean rename(String mark, String name) {
+        Optional<String> hash = byHash().entrySet().stream().filter(e -> e.getValue().mark().equals(mark))
+                .map(Map.Entry::getKey).findFirst();
+        return hash.isPresent() && 1 == database.write(connection -> Statements.change(connection,
+                "update session set name = ? where token_hash = ?", name, hash.get()));
+    }
+
+    /** @param seen when each device was seen last, by mark */
+    public void seen(Map<String, Instant> seen) {
+        Map<String, Session> all = byHash();
+        all.values().removeIf(session -> !seen.containsKey(session.mark()));
+        database.write(connection -> {
+            for (Map.Entry<String, Session> entry : all.entrySet()) {
+                long at = seen.get(entry.getValue().mark()).toEpochMilli();
+                Statements.change(connection, "update session set last_seen_ms = ? where token_hash = ? "
+                        + "and last_seen_ms < ?", at, entry.getKey(), at);
+            }
+            return 0;
+        });
     }
 
     /** Forgets every device let in before then. @return how many */
     public int prune(Instant before) {
-        return change("delete from session where created_ms < ?", before.toEpochMilli());
+        return change(connection -> Statements.change(connection, "delete from session where created_ms < ?",
+                before.toEpochMilli()));
     }
 
-    private int change(String sql, Object... values) {
-        int changed = database.write(connection -> {
-            try (PreparedStatement statement = connection.prepareStatement(sql)) {
-                for (int i = 0; i < values.length; i++) {
-                    statement.setObject(i + 1, values[i]);
+    private static int remove(Connection connection, String hash) throws SQLException {
+        return Statements.change(connection, "delete from session where token_hash = ?", hash);
+    }
+
+    private interface Binding {
+        void to(PreparedStatement statement) throws SQLException;
+    }
+
+    private Map<String, Session> byHash() {
+        return read("order by created_ms desc, token_hash", statement -> { });
+    }
+
+    private Map<String, Session> read(String which, Binding binding) {
+        return database.read(connection -> {
+            try (PreparedStatement select = connection.prepareStatement(SELECT + which)) {
+                binding.to(select);
+                Map<String, Session> found = new LinkedHashMap<>();
+                try (ResultSet row = select.executeQuery()) {
+                    while (row.next()) {
+                        String hash = row.getString(1);
+                        found.put(hash, new Session(row.getString(2), row.getString(3),
+                                Instant.ofEpochMilli(row.getLong(4)), Instant.ofEpochMilli(row.getLong(5)),
+                                mark(hash), row.getString(6)));
+                    }
                 }
-                return statement.executeUpdate();
+                return found;
             }
         });
-        forgetHashes();
-        return changed;
     }
 
     /** The beginning of a hash of the hash: the same while the device stays paired, and leading back to neither. */
     private static String mark(String hash) {
-        return hash("mark of " + hash).substring(0, MARK_DIGITS);
-    }
-
-    static String hash(String token) {
-        try {
-            MessageDigest sha256 = MessageDigest.getInstance("SHA-256");
-            return HexFormat.of().formatHex(sha256.digest(token.getBytes(StandardCharsets.UTF_8)));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
+        return Hashes.of("mark of " + hash).substring(0, MARK_DIGITS);
     }
 }

@@ -42,4 +42,10 @@ public final class Settings {
             }
         });
     }
+
+    /** Removes a text that must not be found in the data folder any more, not in the write-ahead log either. */
+    public void erase(String key) {
+        remove(key);
+        database.emptyWriteAheadLog();
+    }
 }

@@ -1,69 +1,86 @@
 package benchpace.web;
 
 import benchpace.board.BoardTime;
-import benchpace.files.Json;
 import benchpace.store.Session;
 import benchpace.store.Sessions;
 import benchpace.store.StoreException;
 import benchpace.web.screen.Role;
 import benchpace.web.screen.Viewer;
-import com.fasterxml.jackson.databind.JsonNode;
 import io.javalin.http.Context;
-import io.javalin.http.Cookie;
-import io.javalin.http.SameSite;
 import java.net.InetAddress;
 import java.net.UnknownHostException;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Consumer;
 import java.util.function.Predicate;
 import org.eclipse.jetty.http.HttpCookie;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.server.Request;
 
 /**
- * Who may do what. A device is paired once, by the one-time key of a link or by a PIN, and then carries a random token
- * in a cookie that scripts cannot read; the store knows only the token's hash. The wall needs no pairing.
+ * Who may do what. A device is paired once ({@link Pairing}) and then carries a random token in a cookie that scripts
+ * cannot read; the store knows only the token's hash. The wall needs no pairing.
  */
-public final class Access {
-    private static final String COOKIE = "benchpace";
+public final class Access implements AutoCloseable {
+    static final String COOKIE = "benchpace";
     /** How long a device stays paired: a season of classes, and not for ever. */
-    private static final Duration STAYS = Duration.ofDays(30);
+    static final Duration STAYS = Duration.ofDays(30);
     /** How long it is known after that as one that was paired, so that strangers who guess do not keep it out. */
     private static final Duration KNOWN = Duration.ofDays(365);
-    private static final int LONGEST_INITIALS = 3;
 
     private final Sessions sessions;
     private final BoardTime clock;
-    private final String instructorPin;
-    private final String helperPin;
-    private final String helperKey;
+    private final Pins pins;
+    private final Keys keys;
+    private final LastSeen lastSeen;
     private final Predicate<Context> console;
-    private final Throttle throttle = new Throttle();
-    private final Set<String> oneTimeKeys = ConcurrentHashMap.newKeySet();
+    private volatile Runnable pinsAreNew = () -> { };
 
-    /** @param helperKey lets any number of helpers in, so that one code on the wall of the back room serves all */
-    public Access(Sessions sessions, InstantSource clock, String instructorPin, String helperPin, String helperKey) {
-        this(sessions, clock, instructorPin, helperPin, helperKey, Access::fromThisMachine);
+    public Access(Sessions sessions, InstantSource clock, Pins pins, Keys keys) {
+        this(sessions, clock, pins, keys, Access::fromThisMachine);
     }
 
     /** @param console whether a request comes from the machine on which the board runs */
-    Access(Sessions sessions, InstantSource clock, String instructorPin, String helperPin, String helperKey,
-           Predicate<Context> console) {
+    Access(Sessions sessions, InstantSource clock, Pins pins, Keys keys, Predicate<Context> console) {
         this.console = console;
         this.sessions = sessions;
         this.clock = BoardTime.of(clock);
-        this.instructorPin = instructorPin;
-        this.helperPin = helperPin;
-        this.helperKey = helperKey;
+        this.pins = pins;
+        this.keys = keys;
+        lastSeen = new LastSeen(sessions);
         if (this.clock.trusted()) {
             sessions.prune(clock.instant().minus(KNOWN));
         }
+    }
+
+    public Pins pins() {
+        return pins;
+    }
+
+    public Keys keys() {
+        return keys;
+    }
+
+    /** Who is asking; a guest if the request carries no valid token. */
+    Viewer viewer(Context ctx) {
+        return session(ctx).map(s -> new Viewer(role(s), s.label(), s.mark())).orElse(Viewer.GUEST);
+    }
+
+    static Role role(Session session) {
+        return Role.valueOf(session.role().toUpperCase(Locale.ROOT));
+    }
+
+    private Optional<Session> session(Context ctx) {
+        Optional<Session> session = known(ctx).filter(this::stillPaired);
+        session.ifPresent(s -> lastSeen.note(s.mark(), clock.instant()));
+        return session;
+    }
+
+    boolean atConsole(Context ctx) {
+        return console.test(ctx);
     }
 
     /** No packet from elsewhere has this machine's own address, whichever that is, and gets an answer. */
@@ -75,35 +92,13 @@ public final class Access {
         }
     }
 
-    /** A key that pairs one instructor's device and is then spent. */
-    public String newInstructorKey() {
-        String key = Secrets.token();
-        oneTimeKeys.add(key);
-        return key;
+    /** The pairing a device shows, even one that has run out. */
+    Optional<Session> known(Context ctx) {
+        return token(ctx).flatMap(sessions::find);
     }
 
-    public String helperKey() {
-        return helperKey;
-    }
-
-    public String helperPin() {
-        return helperPin;
-    }
-
-    public String instructorPin() {
-        return instructorPin;
-    }
-
-    /** Who is asking; a guest if the request carries no valid token. */
-    Viewer viewer(Context ctx) {
-        return token(ctx)
-                .flatMap(this::session)
-                .map(s -> new Viewer(Role.valueOf(s.role().toUpperCase(Locale.ROOT)), s.label(), s.mark()))
-                .orElse(Viewer.GUEST);
-    }
-
-    private Optional<Session> session(String token) {
-        return sessions.find(token).filter(s -> s.created().plus(STAYS).isAfter(clock.instant()));
+    private boolean stillPaired(Session session) {
+        return session.created().plus(STAYS).isAfter(clock.instant());
     }
 
     /**
@@ -121,38 +116,34 @@ public final class Access {
         }
     }
 
-    /** The mark of the device that is asking; empty if it is not paired. */
-    Optional<String> device(Context ctx) {
-        return token(ctx).flatMap(this::session).map(Session::mark);
-    }
-
     /** Who asks for a live screen: only strangers may have to give way. */
     StreamPlaces.Asker asker(Context ctx) {
         Optional<String> device = device(ctx);
         return new StreamPlaces.Asker(device.isPresent() || console.test(ctx), device, ctx.ip());
     }
 
-    private Caller caller(Context ctx) {
-        return Caller.of(ctx.ip(), console.test(ctx), token(ctx).flatMap(sessions::find));
+    /** The mark of the device that is asking; empty if it is not paired. */
+    Optional<String> device(Context ctx) {
+        return session(ctx).map(Session::mark);
     }
 
-    /** What was guessed at of late. */
-    Throttle.Guesses guesses() {
-        Instant lived = lived();
-        Throttle.Guesses guesses = throttle.guesses(lived);
-        return new Throttle.Guesses(guesses.wrong(), guesses.addresses(), guesses.shutUntil()
-                .map(until -> clock.instant().plus(Duration.between(lived, until))));
+    Instant now() {
+        return clock.instant();
     }
 
     /** What waits are counted in: it goes on evenly, whatever the clock is set to meanwhile. */
-    private Instant lived() {
+    Instant lived() {
         return Instant.EPOCH.plus(clock.lived());
     }
 
-    /** @throws Refused if the device is not paired */
+    /** @throws Refused if the device is none of those that work at the table */
     Viewer paired(Context ctx) {
         Viewer viewer = viewer(ctx);
-        if (viewer.role() == Role.GUEST) {
+        if (viewer.role() == Role.WALL) {
+            throw new Refused(Problem.forbidden("This device is paired as a wall. Pair it with the PIN on the start "
+                    + "page to do more."));
+        }
+        if (!viewer.role().staff()) {
             throw new Refused(Problem.unauthorized());
         }
         return viewer;
@@ -161,70 +152,61 @@ public final class Access {
     /** @throws Refused if the device is not an instructor's */
     Viewer instructor(Context ctx) {
         Viewer viewer = paired(ctx);
-        if (viewer.role() != Role.INSTRUCTOR) {
+        if (!viewer.instructor()) {
             throw new Refused(Problem.forbidden("Only the instructor may do that."));
         }
         return viewer;
     }
 
-    /** POST /api/pair: {@code {"pin"}} or {@code {"key"}}, and {@code "initials"} for a helper. */
-    void pair(Context ctx) {
-        JsonNode body = Bodies.object(ctx);
-        String pin = Bodies.text(body, "pin", 64);
-        String key = Bodies.text(body, "key", 64);
-        if (pin.isEmpty() && key.isEmpty()) {
-            throw new Refused(Problem.unprocessable("\"pin\" is missing."));
-        }
-        Role role = (key.isEmpty() ? byPin(pin, ctx) : byKey(key, ctx)).orElseThrow(() ->
-                new Refused(new Problem(401, "wrong-pin", "The PIN or link is not right",
-                        "That PIN or link is not right, or the link was used before.")));
-        String initials = role == Role.HELPER ? initials(body) : "";
+    // ---- letting in and signing out
+
+    /** @return the token that the device is to carry from now on; what it carried before opens nothing any more */
+    String letIn(Context ctx, Role role, String initials) {
         String token = Secrets.token();
-        sessions.create(token, role.name().toLowerCase(Locale.ROOT), initials, clock.instant());
-        ctx.cookie(new Cookie(COOKIE, token, "/", (int) STAYS.toSeconds(), ctx.req().isSecure(), true, null,
-                SameSite.STRICT));
-        Bodies.send(ctx, 200, Json.object().put("role", role.name().toLowerCase(Locale.ROOT)).put("token", token));
+        forget(ctx);
+        sessions.create(token, role.token(), initials, clock.instant());
+        return token;
     }
 
-    /** Keys are far too long to guess, so they open while PINs have to wait. */
-    private Optional<Role> byKey(String key, Context ctx) {
-        if (oneTimeKeys.remove(key)) {
-            throttle.clear(caller(ctx));
-            return Optional.of(Role.INSTRUCTOR);
-        }
-        return Secrets.same(helperKey, key) ? Optional.of(Role.HELPER) : Optional.empty();
-    }
-
-    private Optional<Role> byPin(String pin, Context ctx) {
-        Throttle.Try tried = throttle.attempt(caller(ctx), lived(), () -> whose(pin));
-        tried.pause().ifPresent(wait -> {
-            long seconds = Math.max(1, wait.toSeconds() + 1);
-            ctx.header("Retry-After", Long.toString(seconds));
-            throw new Refused(new Problem(429, "too-many-tries", "Too many wrong PINs",
-                    "Wait " + seconds + " seconds, or open the link from the board's console."));
-        });
-        return tried.role();
-    }
-
-    private Optional<Role> whose(String pin) {
-        return Secrets.same(instructorPin, pin) ? Optional.of(Role.INSTRUCTOR)
-                : Secrets.same(helperPin, pin) ? Optional.of(Role.HELPER) : Optional.empty();
-    }
-
-    private static String initials(JsonNode body) {
-        String given = Bodies.text(body, "initials", 40).strip();
-        String letters = given.codePoints().filter(Character::isLetterOrDigit).limit(LONGEST_INITIALS)
-                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append).toString();
-        return letters.isEmpty() ? "H" : letters.toUpperCase(Locale.ROOT);
-    }
-
-    /** POST /api/unpair: forgets this device. @param forgotten is told its mark */
-    void unpair(Context ctx, Consumer<String> forgotten) {
-        device(ctx).ifPresent(forgotten);
+    void forget(Context ctx) {
         token(ctx).ifPresent(sessions::remove);
-        ctx.removeCookie(COOKIE, "/");
-        ctx.status(204);
     }
+
+    /** The devices that are paired, the newest first; each with when it was last seen. */
+    List<Session> devices() {
+        return sessions.all().stream().filter(this::stillPaired).map(s -> new Session(s.role(), s.label(), s.created(),
+                lastSeen.of(s.mark()).orElse(s.lastSeen()), s.mark(), s.name())).toList();
+    }
+
+    /** @return whether there is a device of that mark */
+    boolean rename(String mark, String name) {
+        return sessions.rename(mark, name);
+    }
+
+    /** @return the marks of those that are out now */
+    List<String> signOut(Predicate<Session> which) {
+        return sessions.remove(which);
+    }
+
+    /** Every device is out, and no key or PIN that was told before opens; but for a PIN that was chosen. */
+    List<String> signOutAll() {
+        keys.spendAll();
+        List<String> marks = sessions.remove(session -> true);
+        drawPinsAnew();
+        return marks;
+    }
+
+    void drawPinsAnew() {
+        pins.drawAnew();
+        pinsAreNew.run();
+    }
+
+    /** @param told runs each time when PINs were drawn anew while the board runs */
+    public void whenPinsAreNew(Runnable told) {
+        pinsAreNew = told;
+    }
+
+    // ---- what a request carries
 
     private static Optional<String> token(Context ctx) {
         return bearer(ctx).or(() -> Optional.ofNullable(ctx.cookie(COOKIE)));
@@ -237,5 +219,9 @@ public final class Access {
     private static Optional<String> bearer(String header) {
         return header != null && header.regionMatches(true, 0, "Bearer ", 0, 7)
                 ? Optional.of(header.substring(7).strip()) : Optional.empty();
+    }
+
+    @Override public void close() {
+        lastSeen.close();
     }
 }

@@ -124,8 +124,11 @@ final class GuestPages {
         access.instructor(ctx);
         ClassBoard board = AskedClass.of(ctx, boards);
         ClassView view = board.view();
+        codes.forgetThoseOf(boards);
+        Map<Integer, String> bySeat = codes.codes(view.id(), view.seats().stream()
+                .map(seat -> new SeatNumber(seat.seat())).toList());
         List<CodeSheet.Card> cards = view.seats().stream().map(seat -> {
-            String url = reachable.get() + "g/" + codes.code(view.id(), new SeatNumber(seat.seat()));
+            String url = reachable.get() + "g/" + bySeat.get(seat.seat());
             return new CodeSheet.Card(seat.seat(), new StartView.Link(url, QrCode.modules(url)));
         }).toList();
         Pages.html(ctx, screens.codes(new CodeSheet(view.name(), view.id(), view.guestsMayTell(), cards)));

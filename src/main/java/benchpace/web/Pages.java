@@ -33,6 +33,7 @@ final class Pages {
     private final Boards boards;
     private final Map<String, Plan> plans;
     private final Access access;
+    private final Pairing pairing;
     private final Streams streams;
     private final Screens screens;
     private final InstantSource clock;
@@ -45,11 +46,12 @@ final class Pages {
      * @param reachable the address of the board that phones on the same network can reach
      * @param byName    the same by its name, where the network knows that
      */
-    Pages(Boards boards, Map<String, Plan> plans, Access access, Streams streams, Screens screens,
+    Pages(Boards boards, Map<String, Plan> plans, Access access, Pairing pairing, Streams streams, Screens screens,
           InstantSource clock, ZoneId zone, Supplier<String> reachable, Supplier<Optional<String>> byName) {
         this.boards = boards;
         this.plans = plans;
         this.access = access;
+        this.pairing = pairing;
         this.streams = streams;
         this.screens = screens;
         this.clock = clock;
@@ -74,7 +76,7 @@ final class Pages {
         return switch (access.viewer(ctx).role()) {
             case INSTRUCTOR -> ScreenKind.INSTRUCTOR;
             case HELPER -> ScreenKind.HELPER;
-            case GUEST -> ScreenKind.WALL;
+            case WALL, GUEST -> ScreenKind.WALL;
         };
     }
 
@@ -96,7 +98,7 @@ final class Pages {
      */
     boolean opens(Context ctx, ScreenKind kind) {
         Viewer viewer = access.viewer(ctx);
-        if (viewer.role() == Role.GUEST && kind != ScreenKind.WALL) {
+        if (!viewer.role().staff() && kind != ScreenKind.WALL) {
             start(ctx, 401, "Pair this device first, then the page opens.");
             return false;
         }
@@ -108,7 +110,7 @@ final class Pages {
         if (kind == ScreenKind.WALL) {
             return;
         }
-        if (viewer.role() == Role.GUEST) {
+        if (!viewer.role().staff()) {
             throw new Refused(Problem.unauthorized());
         }
         if (kind == ScreenKind.INSTRUCTOR && viewer.role() != Role.INSTRUCTOR) {
@@ -148,19 +150,19 @@ final class Pages {
                 .map(p -> new StartView.PlanChoice(p.id().value(), p.name(), p.usualSeats()))
                 .toList();
         String address = reachable.get();
-        String helpers = address + "helper#helper=" + access.helperKey();
-        Optional<Role> role = viewer.role() == Role.GUEST ? Optional.empty() : Optional.of(viewer.role());
+        String helpers = address + "helper#helper=" + access.keys().helper();
+        Optional<Role> role = Optional.of(viewer.role()).filter(Role::staff);
         ctx.status(status);
         html(ctx, screens.start(new StartView(role, viewer.initials(), classes, instructor ? choices : List.of(),
                 new StartView.Link(address, QrCode.modules(address)), byName.get(),
                 instructor ? Optional.of(new StartView.Joining(new StartView.Link(helpers, QrCode.modules(helpers)),
-                        access.helperPin())) : Optional.empty(),
+                        access.pins().helper())) : Optional.empty(),
                 notice.isEmpty() && instructor ? leftOut() : notice,
                 role.isPresent() ? guesses().words() : "")));
     }
 
     private GuessLine guesses() {
-        Throttle.Guesses guesses = access.guesses();
+        Throttle.Guesses guesses = pairing.guesses();
         return GuessLine.of(guesses.wrong(), guesses.addresses(), guesses.shutUntil(), new Times(zone));
     }
 

@@ -4,7 +4,6 @@ import benchpace.board.Boards;
 import benchpace.board.ImpossibleClock;
 import benchpace.board.ShelfBoard;
 import benchpace.files.BadField;
-import benchpace.files.Json;
 import benchpace.plan.Plan;
 import benchpace.store.CannotBeKept;
 import benchpace.store.StoreException;
@@ -46,6 +45,7 @@ public final class Server implements AutoCloseable {
 
     private Javalin javalin;
     private final Streams streams;
+    private final Access access;
     private volatile Supplier<Optional<String>> localName = Optional::empty;
 
     /**
@@ -68,6 +68,7 @@ public final class Server implements AutoCloseable {
     Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
            ShelfBoard shelf, Map<String, Plan> plans, Access access, GuestCodes codes, InstantSource clock,
            ZoneId zone, StreamLimits limits, EntranceLimits entrance, Optional<TlsKeys> keys) {
+        this.access = access;
         streams = new Streams(limits, access);
         Screens screens = new Screens();
         Guard guard = new Guard(Addresses.names(hostNames), () -> localName.get());
@@ -77,18 +78,15 @@ public final class Server implements AutoCloseable {
             RoutesConfig routes = config.routes;
             routes.before(guard::check);
             new Health(boards, streams::count, List.of(boards::degraded)).routes(routes);
-            routes.post("/api/pair", access::pair);
-            routes.post("/api/unpair", ctx -> access.unpair(ctx, streams::end));
-            routes.post("/api/instructor-keys", ctx -> {
-                access.instructor(ctx);
-                Bodies.send(ctx, 201, Json.object().put("key", access.newInstructorKey()));
-            });
+            Pairing pairing = new Pairing(access, streams::end);
+            pairing.routes(routes);
+            new DevicesApi(access, streams, screens, zone, () -> reachable.apply(port())).routes(routes);
             new ClassesApi(boards, plans, access, streams, shelf, clock).routes(routes);
             ShelfApi shelves = new ShelfApi(shelf, boards, access, zone);
             shelves.routes(routes);
             new LeaveApi(boards, shelf, shelves, access, zone).routes(routes);
             new ShelfPages(shelf, shelves, boards, access, screens, zone).routes(routes);
-            Pages pages = new Pages(boards, plans, access, streams, screens, clock, zone,
+            Pages pages = new Pages(boards, plans, access, pairing, streams, screens, clock, zone,
                     () -> reachable.apply(port()),
                     () -> localName.get().map(n -> scheme(keys) + n + ":" + port() + "/"));
             pages.routes(routes);
@@ -181,7 +179,7 @@ public final class Server implements AutoCloseable {
             answer(ctx, new Problem(503, "not-written", "It could not be written down", e.getMessage()), screens);
         });
         routes.exception(Exception.class, (e, ctx) -> {
-            LOG.log(Level.ERROR, ctx.method() + " " + ctx.path() + " failed", e);
+            LOG.log(Level.ERROR, ctx.method() + " " + address(ctx) + " failed", e);
             answer(ctx, new Problem(500, "fault", "The board made a mistake",
                     "The board made a mistake and has noted it. Nothing was changed; try again."), screens);
         });
@@ -190,6 +188,12 @@ public final class Server implements AutoCloseable {
     /** How addresses of the board begin. */
     public static String scheme(Optional<TlsKeys> keys) {
         return keys.isPresent() ? "https://" : "http://";
+    }
+
+    /** As the routes name it: what stands in its place may be a guest's code. */
+    private static String address(Context ctx) {
+        Endpoint matched = ctx.endpoints().matchedHttpEndpoint();
+        return matched == null ? "an address that is not served" : matched.path;
     }
 
     private static String sentence(String text) {
@@ -229,5 +233,6 @@ public final class Server implements AutoCloseable {
     @Override public void close() {
         streams.close();
         javalin.stop();
+        access.close();
     }
 }

@@ -120,6 +120,11 @@ final class StreamPlaces {
         all().forEach(Place::end);
     }
 
+    /** The marks of the paired devices that have one. */
+    Set<String> devices() {
+        return all().stream().flatMap(p -> p.asker.device().stream()).collect(Collectors.toSet());
+    }
+
     int count() {
         return all().size();
     }

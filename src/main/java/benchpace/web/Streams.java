@@ -17,6 +17,7 @@ import java.lang.System.Logger.Level;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -73,6 +74,11 @@ final class Streams implements AutoCloseable {
     /** Ends every screen of a device that is paired no more. @param device its mark */
     void end(String device) {
         places.end(device);
+    }
+
+    /** The marks of the paired devices that have a screen open. */
+    Set<String> devices() {
+        return places.devices();
     }
 
     /**

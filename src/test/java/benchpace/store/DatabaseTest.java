@@ -94,7 +94,7 @@ class DatabaseTest {
         try (Database database = Database.open(folder)) {
             new SqliteEventLog(database).append("a", ClassOfThree.created());
         }
-        sql("drop table session; drop table setting; drop table room_lesson; "
+        sql("drop table pairing_key; drop table seat_code; drop table session; drop table setting; drop table room_lesson; "
                 + "drop table class_prior; drop table shelf_event; "
                 + "drop table step_lesson; drop table step_belief; drop table class_belief; "
                 + "alter table event drop column device; pragma user_version = 1");

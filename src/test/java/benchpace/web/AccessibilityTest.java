@@ -243,7 +243,7 @@ class AccessibilityTest {
     }
 
     @Test void the_page_behind_a_code_and_the_sheet_of_codes() {
-        String code = "/g/" + new GuestCodes(TestBoard.GUEST_SECRET).code(id, new benchpace.plan.SeatNumber(4));
+        String code = "/g/" + board.guestCode(id, 4);
         assertSound(here(Device.phone(board, browser)).at(code), "guest, off");
         board.tap(id, command("guests-may-tell").put("on", true)).ok();
         board.tap(id, opening("wicks")).ok();

@@ -151,7 +151,7 @@ class BadInputTest {
 
     /** The guests' page posts a form (WHATWG URL Standard, section 5.1), and needs no pairing. */
     @Test void forms_that_are_none_are_refused_and_never_a_fault() throws IOException {
-        String code = new GuestCodes(TestBoard.GUEST_SECRET).code(id, new benchpace.plan.SeatNumber(1));
+        String code = board.guestCode(id, 1);
         for (String form : List.of("", "step", "step=", "step=%", "step=%zz", "step=%ff", "=", "&&&", "step=a&step=b",
                 "step=juggling", "step=%00", "x=" + "y".repeat(60_000), "{\"step\":\"vessel\"}")) {
             String answer = RawExchange.of(board, "POST /g/" + code + "/done HTTP/1.1\nHost: localhost\n"

@@ -207,7 +207,7 @@ class BoardScreensTest extends LiveScreens {
     }
 
     @Test void the_consoles_link_pairs_and_its_key_does_not_stay_in_the_address() {
-        Device device = here(Device.tablet(board, browser)).at("/#key=" + board.access().newInstructorKey());
+        Device device = here(Device.tablet(board, browser)).at("/#key=" + board.access().keys().newInstructorKey());
 
         assertThat(device.find(".paired")).containsText("instructor");
         assertThat(device.page().url()).doesNotContain("key=");

@@ -9,8 +9,11 @@ import benchpace.board.ViewMaker;
 import benchpace.files.Demo;
 import benchpace.files.Json;
 import benchpace.plan.Plan;
+import benchpace.plan.SeatNumber;
 import benchpace.store.Database;
 import benchpace.store.Rooms;
+import benchpace.store.PairingKeys;
+import benchpace.store.SeatCodes;
 import benchpace.store.Sessions;
 import benchpace.store.SqliteEventLog;
 import benchpace.store.StepBeliefs;
@@ -28,6 +31,7 @@ import java.time.Instant;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -46,6 +50,7 @@ final class CureBoard implements AutoCloseable, InstantSource {
     private Boards boards;
     private Server server;
     private Access access;
+    private GuestCodes codes;
     private String token = "";
 
     CureBoard(Path data) {
@@ -59,12 +64,14 @@ final class CureBoard implements AutoCloseable, InstantSource {
         StepLessons steps = new StepLessons(new StepBeliefs(database), this);
         ViewMaker maker = new ViewMaker(lessons.cureClock(), new PosteriorPaceWatch(steps), ZoneId.of("UTC"));
         boards = new Boards(new SqliteEventLog(database), this, maker, Secrets::idEnding, lessons, steps);
-        access = new Access(new Sessions(database), this, PIN, HELPER_PIN, "k".repeat(32));
+        access = new Access(new Sessions(database), this, Pins.of(PIN, HELPER_PIN, "000111"),
+                new Keys(new PairingKeys(database), this));
         Map<String, Plan> plans = new LinkedHashMap<>();
         Demo.plans().forEach(p -> plans.put(p.id().value(), p));
+        codes = new GuestCodes(new SeatCodes(database), this);
         server = new Server("127.0.0.1", 0, Set.of(), n -> "http://127.0.0.1:" + n + "/", boards,
                 ShelfBoard.open(database, this), plans, access,
-                new GuestCodes("s".repeat(32)), this, ZoneId.of("UTC"), Optional.empty());
+                codes, this, ZoneId.of("UTC"), Optional.empty());
     }
 
     @Override public Instant instant() {
@@ -74,6 +81,11 @@ final class CureBoard implements AutoCloseable, InstantSource {
     CureBoard minute(double minute) {
         now = START.plusMillis(Math.round(minute * 60_000));
         return this;
+    }
+
+    /** The code at a seat of a class. */
+    String guestCode(String classId, int seat) {
+        return codes.codes(classId, List.of(new SeatNumber(seat))).get(seat);
     }
 
     void restart() {
@@ -103,7 +115,7 @@ final class CureBoard implements AutoCloseable, InstantSource {
 
     /** The link that pairs a browser as the instructor's. */
     String link() {
-        return address() + "/#key=" + access.newInstructorKey();
+        return address() + "/#key=" + access.keys().newInstructorKey();
     }
 
     HttpResponse<String> get(String path, String bearer) {

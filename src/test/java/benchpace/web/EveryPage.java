@@ -1,6 +1,5 @@
 package benchpace.web;
 
-import benchpace.plan.SeatNumber;
 import benchpace.web.screen.ScreenKind;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,7 +9,7 @@ final class EveryPage {
     private EveryPage() { }
 
     /** @param seat whose sheets are among them */
-    static List<String> of(String id, int seat) {
+    static List<String> of(TestBoard board, String id, int seat) {
         List<String> all = new ArrayList<>();
         for (ScreenKind kind : ScreenKind.values()) {
             all.add("/classes/" + id + "/" + kind.token());
@@ -19,14 +18,14 @@ final class EveryPage {
         all.addAll(List.of("/api/classes/" + id, "/api/classes/" + id + "/events", "/classes/" + id + "/report",
                 sheets + "/sheet", sheets + "/leave", "/classes/" + id + "/guest-codes",
                 "/classes/" + id + "/calendar.ics",
-                "/g/" + new GuestCodes(TestBoard.GUEST_SECRET).code(id, new SeatNumber(seat)),
-                "/", "/table", "/helper", "/wall", "/api/classes", "/api/shown", "/shelf", "/health"));
+                "/g/" + board.guestCode(id, seat),
+                "/", "/table", "/helper", "/wall", "/api/classes", "/api/shown", "/shelf", "/devices", "/health"));
         return all;
     }
 
     /** Fails where one of them does not answer. A seat without a candle has no sheet to leave with. */
     static void render(TestBoard board, String id, int seat) {
-        for (String path : of(id, seat)) {
+        for (String path : of(board, id, seat)) {
             Reply reply = board.get(path, board.instructor());
             if (reply.status() >= 400 && !(reply.status() == 404 && path.endsWith("/leave"))) {
                 throw new AssertionError(path + " answered " + reply.status() + ": " + reply.body());

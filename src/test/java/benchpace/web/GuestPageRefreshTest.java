@@ -6,7 +6,6 @@ import static benchpace.web.TestBoard.opening;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import benchpace.plan.SeatNumber;
 import com.microsoft.playwright.Browser;
 import java.nio.file.Path;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -38,7 +37,7 @@ class GuestPageRefreshTest {
         id = board.evening();
         board.tap(id, command("guests-may-tell").put("on", true)).ok();
         board.tap(id, opening("wicks")).ok();
-        String code = new GuestCodes(TestBoard.GUEST_SECRET).code(id, new SeatNumber(4));
+        String code = board.guestCode(id, 4);
         guest = Device.phone(board, browser).withScript(QUICKLY).at("/g/" + code);
         guest.page().onRequest(request -> asked.incrementAndGet());
     }

@@ -60,7 +60,7 @@ class MenuInABrowserTest {
         button.click();
 
         assertThat(doors(tablet)).containsExactly("The table", "Helper's phone", "Wall", "The wait", "Look back",
-                "Calendar file", "Pickup shelf", "Start", "Guests' codes", "Chime", "Keys");
+                "Calendar file", "Pickup shelf", "Devices", "Start", "Guests' codes", "Chime", "Keys");
         assertThat(tablet.find("#menu-dialog [aria-current=page]")).containsText("The table");
     }
 

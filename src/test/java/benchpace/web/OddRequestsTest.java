@@ -6,7 +6,6 @@ import benchpace.files.EventJson;
 import benchpace.files.Json;
 import benchpace.files.OddInput;
 import benchpace.files.ShelfJson;
-import benchpace.plan.SeatNumber;
 import benchpace.shelf.ShelfArrangement;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -113,7 +112,7 @@ class OddRequestsTest {
             }
             Random random = new Random(SEED * 1_000_003 + i);
             Endpoint endpoint = endpoints.get(i % endpoints.size());
-            String code = new GuestCodes("s".repeat(32)).code(id, new SeatNumber(2));
+            String code = board.guestCode(id, 2);
             OddRequest odd = new OddRequest(random, Map.of("id", id, "code", code, "seat", "2", "entry", "1"));
             send(i, odd.bytes(endpoint, body(endpoint, random), tokens(endpoint)));
         }

@@ -5,7 +5,6 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
-import benchpace.plan.SeatNumber;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.time.Duration;
 import java.util.List;
@@ -265,7 +264,7 @@ class PaceInABrowserTest extends LiveScreens {
         tablet.find("#guests-switch").click();
         assertThat(tablet.find("#guests")).containsText("Guests may scan the code");
         tablet.page().keyboard().press("Escape");
-        String code = new GuestCodes(TestBoard.GUEST_SECRET).code(id, new SeatNumber(4));
+        String code = board.guestCode(id, 4);
         Device guest = here(Device.phone(board, browser)).at("/g/" + code);
 
         guest.find(".guest__button").click();

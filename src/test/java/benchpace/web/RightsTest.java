@@ -4,9 +4,13 @@ import static benchpace.web.TestBoard.command;
 import static benchpace.web.TestBoard.finish;
 import static benchpace.web.TestBoard.opening;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
 
 import benchpace.files.EventJson;
+import benchpace.files.Json;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.javalin.http.HandlerType;
+import io.javalin.router.Endpoint;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -122,9 +126,9 @@ class RightsTest {
     }
 
     @Test void the_helpers_link_is_on_the_start_page_for_the_instructor_only() {
-        assertThat(board.get("/", board.instructor()).body()).contains("#helper=" + TestBoard.HELPER_KEY);
-        assertThat(board.get("/", board.helper()).body()).doesNotContain(TestBoard.HELPER_KEY);
-        assertThat(board.get("/", "").body()).doesNotContain(TestBoard.HELPER_KEY, TestBoard.PIN);
+        assertThat(board.get("/", board.instructor()).body()).contains("#helper=" + board.helperKey());
+        assertThat(board.get("/", board.helper()).body()).doesNotContain(board.helperKey());
+        assertThat(board.get("/", "").body()).doesNotContain(board.helperKey(), TestBoard.PIN);
     }
 
     /** The helpers' PIN opens less than this device already may, and the start page tells it to the instructor. */
@@ -143,5 +147,45 @@ class RightsTest {
                 .endsWith("/instructor");
         assertThat(board.get("/classes/" + id, board.helper()).header("Location")).get().asString().endsWith("/helper");
         assertThat(board.get("/classes/" + id, "").header("Location")).get().asString().endsWith("/wall");
+    }
+
+    // ---- a paired wall
+
+    private String wall() {
+        return board.pair(Json.object().put("key", board.access().keys().wall()));
+    }
+
+    @Test void a_paired_wall_has_no_more_rights_than_a_stranger_and_a_place_of_its_own() {
+        String wall = wall();
+
+        for (Endpoint endpoint : board.server().endpoints()) {
+            String path = endpoint.path.replace("{id}", id).replaceAll("\\{[a-z]+}", "1");
+            if (endpoint.method.equals(HandlerType.GET) && !path.endsWith("/stream")) {
+                assertThat(board.get(path, wall).status() < 400).as(path).isEqualTo(board.get(path, "").status() < 400);
+                assertThat(board.get(path, wall).body()).as(path).doesNotContain("Ida", "Tomasz");
+            }
+        }
+        for (String type : EventJson.types()) {
+            board.tap(id, any(type), wall).problem(403, "no-right");
+        }
+        assertThat(board.state(id).seq()).as("nothing was recorded").isEqualTo(1);
+    }
+
+    @Test void a_wall_is_paired_by_its_link_or_its_pin_and_stays_so() {
+        assertThat(board.post("/api/pair", "{\"pin\":\"" + TestBoard.WALL_PIN + "\"}", "").ok().text("role"))
+                .isEqualTo("wall");
+        String key = board.access().keys().wall();
+        board.restart();
+        assertThat(board.post("/api/pair", "{\"key\":\"" + key + "\"}", "").ok().text("role")).isEqualTo("wall");
+    }
+
+    /** {@link StreamPlaces} keeps places for those. */
+    @Test void the_screen_of_a_paired_wall_is_a_paired_devices_screen() throws Exception {
+        try (ListeningScreen wall = ListeningScreen.at(board, "/classes/" + id + "/wall/stream", wall())) {
+            await().until(() -> wall.seq() == 1);
+
+            assertThat(board.get("/api/devices", board.instructor()).json().findParents("role")).anyMatch(device ->
+                    device.get("role").textValue().equals("wall") && device.get("looking").booleanValue());
+        }
     }
 }

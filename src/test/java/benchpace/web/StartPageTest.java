@@ -119,12 +119,12 @@ class StartPageTest {
     @Test void the_helpers_pin_is_shown_to_the_instructor_alone() {
         assertThat(page()).contains(TestBoard.HELPER_PIN).doesNotContain(TestBoard.PIN);
         assertThat(board.get("/", board.helper()).body() + board.get("/", "").body())
-                .doesNotContain(TestBoard.HELPER_PIN, TestBoard.HELPER_KEY);
+                .doesNotContain(TestBoard.HELPER_PIN, board.helperKey());
     }
 
     @Test void a_helpers_link_pairs_the_phone_and_opens_the_helpers_page_of_the_class_that_runs() {
         board.tap(made("Running", 0), opening("hello")).ok();
-        device = Device.phone(board, browser).expectingRefusals().at("/helper#helper=" + TestBoard.HELPER_KEY);
+        device = Device.phone(board, browser).expectingRefusals().at("/helper#helper=" + board.helperKey());
         device.find("#link-initials").fill("mo");
 
         device.find("#link-dialog [type=submit]").click();

@@ -8,9 +8,13 @@ import benchpace.board.ViewMaker;
 import benchpace.files.Demo;
 import benchpace.files.Json;
 import benchpace.plan.Plan;
+import benchpace.plan.SeatNumber;
 import benchpace.store.Database;
 import benchpace.store.EventLog;
+import benchpace.store.PairingKeys;
+import benchpace.store.SeatCodes;
 import benchpace.store.Sessions;
+import benchpace.store.Settings;
 import benchpace.store.SqliteEventLog;
 import benchpace.web.entrance.EntranceLimits;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -25,6 +29,7 @@ import java.time.Duration;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -37,8 +42,7 @@ import java.util.logging.Logger;
 final class TestBoard implements AutoCloseable {
     static final String PIN = "135790";
     static final String HELPER_PIN = "246801";
-    static final String GUEST_SECRET = "guest-secret-guest-secret-0";
-    static final String HELPER_KEY = "helper-key-helper-key-000";
+    static final String WALL_PIN = "864209";
     static final ZoneId ZONE = ZoneId.of("Europe/Berlin");
 
     private static final AtomicLong COMMANDS = new AtomicLong();
@@ -62,6 +66,7 @@ final class TestBoard implements AutoCloseable {
     private Server server;
     private ShelfBoard shelf;
     private Access access;
+    private GuestCodes codes;
     private int port;
     private String instructor = "";
     private String helper = "";
@@ -112,13 +117,17 @@ final class TestBoard implements AutoCloseable {
         SqliteEventLog log = new SqliteEventLog(database);
         clock = clocks.apply(log);
         boards = new Boards(log, clock, maker, Secrets::idEnding);
-        access = new Access(new Sessions(database), clock, PIN, HELPER_PIN, HELPER_KEY,
+        Keys keys = new Keys(new PairingKeys(database), clock);
+        access = new Access(new Sessions(database), clock, Pins.of(PIN, HELPER_PIN, WALL_PIN), keys,
                 request -> request.ip().equals("127.0.0.1")); // its other addresses are strangers' here
+        codes = new GuestCodes(new SeatCodes(database), clock);
+        OlderSecrets.takeOver(new Settings(database), keys, codes, boards);
+        codes.forgetThoseOf(boards);
         Map<String, Plan> plans = new LinkedHashMap<>();
         Demo.plans().forEach(p -> plans.put(p.id().value(), p));
         shelf = ShelfBoard.open(database, clock);
         server = new Server("127.0.0.1", port, Set.of("loft.example"), n -> "http://127.0.0.1:" + n + "/", boards,
-                shelf, plans, access, new GuestCodes(GUEST_SECRET), clock, ZONE, limits, entrance, Optional.empty());
+                shelf, plans, access, codes, clock, ZONE, limits, entrance, Optional.empty());
         port = server.port();
     }
 
@@ -165,6 +174,15 @@ final class TestBoard implements AutoCloseable {
 
     Access access() {
         return access;
+    }
+
+    String helperKey() {
+        return access.keys().helper();
+    }
+
+    /** The code at a seat of a class. */
+    String guestCode(String classId, int seat) {
+        return codes.codes(classId, List.of(new SeatNumber(seat))).get(seat);
     }
 
     TestClock testClock() {

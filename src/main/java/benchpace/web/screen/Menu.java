@@ -39,6 +39,9 @@ public record Menu(List<Entry> screens, List<Entry> further, List<Entry> dialogs
             further.add(new Entry("Calendar file", "the steps of this class", of + "calendar.ics", false, false));
         }
         further.add(new Entry("Pickup shelf", "candles left for later", "/shelf", false, false));
+        if (instructor) {
+            further.add(new Entry("Devices", "who is let in, and signing out", "/devices", false, false));
+        }
         further.add(new Entry("Start", "all classes, and who joins", "/", false, false));
         return new Menu(List.copyOf(screens), List.copyOf(further), dialogs(shell));
     }

@@ -4,7 +4,15 @@ import java.util.Locale;
 
 /** What somebody may do, from the most to the least. */
 public enum Role {
-    INSTRUCTOR, HELPER, GUEST;
+    INSTRUCTOR, HELPER,
+    /** A television that is paired, so that its place is kept: it sees what everybody may see, and nothing else. */
+    WALL,
+    GUEST;
+
+    /** Whether it may see names and tap: those who work at the table. */
+    public boolean staff() {
+        return this == INSTRUCTOR || this == HELPER;
+    }
 
     public String token() {
         return name().toLowerCase(Locale.ROOT);

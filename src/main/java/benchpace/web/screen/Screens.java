@@ -168,6 +168,11 @@ public final class Screens {
         return render("start/page.jte", view);
     }
 
+    /** Who has been let in. */
+    public String devices(DevicesPage page) {
+        return render("devices/page.jte", page);
+    }
+
     /** Candles tried out side by side. */
     public String cure(CurePage page) {
         return render("cure/page.jte", page);

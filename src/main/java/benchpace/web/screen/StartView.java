@@ -160,6 +160,6 @@ public record StartView(Optional<Role> role, String initials, List<ClassRow> cla
     }
 
     public boolean paired() {
-        return role.filter(r -> r != Role.GUEST).isPresent();
+        return role.filter(Role::staff).isPresent();
     }
 }

@@ -1,0 +1,38 @@
+package benchpace.store;
+
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.time.Instant;
+import java.util.Optional;
+
+/** The keys that still let any number of devices in, kept over restarts as {@link Hashes}: what is printed works on. */
+public final class PairingKeys {
+    private final Database database;
+
+    public PairingKeys(Database database) {
+        this.database = database;
+    }
+
+    public void add(String key, String role, Instant now) {
+        database.write(connection -> Statements.change(connection, "insert into pairing_key (key_hash, role, made_ms) "
+                + "values (?, ?, ?) on conflict do nothing", Hashes.of(key), role, now.toEpochMilli()));
+    }
+
+    /** What a key lets in as; empty for one that opens nothing. */
+    public Optional<String> role(String key) {
+        return database.read(connection -> {
+            try (PreparedStatement select = connection.prepareStatement(
+                    "select role from pairing_key where key_hash = ?")) {
+                select.setString(1, Hashes.of(key));
+                try (ResultSet row = select.executeQuery()) {
+                    return row.next() ? Optional.of(row.getString(1)) : Optional.empty();
+                }
+            }
+        });
+    }
+
+    /** From now on no key opens for that role. */
+    public void removeAll(String role) {
+        database.write(connection -> Statements.change(connection, "delete from pairing_key where role = ?", role));
+    }
+}

@@ -1,0 +1,54 @@
+package benchpace.web.screen;
+
+import java.util.List;
+
+/**
+ * Who has been let in.
+ *
+ * @param rows      the devices, the newest first
+ * @param helpers   what lets helpers in
+ * @param walls     what lets walls in
+ * @param chosenPin the instructor's PIN was chosen when the board was started, so that it is not drawn anew
+ */
+public record DevicesPage(List<Row> rows, StartView.Joining helpers, StartView.Joining walls, boolean chosenPin) {
+
+    /**
+     * A device.
+     *
+     * @param initials of a helper; may be empty
+     * @param name     what people call it; may be empty
+     * @param since    when it was paired, in words
+     * @param seen     when it was last seen, in words
+     * @param looking  it has a screen of a class open just now
+     * @param thisOne  it is the one that is looked at
+     */
+    public record Row(String mark, Role role, String initials, String name, String since, String seen,
+                      boolean looking, boolean thisOne) {
+
+        public String who() {
+            return switch (role) {
+                case INSTRUCTOR -> "Instructor";
+                case HELPER -> initials.isEmpty() ? "Helper" : "Helper " + initials;
+                case WALL -> "Wall";
+                case GUEST -> throw new IllegalStateException("a guest's phone is not paired");
+            };
+        }
+
+        /** What it is called in a question. */
+        public String called() {
+            return name.isEmpty() ? who() : name + " (" + who() + ")";
+        }
+    }
+
+    public DevicesPage {
+        rows = List.copyOf(rows);
+    }
+
+    public Shell shell() {
+        return new Shell("Devices", "devices", List.of(), "", "", "UTC", Role.INSTRUCTOR.token(), "");
+    }
+
+    public boolean alone() {
+        return rows.size() < 2;
+    }
+}
