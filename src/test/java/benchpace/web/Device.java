@@ -19,6 +19,7 @@ final class Device implements AutoCloseable {
     private final TestBoard board;
     private final BrowserContext context;
     private Page page;
+    private int port;
     private boolean refusalsExpected;
     private final List<String> complaints = new CopyOnWriteArrayList<>();
     private final List<String> requests = new CopyOnWriteArrayList<>();
@@ -26,6 +27,7 @@ final class Device implements AutoCloseable {
     private Device(TestBoard board, Browser browser, int width, int height, boolean touch,
                    ServiceWorkerPolicy workers) {
         this.board = board;
+        this.port = board.port();
         context = browser.newContext(new Browser.NewContextOptions().setViewportSize(width, height).setHasTouch(touch)
                 .setServiceWorkers(workers));
         context.setDefaultTimeout(20_000);
@@ -84,6 +86,12 @@ final class Device implements AutoCloseable {
         return this;
     }
 
+    /** Reaches the board by way of another port. */
+    Device through(int port) {
+        this.port = port;
+        return this;
+    }
+
     /** The browser itself notes every refusal as an error; here some are part of the story. */
     Device expectingRefusals() {
         refusalsExpected = true;
@@ -98,7 +106,7 @@ final class Device implements AutoCloseable {
 
     /** Opens an address and, if it is a live page, waits until its stream is open. */
     Device at(String path) {
-        page.navigate(board.uri(path).toString());
+        page.navigate("http://127.0.0.1:" + port + path);
         return this;
     }
 
@@ -120,7 +128,7 @@ final class Device implements AutoCloseable {
 
     void assertStayedHere() {
         assertThat(requests).isNotEmpty().allMatch(url -> URI.create(url).getAuthority()
-                .equals("127.0.0.1:" + board.port()), "goes to the board");
+                .equals("127.0.0.1:" + port), "goes to the board");
     }
 
     @Override public void close() {
