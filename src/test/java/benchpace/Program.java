@@ -80,6 +80,11 @@ final class Program implements AutoCloseable {
         return URI.create("http://127.0.0.1:" + port() + path);
     }
 
+    /** Of the process, to look at what it takes of the machine. */
+    long pid() {
+        return process.pid();
+    }
+
     String out() {
         return String.join("\n", out);
     }

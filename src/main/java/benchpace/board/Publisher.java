@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
@@ -20,9 +21,13 @@ final class Publisher implements AutoCloseable {
     private static final long LONGEST_GOODBYE_MILLIS = 500;
     private static final Duration SHORTEST_SLEEP = Duration.ofMillis(200);
 
+    /** Taps that come faster than this are shown together: an eye follows no more, and drawing takes a processor. */
+    private static final long ROUND_MILLIS = 100;
+
     private final Supplier<Collection<ClassBoard>> boards;
     private final Consumer<ClassBoard> afterwards;
     private final Thread thread = new Thread(this::run, "board-publisher");
+    private long roundBegan = System.nanoTime() - TimeUnit.MILLISECONDS.toNanos(ROUND_MILLIS);
     private boolean woken;
     private boolean closed;
 
@@ -95,8 +100,17 @@ final class Publisher implements AutoCloseable {
         if (!woken && !closed) {
             wait(Math.max(1, most.toMillis()));
         }
+        for (long early = early(); early > 0 && !closed; early = early()) {
+            wait(early);
+        }
+        roundBegan = System.nanoTime();
         woken = false;
         return !closed;
+    }
+
+    /** The first tap after a pause is shown at once. @return milliseconds until the next round may begin */
+    private long early() {
+        return ROUND_MILLIS - TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - roundBegan);
     }
 
     /** Waits a moment for a round that is under way, as the store may be closed next. */

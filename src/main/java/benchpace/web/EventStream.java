@@ -22,10 +22,20 @@ final class EventStream {
         if (!id.isEmpty()) {
             text.append("id: ").append(singleLine(id)).append('\n');
         }
-        for (String line : data.split("\r\n|\r|\n", -1)) {
-            text.append("data: ").append(line).append('\n');
+        int from = 0;
+        for (int end = lineEnd(data, 0); end < data.length(); end = lineEnd(data, from)) {
+            text.append("data: ").append(data, from, end).append('\n');
+            from = end + (data.startsWith("\r\n", end) ? 2 : 1);
         }
-        return text.append('\n').toString();
+        return text.append("data: ").append(data, from, data.length()).append("\n\n").toString();
+    }
+
+    private static int lineEnd(String data, int from) {
+        int end = from;
+        while (end < data.length() && data.charAt(end) != '\n' && data.charAt(end) != '\r') {
+            end++;
+        }
+        return end;
     }
 
     private static String singleLine(String text) {
