@@ -45,7 +45,7 @@ final class ExactSearch {
 
     /** Whether nothing was left out for want of work. */
     boolean finished() {
-        return work() <= MOST_WORK;
+        return work() <= MOST_WORK && Arrays.stream(searches).noneMatch(StripSearch::cutShort);
     }
 
     private long work() {

@@ -95,8 +95,9 @@ final class PlanSearch {
     }
 
     private boolean reachesBounds(Draft draft) {
-        long[] bounds = bounds(new StripSearch(line), Draft.blocked(line, times, draft.breakStarts));
-        return draft.score().main() == Score.of(0, bounds).main();
+        StripSearch exact = new StripSearch(line);
+        long[] bounds = bounds(exact, Draft.blocked(line, times, draft.breakStarts));
+        return !exact.cutShort() && draft.score().main() == Score.of(0, bounds).main();
     }
 
     private long[] bounds(StripSearch search, boolean[][] blocked) {

@@ -9,8 +9,14 @@ import java.util.Arrays;
  * <p>Of all slots in which a part of a given length could begin, only the first possible one matters, besides those
  * that were announced or planned before: moving a part to an earlier possible slot covers the same minutes and takes
  * nothing from what follows. So a state leads to few others.
+ *
+ * <p>The states grow with two to the power of what may be done once. Of a plan with more activities than a wait has
+ * room for not all are gone through: after {@value #MOST_WORK} transitions each state that is still open takes the
+ * first way on that is better than stopping, and the search is not exact any more ({@link #cutShort}).
  */
 final class StripSearch {
+    /** Three times what an evening with seven activities and forty seats takes (2,206; counted). */
+    static final long MOST_WORK = 7_000;
     private static final long NONE = Long.MIN_VALUE;
 
     private final Timeline line;
@@ -35,6 +41,8 @@ final class StripSearch {
     private int bestChoice;
     private Lane lane;
     private long floor;
+    private long stopAt;
+    private boolean cutShort;
 
     /** The work done so far, in transitions weighed or as costly; the core has no clock to limit it by. */
     long work;
@@ -108,6 +116,11 @@ final class StripSearch {
             }
             uncoverable[t] = least;
         }
+    }
+
+    /** Whether any search so far left something out for want of work, so that its best need not be the best. */
+    boolean cutShort() {
+        return cutShort;
     }
 
     /** The cost of the seat's best strip. */
@@ -192,6 +205,11 @@ final class StripSearch {
 
     /** The least further cost from the end of a part on. */
     long bestFrom(int t, long state) {
+        stopAt = work + MOST_WORK;
+        return explored(t, state);
+    }
+
+    private long explored(int t, long state) {
         long key = state << 10 | t;
         int at = find(key);
         if (keys[at] == key) {
@@ -202,7 +220,7 @@ final class StripSearch {
         bestCost = costOfStopping(t, state);
         bestChoice = -1;
         for (int pass = 0; pass < 2; pass++) {
-            for (int k = 0; k < run.length && bestCost >= floor; k++) {
+            for (int k = 0; k < run.length && bestCost >= floor && !enough(); k++) {
                 if (mayBegin(state, k)) {
                     weigh(t, k, after(state, k), pass == 0);
                 }
@@ -244,10 +262,17 @@ final class StripSearch {
                     weigh(t, task, start, length, next);
                 }
             }
-            if (bestCost < floor) {
+            if (bestCost < floor || enough()) {
                 return;
             }
         }
+    }
+
+    /** The work is spent, and there is a way on. */
+    private boolean enough() {
+        boolean enough = bestChoice >= 0 && work > stopAt;
+        cutShort |= enough;
+        return enough;
     }
 
     private int shorter(int task, int length) {
@@ -271,7 +296,7 @@ final class StripSearch {
         work++;
         long cost = bestCost;
         int choice = bestChoice;
-        long through = spent + bestFrom(start + length, next);
+        long through = spent + explored(start + length, next);
         bestCost = Math.min(cost, through);
         bestChoice = through < cost ? Part.of(task, start, start + length) : choice;
     }

@@ -21,7 +21,7 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 
 /** Events and plans of every shape within their limits, for properties. */
-final class AnyEvent {
+public final class AnyEvent {
     private AnyEvent() { }
 
     static Arbitrary<SeatNumber> seat() {
@@ -58,7 +58,7 @@ final class AnyEvent {
         return Arbitraries.longs().between(fromMillis, most.toMillis()).map(Duration::ofMillis);
     }
 
-    static Arbitrary<Plan> plan() {
+    public static Arbitrary<Plan> plan() {
         return Combinators.combine(id().map(PlanId::new), filled(80), text(0, 400), text(0, 80),
                 Arbitraries.integers().between(1, SeatNumber.MOST), Arbitraries.of(TableShape.values()),
                 steps(), activities()).as(Plan::new);

@@ -25,6 +25,7 @@ final class Screenful {
     private Screenful() { }
 
     static void check(ClassBoard board, ClassView view) {
+        Broken.unless(view.missing().models().isEmpty(), "every model can be computed", view.missing()::fact);
         Map<String, String> pages;
         Map<Integer, Map<String, String>> candles;
         String state;
