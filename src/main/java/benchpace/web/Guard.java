@@ -44,6 +44,11 @@ final class Guard {
             throw new Refused(new Problem(421, "foreign-host", "This is not that host",
                     "This board is not reached under that name. Use its address, or start it with --host-name NAME."));
         }
+        // which the router heeds, while all that looks at the first line does not
+        if (ctx.header("X-HTTP-Method-Override") != null) {
+            throw new Refused(Problem.badRequest("A request is what its first line says: X-HTTP-Method-Override is not "
+                    + "taken here."));
+        }
         if (changes(ctx) && foreignOrigin(ctx, host)) {
             throw new Refused(new Problem(403, "foreign-origin", "The request comes from another site",
                     "Only the board's own pages may do that."));
