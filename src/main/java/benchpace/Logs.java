@@ -1,5 +1,6 @@
 package benchpace;
 
+import java.util.logging.Handler;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 
@@ -14,14 +15,21 @@ final class Logs {
     /** Warns of networks that it cannot use, which are no fault: the board is then reached by its address. */
     private static final Logger NAMES = Logger.getLogger("javax.jmdns");
 
+    /** Logs what it throws as well; the start says it in one sentence. */
+    private static final Logger LIBRARY = Logger.getLogger("org.sqlite.SQLiteJDBCLoader");
+
     private Logs() { }
 
-    static void quieten() {
+    /** @param debug whether traces are shown */
+    static void quieten(boolean debug) {
         if (System.getProperty("java.util.logging.config.file") == null) {
-            System.setProperty("java.util.logging.SimpleFormatter.format", "%1$tT %4$s %5$s%6$s%n");
             ROOT.setLevel(Level.WARNING);
+            for (Handler handler : ROOT.getHandlers()) {
+                handler.setFormatter(new LogLine(debug));
+            }
             SERVER.setLevel(Level.SEVERE);
             NAMES.setLevel(Level.OFF);
+            LIBRARY.setLevel(Level.OFF);
             START.setFilter(line -> !String.valueOf(line.getMessage()).startsWith("Failed to start"));
         }
     }

@@ -1,6 +1,9 @@
 package benchpace;
 
 import java.io.PrintWriter;
+import java.lang.System.Logger;
+import java.lang.System.Logger.Level;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -15,6 +18,7 @@ public final class Main implements Callable<Integer> {
     /** Exit code for wrong usage and bad input. */
     public static final int BAD_INPUT = 2;
     private static final int FAILED = 1;
+    private static final Logger LOG = System.getLogger(Main.class.getName());
 
     @Option(names = "--debug", scope = CommandLine.ScopeType.INHERIT, description = "show where a failure arose")
     private boolean debug;
@@ -22,7 +26,9 @@ public final class Main implements Callable<Integer> {
     private Main() { }
 
     public static void main(String[] args) {
-        Logs.quieten();
+        Logs.quieten(List.of(args).contains("--debug"));
+        Thread.setDefaultUncaughtExceptionHandler((thread, e) ->
+                LOG.log(Level.ERROR, "the thread " + thread.getName() + " ended", e));
         int code = run(args);
         if (code != ServeCommand.SERVING) {
             System.exit(code);
@@ -39,7 +45,15 @@ public final class Main implements Callable<Integer> {
                 .addSubcommand(new FileCommands.Replay())
                 .setParameterExceptionHandler(Main::wrongUsage)
                 .setExecutionExceptionHandler((e, command, parsed) -> main.failed(e, command));
-        int code = line.execute(args.length == 0 ? new String[] {"serve"} : args);
+        int code;
+        try {
+            code = line.execute(args.length == 0 ? new String[] {"serve"} : args);
+        } catch (OutOfMemoryError e) {
+            code = main.failed(new Stop(FAILED, "There is not enough memory for this; start Java with more "
+                    + "(-Xmx1g, for instance).", e), line);
+        } catch (Error e) { // of the machine or of an incomplete program, not of what was asked
+            code = main.failed(new Stop(FAILED, "It failed: " + LogLine.brief(e) + ".", e), line);
+        }
         line.getSubcommands().values().forEach(command -> {
             command.getOut().flush();
             command.getErr().flush();
@@ -66,7 +80,7 @@ public final class Main implements Callable<Integer> {
             err.println(stop.getMessage());
             return stop.code();
         }
-        err.println(e.getMessage() == null ? "It failed: " + e.getClass().getSimpleName() + "." : e.getMessage());
+        err.println("It failed: " + LogLine.brief(e) + ".");
         return FAILED;
     }
 }

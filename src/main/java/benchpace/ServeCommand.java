@@ -37,6 +37,7 @@ import benchpace.web.entrance.TlsKeys;
 import java.io.PrintWriter;
 import java.net.InetAddress;
 import java.net.UnknownHostException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -90,13 +91,14 @@ final class ServeCommand implements Callable<Integer> {
         Optional<TlsKeys> keys = tls.keys(Instant.now());
         Map<String, Plan> plans = plans();
         Database database = open();
+        database.told().forEach(spec.commandLine().getErr()::println);
         try {
             serve(database, plans, keys);
             return SERVING;
         } catch (RuntimeException e) {
             database.close();
             if (e instanceof StartFailure || e instanceof StoreException) {
-                throw new Stop(1, e.getMessage());
+                throw new Stop(1, e.getMessage(), e);
             }
             throw e;
         }
@@ -106,8 +108,24 @@ final class ServeCommand implements Callable<Integer> {
         if (port < 0 || port > 65_535) {
             throw new ParameterException(spec.commandLine(), "--port must be 0 to 65535, not " + port + ".");
         }
+        requireLine("--host", host);
+        hostNames.forEach(name -> requireLine("--host-name", name));
+        requireLine("--data", data.toString());
+        if (Files.exists(data) && !Files.isDirectory(data)) {
+            throw new ParameterException(spec.commandLine(), "--data must be a folder, and " + data + " is a file.");
+        }
         if (pin != null && (pin.length() < 4 || pin.length() > 64)) {
             throw new ParameterException(spec.commandLine(), "--pin must have 4 to 64 characters.");
+        }
+    }
+
+    private void requireLine(String option, String value) {
+        if (value.isBlank()) {
+            throw new ParameterException(spec.commandLine(), option + " must not be empty; leave it out for the "
+                    + "usual one.");
+        }
+        if (value.chars().anyMatch(Character::isISOControl)) {
+            throw new ParameterException(spec.commandLine(), option + " must not hold a control character.");
         }
     }
 
@@ -118,7 +136,7 @@ final class ServeCommand implements Callable<Integer> {
             PlanFolder.read(data.resolve("plans")).forEach(p -> plans.put(p.id().value(), p));
             return plans;
         } catch (BadFile e) {
-            throw new Stop(Main.BAD_INPUT, e.getMessage());
+            throw new Stop(Main.BAD_INPUT, e.getMessage(), e);
         }
     }
 
@@ -126,7 +144,7 @@ final class ServeCommand implements Callable<Integer> {
         try {
             return Database.open(data);
         } catch (StoreException e) {
-            throw new Stop(1, e.getMessage());
+            throw new Stop(1, e.getMessage(), e);
         }
     }
 

@@ -10,6 +10,12 @@ final class Stop extends RuntimeException {
         this.code = code;
     }
 
+    /** @param cause shown with {@code --debug} */
+    Stop(int code, String sentence, Throwable cause) {
+        super(sentence, cause);
+        this.code = code;
+    }
+
     int code() {
         return code;
     }

@@ -3,6 +3,7 @@ package benchpace;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.net.HttpURLConnection;
 import java.net.ServerSocket;
 import java.net.Socket;
@@ -68,7 +69,7 @@ class CommandLineTest {
     @Test void a_data_folder_that_cannot_be_made_is_told() throws Exception {
         Path file = Files.writeString(folder.resolve("file"), "not a folder");
 
-        assertFails(1, file.toString(), "serve", "--port", "0", "--data", file.toString());
+        assertFails(2, file.toString(), "serve", "--port", "0", "--data", file.toString());
         assertFails(1, file.toString(), "serve", "--port", "0", "--data", file.resolve("below").toString());
     }
 
@@ -101,6 +102,11 @@ class CommandLineTest {
         assertFails(2, "--port", "serve", "--port", "70000", "--data", data());
         assertFails(2, "--port", "serve", "--port", "http", "--data", data());
         assertFails(2, "--pin", "serve", "--pin", "1", "--data", data());
+        for (String nothing : List.of("", "two\nlines")) {
+            assertFails(2, "--host", "serve", "--host", nothing);
+            assertFails(2, "--data", "serve", "--data", nothing);
+        }
+        assertFails(2, "--host-name", "serve", "--host-name", " ");
         assertFails(2, "--nonsense", "serve", "--nonsense");
         assertFails(2, "juggle", "juggle");
     }
@@ -138,7 +144,59 @@ class CommandLineTest {
         }
     }
 
+    // ---- a temporary folder that cannot be used
+
+    @Test void without_room_for_temporary_files_it_unpacks_what_it_needs_beside_the_data() throws Exception {
+        try (Program program = Program.with(List.of("-Djava.io.tmpdir=" + folder.resolve("none")), "serve", "--port",
+                "0", "--data", data(), "--no-demo")) {
+            assertThat(program.port()).isPositive();
+            assertThat(program.err()).isEmpty();
+        }
+    }
+
+    @Test void without_any_folder_to_unpack_into_it_says_which_and_what_to_do() throws Exception {
+        Path data = Files.createDirectories(Path.of(data()));
+        Path full = Files.createDirectories(folder.resolve("full"));
+        // two blocks: no file longer than 1 KiB may be written
+        try (Program program = Program.within("ulimit -f 2", List.of("-Djava.io.tmpdir=" + full), "serve", "--port",
+                "0", "--data", data.toString())) {
+            assertThat(program.exitCode()).as(program.err()).isEqualTo(1);
+            assertThat(program.err().lines()).hasSize(1);
+            assertThat(program.err()).contains(full.toString(), data.toString(), "-Dorg.sqlite.tmpdir=FOLDER");
+        }
+    }
+
     // ---- check
+
+    @Test void a_file_of_any_size_takes_no_more_memory_than_its_limit() throws Exception {
+        Path huge = folder.resolve("huge.json");
+        try (OutputStream out = Files.newOutputStream(huge)) {
+            byte[] zeros = "0,".repeat(500_000).getBytes(StandardCharsets.US_ASCII);
+            out.write('[');
+            for (int i = 0; i < 56; i++) {
+                out.write(zeros);
+            }
+            out.write("0]".getBytes(StandardCharsets.US_ASCII));
+        }
+        String csv = folder.resolve("x.csv").toString();
+        for (List<String> command : List.of(List.of("check", huge.toString()), List.of("check", "-"),
+                List.of("cure", "-"), List.of("replay", huge.toString(), "--flags", csv, "--forecasts", csv))) {
+            try (Program program = Program.reading(huge, List.of("-Xmx48m"), command.toArray(String[]::new))) {
+                assertThat(program.exitCode()).as(command + program.err()).isEqualTo(2);
+                assertThat(program.err().lines()).hasSize(1);
+                assertThat(program.err()).contains("is larger than ", " MiB, the most that is read of ");
+            }
+        }
+    }
+
+    @Test void without_enough_memory_it_says_so_in_a_sentence() throws Exception {
+        Path dense = plan("[" + "[],".repeat(340_000) + "[]]");
+
+        try (Program program = Program.with(List.of("-Xmx20m"), "check", dense.toString())) {
+            assertThat(program.exitCode()).as(program.err()).isEqualTo(1);
+            assertThat(program.err()).contains("There is not enough memory for this").hasLineCount(1);
+        }
+    }
 
     private Path plan(String text) throws IOException {
         return Files.writeString(folder.resolve("plan.json"), text);

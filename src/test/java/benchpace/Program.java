@@ -2,6 +2,8 @@ package benchpace;
 
 import static org.awaitility.Awaitility.await;
 
+import benchpace.files.Json;
+import com.fasterxml.jackson.databind.JsonNode;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
@@ -35,12 +37,33 @@ final class Program implements AutoCloseable {
     }
 
     static Program run(String... arguments) throws IOException {
-        String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
-        List<String> command = new ArrayList<>(List.of(java,
-                "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-cp", System.getProperty("java.class.path"),
-                "benchpace.Main"));
-        command.addAll(List.of(arguments));
+        return with(List.of(), arguments);
+    }
+
+    /** @param options of Java itself */
+    static Program with(List<String> options, String... arguments) throws IOException {
+        return new Program(new ProcessBuilder(command(options, arguments)).start());
+    }
+
+    /** @param input what it reads as its standard input */
+    static Program reading(Path input, List<String> options, String... arguments) throws IOException {
+        return new Program(new ProcessBuilder(command(options, arguments)).redirectInput(input.toFile()).start());
+    }
+
+    /** @param limit set by the shell first, POSIX {@code ulimit} */
+    static Program within(String limit, List<String> options, String... arguments) throws IOException {
+        List<String> command = new ArrayList<>(List.of("sh", "-c", limit + "; exec \"$@\"", "sh"));
+        command.addAll(command(options, arguments));
         return new Program(new ProcessBuilder(command).start());
+    }
+
+    private static List<String> command(List<String> options, String... arguments) {
+        List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java")
+                .toString(), "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-XX:-UsePerfData"));
+        command.addAll(options);
+        command.addAll(List.of("-cp", System.getProperty("java.class.path"), "benchpace.Main"));
+        command.addAll(List.of(arguments));
+        return command;
     }
 
     /** Serves a data folder on a free port, or on {@code port}. */
@@ -83,6 +106,12 @@ final class Program implements AutoCloseable {
     /** Of the process, to look at what it takes of the machine. */
     long pid() {
         return process.pid();
+    }
+
+    JsonNode health() throws IOException {
+        try (InputStream in = uri("/health").toURL().openStream()) {
+            return Json.read(in);
+        }
     }
 
     String out() {

@@ -14,10 +14,14 @@ import benchpace.store.Database;
 import benchpace.store.Settings;
 import benchpace.store.ShelfArrangements;
 import benchpace.store.ShelfLog;
+import benchpace.store.StoreException;
+import java.lang.System.Logger;
+import java.lang.System.Logger.Level;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -28,11 +32,13 @@ import java.util.function.Predicate;
  * writer: two devices that want one place pass here one after the other, and the second is refused.
  */
 public final class ShelfBoard {
+    private static final Logger LOG = System.getLogger(ShelfBoard.class.getName());
     private static final Duration ERASES_EVERY = Duration.ofHours(24);
 
     private final ShelfLog log;
     private final ShelfArrangements arrangements;
     private final BoardTime clock;
+    private final List<String> degraded = new ArrayList<>();
     private volatile Shelf shelf;
     private volatile ShelfArrangement arrangement;
     /** In time lived. */
@@ -56,14 +62,36 @@ public final class ShelfBoard {
         this.log = log;
         this.arrangements = arrangements;
         this.clock = BoardTime.of(clock);
-        this.arrangement = arrangements.get();
-        this.shelf = Shelf.of(log.read());
+        ShelfLog.Content content = log.read();
+        content.unreadable().forEach(fault -> degraded.add(told(fault)));
+        this.arrangement = arranged();
+        this.shelf = Shelf.of(content.events());
         eraseIfDue();
+    }
+
+    private ShelfArrangement arranged() {
+        try {
+            return arrangements.get();
+        } catch (StoreException e) {
+            degraded.add(told(e));
+            return ShelfArrangement.STANDARD;
+        }
+    }
+
+    /** The log says why, which may quote what a guest is called; others are told only what. */
+    private static String told(StoreException fault) {
+        LOG.log(Level.ERROR, fault.getMessage(), fault.getCause());
+        return fault.getMessage();
     }
 
     /** The shelf that a data folder holds. */
     public static ShelfBoard open(Database database, InstantSource clock) {
         return new ShelfBoard(new ShelfLog(database), new ShelfArrangements(new Settings(database)), clock);
+    }
+
+    /** What could not be read back of the shelf at the start, a sentence each; the rest goes on without. */
+    public List<String> degraded() {
+        return List.copyOf(degraded);
     }
 
     public Instant now() {

@@ -14,6 +14,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.Writer;
+import java.nio.charset.CharacterCodingException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -41,7 +42,17 @@ public final class CureCaseFile {
      * @throws IOException when the stream cannot be read
      */
     public static List<NamedCase> read(String name, InputStream in) throws IOException {
-        try (var parser = JSON.getFactory().createParser(in)) {
+        try {
+            return read(name, SizedText.read(in, SizedText.CASES));
+        } catch (SizedText.TooLarge e) {
+            throw new BadFile(name + " " + e.getMessage() + " of cooling cases.");
+        } catch (CharacterCodingException e) {
+            throw new BadFile(name + " is not text in UTF-8.");
+        }
+    }
+
+    private static List<NamedCase> read(String name, String text) throws IOException {
+        try (var parser = JSON.getFactory().createParser(text)) {
             if (parser.nextToken() != JsonToken.START_ARRAY) {
                 throw new BadFile(name + " is not a JSON array of cooling cases.");
             }

@@ -1,9 +1,11 @@
 package benchpace.files;
 
 import benchpace.live.ClassEvent;
+import benchpace.live.Era;
 import benchpace.live.Recorded;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.Instant;
 import java.util.Set;
 
 /**
@@ -48,6 +50,14 @@ public final class EventJson {
         return EventReader.read(type, new Fields(asOfToday, "", problem -> {
             throw BadField.of(problem);
         }));
+    }
+
+    /** An instant beside an event. @throws BadField if no event may bear it */
+    public static Instant time(String field, Instant instant) {
+        if (!Era.holds(instant)) {
+            throw new BadField(field, Fields.TOO_FAR);
+        }
+        return instant;
     }
 
     /**

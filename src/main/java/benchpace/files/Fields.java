@@ -20,6 +20,7 @@ import java.util.function.Function;
  * counts as left out.
  */
 final class Fields {
+    static final String TOO_FAR = "must lie between the years 2000 and 2199";
     /** Sixty days: more than any field takes, and safe to convert. */
     private static final double MOST_MINUTES = 86_400;
     private static final int MOST_CHOICES = 20;
@@ -199,7 +200,7 @@ final class Fields {
                 if (Era.holds(instant)) {
                     return Optional.of(Instant.ofEpochMilli(instant.toEpochMilli()));
                 }
-                tell(field, "must lie between the years 2000 and 2199");
+                tell(field, TOO_FAR);
             } catch (DateTimeException notATime) {
                 tell(field, "must be a time such as \"2027-03-04T18:30:00Z\", not " + shown(text));
             }

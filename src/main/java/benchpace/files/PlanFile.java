@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -30,13 +31,21 @@ public final class PlanFile {
                 ? new PlanReading.Sound(plan.get()) : new PlanReading.Unsound(problems);
     }
 
-    /** @throws IOException if the stream cannot be read; text that is no JSON is a problem like others */
+    /** @throws IOException if the stream cannot be read; what is too large or no JSON is a problem like others */
     public static PlanReading read(InputStream in) throws IOException {
         try {
-            return read(Json.read(in));
+            return read(Json.read(SizedText.read(in, SizedText.PLAN)));
+        } catch (SizedText.TooLarge e) {
+            return unsound(new Problem("", e.getMessage() + " of a plan"));
+        } catch (CharacterCodingException e) {
+            return unsound(new Problem("", "is not text in UTF-8"));
         } catch (JsonProcessingException e) {
-            return new PlanReading.Unsound(List.of(Json.problem(e)));
+            return unsound(Json.problem(e));
         }
+    }
+
+    private static PlanReading unsound(Problem problem) {
+        return new PlanReading.Unsound(List.of(problem));
     }
 
     /** @throws IOException if the file cannot be read */

@@ -2,6 +2,7 @@ package benchpace.files;
 
 import benchpace.plan.Plan;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -24,13 +25,21 @@ public final class PlanFolder {
         List<Plan> plans = new ArrayList<>();
         try (Stream<Path> files = Files.list(folder)) {
             for (Path file : files.filter(f -> f.toString().endsWith(".json")).sorted().toList()) {
+                requireFile(file);
                 PlanReading reading = PlanFile.read(file);
                 plans.add(reading.ifSound().orElseThrow(() ->
                         new BadFile(file + ": " + reading.problems().get(0) + ".")));
             }
-        } catch (IOException e) {
+        } catch (IOException | UncheckedIOException e) {
             throw new BadFile("The plans in " + folder + " cannot be read: " + e.getMessage() + ".", e);
         }
         return plans;
+    }
+
+    /** Neither a folder nor a device: reading one of those may never end. */
+    private static void requireFile(Path file) {
+        if (!Files.isRegularFile(file)) {
+            throw new BadFile(file + ": it is named as a plan and is no file that can be read.");
+        }
     }
 }

@@ -9,10 +9,9 @@ import benchpace.pace.PaceMemory;
 import benchpace.pace.PacePriors;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.Reader;
+import java.io.StringReader;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
+import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -96,14 +95,22 @@ public final class ReplayCommand {
     private static ClassLog read(String file, InputStream in) throws FileTrouble {
         try {
             if (file.equals(STANDARD)) {
-                return ClassLogReader.read("standard input", new InputStreamReader(in, StandardCharsets.UTF_8));
+                return log("standard input", in);
             }
-            try (Reader text = new InputStreamReader(Files.newInputStream(Path.of(file)), StandardCharsets.UTF_8)) {
-                return ClassLogReader.read(file, text);
+            try (InputStream log = Files.newInputStream(Path.of(file))) {
+                return log(file, log);
             }
+        } catch (SizedText.TooLarge large) {
+            throw new FileTrouble(file + ": it " + large.getMessage() + " of a class log.", BAD_INPUT);
+        } catch (CharacterCodingException notUtf8) {
+            throw new FileTrouble(file + ": this is not text in UTF-8.", BAD_INPUT);
         } catch (IOException | InvalidPathException missing) {
             throw new FileTrouble(file + ": this file can't be read.", BAD_INPUT);
         }
+    }
+
+    private static ClassLog log(String shown, InputStream in) throws IOException {
+        return ClassLogReader.read(shown, new StringReader(SizedText.read(in, SizedText.LOG)));
     }
 
     private static List<ClassTrack> history(String directory) throws FileTrouble {

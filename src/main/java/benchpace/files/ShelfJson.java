@@ -95,6 +95,17 @@ public final class ShelfJson {
         };
     }
 
+    /** Where a candle stood after an event that {@link #read} refuses, if that much of it can be read. */
+    public static Optional<ShelfPlace> placeIn(JsonNode node) {
+        try {
+            return Optional.of(place(new Fields(node, "", problem -> {
+                throw BadField.of(problem);
+            })));
+        } catch (BadField none) {
+            return Optional.empty();
+        }
+    }
+
     private static ShelfPlace place(Fields fields) {
         return new ShelfPlace(fields.line("shelf", 1, 30).orElseThrow(),
                 fields.whole("place", 1, 200).orElseThrow().intValue());

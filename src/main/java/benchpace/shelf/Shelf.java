@@ -16,18 +16,22 @@ import java.util.stream.Stream;
 
 /** The pickup shelf: every candle that was ever put there, folded from the events. Immutable. */
 public final class Shelf {
-    private static final Shelf EMPTY = new Shelf(new TreeMap<>(), new TreeMap<>(), 0);
+    private static final Shelf EMPTY = new Shelf(new TreeMap<>(), new TreeMap<>(), new TreeMap<>(), 0);
 
     private final TreeMap<EntryId, ShelfEntry> entries;
     private final TreeMap<EntryId, TakenBack> takenBack;
+    /** Where candles may stand of which something cannot be read. */
+    private final TreeMap<EntryId, ShelfPlace> withheld;
     private final long lastId;
 
     /** A candle that was taken back, and when. */
     record TakenBack(ShelfEntry entry, Instant at) { }
 
-    private Shelf(TreeMap<EntryId, ShelfEntry> entries, TreeMap<EntryId, TakenBack> takenBack, long lastId) {
+    private Shelf(TreeMap<EntryId, ShelfEntry> entries, TreeMap<EntryId, TakenBack> takenBack,
+                  TreeMap<EntryId, ShelfPlace> withheld, long lastId) {
         this.entries = entries;
         this.takenBack = takenBack;
+        this.withheld = withheld;
         this.lastId = lastId;
     }
 
@@ -36,21 +40,25 @@ public final class Shelf {
     }
 
     public static Shelf of(Collection<ShelfEvent> events) {
-        TreeMap<EntryId, ShelfEntry> entries = new TreeMap<>();
-        TreeMap<EntryId, TakenBack> takenBack = new TreeMap<>();
-        events.forEach(event -> fold(entries, takenBack, event));
-        return new Shelf(entries, takenBack, events.stream().mapToLong(e -> e.entry().value()).max().orElse(0));
+        Shelf shelf = EMPTY.copy(events.stream().mapToLong(e -> e.entry().value()).max().orElse(0));
+        events.forEach(shelf::fold);
+        return shelf;
     }
 
     /** The shelf after one more event. */
     public Shelf after(ShelfEvent event) {
-        TreeMap<EntryId, ShelfEntry> next = new TreeMap<>(entries);
-        TreeMap<EntryId, TakenBack> nextTaken = new TreeMap<>(takenBack);
-        fold(next, nextTaken, event);
-        return new Shelf(next, nextTaken, Math.max(lastId, event.entry().value()));
+        Shelf next = copy(Math.max(lastId, event.entry().value()));
+        next.fold(event);
+        return next;
     }
 
-    private static void fold(Map<EntryId, ShelfEntry> entries, Map<EntryId, TakenBack> takenBack, ShelfEvent event) {
+    private Shelf copy(long highestId) {
+        return new Shelf(new TreeMap<>(entries), new TreeMap<>(takenBack), new TreeMap<>(withheld), highestId);
+    }
+
+    /** Of a shelf in the making only. */
+    private void fold(ShelfEvent event) {
+        withhold(event);
         if (event instanceof ShelfEvent.Placed e) {
             entries.put(e.entry(), new ShelfEntry(e.entry(), e.classId(), e.seat(), e.place(), e.readyFrom(),
                     e.collectBy(), e.claim(), e.name(), e.at(), ShelfEntry.NOT_YET));
@@ -69,6 +77,23 @@ public final class Shelf {
         } else if (event instanceof ShelfEvent.Erased e) {
             takenBack.computeIfPresent(e.entry(), (id, old) -> new TakenBack(old.entry().withoutWords(), old.at()));
             entries.computeIfPresent(e.entry(), (id, old) -> old.withoutWords());
+        }
+    }
+
+    /** What is known of where a candle stands of which something cannot be read; a readable event may tell it anew. */
+    private void withhold(ShelfEvent event) {
+        EntryId id = event.entry();
+        if (event instanceof ShelfEvent.Unreadable e) {
+            e.place().ifPresent(place -> withheld.put(id, place));
+        } else if (entries.containsKey(id) || event instanceof ShelfEvent.Collected
+                || event instanceof ShelfEvent.TakenBack) {
+            withheld.remove(id);
+        } else if (event instanceof ShelfEvent.Moved e) {
+            withheld.put(id, e.to());
+        } else if (event instanceof ShelfEvent.CollectionUndone e) {
+            withheld.put(id, e.place());
+        } else if (event instanceof ShelfEvent.PutBack e && !takenBack.containsKey(id)) {
+            withheld.put(id, e.place());
         }
     }
 
@@ -95,6 +120,11 @@ public final class Shelf {
         return standing().filter(e -> e.place().equals(place)).findFirst();
     }
 
+    /** Whether a candle may stand there of which something cannot be read: look before putting another there. */
+    public boolean withholds(ShelfPlace place) {
+        return withheld.containsValue(place);
+    }
+
     /** The number the next candle gets; none is given twice, even if a candle was taken back. */
     public EntryId nextId() {
         return new EntryId(lastId + 1);
@@ -111,7 +141,7 @@ public final class Shelf {
         Set<ShelfPlace> taken = standing().map(ShelfEntry::place).collect(Collectors.toSet());
         Set<String> ours = standing().filter(e -> e.classId().equals(classId)).map(e -> e.place().shelf())
                 .collect(Collectors.toSet());
-        return layout.places().filter(p -> !taken.contains(p))
+        return layout.places().filter(p -> !taken.contains(p) && !withholds(p))
                 .sorted(Comparator.comparing((ShelfPlace p) -> !ours.contains(p.shelf()))).limit(most).toList();
     }
 

@@ -1,6 +1,7 @@
 package benchpace.shelf;
 
 import java.time.Instant;
+import java.util.Optional;
 
 import benchpace.plan.SeatNumber;
 
@@ -61,4 +62,12 @@ public sealed interface ShelfEvent {
 
     /** Its name and claim word were erased; the fact that it was here, and collected or taken back, stays. */
     record Erased(EntryId entry, Instant at) implements ShelfEvent { }
+
+    /**
+     * Something happened to it, and the record of that cannot be read. Never written down: a log answers it in the
+     * place of what it cannot read, so that the candle's number and the place where it may stand are not given away.
+     *
+     * @param place where it stood afterwards, if that much can be read
+     */
+    record Unreadable(EntryId entry, Instant at, Optional<ShelfPlace> place) implements ShelfEvent { }
 }

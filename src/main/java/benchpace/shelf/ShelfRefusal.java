@@ -7,6 +7,9 @@ public sealed interface ShelfRefusal {
     /** Another candle stands there. */
     record PlaceTaken(ShelfPlace place, EntryId by) implements ShelfRefusal { }
 
+    /** A candle may stand there of which the record cannot be read. */
+    record PlaceWithheld(ShelfPlace place) implements ShelfRefusal { }
+
     /** The layout has no such place. */
     record NoSuchPlace(ShelfPlace place) implements ShelfRefusal { }
 

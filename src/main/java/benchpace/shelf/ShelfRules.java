@@ -167,6 +167,8 @@ public final class ShelfRules {
         if (!layout.has(place)) {
             return Optional.of(new ShelfRefusal.NoSuchPlace(place));
         }
-        return shelf.standingAt(place).map(e -> new ShelfRefusal.PlaceTaken(place, e.id()));
+        return shelf.standingAt(place).<ShelfRefusal>map(e -> new ShelfRefusal.PlaceTaken(place, e.id()))
+                .or(() -> shelf.withholds(place) ? Optional.of(new ShelfRefusal.PlaceWithheld(place))
+                        : Optional.empty());
     }
 }

@@ -8,6 +8,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.concurrent.locks.ReentrantLock;
@@ -32,12 +33,18 @@ public final class Database implements AutoCloseable {
     private final FolderLock folderLock;
     private final ReentrantLock writing = new ReentrantLock();
     private final Deque<Connection> idleReaders = new ArrayDeque<>();
+    private final List<String> told = new ArrayList<>();
     private Connection writer;
     private boolean closed;
 
     private Database(Path file, FolderLock folderLock) {
         this.file = file;
         this.folderLock = folderLock;
+    }
+
+    /** What was amiss with the files and is worth a sentence to whoever starts the board, although it goes on. */
+    public List<String> told() {
+        return List.copyOf(told);
     }
 
     /** Something to do with a connection, which stays open and must not be kept. */
@@ -55,9 +62,14 @@ public final class Database implements AutoCloseable {
         FolderLock lock = FolderLock.of(absolute);
         Database database = new Database(absolute.resolve(FILE), lock);
         try {
+            SqliteLibrary.load(absolute);
+            new Leftovers(database.file).look().ifPresent(database.told::add);
             database.writer = database.connect(false);
             database.check();
             Migrations.apply(database.writer, database.file.toString());
+            if (!database.told.isEmpty()) {
+                database.emptyWriteAheadLog(); // what was told and kept once is not told again
+            }
             List.of("", "-wal", "-shm").forEach(of -> OwnerOnly.file(absolute.resolve(FILE + of)));
             return database;
         } catch (SQLException e) {
@@ -89,7 +101,7 @@ public final class Database implements AutoCloseable {
     /** Reads through the whole file once: damage is told at the start of an evening, not in the middle of it. */
     private void check() throws SQLException {
         try (Statement statement = writer.createStatement();
-             ResultSet row = statement.executeQuery("pragma quick_check(1)")) {
+             ResultSet row = statement.executeQuery("pragma integrity_check(1)")) {
             if (!"ok".equals(row.getString(1))) {
                 throw damaged(null);
             }

@@ -3,6 +3,7 @@ package benchpace.store;
 import benchpace.files.BadField;
 import benchpace.files.EventJson;
 import benchpace.files.Json;
+import benchpace.live.ClassEvent;
 import benchpace.live.Recorded;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import java.sql.PreparedStatement;
@@ -51,8 +52,9 @@ record EventRow(long seq, String commandId, String type, String by, long atMilli
 
     /** @throws BadField if it is no event */
     Recorded read() throws JsonProcessingException {
-        return new Recorded(seq, commandId, by, device, Instant.ofEpochMilli(atMillis),
-                Instant.ofEpochMilli(recordedMillis), EventJson.read(type, Json.read(payload)));
+        ClassEvent event = EventJson.read(type, Json.read(payload));
+        return new Recorded(seq, commandId, by, device, EventJson.time("at", Instant.ofEpochMilli(atMillis)),
+                EventJson.time("recordedAt", Instant.ofEpochMilli(recordedMillis)), event);
     }
 
     /** As the file holds it. */

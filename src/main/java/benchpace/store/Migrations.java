@@ -8,6 +8,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Brings the tables up to date: numbered SQL files, each applied once, in order, in a transaction of its own. The
@@ -34,6 +35,10 @@ final class Migrations {
      */
     static void apply(Connection connection, String shown) throws SQLException {
         int version = version(connection);
+        if (version < 0) {
+            throw new StoreException("The file " + shown + " says it is of version " + version + ", which no Benchpace "
+                    + "writes: please put back a copy of it, or move it away to start anew.");
+        }
         if (version > FILES.size()) {
             throw new StoreException("The data in " + shown + " was written by a newer Benchpace (version " + version
                     + ", this one knows " + FILES.size() + "): please use that one.");
@@ -41,6 +46,15 @@ final class Migrations {
         if (version == 0 && hasTables(connection)) {
             throw new StoreException("The file " + shown + " is a database of another program.");
         }
+        bringUpToDate(connection, version);
+        Optional<String> missing = Schema.missing(connection);
+        if (missing.isPresent()) {
+            throw new StoreException("The file " + shown + " lacks the " + missing.get() + ": please put back a copy "
+                    + "of it, or move it away to start anew.");
+        }
+    }
+
+    static void bringUpToDate(Connection connection, int version) throws SQLException {
         for (int next = version + 1; next <= FILES.size(); next++) {
             apply(connection, next);
         }

@@ -22,8 +22,8 @@ public final class ShelfArrangements {
             try {
                 return ShelfJson.readArrangement(Json.read(text));
             } catch (JsonProcessingException | BadField e) {
-                throw new StoreException("The arrangement of the pickup shelf cannot be read back: " + e.getMessage(),
-                        e);
+                throw new StoreException("The arrangement of the pickup shelf cannot be read, so the standard one is "
+                        + "used until it is arranged anew.", e);
             }
         }).orElse(ShelfArrangement.STANDARD);
     }

@@ -5,6 +5,7 @@ import benchpace.files.Json;
 import benchpace.files.ShelfJson;
 import benchpace.shelf.EntryId;
 import benchpace.shelf.ShelfEvent;
+import benchpace.shelf.ShelfPlace;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
@@ -36,19 +37,51 @@ public final class ShelfLog {
         this.database = database;
     }
 
-    /** All events in order. @throws StoreException if one cannot be read back */
-    public List<ShelfEvent> read() {
+    /**
+     * What the log holds.
+     *
+     * @param events     in order; {@link ShelfEvent.Unreadable} in the place of those that cannot be read back
+     * @param unreadable a sentence for each of these, and why
+     */
+    public record Content(List<ShelfEvent> events, List<StoreException> unreadable) {
+        public Content {
+            events = List.copyOf(events);
+            unreadable = List.copyOf(unreadable);
+        }
+    }
+
+    /** All events in order. One that cannot be read back is left as it is, and takes no other with it. */
+    public Content read() {
         return database.read(connection -> {
             List<ShelfEvent> events = new ArrayList<>();
+            List<StoreException> unreadable = new ArrayList<>();
             try (PreparedStatement select = connection.prepareStatement(
                     "select seq, entry, type, at_ms, payload from shelf_event order by seq");
                  ResultSet row = select.executeQuery()) {
                 while (row.next()) {
-                    events.add(event(row));
+                    try {
+                        events.add(event(row));
+                    } catch (StoreException fault) {
+                        events.add(instead(row));
+                        unreadable.add(fault);
+                    }
                 }
             }
-            return events;
+            return new Content(events, unreadable);
         });
+    }
+
+    private static ShelfEvent instead(ResultSet row) throws SQLException {
+        return new ShelfEvent.Unreadable(new EntryId(row.getLong(2)), Instant.ofEpochMilli(row.getLong(4)),
+                place(row.getString(5)));
+    }
+
+    private static Optional<ShelfPlace> place(String payload) {
+        try {
+            return ShelfJson.placeIn(Json.read(payload));
+        } catch (JsonProcessingException none) {
+            return Optional.empty();
+        }
     }
 
     private static ShelfEvent event(ResultSet row) throws SQLException {
@@ -56,8 +89,8 @@ public final class ShelfLog {
             return ShelfJson.read(row.getString(3), row.getLong(2), Instant.ofEpochMilli(row.getLong(4)),
                     Json.read(row.getString(5)));
         } catch (JsonProcessingException | BadField | IllegalArgumentException e) {
-            throw new StoreException("Event " + row.getLong(1) + " of the pickup shelf cannot be read back: "
-                    + e.getMessage(), e);
+            throw new StoreException("What was written down of candle " + row.getLong(2)
+                    + " on the pickup shelf (event " + row.getLong(1) + ") cannot be read and is left out; the log says why.", e);
         }
     }
 

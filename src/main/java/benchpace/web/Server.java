@@ -77,7 +77,7 @@ public final class Server implements AutoCloseable {
             entrance(config, entrance, access, keys, host, port);
             RoutesConfig routes = config.routes;
             routes.before(guard::check);
-            new Health(boards, streams::count, List.of(boards::degraded)).routes(routes);
+            new Health(boards, streams::count, List.of(boards::degraded, shelf::degraded)).routes(routes);
             Pairing pairing = new Pairing(access, streams::end);
             pairing.routes(routes);
             new DevicesApi(access, streams, screens, zone, () -> reachable.apply(port())).routes(routes);

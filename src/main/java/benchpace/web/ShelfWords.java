@@ -16,6 +16,9 @@ final class ShelfWords {
         if (why instanceof ShelfRefusal.PlaceTaken r) {
             return conflict("place-taken", "The place is taken", "Another candle stands at " + r.place()
                     + " already. Choose another place.");
+        } else if (why instanceof ShelfRefusal.PlaceWithheld r) {
+            return conflict("place-unreadable", "Something may stand there", "What was written down of the candle at "
+                    + r.place() + " cannot be read. Look there, and choose another place.");
         } else if (why instanceof ShelfRefusal.NoSuchPlace r) {
             return new Problem(422, "no-such-place", "The shelf has no such place", "There is no place " + r.place()
                     + " in the layout of the shelf.");

@@ -1,9 +1,12 @@
 package benchpace.web;
 
 import io.javalin.config.RoutesConfig;
+import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.lang.System.Logger;
+import java.lang.System.Logger.Level;
 import java.net.JarURLConnection;
 import java.net.URISyntaxException;
 import java.net.URL;
@@ -24,18 +27,31 @@ import java.util.stream.Stream;
  * by a hash of all of them, which release it is of: a new release is a new worker, and throws the old one's files away.
  */
 final class Worker {
+    private static final Logger LOG = System.getLogger(Worker.class.getName());
     private static final String SCRIPT = "/static/js/worker.js";
 
     private Worker() { }
 
+    /** Without its files the board serves its pages all the same; they are not kept for times without it then. */
     static void routes(RoutesConfig routes) {
+        String script;
+        try {
+            script = script();
+        } catch (UncheckedIOException e) {
+            LOG.log(Level.WARNING, "a file of the pages cannot be read: no device keeps them for when the board is "
+                    + "away", e);
+            return;
+        }
+        Reads.route(routes, "/sw.js", ctx -> ctx.contentType("text/javascript; charset=utf-8")
+                .header("Cache-Control", "no-cache").result(script));
+    }
+
+    private static String script() {
         List<String> files = Stream.concat(files().stream().filter(f -> !f.equals(SCRIPT)),
                 Webjars.addresses().stream()).sorted().toList();
         String listed = files.stream().map(f -> "'" + f + "'").collect(Collectors.joining(", ", "[", "]"));
-        String script = "const VERSION = '" + version() + "';\nconst FILES = " + listed + ";\n"
+        return "const VERSION = '" + version() + "';\nconst FILES = " + listed + ";\n"
                 + new String(read(SCRIPT), StandardCharsets.UTF_8);
-        Reads.route(routes, "/sw.js", ctx -> ctx.contentType("text/javascript; charset=utf-8")
-                .header("Cache-Control", "no-cache").result(script));
     }
 
     private static String version() {
@@ -81,6 +97,9 @@ final class Worker {
 
     private static byte[] read(String resource) {
         try (InputStream in = Worker.class.getResourceAsStream(resource)) {
+            if (in == null) {
+                throw new UncheckedIOException(new FileNotFoundException(resource));
+            }
             return in.readAllBytes();
         } catch (IOException e) {
             throw new UncheckedIOException(e);

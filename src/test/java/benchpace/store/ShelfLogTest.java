@@ -69,12 +69,12 @@ class ShelfLogTest {
         for (ShelfEvent event : everyKind()) {
             log.append("c" + n++, List.of(event));
         }
-        assertThat(log.read()).isEqualTo(everyKind());
+        assertThat(log.read().events()).isEqualTo(everyKind());
         database.close();
         open();
 
-        assertThat(log.read()).isEqualTo(everyKind());
-        assertThat(Shelf.of(log.read()).entries()).singleElement()
+        assertThat(log.read().events()).isEqualTo(everyKind());
+        assertThat(Shelf.of(log.read().events()).entries()).singleElement()
                 .satisfies(e -> assertThat(e.collected()).isTrue());
     }
 
@@ -90,7 +90,7 @@ class ShelfLogTest {
 
         assertThatThrownBy(() -> log.append("tap-1", List.of(new ShelfEvent.Collected(FIRST, EVENING))))
                 .isInstanceOf(StoreException.class);
-        assertThat(log.read()).hasSize(1);
+        assertThat(log.read().events()).hasSize(1);
     }
 
     @Test void erased_words_are_nowhere_in_the_folder_any_more() throws IOException {
@@ -102,22 +102,22 @@ class ShelfLogTest {
         log.append("d", List.of(new ShelfEvent.Erased(FIRST, EVENING.plus(Duration.ofDays(8)))));
 
         assertThat(bytes()).doesNotContain("umbrella", "Melisande", "Quill").contains("thimble 77", "Oswin Thrupp");
-        assertThat(log.read()).first().isEqualTo(placed(FIRST, "umbrella", 42, "Melisande Quill").withoutWords());
-        assertThat(Shelf.of(log.read()).entry(FIRST)).get()
+        assertThat(log.read().events()).first().isEqualTo(placed(FIRST, "umbrella", 42, "Melisande Quill").withoutWords());
+        assertThat(Shelf.of(log.read().events()).entry(FIRST)).get()
                 .satisfies(e -> assertThat(e.collected() && e.erased()).as("the fact stays").isTrue());
     }
 
     @Test void a_candle_taken_back_loses_its_words_when_they_are_erased() throws IOException {
         log.append("a", List.of(placed(FIRST, "umbrella", 42, "Melisande Quill")));
         log.append("b", List.of(new ShelfEvent.TakenBack(FIRST, EVENING.plusSeconds(9))));
-        assertThat(Shelf.of(log.read()).takenWords()).containsExactly(new ClaimWord("umbrella", 42));
+        assertThat(Shelf.of(log.read().events()).takenWords()).containsExactly(new ClaimWord("umbrella", 42));
 
         log.append("c", List.of(new ShelfEvent.Erased(FIRST, EVENING.plus(Duration.ofDays(8)))));
 
-        assertThat(Shelf.of(log.read()).takenWords()).isEmpty();
+        assertThat(Shelf.of(log.read().events()).takenWords()).isEmpty();
         assertThat(bytes()).doesNotContain("umbrella", "Melisande");
-        assertThat(Shelf.of(log.read()).entries()).isEmpty();
-        assertThat(Shelf.of(log.read()).nextId()).as("no number is given twice").isEqualTo(new EntryId(2));
+        assertThat(Shelf.of(log.read().events()).entries()).isEmpty();
+        assertThat(Shelf.of(log.read().events()).nextId()).as("no number is given twice").isEqualTo(new EntryId(2));
     }
 
     @Test void what_a_reader_held_in_the_write_ahead_log_goes_with_the_next_event() throws IOException {
@@ -131,7 +131,7 @@ class ShelfLogTest {
                 return rows.getLong(1);
             }
         });
-        assertThat(log.read()).as("written although the log could not be emptied").hasSize(3);
+        assertThat(log.read().events()).as("written although the log could not be emptied").hasSize(3);
 
         log.append("d", List.of(placed(new EntryId(2), "thimble", 77, "")));
 
@@ -157,7 +157,7 @@ class ShelfLogTest {
             assertThatThrownBy(() -> log.append("a", List.of(sound, unreadable))).isInstanceOf(CannotBeKept.class)
                     .hasMessageStartingWith("It cannot be kept: ");
         }
-        assertThat(log.read()).isEmpty();
+        assertThat(log.read().events()).isEmpty();
         assertThat(log.eventOf("a")).isEmpty();
     }
 
@@ -173,7 +173,7 @@ class ShelfLogTest {
         for (String sql : wrong) {
             assertThatThrownBy(() -> run(sql)).as(sql).isInstanceOf(StoreException.class);
         }
-        assertThat(log.read()).hasSize(2);
+        assertThat(log.read().events()).hasSize(2);
     }
 
     private void run(String sql) {

@@ -175,7 +175,8 @@ class SqliteEventLogTest {
 
         List<Recorded> seen = database.write(connection -> {
             try (Statement statement = connection.createStatement()) {
-                statement.executeUpdate("insert into event values ('a', 2, 'c', 'close', 'instructor', 0, 0, '{}', '')");
+                statement.executeUpdate("insert into event values ('a', 2, 'c', 'close', 'instructor', "
+                        + "1804185000000, 1804185000000, '{}', '')");
             }
             return log.read("a");
         });

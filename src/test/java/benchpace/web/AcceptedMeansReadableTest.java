@@ -39,7 +39,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class AcceptedMeansReadableTest {
-    private static final int TRIES = Integer.getInteger("accepted", 400);
+    private static final int TRIES = Integer.getInteger("accepted", 200);
     private static final long SEED = 20270304;
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
     /** Half characters cannot be sent but as escapes. */
