@@ -90,7 +90,8 @@ public final class ShelfLog {
                     Json.read(row.getString(5)));
         } catch (JsonProcessingException | BadField | IllegalArgumentException e) {
             throw new StoreException("What was written down of candle " + row.getLong(2)
-                    + " on the pickup shelf (event " + row.getLong(1) + ") cannot be read and is left out; the log says why.", e);
+                    + " on the pickup shelf (event " + row.getLong(1) + ") cannot be read and is left out; "
+                    + "the log says why.", e);
         }
     }
 
