@@ -2,7 +2,7 @@
 // browser that shows the class sees the same one.
 
 /**
- * @typedef {{commandId: string, type: string, at?: string, seat?: number, step?: string, seq?: number,
+ * @typedef {{commandId: string, type: string, at?: string, clocks?: number, seat?: number, step?: string, seq?: number,
  *   to?: string|number, with?: number, activity?: string, helper?: string, name?: string, text?: string,
  *   celsius?: number, on?: boolean}} Command
  * @typedef {{key: string, command: Command, tried: boolean, takenBack: boolean}} Kept
@@ -129,6 +129,6 @@ export function waitsAlready(wish) {
   return last !== undefined && bare(last.command) === bare(wish);
 }
 
-function bare({ commandId, at, ...rest }) {
+function bare({ commandId, at, clocks, ...rest }) {
   return JSON.stringify(rest, Object.keys(rest).sort());
 }

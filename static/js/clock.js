@@ -15,15 +15,24 @@ let heardAt = performance.now();
 let apartAt = apart();
 let doubtful = true;
 let lost = false;
+/** @type {number | undefined} */
+let clocks;
 
 function apart() {
   return Date.now() - performance.now();
 }
 
-/** @param {string} stamp the server's time, RFC 3339 */
-export function heard(stamp) {
+/**
+ * @param {string} stamp the server's time, RFC 3339
+ * @param {number} [setRight] how often the class's clock was set right so far
+ */
+export function heard(stamp, setRight) {
   const at = Date.parse(stamp);
   if (Number.isNaN(at)) return;
+  if (setRight !== undefined && setRight !== clocks) {
+    clocks = setRight; // stamps of the wrong clock mean nothing any more
+    offsets.length = 0;
+  }
   heardAt = performance.now();
   const offset = at - heardAt;
   // After a sleep, or when the board's own clock moved, older samples no longer mean anything.
@@ -32,6 +41,11 @@ export function heard(stamp) {
   if (offsets.length > SAMPLES) offsets.shift();
   apartAt = apart();
   doubtful = false;
+}
+
+/** @returns {number | undefined} which of the class's clocks {@link now} goes by; none while no stamp said so */
+export function which() {
+  return clocks;
 }
 
 /** The device may have slept: the next stamp counts alone. */
@@ -136,7 +150,9 @@ export function tick(root = document) {
   for (const element of root.querySelectorAll('[data-count-from]')) write(element, countUp(element, at.getTime()));
   for (const element of root.querySelectorAll('[data-count-to]')) write(element, countDown(element, at.getTime()));
   for (const ribbon of root.querySelectorAll('[data-ribbon-from]')) moveNow(ribbon, at.getTime());
-  for (const element of root.querySelectorAll('[data-clock]')) write(element, clockWords(at));
+  for (const element of root.querySelectorAll('[data-clock]')) {
+    write(element, clockWords(new Date(at.getTime() + Number(element.dataset.clockAhead ?? 0))));
+  }
 }
 
 /** Starts the ticking. @param {(lost: boolean) => void} [onTouch] told when the stream's time is lost or found again */

@@ -3,6 +3,7 @@
 import * as awake from './awake.js';
 import * as ahead from './offline/ahead.js';
 import * as alerts from './alerts.js';
+import * as clockChoice from './clock-choice.js';
 import * as commands from './commands.js';
 import * as degrees from './degrees.js';
 import * as follow from './follow.js';
@@ -14,6 +15,7 @@ import * as ownTaps from './own-taps.js';
 import * as sheet from './sheet.js';
 import * as taps from './taps.js';
 import * as tiles from './tiles.js';
+import { tell } from './status.js';
 import * as undo from './undo.js';
 import * as shell from './offline/shell.js';
 
@@ -34,6 +36,7 @@ taps.start();
 lines.start();
 alerts.start();
 follow.start();
+clockChoice.start(() => document.getElementById('clocks').replaceChildren(), tell);
 
 const DIGITS_MS = 700;
 let digits = '';

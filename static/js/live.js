@@ -105,9 +105,9 @@ function open(url) {
 function stamped(event) {
   heardAt = performance.now();
   try {
-    const { now, stage } = JSON.parse(event.data);
+    const { now, stage, clocks } = JSON.parse(event.data);
     if (stage) document.body.dataset.stage = stage;
-    if (now) clock.heard(now);
+    if (now) clock.heard(now, clocks);
   } catch {
     return; // a stamp that cannot be read tells no time; the next one will
   }

@@ -1,5 +1,6 @@
 // The start page: pairing, and setting up a class.
 
+import * as clockChoice from './clock-choice.js';
 import { namesIn, seated } from './names.js';
 import * as leftOver from './offline/left-over.js';
 
@@ -113,4 +114,8 @@ document.getElementById('plan')?.addEventListener('change', (event) => {
   const plan = event.target.selectedOptions[0];
   document.getElementById('class-seats').value = plan.dataset.seats;
   document.getElementById('class-name').value = plan.dataset.name;
+});
+
+clockChoice.start(() => location.reload(), (words) => {
+  document.getElementById('clocks-answer').textContent = words;
 });

@@ -53,7 +53,7 @@ export function watchTaps(watcher) {
  */
 export function send(wish) {
   if (waitsAlready(wish)) return false;
-  const key = keep({ commandId: token(), at: clock.now().toISOString(), ...wish });
+  const key = keep({ commandId: token(), at: clock.now().toISOString(), clocks: clock.which(), ...wish });
   if (!clock.sure()) doubted.set(key, performance.now());
   changed();
   flush();

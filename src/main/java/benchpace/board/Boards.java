@@ -37,6 +37,7 @@ public final class Boards implements AutoCloseable {
     private final Set<String> unreadable = new TreeSet<>();
     private final Optional<RoomLessons> lessons;
     private final Optional<StepLessons> steps;
+    private final ClockBoard clocks;
     private final Publisher publisher;
 
     /**
@@ -66,7 +67,8 @@ public final class Boards implements AutoCloseable {
         this.clock = BoardTime.of(clock);
         this.maker = maker;
         this.idEndings = idEndings;
-        this.publisher = new Publisher(this::all,
+        this.clocks = new ClockBoard(this.clock, this::all);
+        this.publisher = new Publisher(this::all, clocks::mend,
                 board -> lessons.ifPresent(l -> l.draw(board.id(), board.live())));
         log.classIds().forEach(this::open);
         publisher.start();
@@ -75,15 +77,15 @@ public final class Boards implements AutoCloseable {
     /** One class that cannot be read must not keep the others from their evening. */
     private void open(String id) {
         try {
-            boards.put(id, board(id, LiveClass.of(log.read(id))));
+            boards.put(id, board(id, LiveClass.of(log.read(id)), false));
         } catch (RuntimeException e) {
             LOG.log(Level.ERROR, "class " + id + " cannot be read and is left out", e);
             unreadable.add(id);
         }
     }
 
-    private ClassBoard board(String id, LiveClass live) {
-        return new ClassBoard(id, live, log, clock, maker, publisher::wake);
+    private ClassBoard board(String id, LiveClass live, boolean created) {
+        return new ClassBoard(id, live, created, log, clock, clocks.writing(), maker, publisher::wake);
     }
 
     /**
@@ -94,6 +96,16 @@ public final class Boards implements AutoCloseable {
      * @throws benchpace.store.CannotBeKept if it could not be read back at the next start
      */
     public ClassBoard create(Plan plan, String name, Instant startsAt, List<ClassEvent.Place> seats, String by) {
+        clocks.mend();
+        clocks.writing().lock();
+        try {
+            return created(plan, name, startsAt, seats, by);
+        } finally {
+            clocks.writing().unlock();
+        }
+    }
+
+    private ClassBoard created(Plan plan, String name, Instant startsAt, List<ClassEvent.Place> seats, String by) {
         Instant now = clock.instant().truncatedTo(ChronoUnit.MILLIS);
         if (!Era.isPossibleNow(now)) {
             throw new ImpossibleClock(now);
@@ -103,7 +115,7 @@ public final class Boards implements AutoCloseable {
                 new ClassEvent.ClassCreated(plan, name, startsAt.truncatedTo(ChronoUnit.MILLIS), seats));
         LiveClass live = LiveClass.of(List.of(created)); // first, so that what cannot be added up is never durable
         log.append(id, created);
-        ClassBoard board = board(id, live);
+        ClassBoard board = board(id, live, true);
         boards.put(id, board);
         publisher.wake();
         return board;
@@ -138,6 +150,11 @@ public final class Boards implements AutoCloseable {
                 .filter(board -> !board.missing().models().isEmpty())
                 .map(board -> "Class " + board.id() + ": " + board.missing().fact());
         return Stream.concat(out, missing).toList();
+    }
+
+    /** Where the board's time is set. */
+    public ClockBoard clocks() {
+        return clocks;
     }
 
     /** What rooms have taught, where the board computes the cure. */

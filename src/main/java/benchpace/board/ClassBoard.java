@@ -1,5 +1,7 @@
 package benchpace.board;
 
+import benchpace.live.ClassEvent;
+import benchpace.live.ClockShifts;
 import benchpace.live.Command;
 import benchpace.live.Decision;
 import benchpace.live.LiveClass;
@@ -9,6 +11,7 @@ import benchpace.live.Rules;
 import benchpace.plan.SeatNumber;
 import benchpace.store.CannotBeKept;
 import benchpace.store.EventLog;
+import benchpace.store.StoreException;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
 import java.time.Duration;
@@ -19,6 +22,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.concurrent.CopyOnWriteArraySet;
+import java.util.concurrent.locks.Lock;
 
 /**
  * One running class: the only place where its rules, its log and the time meet. Every command passes under one lock,
@@ -35,28 +39,34 @@ public final class ClassBoard {
 
     private final String id;
     private final EventLog log;
-    private final BoardTime clock;
+    private final ClassTime time;
+    private final Lock writing;
     private final ViewMaker maker;
     private final Runnable changed;
     private final ClassModels models;
     private final Set<Mailbox> mailboxes = new CopyOnWriteArraySet<>();
     private volatile LiveClass live;
-    private volatile Written written;
     private final Object viewing = new Object();
     private volatile ClassView newest;
     private volatile ClassView made;
     /** Nothing of its past has still to be planned: it is new, or was made ready since the start. */
     private volatile boolean ready;
 
-    /** What was written down last. @param lived when, or when it was read at the start, in time lived */
-    private record Written(Instant at, Duration lived) { }
+    /** The number of the first event that this run of the program writes. */
+    private final long firstHere;
+    /** From which event on its times are moved, once they were. */
+    private OptionalLong movedFrom = OptionalLong.empty();
+    private volatile boolean leftAhead;
 
-    ClassBoard(String id, LiveClass live, EventLog log, BoardTime clock, ViewMaker maker, Runnable changed) {
+    /** @param created whether it is set up just now, and not read back */
+    ClassBoard(String id, LiveClass live, boolean created, EventLog log, BoardTime clock, Lock writing,
+               ViewMaker maker, Runnable changed) {
         this.id = id;
         this.live = live;
         this.log = log;
-        this.clock = clock;
-        this.written = new Written(live.lastRecordedAt(), clock.lived());
+        this.time = new ClassTime(clock, live.lastRecordedAt());
+        this.writing = writing;
+        this.firstHere = created ? 1 : live.seq() + 1;
         this.maker = maker;
         this.changed = changed;
         this.models = maker.models(id);
@@ -78,7 +88,16 @@ public final class ClassBoard {
      *
      * @throws CannotBeKept if it could not be read back at the next start, or the class does not add up with it
      */
-    public synchronized Answer submit(Command wished) {
+    public Answer submit(Command wished) {
+        writing.lock();
+        try {
+            return decide(wished);
+        } finally {
+            writing.unlock();
+        }
+    }
+
+    private synchronized Answer decide(Command wished) {
         OptionalLong known = live.seqOf(wished.id());
         if (known.isPresent()) {
             boolean same = live.wishOf(wished.id()).filter(wished.wish()::equals).isPresent();
@@ -97,12 +116,15 @@ public final class ClassBoard {
         Instant tapped = wished.at().truncatedTo(ChronoUnit.MILLIS);
         Recorded recorded = new Recorded(live.seq() + 1, wished.id(), wished.by(), wished.device(),
                 tapped.isAfter(now) ? now : tapped, now, ((Decision.Accepted) decision).event());
-        LiveClass next = added(recorded); // first, so that what cannot be added up is never durable
+        keep(recorded, added(recorded)); // added up first, so that what cannot be is never durable
+        return new Answer.Recorded(recorded.seq(), false);
+    }
+
+    private void keep(Recorded recorded, LiveClass next) {
         log.append(id, recorded);
         live = next;
-        written = new Written(now, clock.lived());
+        time.wrote(recorded.recordedAt());
         changed.run();
-        return new Answer.Recorded(recorded.seq(), false);
     }
 
     private LiveClass added(Recorded recorded) {
@@ -125,25 +147,74 @@ public final class ClassBoard {
         return models.attempts().now(live.seq());
     }
 
-    /**
-     * The class's time, to the millisecond, as the log keeps it: the board's, and where the class has records from
-     * later than that, what has passed since the last of them.
-     */
+    /** The class's time: the board's, or its own, where it has records from later than that. */
     public Instant now() {
-        Instant now = clock.instant().truncatedTo(ChronoUnit.MILLIS);
-        Instant own = own();
-        return now.isBefore(own) ? own : now;
+        return time.now();
     }
 
-    private Instant own() {
-        Written last = written;
-        Duration since = clock.lived().minus(last.lived());
-        return since.isNegative() ? last.at() : last.at().plus(since).truncatedTo(ChronoUnit.MILLIS);
+    /** How far the class's time is ahead of the board's; zero if it goes by the board's. */
+    public Duration ahead() {
+        return time.ahead();
     }
 
-    /** The events after a number, in order. */
+    /** Whether somebody should be told that it is ahead. */
+    public boolean tellsAhead() {
+        return !leftAhead && !ahead().isZero();
+    }
+
+    /** Somebody was told, and left it so. */
+    public void leaveAhead() {
+        leftAhead = true;
+    }
+
+    /**
+     * The board's time was set right: what was written here by it moves along. A class that wrote nothing since the
+     * start wrote nothing by it.
+     *
+     * @param by    how far the board's time was moved
+     * @param ahead how far the class's own was ahead of it before
+     */
+    synchronized void follow(Duration by, Duration ahead) {
+        if (live.seq() >= firstHere && by.compareTo(ahead) != 0 && (ahead.isZero() || by.compareTo(ahead) > 0)) {
+            setRight(by.minus(ahead), ahead.isZero() ? OptionalLong.empty() : OptionalLong.of(firstHere));
+        }
+    }
+
+    /** Moves the times of the class, by a clock that was wrong, to where they belong. @return whether they could be */
+    synchronized boolean setRight(Duration by) {
+        return setRight(by, OptionalLong.empty());
+    }
+
+    private boolean setRight(Duration by, OptionalLong known) {
+        long from = movedFrom.orElseGet(() -> known.orElseGet(
+                () -> ClockShifts.first(live.history(), Math.min(firstHere, live.seq()), by)));
+        Instant last = live.lastRecordedAt().plus(by);
+        Instant now = time.board().isBefore(last) ? last : time.board();
+        Recorded recorded = new Recorded(live.seq() + 1, Command.own("clock." + (live.seq() + 1)), "instructor", now,
+                now, new ClassEvent.ClockShifted(from, by));
+        try {
+            LiveClass next = added(recorded);
+            if (ClockShifts.isPossible(next)) {
+                keep(recorded, next);
+                movedFrom = OptionalLong.of(from);
+                return true;
+            }
+        } catch (StoreException e) {
+            LOG.log(Level.ERROR, "the times of class " + id + " could not be set right", e);
+        }
+        return false;
+    }
+
+    /** Lets every screen be made anew: time did not go on as it was foreseen. */
+    void lookAgain() {
+        newest = null;
+        made = null;
+        changed.run();
+    }
+
+    /** The events after a number, in order, as they were written. */
     public List<Recorded> eventsAfter(long seq) {
-        return live.history().stream().skip(Math.max(0, Math.min(seq, live.seq()))).toList();
+        return live.log().stream().skip(Math.max(0, Math.min(seq, live.seq()))).toList();
     }
 
     /** How far the class is; cheap, for lists of classes. */

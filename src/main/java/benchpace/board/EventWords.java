@@ -171,6 +171,10 @@ final class EventWords implements ClassEvent.Cases<String> {
         return seat(event.seat()) + " left " + activity(event.activity());
     }
 
+    @Override public String clockShifted(ClassEvent.ClockShifted event) {
+        return "clock set right";
+    }
+
     @Override public String classClosed(ClassEvent.ClassClosed event) {
         return "closed the class";
     }

@@ -25,15 +25,20 @@ final class Publisher implements AutoCloseable {
     private static final long ROUND_MILLIS = 100;
 
     private final Supplier<Collection<ClassBoard>> boards;
+    private final Runnable before;
     private final Consumer<ClassBoard> afterwards;
     private final Thread thread = new Thread(this::run, "board-publisher");
     private long roundBegan = System.nanoTime() - TimeUnit.MILLISECONDS.toNanos(ROUND_MILLIS);
     private boolean woken;
     private boolean closed;
 
-    /** @param afterwards done with every class once screens have been told */
-    Publisher(Supplier<Collection<ClassBoard>> boards, Consumer<ClassBoard> afterwards) {
+    /**
+     * @param before     done first in each round
+     * @param afterwards done with every class once screens have been told
+     */
+    Publisher(Supplier<Collection<ClassBoard>> boards, Runnable before, Consumer<ClassBoard> afterwards) {
         this.boards = boards;
+        this.before = before;
         this.afterwards = afterwards;
         thread.setDaemon(true);
     }
@@ -63,6 +68,11 @@ final class Publisher implements AutoCloseable {
 
     /** @return how long nothing changes by itself */
     private Duration publishAll() {
+        try {
+            before.run();
+        } catch (Throwable e) {
+            LOG.log(Level.ERROR, "the round could not be begun as it should", e);
+        }
         Optional<Duration> next = boards.get().stream()
                 .filter(board -> board.watched() || board.mayBeMended())
                 .flatMap(board -> publish(board).stream())

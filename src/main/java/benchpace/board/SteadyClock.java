@@ -90,32 +90,24 @@ public final class SteadyClock implements BoardTime {
         return trusted && disagreement().isEmpty();
     }
 
-    /** What the computer's clock says. */
-    public Instant computer() {
+    @Override public Instant computer() {
         return computer.instant();
     }
 
-    /** What somebody should decide: a difference that has stayed, and that nobody has settled. */
-    public synchronized Optional<ClockDisagreement> disagreement() {
+    @Override public synchronized Optional<ClockDisagreement> disagreement() {
         instant();
         return noticed.filter(n -> last.minus(n.lived).compareTo(PATIENCE) >= 0)
                 .map(n -> new ClockDisagreement(n.since, n.ahead, !n.ahead.isNegative() && !lived.countsSleep(),
                         Era.isPossibleNow(board.plus(n.ahead))));
     }
 
-    /** The board is right, and the computer's clock may stay as it is; another difference will be told again. */
-    public synchronized void keep() {
+    @Override public synchronized void keep() {
         instant();
         kept = Duration.between(board, computer.instant());
         noticed = Optional.empty();
     }
 
-    /**
-     * The computer's clock is right: the board goes by it from now on.
-     *
-     * @return how far the board's time was moved, in whole milliseconds; negative if back
-     */
-    public synchronized Duration follow() {
+    @Override public synchronized Duration follow() {
         instant();
         Duration by = Duration.between(board, computer.instant()).truncatedTo(ChronoUnit.MILLIS);
         board = board.plus(by);

@@ -72,6 +72,11 @@ final class WaitChain {
     }
 
     private WaitLink link(LiveClass live, Instant now) {
+        if (!links.isEmpty() && live.history().stream().skip(links.getLast().seq())
+                .anyMatch(r -> r.event() instanceof ClassEvent.ClockShifted)) {
+            links.clear(); // planned by a clock that was wrong
+            known = null;
+        }
         if (!links.isEmpty() && links.getLast().seq() < live.seq()) {
             rewind(live.history().get((int) links.getLast().seq()).recordedAt());
         }

@@ -32,6 +32,9 @@ public final class CommandJson {
         if (type.equals("create")) {
             throw new BadField("type", "\"create\" is not a command: a class is set up on its own address");
         }
+        if (type.equals("shift-clock")) {
+            throw new BadField("type", "\"shift-clock\" is not a command: which clock is right is said at /api/clock");
+        }
         Instant at = fields.instant("at", now).orElseThrow();
         ClassEvent wish = EventJson.read(type, body);
         return new Command(id, by, at, wish);

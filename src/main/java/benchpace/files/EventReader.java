@@ -5,6 +5,7 @@ import benchpace.plan.ActivityId;
 import benchpace.plan.Plan;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.StepId;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -24,6 +25,8 @@ final class EventReader {
     private static final double COLDEST = -60;
     private static final double HOTTEST = 500;
     private static final int MINUTES_OF_A_DAY = 24 * 60;
+    /** As long as the time is in which there are classes. */
+    private static final long LONGEST_SHIFT = Duration.ofDays(200 * 366).toMillis();
 
     private static final Map<String, Function<Fields, ClassEvent>> READERS = readers();
 
@@ -56,6 +59,8 @@ final class EventReader {
         readers.put("note", f -> f.has("seat")
                 ? new ClassEvent.SeatNoted(seat(f), note(f)) : new ClassEvent.ClassNoted(note(f)));
         readers.put("guests-may-tell", f -> new ClassEvent.GuestsMayTell(f.yesOrNo("on").orElseThrow()));
+        readers.put("shift-clock", f -> new ClassEvent.ClockShifted(f.whole("from", 1, Long.MAX_VALUE).orElseThrow(),
+                Duration.ofMillis(f.whole("milliseconds", -LONGEST_SHIFT, LONGEST_SHIFT).orElseThrow())));
         readers.put("close", f -> new ClassEvent.ClassClosed());
     }
 

@@ -204,6 +204,12 @@ final class EventWriter implements ClassEvent.Cases<EventWriter.Written> {
         return type("quit-activity").seat(event.seat()).activity(event.activity());
     }
 
+    @Override public Written clockShifted(ClassEvent.ClockShifted event) {
+        Written written = type("shift-clock");
+        written.fields().put("from", event.from()).put("milliseconds", event.by().toMillis());
+        return written;
+    }
+
     @Override public Written classClosed(ClassEvent.ClassClosed event) {
         return type("close");
     }

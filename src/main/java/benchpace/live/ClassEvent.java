@@ -4,6 +4,7 @@ import benchpace.plan.ActivityId;
 import benchpace.plan.Plan;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.StepId;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.HashSet;
 import java.util.List;
@@ -273,6 +274,19 @@ public sealed interface ClassEvent {
         }
     }
 
+    /**
+     * The clock that the class goes by was set right: all from one event to this one happened that much later than was
+     * written down. Recorded by the clock as it is right; the board's own, and never undone.
+     *
+     * @param from the number of the first event to move; an earlier one was written by a clock that was right
+     * @param by   negative if they happened earlier; whole milliseconds, at most 200 years
+     */
+    record ClockShifted(long from, Duration by) implements ClassEvent {
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.clockShifted(this);
+        }
+    }
+
     /** The class is over. */
     record ClassClosed() implements ClassEvent {
         @Override public <R> R match(Cases<R> cases) {
@@ -349,6 +363,8 @@ public sealed interface ClassEvent {
         R activityJoined(ActivityJoined event);
 
         R activityQuit(ActivityQuit event);
+
+        R clockShifted(ClockShifted event);
 
         R classClosed(ClassClosed event);
     }

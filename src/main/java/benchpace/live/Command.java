@@ -27,6 +27,11 @@ public record Command(String id, String by, String device, Instant at, ClassEven
         return new Command(id, by, tapped, at, wish);
     }
 
+    /** The same, made at that time. */
+    public Command at(Instant made) {
+        return new Command(id, by, device, made, wish);
+    }
+
     /** The id of a command that the board gives itself. */
     public static String own(String name) {
         return OWN + name;

@@ -35,15 +35,16 @@ final class Fold implements ClassEvent.Cases<Void> {
 
     private Fold() { }
 
-    static LiveClass of(List<Recorded> history) {
+    static LiveClass of(List<Recorded> log) {
+        for (int i = 0; i < log.size(); i++) {
+            if (log.get(i).seq() != i + 1) {
+                throw new IllegalArgumentException(
+                        "event " + log.get(i).seq() + " stands where event " + (i + 1) + " should be");
+            }
+        }
+        List<Recorded> history = ClockShifts.applied(log);
         if (history.isEmpty() || !(history.get(0).event() instanceof ClassEvent.ClassCreated created)) {
             throw new IllegalArgumentException("a class begins with its creation");
-        }
-        for (int i = 0; i < history.size(); i++) {
-            if (history.get(i).seq() != i + 1) {
-                throw new IllegalArgumentException(
-                        "event " + history.get(i).seq() + " stands where event " + (i + 1) + " should be");
-            }
         }
         Set<Long> undone = undone(history);
         Fold fold = new Fold();
@@ -57,7 +58,7 @@ final class Fold implements ClassEvent.Cases<Void> {
                 reach.see(fold.opened, fold.seats.values(), recorded.at());
             }
         }
-        return fold.freeze(reach.freeze(), history, corrected, undone);
+        return fold.freeze(reach.freeze(), log, history, corrected, undone);
     }
 
     private static Instant begins(ClassEvent.ClassCreated created, Instant at) {
@@ -97,7 +98,8 @@ final class Fold implements ClassEvent.Cases<Void> {
         }
     }
 
-    private LiveClass freeze(ClassReach reach, List<Recorded> history, List<Recorded> corrected, Set<Long> undone) {
+    private LiveClass freeze(ClassReach reach, List<Recorded> log, List<Recorded> history,
+                             List<Recorded> corrected, Set<Long> undone) {
         SortedMap<SeatNumber, Seat> frozen = new TreeMap<>();
         Plan plan = created.plan();
         seats.forEach((number, draft) -> {
@@ -106,7 +108,7 @@ final class Fold implements ClassEvent.Cases<Void> {
         });
         return new LiveClass(plan, created.name(), created.startsAt(), opened, frozen, activities,
                 new LiveClass.Told(notes, roomReadings, pourReadings, guestsMayTell), closedAt, reach,
-                history, corrected, undone);
+                log, history, corrected, undone);
     }
 
     private SeatDraft seat(ClassEvent.AtSeat event) {
@@ -325,6 +327,11 @@ final class Fold implements ClassEvent.Cases<Void> {
 
     @Override public Void activityQuit(ClassEvent.ActivityQuit event) {
         seat(event).quit();
+        return DONE;
+    }
+
+    /** It was moved by before anything was added up. */
+    @Override public Void clockShifted(ClassEvent.ClockShifted event) {
         return DONE;
     }
 

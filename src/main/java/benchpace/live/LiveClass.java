@@ -5,6 +5,7 @@ import benchpace.plan.Plan;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.Step;
 import benchpace.plan.StepId;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -18,6 +19,7 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * A class as its events have made it: immutable, and the same again whenever the same events are added up. Where a seat
@@ -45,6 +47,7 @@ public final class LiveClass {
     private final Told told;
     private final Optional<Instant> closedAt;
     private final ClassReach reach;
+    private final List<Recorded> log;
     private final List<Recorded> history;
     private final List<Recorded> corrected;
     private final Set<Long> undone;
@@ -52,8 +55,8 @@ public final class LiveClass {
 
     LiveClass(Plan plan, String name, Instant startsAt, Map<StepId, Instant> opened,
               SortedMap<SeatNumber, Seat> seats, Map<ActivityId, ActivityRun> activities, Told told,
-              Optional<Instant> closedAt, ClassReach reach, List<Recorded> history, List<Recorded> corrected,
-              Set<Long> undone) {
+              Optional<Instant> closedAt, ClassReach reach, List<Recorded> log, List<Recorded> history,
+              List<Recorded> corrected, Set<Long> undone) {
         this.plan = plan;
         this.name = name;
         this.startsAt = startsAt;
@@ -63,7 +66,8 @@ public final class LiveClass {
         this.told = told;
         this.closedAt = closedAt;
         this.reach = reach;
-        this.history = List.copyOf(history);
+        this.log = List.copyOf(log);
+        this.history = log.equals(history) ? this.log : List.copyOf(history);
         this.corrected = List.copyOf(corrected);
         this.undone = Set.copyOf(undone);
         Map<String, Long> ids = new HashMap<>();
@@ -74,10 +78,10 @@ public final class LiveClass {
     /**
      * Adds a log up from its first event.
      *
-     * @param history numbered from 1 without gaps; the first is the creation
+     * @param log numbered from 1 without gaps; the first is the creation
      */
-    public static LiveClass of(List<Recorded> history) {
-        return Fold.of(history);
+    public static LiveClass of(List<Recorded> log) {
+        return Fold.of(log);
     }
 
     /** The class after one more event. */
@@ -85,7 +89,7 @@ public final class LiveClass {
         if (next.seq() != seq() + 1) {
             throw new IllegalArgumentException("event " + next.seq() + " cannot follow event " + seq());
         }
-        List<Recorded> longer = new ArrayList<>(history);
+        List<Recorded> longer = new ArrayList<>(log);
         longer.add(next);
         return Fold.of(longer);
     }
@@ -121,13 +125,40 @@ public final class LiveClass {
         return history.get(history.size() - 1).recordedAt();
     }
 
-    /** The log as it was written, in order. */
+    /** The log as it was written, in order. Where a clock was set right, older times are those of the wrong one. */
+    public List<Recorded> log() {
+        return log;
+    }
+
+    /**
+     * The same with all times by the clock as it was set right last; added up it is this class again. What happened in
+     * the class is read from here.
+     */
     public List<Recorded> history() {
         return history;
     }
 
     /**
-     * The log as its own corrections left it: the same events under the same numbers, undone ones too, but each tap
+     * How often the class's clock was set right.
+     *
+     * @see #setRightSince
+     */
+    public int clocks() {
+        return (int) shifts().count();
+    }
+
+    /** How far the clock was set right since it had been so that many times. */
+    public Duration setRightSince(int clocks) {
+        return shifts().skip(clocks).map(ClassEvent.ClockShifted::by).reduce(Duration.ZERO, Duration::plus);
+    }
+
+    private Stream<ClassEvent.ClockShifted> shifts() {
+        return log.stream().map(Recorded::event).filter(ClassEvent.ClockShifted.class::isInstance)
+                .map(ClassEvent.ClockShifted.class::cast);
+    }
+
+    /**
+     * The history as its own corrections left it: the same events under the same numbers, undone ones too, but each tap
      * with the time and the seat that it was set right to. For showing a seat what was tapped for it.
      */
     public List<Recorded> corrected() {
@@ -147,7 +178,7 @@ public final class LiveClass {
     /** What the command of that id wished for, if there was one; when it says it was tapped is no part of it. */
     public Optional<ClassEvent> wishOf(String commandId) {
         OptionalLong seq = seqOf(commandId);
-        return seq.isPresent() ? Optional.of(history.get((int) seq.getAsLong() - 1).event()) : Optional.empty();
+        return seq.isPresent() ? Optional.of(log.get((int) seq.getAsLong() - 1).event()) : Optional.empty();
     }
 
     public Optional<Instant> openedAt(StepId step) {

@@ -11,7 +11,8 @@ import java.time.Instant;
  * @param device     the mark of the device it was tapped on, so that each takes back its own; empty for what no device
  *                   said, and for what was written down before devices were told apart
  * @param at         when it happened in the room; may precede {@code recordedAt}
- * @param recordedAt when the board wrote it down; never earlier than that of the event before
+ * @param recordedAt when the board wrote it down; never earlier than that of the event before, once clocks were set
+ *                   right ({@link LiveClass#history})
  */
 public record Recorded(long seq, String commandId, String by, String device, Instant at, Instant recordedAt,
                        ClassEvent event) {

@@ -98,6 +98,11 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
                 .findFirst();
     }
 
+    /** No client's to wish for: the board writes it when it is told which clock is right. */
+    @Override public Optional<Refusal> clockShifted(ClassEvent.ClockShifted event) {
+        return refuse(new Refusal.AlreadySo("set right"));
+    }
+
     @Override public Optional<Refusal> classNoted(ClassEvent.ClassNoted event) {
         return Optional.empty();
     }
@@ -146,7 +151,8 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
             return refuse(new Refusal.AlreadySo("undone"));
         }
         ClassEvent what = target.get().event();
-        if (what instanceof ClassEvent.ClassCreated || what instanceof ClassEvent.Undone) {
+        if (what instanceof ClassEvent.ClassCreated || what instanceof ClassEvent.Undone
+                || what instanceof ClassEvent.ClockShifted) {
             return refuse(new Refusal.CannotUndo(event.seq()));
         }
         if (live.closedAt().isPresent() && !(what instanceof ClassEvent.ClassClosed)) {

@@ -4,6 +4,7 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -101,6 +102,17 @@ public final class Sessions {
                 long at = seen.get(entry.getValue().mark()).toEpochMilli();
                 Statements.change(connection, "update session set last_seen_ms = ? where token_hash = ? "
                         + "and last_seen_ms < ?", at, entry.getKey(), at);
+            }
+            return 0;
+        });
+    }
+
+    /** The clock by which devices were let in and seen between then and then was wrong by so much. */
+    public void move(Instant from, Instant until, Duration by) {
+        change(connection -> {
+            for (String column : List.of("created_ms", "last_seen_ms")) {
+                Statements.change(connection, "update session set " + column + " = " + column + " + ? where " + column
+                        + " between ? and ?", by.toMillis(), from.toEpochMilli(), until.toEpochMilli());
             }
             return 0;
         });

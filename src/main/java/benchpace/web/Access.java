@@ -36,6 +36,7 @@ public final class Access implements AutoCloseable {
     private final Pins pins;
     private final Keys keys;
     private final LastSeen lastSeen;
+    private Instant openedAt;
     private final Predicate<Context> console;
     private volatile Runnable pinsAreNew = () -> { };
 
@@ -51,6 +52,7 @@ public final class Access implements AutoCloseable {
         this.pins = pins;
         this.keys = keys;
         lastSeen = new LastSeen(sessions);
+        openedAt = this.clock.instant();
         if (this.clock.trusted()) {
             sessions.prune(clock.instant().minus(KNOWN));
         }
@@ -125,6 +127,13 @@ public final class Access implements AutoCloseable {
     /** The mark of the device that is asking; empty if it is not paired. */
     Optional<String> device(Context ctx) {
         return session(ctx).map(Session::mark);
+    }
+
+    /** The board's time was set right by so much: devices paired by the wrong one are paired as long as others. */
+    synchronized void setRight(Duration by) {
+        lastSeen.write();
+        sessions.move(openedAt, clock.instant().minus(by), by);
+        openedAt = openedAt.plus(by);
     }
 
     Instant now() {

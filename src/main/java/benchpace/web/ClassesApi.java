@@ -187,7 +187,8 @@ final class ClassesApi {
     private void command(Context ctx) {
         Viewer viewer = access.paired(ctx);
         ClassBoard board = board(ctx);
-        Command command = CommandJson.read(Bodies.object(ctx), by(viewer), board.now()).on(viewer.device());
+        JsonNode body = Bodies.object(ctx);
+        Command command = tapped(board, body, CommandJson.read(body, by(viewer), board.now())).on(viewer.device());
         String type = EventJson.type(command.wish());
         if (viewer.role() != Role.INSTRUCTOR && !HELPER_MAY.contains(type)) {
             throw new Refused(Problem.forbidden("Only the instructor may do that (" + type + ")."));
@@ -201,6 +202,13 @@ final class ClassesApi {
         Bodies.send(ctx, 200, Json.object().put("seq", recorded.seq()).put("duplicate", recorded.duplicate())
                 .put("offTheShelf", followed == ShelfFollows.Followed.OFF)
                 .put("onTheShelf", followed == ShelfFollows.Followed.ON));
+    }
+
+    /** A tap that waited while the class's clock was set right says when it was made by the wrong one. */
+    private static Command tapped(ClassBoard board, JsonNode body, Command command) {
+        JsonNode clocks = body.path("clocks");
+        return body.has("at") && clocks.isInt() && clocks.intValue() >= 0
+                ? command.at(command.at().plus(board.live().setRightSince(clocks.intValue()))) : command;
     }
 
     private static String by(Viewer viewer) {

@@ -6,6 +6,7 @@ import benchpace.board.ClassView;
 import benchpace.board.Faults;
 import benchpace.live.LiveClass;
 import benchpace.plan.Plan;
+import benchpace.web.screen.ClockLine;
 import benchpace.web.screen.GuessLine;
 import benchpace.web.screen.HomeLine;
 import benchpace.web.screen.Role;
@@ -124,7 +125,8 @@ final class Pages {
         Viewer viewer = access.viewer(ctx);
         mayLook(viewer, kind);
         streams.serve(ctx, board, view -> screens.fragments(kind, view, viewer),
-                () -> kind == ScreenKind.INSTRUCTOR ? Map.of("guesses", screens.guesses(guesses())) : Map.of());
+                () -> kind == ScreenKind.INSTRUCTOR ? Map.of("guesses", screens.guesses(guesses()),
+                        "clocks", screens.clocks(ClockLine.of(boards.clocks(), board, new Times(zone)))) : Map.of());
     }
 
     private void sheet(Context ctx) {
@@ -143,7 +145,7 @@ final class Pages {
         Viewer viewer = access.viewer(ctx);
         boolean instructor = viewer.role() == Role.INSTRUCTOR;
         List<StartView.ClassRow> classes = boards.all().stream()
-                .map(board -> instructor ? withHome(row(board), board) : row(board))
+                .map(board -> instructor ? withClock(withHome(row(board), board), board) : row(board))
                 .sorted(StartView.order())
                 .toList();
         List<StartView.PlanChoice> choices = plans.values().stream()
@@ -158,7 +160,8 @@ final class Pages {
                 instructor ? Optional.of(new StartView.Joining(new StartView.Link(helpers, QrCode.modules(helpers)),
                         access.pins().helper())) : Optional.empty(),
                 notice.isEmpty() && instructor ? leftOut() : notice,
-                role.isPresent() ? guesses().words() : "")));
+                role.isPresent() ? guesses().words() : "",
+                instructor ? ClockLine.of(boards.clocks(), new Times(zone)) : ClockLine.NOTHING)));
     }
 
     private GuessLine guesses() {
@@ -170,6 +173,10 @@ final class Pages {
         int out = boards.unreadable().size();
         return out == 0 ? "" : out == 1 ? "One class cannot be read back and is left out; the log says why."
                 : out + " classes cannot be read back and are left out; the log says why.";
+    }
+
+    private StartView.ClassRow withClock(StartView.ClassRow row, ClassBoard board) {
+        return row.withHome((row.home() + " " + ClockLine.sentence(board, new Times(zone))).strip());
     }
 
     private StartView.ClassRow withHome(StartView.ClassRow row, ClassBoard board) {

@@ -82,6 +82,7 @@ public final class Server implements AutoCloseable {
             pairing.routes(routes);
             new DevicesApi(access, streams, screens, zone, () -> reachable.apply(port())).routes(routes);
             new ClassesApi(boards, plans, access, streams, shelf, clock).routes(routes);
+            new ClockApi(boards, access).routes(routes);
             ShelfApi shelves = new ShelfApi(shelf, boards, access, zone);
             shelves.routes(routes);
             new LeaveApi(boards, shelf, shelves, access, zone).routes(routes);

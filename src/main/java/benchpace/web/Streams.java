@@ -177,7 +177,7 @@ final class Streams implements AutoCloseable {
 
     private static String state(ClassBoard board, ClassView view) {
         return EventStream.event("state", Long.toString(view.seq()), Json.text(Json.object().put("seq", view.seq())
-                .put("now", board.now().toString())
+                .put("now", board.now().toString()).put("clocks", board.live().clocks())
                 .put("stage", view.stage().name().toLowerCase(java.util.Locale.ROOT))));
     }
 

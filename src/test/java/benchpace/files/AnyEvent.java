@@ -162,6 +162,8 @@ public final class AnyEvent {
                 activity().map(ClassEvent.ActivitySkipped::new),
                 Combinators.combine(seat(), activity()).as(ClassEvent.ActivityJoined::new),
                 Combinators.combine(seat(), activity()).as(ClassEvent.ActivityQuit::new),
+                Combinators.combine(seq, Arbitraries.longs().between(-3_000_000_000_000L, 3_000_000_000_000L))
+                        .as((from, ms) -> new ClassEvent.ClockShifted(from, Duration.ofMillis(ms))),
                 Arbitraries.just(new ClassEvent.ClassClosed()));
         return kinds.stream().map(kind -> kind.map(event -> (ClassEvent) event)).toList();
     }

@@ -17,6 +17,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
@@ -30,8 +31,13 @@ import org.junit.jupiter.api.Test;
 class EventLogFileTest {
     private record Line(JsonNode stored, Recorded event) { }
 
+    /** Of all versions. */
     private static List<Line> lines() {
-        try (InputStream in = EventLogFileTest.class.getResourceAsStream("events-v1.jsonl")) {
+        return Stream.of("events-v1.jsonl", "events-v2.jsonl").flatMap(file -> lines(file).stream()).toList();
+    }
+
+    private static List<Line> lines(String file) {
+        try (InputStream in = EventLogFileTest.class.getResourceAsStream(file)) {
             List<Line> lines = new ArrayList<>();
             for (String text : new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().toList()) {
                 JsonNode line = Json.read(text);
@@ -46,8 +52,8 @@ class EventLogFileTest {
         }
     }
 
-    private static LiveClass folded() {
-        return LiveClass.of(lines().stream().map(Line::event).toList());
+    private static LiveClass folded(String file) {
+        return LiveClass.of(lines(file).stream().map(Line::event).toList());
     }
 
     @Test void it_holds_every_event_there_is() {
@@ -82,7 +88,7 @@ class EventLogFileTest {
     }
 
     @Test void it_adds_up_to_the_class_it_was() {
-        LiveClass live = folded();
+        LiveClass live = folded("events-v1.jsonl");
 
         assertThat(live.name()).isEqualTo("A Thursday");
         assertThat(live.seats()).hasSize(4);
@@ -99,5 +105,15 @@ class EventLogFileTest {
         assertThat(live.seat(new SeatNumber(3)).orElseThrow().finishes()).isEmpty();
         assertThat(live.seat(new SeatNumber(4)).orElseThrow().presence()).isEqualTo(Seat.Presence.LEFT);
         assertThat(live.notes()).extracting(Seat.Note::text).containsExactly("The melter was late.");
+    }
+
+    @Test void a_clock_set_right_in_it_still_moves_what_it_moved() {
+        LiveClass live = folded("events-v2.jsonl");
+
+        assertThat(live.openedAt(new StepId("welcome"))).contains(Instant.parse("2027-03-04T18:31:00Z"));
+        assertThat(live.openedAt(new StepId("wicks"))).contains(Instant.parse("2027-03-04T18:36:00Z"));
+        assertThat(live.seat(new SeatNumber(1)).orElseThrow().finishes().get(new StepId("wicks")).at())
+                .isEqualTo(Instant.parse("2027-03-04T18:39:00Z"));
+        assertThat(live.history()).extracting(Recorded::recordedAt).isSorted();
     }
 }

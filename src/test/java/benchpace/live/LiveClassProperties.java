@@ -12,12 +12,14 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.statistics.Statistics;
 
 /** What holds for every class, whatever is wished for in whatever order. */
@@ -45,6 +47,33 @@ class LiveClassProperties {
         assertThat(Digest.of(reopened)).isEqualTo(Digest.of(acknowledged));
         assertThat(reopened.seq()).isEqualTo(acknowledged.seq());
         Statistics.label("events let stand").collect(acknowledged.seq() > 20 ? "more than 20" : "up to 20");
+    }
+
+    @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
+    void a_clock_set_right_and_wrong_again_leaves_the_class_as_it_was(@ForAll("evenings") Evening evening,
+            @ForAll @IntRange(min = -500_000_000, max = 500_000_000) int seconds) {
+        LiveClass live = after(evening);
+        Duration by = Duration.ofSeconds(seconds);
+
+        LiveClass moved = shifted(live, by);
+        LiveClass back = shifted(moved, by.negated());
+
+        assertThat(Digest.of(back)).isEqualTo(Digest.of(live));
+        assertThat(Digest.of(LiveClass.of(moved.history()))).as("added up once more").isEqualTo(Digest.of(moved));
+        assertThat(Digest.of(LiveClass.of(moved.log()))).as("read back").isEqualTo(Digest.of(moved));
+        assertThat(lasted(moved)).isEqualTo(lasted(live));
+    }
+
+    private static LiveClass shifted(LiveClass live, Duration by) {
+        Instant now = live.lastRecordedAt().plus(by);
+        return live.apply(new Recorded(live.seq() + 1, "board.clock." + live.seq(), "test", now, now,
+                new ClassEvent.ClockShifted(1, by)));
+    }
+
+    /** From the setting up to where each seat stands now, and to its pour. */
+    private static List<Duration> lasted(LiveClass live) {
+        return live.seats().stream().flatMap(seat -> Stream.concat(Stream.of(live.progress().standing(seat).since()),
+                live.progress().pouredAt(seat).stream())).map(at -> Duration.between(live.createdAt(), at)).toList();
     }
 
     @Property(tries = 500, edgeCases = EdgeCasesMode.NONE)

@@ -90,7 +90,7 @@ class UndoingTest {
     @Test void every_sort_of_event_that_may_be_undone_is_tried_above() {
         int sorts = ClassEvent.Cases.class.getDeclaredMethods().length;
 
-        assertThat(actions()).hasSize(sorts - 2); // all but the creation and the undoing itself
+        assertThat(actions()).hasSize(sorts - 3); // all but the creation, the undoing and the clock
     }
 
     @Test void an_event_is_undone_once() {

@@ -121,6 +121,10 @@ public final class Screens {
     }
 
     /** What strangers guessed at: of the board, not of a class. The instructor's page gets it by its stream. */
+    public String clocks(ClockLine line) {
+        return render("instructor/clocks.jte", line);
+    }
+
     public String guesses(GuessLine line) {
         return render("instructor/guesses.jte", line);
     }

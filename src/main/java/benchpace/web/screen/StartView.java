@@ -23,9 +23,17 @@ import java.util.stream.Stream;
  * @param helpers  what lets helpers in; only given to the instructor
  * @param notice   one sentence to show at the top; may be empty
  * @param guesses  what strangers guessed at of late, in words; empty if nothing, and to devices that are not paired
+ * @param clocks   what the instructor should decide about the clocks
  */
 public record StartView(Optional<Role> role, String initials, List<ClassRow> classes, List<PlanChoice> plans,
-                        Link join, Optional<String> byName, Optional<Joining> helpers, String notice, String guesses) {
+                        Link join, Optional<String> byName, Optional<Joining> helpers, String notice, String guesses,
+                        ClockLine clocks) {
+
+    /** While the clocks agree. */
+    public StartView(Optional<Role> role, String initials, List<ClassRow> classes, List<PlanChoice> plans, Link join,
+                     Optional<String> byName, Optional<Joining> helpers, String notice, String guesses) {
+        this(role, initials, classes, plans, join, byName, helpers, notice, guesses, ClockLine.NOTHING);
+    }
 
     public static final String NOT_BEGUN = "not begun";
     public static final String LEFT_OPEN = "left open";

@@ -13,6 +13,7 @@ public record Times(ZoneId zone) {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM, HH:mm", Locale.ENGLISH);
     private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH);
+    private static final DateTimeFormatter DATED = DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm", Locale.ENGLISH);
     private static final long FIVE_MINUTES = Duration.ofMinutes(5).toSeconds();
 
     /** "20:07". */
@@ -35,6 +36,11 @@ public record Times(ZoneId zone) {
     /** "Thursday 4 March". */
     public String date(Instant at) {
         return DATE.format(at.atZone(zone));
+    }
+
+    /** "4 March 2027, 18:30". */
+    public String dated(Instant at) {
+        return DATED.format(at.atZone(zone));
     }
 
     /** "Thursday 4 March, 18:30". */
