@@ -2,7 +2,6 @@ package benchpace.board;
 
 import benchpace.live.ClassEvent;
 import benchpace.live.Command;
-import benchpace.live.Era;
 import benchpace.live.LiveClass;
 import benchpace.live.Recorded;
 import benchpace.plan.Plan;
@@ -91,12 +90,11 @@ public final class Boards implements AutoCloseable {
     /**
      * Sets a class up.
      *
-     * @throws ImpossibleClock if there is no telling what day it is: a class that began then could not be told from
-     *                         others, nor read again
+     * @throws ImpossibleClock if there is no telling what day it is
      * @throws benchpace.store.CannotBeKept if it could not be read back at the next start
      */
     public ClassBoard create(Plan plan, String name, Instant startsAt, List<ClassEvent.Place> seats, String by) {
-        clocks.mend();
+        clocks.forNew();
         clocks.writing().lock();
         try {
             return created(plan, name, startsAt, seats, by);
@@ -107,9 +105,6 @@ public final class Boards implements AutoCloseable {
 
     private ClassBoard created(Plan plan, String name, Instant startsAt, List<ClassEvent.Place> seats, String by) {
         Instant now = clock.instant().truncatedTo(ChronoUnit.MILLIS);
-        if (!Era.isPossibleNow(now)) {
-            throw new ImpossibleClock(now);
-        }
         String id = freeId(plan.id().value());
         Recorded created = new Recorded(1, Command.own("create"), by, now, now,
                 new ClassEvent.ClassCreated(plan, name, startsAt.truncatedTo(ChronoUnit.MILLIS), seats));

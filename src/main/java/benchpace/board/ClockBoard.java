@@ -39,6 +39,20 @@ public final class ClockBoard {
         return time.instant();
     }
 
+    /**
+     * The board's time for a class that is set up now.
+     *
+     * @throws ImpossibleClock if there is no telling what day it is: such a class could not be told from others
+     */
+    public Instant forNew() {
+        mend();
+        Instant now = time.instant();
+        if (!Era.isPossibleNow(now)) {
+            throw new ImpossibleClock(now);
+        }
+        return now;
+    }
+
     public Instant computer() {
         return time.computer();
     }

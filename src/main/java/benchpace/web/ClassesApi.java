@@ -20,7 +20,6 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Instant;
-import java.time.InstantSource;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -39,16 +38,13 @@ final class ClassesApi {
     private final Access access;
     private final Streams streams;
     private final ShelfFollows follows;
-    private final InstantSource clock;
 
-    ClassesApi(Boards boards, Map<String, Plan> plans, Access access, Streams streams, ShelfBoard shelf,
-               InstantSource clock) {
+    ClassesApi(Boards boards, Map<String, Plan> plans, Access access, Streams streams, ShelfBoard shelf) {
         this.boards = boards;
         this.plans = plans;
         this.access = access;
         this.streams = streams;
         this.follows = new ShelfFollows(shelf);
-        this.clock = clock;
     }
 
     void routes(RoutesConfig routes) {
@@ -93,10 +89,11 @@ final class ClassesApi {
     private void create(Context ctx) {
         Viewer viewer = access.instructor(ctx);
         JsonNode body = Bodies.object(ctx);
+        Instant now = boards.clocks().forNew();
         Plan plan = plan(body);
         int seats = seats(body, plan);
         String name = Bodies.text(body, "name", 80).strip();
-        Instant startsAt = startsAt(body);
+        Instant startsAt = startsAt(body, now);
         List<ClassEvent.Place> places = places(body, seats);
         ClassBoard board = boards.create(plan, name.isEmpty() ? plan.name() : name, startsAt, places, by(viewer));
         ctx.header("Location", "/api/classes/" + board.id());
@@ -137,14 +134,13 @@ final class ClassesApi {
         return seats.intValue();
     }
 
-    private Instant startsAt(JsonNode body) {
+    private static Instant startsAt(JsonNode body, Instant now) {
         String text = Bodies.text(body, "startsAt", 40);
         if (text.isEmpty()) {
-            return clock.instant();
+            return now;
         }
         try {
             Instant at = java.time.OffsetDateTime.parse(text).toInstant();
-            Instant now = clock.instant();
             if (at.isBefore(now.minus(java.time.Duration.ofDays(400)))
                     || at.isAfter(now.plus(java.time.Duration.ofDays(800)))) {
                 throw new Refused(Problem.unprocessable("\"startsAt\" is too far away: " + text + "."));

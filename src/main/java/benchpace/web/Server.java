@@ -81,7 +81,7 @@ public final class Server implements AutoCloseable {
             Pairing pairing = new Pairing(access, streams::end);
             pairing.routes(routes);
             new DevicesApi(access, streams, screens, zone, () -> reachable.apply(port())).routes(routes);
-            new ClassesApi(boards, plans, access, streams, shelf, clock).routes(routes);
+            new ClassesApi(boards, plans, access, streams, shelf).routes(routes);
             new ClockApi(boards, access).routes(routes);
             ShelfApi shelves = new ShelfApi(shelf, boards, access, zone);
             shelves.routes(routes);
