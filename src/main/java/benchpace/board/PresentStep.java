@@ -42,7 +42,13 @@ record PresentStep(Optional<Step> step, int index, Instant since) {
             return new PresentStep(Optional.empty(), -1, open.since());
         }
         OpenStep at = afterTalk(live, open, now).orElse(open);
-        return new PresentStep(Optional.of(live.plan().steps().get(at.index())), at.index(), at.since());
+        return new PresentStep(Optional.of(live.plan().steps().get(at.index())), at.index(), since(live, at));
+    }
+
+    /** A class whose guests began before it was meant to has been at its first step since they did. */
+    private static Instant since(LiveClass live, OpenStep at) {
+        boolean meant = at.since().equals(live.startsAt()) || at.since().equals(live.createdAt());
+        return meant && ClassTracks.origin(live).isBefore(at.since()) ? ClassTracks.origin(live) : at.since();
     }
 
     /** The free step after a talk whose time box is over, if the class has come no further without it. */

@@ -31,10 +31,11 @@ final class StepViews {
                 live.openedAt(step.id()), step.planned(), finished);
     }
 
-    /** Finished the step of that position, or is past it. */
+    /** Finished the step of that position, or is past it; away from the table for a moment or not. */
     boolean isDoneWith(Seat seat, int index) {
         Standing standing = standings.get(seat.number());
-        return standing.phase() == Standing.Phase.DONE
+        boolean pausedAtTheEnd = standing.phase() == Standing.Phase.PAUSED && standing.step().isEmpty();
+        return standing.phase() == Standing.Phase.DONE || pausedAtTheEnd
                 || standing.step().filter(s -> plan.indexOf(s.id()) > index).isPresent();
     }
 }

@@ -6,6 +6,7 @@ import benchpace.board.SeatView;
 import benchpace.board.WaitView;
 import benchpace.board.WaitView.PartView;
 import benchpace.board.WaitView.StripView;
+import benchpace.plan.ActivityKind;
 import benchpace.plan.StepKind;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -147,6 +148,15 @@ final class Agreement {
 
     // ---- the wait
 
+    /** A part of somebody's wait, and the place it takes, by the number of a seat. */
+    private record Taken(int place, PartView part) { }
+
+    /** Who share a candle wrap it together. */
+    private int place(WaitView.ActivityView activity, StripView strip) {
+        return activity.kind() == ActivityKind.WRAPPING ? view.seat(strip.seat()).sharesWith().orElse(strip.seat())
+                : strip.seat();
+    }
+
     private void wait(WaitView wait) {
         for (StripView strip : wait.strips()) {
             for (int i = 0; i < strip.parts().size(); i++) {
@@ -157,13 +167,14 @@ final class Agreement {
             }
         }
         for (WaitView.ActivityView activity : wait.activities()) {
-            List<PartView> parts = wait.strips().stream().flatMap(s -> s.parts().stream())
-                    .filter(p -> p.activity().equals(activity.id())).toList();
-            for (PartView part : activity.wholeClass() ? List.<PartView>of() : parts) {
-                long then = parts.stream().filter(p -> !p.from().isAfter(part.from()) && p.until().isAfter(part.from()))
-                        .count();
-                unless(then <= activity.places(), "no activity has more seats than places",
-                        activity + " at " + part.from() + ": " + parts);
+            List<Taken> taken = wait.strips().stream().flatMap(s -> s.parts().stream()
+                    .filter(p -> p.activity().equals(activity.id())).map(p -> new Taken(place(activity, s), p))).toList();
+            for (Taken one : activity.wholeClass() ? List.<Taken>of() : taken) {
+                Instant then = one.part().from();
+                long places = taken.stream().filter(t -> !t.part().from().isAfter(then)
+                        && t.part().until().isAfter(then)).map(Taken::place).distinct().count();
+                unless(places <= activity.places(), "no activity has more seats than places",
+                        activity + " at " + then + ": " + taken);
             }
             unless(activity.seats().size() <= activity.places() || activity.wholeClass(),
                     "no more seats join than there are places", activity);

@@ -20,7 +20,7 @@ import java.util.Random;
  * wrong, twice or never over a bad network, and a computer that is stopped, put to sleep or set to another time.
  */
 final class Happenings {
-    private static final int MOST_ACTS = 260;
+    private static final int MOST_ACTS = 200;
 
     /** What comes next of one agent. @param after the beginning */
     private record Due(Duration after, int order, Agent agent) { }
@@ -43,7 +43,8 @@ final class Happenings {
 
     Happenings(Random random, Setting setting) {
         this.random = random;
-        this.network = new Network(random);
+        boolean calm = random.nextInt(3) == 0;
+        this.network = new Network(random, calm);
         this.wishes = new AnyWish(random, setting);
         this.most = 40 + random.nextInt(MOST_ACTS - 40);
         this.longest = Duration.ofMinutes(60 + random.nextInt(200));
@@ -56,7 +57,7 @@ final class Happenings {
         }
         at(seconds(30), this::instructor);
         at(seconds(60 + random.nextInt(600)), this::curing);
-        double odd = random.nextInt(3) == 0 ? 0 : 60 + random.nextInt(500);
+        double odd = calm ? 0 : 60 + random.nextInt(500);
         if (odd > 0) {
             at(seconds(odd), (then, into) -> {
                 network.send(wishes.any(then.live(), then.now()), then.wall(), into, this::later);
@@ -65,9 +66,9 @@ final class Happenings {
         }
         at(minutes(5 + random.nextInt(20)), (then, into) -> {
             into.add(new Act.Look());
-            return Optional.of(minutes(8 + random.nextInt(40)));
+            return Optional.of(minutes(calm ? 6 + random.nextInt(20) : 8 + random.nextInt(40)));
         });
-        if (random.nextBoolean()) {
+        if (!calm && random.nextInt(3) > 0) {
             at(minutes(1 + random.nextInt(60)), this::trouble);
         }
     }
@@ -97,12 +98,13 @@ final class Happenings {
 
     /** What happens next; nothing is changed on the board yet. */
     List<Act> next(Performance then) {
+        Duration until = due.peek().after().minus(elapsed);
+        if (!until.isZero()) {
+            elapsed = elapsed.plus(until);
+            return List.of(new Act.Pass(until));
+        }
         Due first = due.poll();
         List<Act> into = new ArrayList<>();
-        if (first.after().compareTo(elapsed) > 0) {
-            into.add(new Act.Pass(first.after().minus(elapsed)));
-            elapsed = first.after();
-        }
         first.agent().act(then, into).ifPresent(again -> at(elapsed.plus(again), first.agent()));
         acts += into.size();
         return into;

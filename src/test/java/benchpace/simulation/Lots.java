@@ -40,8 +40,11 @@ final class Lots {
         ZoneId zone = ZoneId.of(of(random, "Europe/Berlin", "Europe/Berlin", "Australia/Lord_Howe", "Asia/Kathmandu",
                 "America/St_Johns", "UTC"));
         Instant now = night(random, zone).truncatedTo(java.time.temporal.ChronoUnit.MILLIS);
-        Instant startsAt = now.plusSeconds(random.nextInt(4) == 0 ? random.nextInt(5_400) - 1_800
-                : random.nextInt(900));
+        Instant startsAt = now.plusSeconds(switch (random.nextInt(5)) {
+            case 0 -> random.nextInt(5_400) - 1_800;
+            case 1 -> random.nextInt(900);
+            default -> 0;
+        });
         return new Setting(plan, seats, now, startsAt, zone, random.nextBoolean(), random.nextInt(12) == 0);
     }
 

@@ -25,6 +25,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Comparator;
@@ -43,6 +44,15 @@ final class Performance implements AutoCloseable {
     /** What a command became. */
     private record Acknowledged(long seq, ClassEvent wish) { }
 
+    /** A small difference of clocks is made up for by one part in so many of the time that passes. */
+    private static final int SLOWLY = 100;
+    /** A replay goes through the class from its beginning: a few a class are enough. */
+    private static final int REPLAYS = 2;
+    private static final Duration ROUNDING = Duration.ofMillis(5);
+
+    /** When an event was written down, in time lived and in what the board says. */
+    private record Moment(Duration lived, Instant recordedAt) { }
+
     private final Setting setting;
     private final SimulatedClock computer;
     private final Map<String, Acknowledged> acknowledged = new LinkedHashMap<>();
@@ -52,7 +62,9 @@ final class Performance implements AutoCloseable {
     private InstantSource clock;
     private Boards boards;
     private String id;
+    private int replays;
     private Instant seen = Instant.MIN;
+    private Optional<Moment> lastEvent = Optional.empty();
 
     Performance(Setting setting) {
         this.setting = setting;
@@ -101,6 +113,11 @@ final class Performance implements AutoCloseable {
 
     LiveClass live() {
         return board().live();
+    }
+
+    /** How often a replay of the log was held against what was shown. */
+    int replays() {
+        return replays;
     }
 
     /** What the computer's clock says. */
@@ -159,6 +176,7 @@ final class Performance implements AutoCloseable {
             Broken.unless(last.event().equals(command.wish()) && last.commandId().equals(command.id()),
                     "what is acknowledged is what was wished for", () -> command + " became " + last);
             acknowledged.put(command.id(), new Acknowledged(recorded.seq(), command.wish()));
+            lived(last);
         } else {
             Broken.unless(stored.size() == before.seq(), "what is refused or known leaves no trace",
                     () -> answer + ", and " + stored.size() + " events instead of " + before.seq());
@@ -168,8 +186,20 @@ final class Performance implements AutoCloseable {
         }
     }
 
+    /** Between two events of one run of the program lies what was lived, whatever the clock on the wall was set to. */
+    private void lived(Recorded event) {
+        Moment then = new Moment(computer.now(), event.recordedAt());
+        Moment before = lastEvent.orElse(then);
+        Duration lived = then.lived.minus(before.lived);
+        Duration told = Duration.between(before.recordedAt, then.recordedAt);
+        Broken.unless(told.minus(lived).abs().compareTo(lived.dividedBy(SLOWLY).plus(ROUNDING)) <= 0,
+                "a class lasts as long as it was lived", () -> told + " told, " + lived + " lived, up to " + event);
+        lastEvent = Optional.of(then);
+    }
+
     private void restart() {
         ClassView before = view();
+        lastEvent = Optional.empty();
         stop();
         start();
         ClassView after = view();
@@ -201,6 +231,9 @@ final class Performance implements AutoCloseable {
                 "time never goes back", () -> "from " + seen + " to " + view.now());
         seen = view.now();
         Screenful.check(board(), view);
+        if (replays < REPLAYS && again.closedAt().isEmpty() && Replay.check(again, setting.computed(), view)) {
+            replays++;
+        }
     }
 
     /** The log as a whole against everything that was answered. */

@@ -30,8 +30,8 @@ class SimulationTest {
     /** A class that broke an invariant. */
     private record Failure(long number, int step, Script script, Broken broken) { }
 
-    /** What a class came to. @param acts how many things happened in it */
-    private record Outcome(int acts, Optional<Failure> failure) { }
+    /** What a class came to. @param acts how many things happened in it; @param replays how often it was replayed */
+    private record Outcome(int acts, int replays, Optional<Failure> failure) { }
 
     @Test void whatever_happens_in_a_class_its_invariants_hold() {
         LongStream numbers = ONLY >= 0 ? LongStream.of(ONLY) : LongStream.range(0, CLASSES);
@@ -39,10 +39,11 @@ class SimulationTest {
         List<Failure> failures = outcomes.stream().flatMap(o -> o.failure().stream()).toList();
 
         System.out.println("Simulated " + outcomes.size() + " classes of seed " + SEED + ", "
-                + outcomes.stream().mapToInt(Outcome::acts).sum() + " acts, " + failures.size() + " failed");
+                + outcomes.stream().mapToInt(Outcome::acts).sum() + " acts, " + outcomes.stream().mapToInt(Outcome::replays).sum() + " replays, " + failures.size() + " failed");
         failures.forEach(f -> System.out.println("  class " + f.number() + ": " + f.broken().getMessage()));
         assertThat(failures).as(() -> told(failures)).isEmpty();
         assertThat(outcomes.stream().mapToInt(Outcome::acts).sum()).isGreaterThan(outcomes.size() * 10);
+        assertThat(outcomes.stream().mapToInt(Outcome::replays).sum()).as("replays").isGreaterThanOrEqualTo(outcomes.size() / 20);
     }
 
     private static Outcome play(long number) {
@@ -61,9 +62,9 @@ class SimulationTest {
             performance.play(new Act.Restart());
             played.add(new Act.Look());
             performance.play(new Act.Look());
-            return new Outcome(played.size(), Optional.empty());
+            return new Outcome(played.size(), performance.replays(), Optional.empty());
         } catch (Broken broken) {
-            return new Outcome(played.size(),
+            return new Outcome(played.size(), 0,
                     Optional.of(new Failure(number, played.size(), new Script(setting, played), broken)));
         }
     }
