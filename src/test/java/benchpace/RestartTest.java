@@ -170,7 +170,11 @@ class RestartTest {
         }
         try (Program program = Program.serve(data, 0, PIN)) {
             assertThat(ask(program, "/api/classes", "").statusCode()).isEqualTo(200);
-            assertThat(program.out()).contains("#helper=" + helpers);
+            assertThat(program.out()).as("another link stands on the console").doesNotContain(helpers);
+            token = "";
+            HttpResponse<String> paired = ask(program, "/api/pair", "{\"key\":\"" + helpers + "\"}");
+            assertThat(paired.statusCode()).as("what was printed of the former opens").isEqualTo(200);
+            assertThat(paired.body()).contains("\"helper\"");
         }
     }
 }

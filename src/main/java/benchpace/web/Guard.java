@@ -39,6 +39,7 @@ final class Guard {
         ctx.header("X-Content-Type-Options", "nosniff");
         ctx.header("Referrer-Policy", "same-origin");
         ctx.header("Cross-Origin-Opener-Policy", "same-origin");
+        ctx.header("Cross-Origin-Resource-Policy", "same-origin");
         String host = ctx.header("Host");
         if (host == null || !known(host)) {
             throw new Refused(new Problem(421, "foreign-host", "This is not that host",

@@ -85,7 +85,10 @@ class EveryAddressTest {
             assertThat(reply.headers("Content-Security-Policy")).as(endpoint.path).isNotEmpty()
                     .allMatch(policy -> policy.contains("frame-ancestors 'none'"));
             assertThat(reply.header("X-Content-Type-Options")).as(endpoint.path).contains("nosniff");
-            assertThat(reply.header("Referrer-Policy")).as(endpoint.path).contains("same-origin");
+            for (String policy : List.of("Referrer-Policy", "Cross-Origin-Opener-Policy",
+                    "Cross-Origin-Resource-Policy")) {
+                assertThat(reply.header(policy)).as(endpoint.path + " " + policy).contains("same-origin");
+            }
         }
     }
 

@@ -58,6 +58,8 @@ class PlainWordsTest {
                 Optional.of(Role.HELPER))) {
             pages.put("start " + role, screens.start(ScreenGallery.start(role)));
         }
+        pages.put("devices", screens.devices(ScreenGallery.devices(false)));
+        pages.put("devices alone", screens.devices(ScreenGallery.devices(true)));
         return pages;
     }
 

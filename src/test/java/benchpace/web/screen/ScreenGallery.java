@@ -115,6 +115,15 @@ public final class ScreenGallery {
                 1280, 900, ""));
         shots.add(new Shot("start-guest", screens.start(start(Optional.empty())), 390, 844, ""));
         shots.add(new Shot("start-instructor", screens.start(start(Optional.of(Role.INSTRUCTOR))), 1280, 900, ""));
+        String devices = screens.devices(devices(false));
+        shots.add(new Shot("devices", devices, 1280, 900, ""));
+        shots.add(new Shot("devices-phone", devices, 390, 844, ""));
+        shots.add(new Shot("devices-alone", screens.devices(devices(true)), 1280, 900, ""));
+        shots.add(new Shot("devices-ask", devices, 1280, 900, "[data-act=all]"));
+        String guessed = page.replace("sse-swap=\"guesses\">", "sse-swap=\"guesses\">"
+                + screens.guesses(GuessLine.of(34, 3, Optional.of(Evening.at(60)), new Times(Evening.ZONE))));
+        shots.add(new Shot("guessed", guessed, 1280, 800, ""));
+        shots.add(new Shot("guessed-pocket", guessed, 390, 844, ""));
         shots.add(new Shot("message", screens.message(new Message("There is no such class",
                 "It may have been closed and put away.", "/", "All classes")), 390, 600, ""));
         return shots;
@@ -146,6 +155,17 @@ public final class ScreenGallery {
                 role.isEmpty() ? "Pair this device first, then the page opens." : "",
                 role.filter(Role.INSTRUCTOR::equals).map(r -> GuessLine.of(34, 3, Optional.of(Evening.at(60)),
                         new Times(zone)).words()).orElse(""));
+    }
+
+    static DevicesPage devices(boolean alone) {
+        StartView.Joining helpers = start(Optional.of(Role.INSTRUCTOR)).helpers().orElseThrow();
+        DevicesPage.Row own = new DevicesPage.Row("0a", Role.INSTRUCTOR, "", "Counter tablet", "Today, 18:42",
+                "Today, 19:20", true, true);
+        return new DevicesPage(alone ? List.of(own) : List.of(
+                new DevicesPage.Row("0c", Role.HELPER, "MO", "", "Today, 18:55", "Today, 19:19", true, false), own,
+                new DevicesPage.Row("0b", Role.WALL, "", "", "Today, 18:40", "Today, 19:20", true, false),
+                new DevicesPage.Row("0d", Role.HELPER, "JBD", "", "Tuesday 2 March, 17:02", "Tuesday 2 March, 21:15",
+                        false, false)), helpers, helpers, !alone);
     }
 
     private void photograph(Browser browser, List<Shot> shots, ColorScheme scheme) {

@@ -31,6 +31,9 @@ class ScreensTest {
             Pattern.CASE_INSENSITIVE);
     private static final Pattern SCRIPT = Pattern.compile("<script([^>]*)>(.*?)</script>", Pattern.DOTALL);
 
+    private static final StartView.Joining NO_LINK = new StartView.Joining(
+            new StartView.Link("/helper", new boolean[0][]), "246801");
+
     private final Screens screens = new Screens();
 
     private List<String> everyPage() {
@@ -44,6 +47,7 @@ class ScreensTest {
         pages.add(screens.start(new StartView(Optional.of(Role.INSTRUCTOR), "", List.of(), List.of(),
                 new StartView.Link("/", new boolean[0][]), Optional.empty(), Optional.empty(), "", "")));
         Evenings.closing().values().forEach(view -> pages.add(screens.page(ScreenKind.INSTRUCTOR, view, LEAD)));
+        pages.add(screens.devices(new DevicesPage(ScreenGallery.devices(false).rows(), NO_LINK, NO_LINK, true)));
         pages.add(screens.message(new Message("Not here", "No.", "/", "Back")));
         return pages;
     }
