@@ -5,7 +5,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Duration;
 
-/** One thing that happens to a board. Each can be written on a line and read back, so that a failing class is a text. */
+/** One thing that happens to a board, written on a line and read back, so that a failing class is a text. */
 sealed interface Act {
 
     /** Time goes by, on the wall and on the board. */

@@ -168,7 +168,8 @@ final class Agreement {
         }
         for (WaitView.ActivityView activity : wait.activities()) {
             List<Taken> taken = wait.strips().stream().flatMap(s -> s.parts().stream()
-                    .filter(p -> p.activity().equals(activity.id())).map(p -> new Taken(place(activity, s), p))).toList();
+                    .filter(p -> p.activity().equals(activity.id()))
+                    .map(p -> new Taken(place(activity, s), p))).toList();
             for (Taken one : activity.wholeClass() ? List.<Taken>of() : taken) {
                 Instant then = one.part().from();
                 long places = taken.stream().filter(t -> !t.part().from().isAfter(then)

@@ -20,7 +20,7 @@ import java.util.Random;
  * wrong, twice or never over a bad network, and a computer that is stopped, put to sleep or set to another time.
  */
 final class Happenings {
-    private static final int MOST_ACTS = 200;
+    private static final int MOST_ACTS = 160;
 
     /** What comes next of one agent. @param after the beginning */
     private record Due(Duration after, int order, Agent agent) { }

@@ -166,20 +166,20 @@ final class Performance implements AutoCloseable {
         } catch (RuntimeException | StackOverflowError e) {
             throw new Broken("a tap is answered", e);
         }
-        List<Recorded> stored = log.read(id);
+        int stored = log instanceof MemoryLog memory ? memory.size(id) : log.read(id).size();
         Acknowledged known = acknowledged.get(command.id());
         if (answer instanceof Answer.Recorded recorded && known == null) {
-            Recorded last = stored.get(stored.size() - 1);
+            Recorded last = log instanceof MemoryLog memory ? memory.last(id) : log.read(id).get(stored - 1);
             Broken.unless(!recorded.duplicate() && recorded.seq() == before.seq() + 1
-                            && stored.size() == before.seq() + 1 && last.seq() == recorded.seq(),
+                            && stored == before.seq() + 1 && last.seq() == recorded.seq(),
                     "what is acknowledged is written down once", () -> answer + " after " + before.seq());
             Broken.unless(last.event().equals(command.wish()) && last.commandId().equals(command.id()),
                     "what is acknowledged is what was wished for", () -> command + " became " + last);
             acknowledged.put(command.id(), new Acknowledged(recorded.seq(), command.wish()));
             lived(last);
         } else {
-            Broken.unless(stored.size() == before.seq(), "what is refused or known leaves no trace",
-                    () -> answer + ", and " + stored.size() + " events instead of " + before.seq());
+            Broken.unless(stored == before.seq(), "what is refused or known leaves no trace",
+                    () -> answer + ", and " + stored + " events instead of " + before.seq());
             Broken.unless(known == null || !(answer instanceof Answer.Recorded again)
                             || again.duplicate() && again.seq() == known.seq(),
                     "a command sent again has its first answer", () -> answer + " for " + known);

@@ -104,8 +104,9 @@ final class Replay {
 
     private static ObjectNode head(LiveClass live) {
         Plan plan = live.plan();
+        Duration cure = plan.cure().map(Step::planned).orElse(Duration.ofMinutes(60));
         ObjectNode head = Json.object().put("t", 0).put("type", "class").put("class_id", "simulated")
-                .put("cureMinutes", plan.cure().map(Step::planned).orElse(Duration.ofMinutes(60)).toMillis() / 60_000.0);
+                .put("cureMinutes", cure.toMillis() / 60_000.0);
         ArrayNode steps = head.putArray("steps");
         plan.steps().forEach(s -> steps.addObject().put("step", s.id().value())
                 .put("planMinutes", s.planned().toMillis() / 60_000.0).put("opening", s.led() ? "led" : "free")
