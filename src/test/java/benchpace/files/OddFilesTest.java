@@ -37,7 +37,7 @@ import org.junit.jupiter.api.Timeout;
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class OddFilesTest {
     private static final long SEED = Long.getLong("seed", 20270304L);
-    private static final int CASES = Integer.getInteger("bad-inputs", 4_000);
+    private static final int CASES = Integer.getInteger("bad-inputs", 3_000);
     private static final long MOST_BYTES = 64L * 1024 * 1024;
     private static final Path PLAN = Path.of("demo-data/plans/evening-pour.json");
     private static final Path LOG = Path.of("src/test/resources/benchpace/pace/open-01.jsonl");

@@ -26,6 +26,9 @@ sealed interface Act {
      */
     record Send(String device, String by, ObjectNode command) implements Act { }
 
+    /** A guest leaves before the candle is set, and it goes to the shelf. @param wish as a device says it */
+    record Leave(int seat, ObjectNode wish) implements Act { }
+
     /** The program is stopped anywhere and started again. */
     record Restart() implements Act { }
 
@@ -45,6 +48,9 @@ sealed interface Act {
         if (this instanceof Send send) {
             return Json.object().put("device", send.device).put("by", send.by).set("send", send.command);
         }
+        if (this instanceof Leave leave) {
+            return Json.object().put("seat", leave.seat).set("leave", leave.wish);
+        }
         return Json.object().put("do", this instanceof Restart ? "restart" : "look");
     }
 
@@ -61,6 +67,9 @@ sealed interface Act {
         if (line.has("send")) {
             return new Send(line.get("device").textValue(), line.get("by").textValue(),
                     (ObjectNode) line.get("send"));
+        }
+        if (line.has("leave")) {
+            return new Leave(line.get("seat").intValue(), (ObjectNode) line.get("leave"));
         }
         return line.get("do").textValue().equals("restart") ? new Restart() : new Look();
     }

@@ -1,5 +1,6 @@
 package benchpace.simulation;
 
+import benchpace.files.Json;
 import benchpace.live.LiveClass;
 import benchpace.live.Seat;
 import benchpace.plan.Activity;
@@ -30,6 +31,13 @@ final class AnyWish {
 
     private ObjectNode atSeat(String type) {
         return command(type).put("seat", seat());
+    }
+
+    /** By the shelf; two guests may want one place, and a place may not be there. */
+    Act.Leave leave() {
+        commands++;
+        return new Act.Leave(seat(), Json.object().put("commandId", "l" + commands).put("shelf", "Upper")
+                .put("place", 1 + random.nextInt(5)).put("name", Lots.of(random, "", "Io")));
     }
 
     private int seat() {

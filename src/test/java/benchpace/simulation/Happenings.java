@@ -156,6 +156,14 @@ final class Happenings {
 
     /** Looks after what sets: hand tests, readings, and the activities of the wait. */
     private Optional<Duration> curing(Performance then, List<Act> into) {
+        if (random.nextInt(12) == 0) {
+            Act.Leave leave = wishes.leave();
+            into.add(leave);
+            if (random.nextInt(3) == 0) {
+                later(seconds(random.nextInt(60)), leave);
+            }
+            return Optional.of(seconds(30 + random.nextInt(240)));
+        }
         LiveClass live = then.live();
         Progress progress = live.progress();
         List<Seat> setting = live.seats().stream().filter(s -> progress.pouredAt(s).isPresent()).toList();

@@ -18,9 +18,9 @@ import benchpace.live.Command;
 import benchpace.live.LiveClass;
 import benchpace.live.Recorded;
 import benchpace.plan.SeatNumber;
-import benchpace.store.Database;
+import benchpace.shelf.ShelfEntry;
 import benchpace.store.EventLog;
-import benchpace.store.SqliteEventLog;
+import benchpace.web.NetworkedBoard;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -28,6 +28,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -57,7 +58,8 @@ final class Performance implements AutoCloseable {
     private final SimulatedClock computer;
     private final Map<String, Acknowledged> acknowledged = new LinkedHashMap<>();
     private Optional<Path> folder = Optional.empty();
-    private Optional<Database> database = Optional.empty();
+    /** The board's own server, where the class is held on disk. */
+    private Optional<NetworkedBoard> network = Optional.empty();
     private EventLog log;
     private InstantSource clock;
     private Boards boards;
@@ -81,13 +83,20 @@ final class Performance implements AutoCloseable {
 
     private void start() {
         if (setting.onDisk()) {
-            database = Optional.of(Database.open(folder()));
-            log = new SqliteEventLog(database.get());
-        } else if (log == null) {
-            log = new MemoryLog();
+            network.ifPresentOrElse(NetworkedBoard::restart, () -> network = Optional.of(
+                    new NetworkedBoard(folder(), this::clock, maker())));
+            log = network.get().log();
+            clock = network.get().clock();
+            boards = network.get().boards();
+        } else {
+            log = log == null ? new MemoryLog() : log;
+            clock = clock(log);
+            boards = new Boards(log, clock, maker(), () -> "s");
         }
-        clock = new SteadyClock(computer, computer, log::fits);
-        boards = new Boards(log, clock, maker(), () -> "s");
+    }
+
+    private SteadyClock clock(EventLog written) {
+        return new SteadyClock(computer, computer, written::fits);
     }
 
     private Path folder() {
@@ -106,9 +115,11 @@ final class Performance implements AutoCloseable {
                 setting.zone());
     }
 
+    /** A server on the network is stopped when it is started again. */
     private void stop() {
-        boards.close();
-        database.ifPresent(Database::close);
+        if (network.isEmpty()) {
+            boards.close();
+        }
     }
 
     LiveClass live() {
@@ -143,6 +154,8 @@ final class Performance implements AutoCloseable {
             computer.pass(sleep.by());
         } else if (act instanceof Act.Send send) {
             send(send);
+        } else if (act instanceof Act.Leave leave) {
+            leave(leave);
         } else if (act instanceof Act.Restart) {
             restart();
         } else {
@@ -160,15 +173,11 @@ final class Performance implements AutoCloseable {
             return; // refused before it came to the class
         }
         LiveClass before = live();
-        Answer answer;
-        try {
-            answer = board().submit(command);
-        } catch (RuntimeException | StackOverflowError e) {
-            throw new Broken("a tap is answered", e);
-        }
+        Optional<Answer.Recorded> answer = network.isPresent() ? told(network.get(), send) : submitted(command);
         int stored = log instanceof MemoryLog memory ? memory.size(id) : log.read(id).size();
         Acknowledged known = acknowledged.get(command.id());
-        if (answer instanceof Answer.Recorded recorded && known == null) {
+        if (answer.isPresent() && known == null) {
+            Answer.Recorded recorded = answer.get();
             Recorded last = log instanceof MemoryLog memory ? memory.last(id) : log.read(id).get(stored - 1);
             Broken.unless(!recorded.duplicate() && recorded.seq() == before.seq() + 1
                             && stored == before.seq() + 1 && last.seq() == recorded.seq(),
@@ -180,10 +189,52 @@ final class Performance implements AutoCloseable {
         } else {
             Broken.unless(stored == before.seq(), "what is refused or known leaves no trace",
                     () -> answer + ", and " + stored + " events instead of " + before.seq());
-            Broken.unless(known == null || !(answer instanceof Answer.Recorded again)
-                            || again.duplicate() && again.seq() == known.seq(),
+            Broken.unless(answer.filter(again -> !again.duplicate() || again.seq() != known.seq()).isEmpty(),
                     "a command sent again has its first answer", () -> answer + " for " + known);
         }
+    }
+
+    private Optional<Answer.Recorded> submitted(Command command) {
+        try {
+            return board().submit(command) instanceof Answer.Recorded recorded ? Optional.of(recorded)
+                    : Optional.empty();
+        } catch (RuntimeException | StackOverflowError e) {
+            throw new Broken("a tap is answered", e);
+        }
+    }
+
+    private Optional<Answer.Recorded> told(NetworkedBoard board, Act.Send send) {
+        NetworkedBoard.Told told = board.command(id, send.by(), send.command());
+        Broken.unless(told.status() < 500, "a tap is answered", told::toString);
+        return told.done() ? Optional.of(new Answer.Recorded(told.seq(), told.duplicate())) : Optional.empty();
+    }
+
+    // ---- an early leaver
+
+    /** The candle goes to the shelf, and the seat leaves if it had not. */
+    private void leave(Act.Leave leave) {
+        if (network.isEmpty()) {
+            return; // the shelf is kept on disk
+        }
+        long before = live().seq();
+        NetworkedBoard.Told told = network.get().leave(id, leave.seat(), leave.wish());
+        Broken.unless(told.status() < 500, "a leaving is answered", told::toString);
+        List<Recorded> stored = log.read(id);
+        long more = stored.size() - before;
+        Broken.unless(more == 0 || more == 1 && told.done(), "leaving is one event, and a refused one none",
+                () -> told + ", " + more + " more");
+        if (more == 1) {
+            Recorded last = stored.get(stored.size() - 1);
+            acknowledged.put(last.commandId(), new Acknowledged(last.seq(), last.event()));
+            lived(last);
+        }
+    }
+
+    private static void shelf(Collection<ShelfEntry> standing) {
+        Broken.unless(standing.stream().map(ShelfEntry::place).distinct().count() == standing.size(),
+                "no place of the shelf holds two candles", standing::toString);
+        Broken.unless(standing.stream().map(e -> e.classId() + e.seat()).distinct().count() == standing.size(),
+                "no candle stands on the shelf twice", standing::toString);
     }
 
     /** Between two events of one run of the program lies what was lived, whatever the clock on the wall was set to. */
@@ -199,11 +250,14 @@ final class Performance implements AutoCloseable {
 
     private void restart() {
         ClassView before = view();
+        List<ShelfEntry> shelved = network.map(n -> n.shelf().shelf().standing().toList()).orElse(List.of());
         lastEvent = Optional.empty();
         stop();
         start();
         ClassView after = view();
         seen = after.now(); // a start goes by the computer's clock again, whatever it was set to
+        Broken.unless(network.map(n -> n.shelf().shelf().standing().toList()).orElse(List.of()).equals(shelved),
+                "the shelf holds after a start what it held before", shelved::toString);
         if (before.now().equals(after.now())) {
             Broken.unless(before.equals(after), "a board shows after a start what it showed before",
                     () -> Apart.of(before, after));
@@ -231,6 +285,10 @@ final class Performance implements AutoCloseable {
                 "time never goes back", () -> "from " + seen + " to " + view.now());
         seen = view.now();
         Screenful.check(board(), view);
+        network.ifPresent(board -> {
+            Screenful.check(board.addresses(id));
+            shelf(board.shelf().shelf().standing().toList());
+        });
         if (replays < REPLAYS && again.closedAt().isEmpty() && Replay.check(again, setting.computed(), view)) {
             replays++;
         }
@@ -255,6 +313,7 @@ final class Performance implements AutoCloseable {
 
     @Override public void close() {
         stop();
+        network.ifPresent(NetworkedBoard::close);
         folder.ifPresent(Performance::delete);
     }
 

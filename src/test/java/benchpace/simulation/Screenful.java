@@ -4,6 +4,7 @@ import benchpace.board.ClassBoard;
 import benchpace.board.ClassView;
 import benchpace.files.EventJson;
 import benchpace.files.Json;
+import benchpace.web.NetworkedBoard;
 import benchpace.web.StateText;
 import benchpace.web.screen.EveryScreen;
 import java.util.Map;
@@ -14,7 +15,7 @@ import java.util.regex.Pattern;
 final class Screenful {
     /** What a machine says when nobody said what to say. */
     private static final Pattern MACHINE = Pattern.compile("\\bNaN\\b|Infinity|\\bOptional[\\[.]|\\bPT-?\\d|\\b1970-|"
-            + "-\\d+ (min|h|s)\\b|\\bbenchpace\\.[a-z]+|"
+            + "-\\d+ (min|h|s)\\b|\\bbenchpace\\.[a-z]+\\.[A-Za-z]|"
             + "[A-Za-z]@(?=[0-9]*[a-f])[0-9a-f]{5,8}\\b|[+-]\\d{5,}-\\d\\d-\\d\\d");
     /** Absent facts in JSON that a page carries are no words. */
     private static final Pattern NULL = Pattern.compile("(?<!&#34;:)\\bnull\\b");
@@ -46,6 +47,17 @@ final class Screenful {
         Agreement.check(view, pages, candles);
         words("the state", state);
         words("the events", events.toString());
+    }
+
+    /** @param addresses as a real server answers at them; some show nothing of this class, and say so */
+    static void check(Map<String, NetworkedBoard.Told> addresses) {
+        addresses.forEach((address, told) -> {
+            Broken.unless(told.status() < 500, "every address answers", () -> address + ": " + told);
+            if (!address.endsWith(".ics")) { // its durations are written for machines (RFC 5545)
+                none(INSTEAD, address, told.body());
+                words(address, told.body());
+            }
+        });
     }
 
     private static void words(String name, String text) {

@@ -13,7 +13,7 @@ import java.time.ZoneId;
  *
  * @param now      what the computer's clock says when the class is set up
  * @param computed the cure is computed, else the plan's figure
- * @param onDisk   the log is a real database in a file, else kept in memory in the same words
+ * @param onDisk   the board is behind its real server and its log in a real database, else both are in memory
  */
 record Setting(Plan plan, int seats, Instant now, Instant startsAt, ZoneId zone, boolean computed, boolean onDisk) {
 

@@ -62,6 +62,7 @@ final class TestBoard implements AutoCloseable {
     private final ViewMaker maker;
     private final HttpClient client = HttpClient.newBuilder().connectTimeout(Duration.ofSeconds(10)).build();
     private Database database;
+    private SqliteEventLog log;
     private Boards boards;
     private Server server;
     private ShelfBoard shelf;
@@ -112,9 +113,14 @@ final class TestBoard implements AutoCloseable {
         return new TestBoard(data, log -> clock, StreamLimits.USUAL, entrance, plain());
     }
 
+    /** @param clocks makes the clock anew at each start */
+    static TestBoard open(Path data, Function<EventLog, ? extends InstantSource> clocks, ViewMaker maker) {
+        return new TestBoard(data, clocks, StreamLimits.USUAL, EntranceLimits.USUAL, maker);
+    }
+
     private void start() {
         database = Database.open(data);
-        SqliteEventLog log = new SqliteEventLog(database);
+        log = new SqliteEventLog(database);
         clock = clocks.apply(log);
         boards = new Boards(log, clock, maker, Secrets::idEnding);
         Keys keys = new Keys(new PairingKeys(database), clock);
@@ -158,6 +164,10 @@ final class TestBoard implements AutoCloseable {
 
     int port() {
         return port;
+    }
+
+    EventLog log() {
+        return log;
     }
 
     Boards boards() {
