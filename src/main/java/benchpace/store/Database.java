@@ -10,7 +10,9 @@ import java.sql.Statement;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.locks.ReentrantLock;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteErrorCode;
@@ -232,6 +234,12 @@ public final class Database implements AutoCloseable {
             switch (code.code & 0xff) {
                 case SQLITE_FULL:
                     return new StoreException("The disk of " + file + " is full: nothing was written.", e);
+                case SQLITE_IOERR:
+                    if (WRITING.contains(code)) {
+                        return new StoreException("The disk of " + file + " takes no more, it may be full or broken: "
+                                + "nothing was written.", e);
+                    }
+                    break;
                 case SQLITE_NOTADB:
                 case SQLITE_CORRUPT:
                     return damaged(e);
@@ -254,10 +262,14 @@ public final class Database implements AutoCloseable {
     private static final int SQLITE_BUSY = 5;
     private static final int SQLITE_LOCKED = 6;
     private static final int SQLITE_READONLY = 8;
+    private static final int SQLITE_IOERR = 10;
     private static final int SQLITE_CORRUPT = 11;
     private static final int SQLITE_FULL = 13;
     private static final int SQLITE_CANTOPEN = 14;
     private static final int SQLITE_NOTADB = 26;
+    private static final Set<SQLiteErrorCode> WRITING = EnumSet.of(SQLiteErrorCode.SQLITE_IOERR_WRITE,
+            SQLiteErrorCode.SQLITE_IOERR_FSYNC, SQLiteErrorCode.SQLITE_IOERR_TRUNCATE,
+            SQLiteErrorCode.SQLITE_IOERR_SHMSIZE, SQLiteErrorCode.SQLITE_IOERR_DIR_FSYNC);
 
     private StoreException damaged(SQLException cause) {
         return new StoreException("The file " + file + " is damaged or no database: please put back a copy of it, "

@@ -1,0 +1,94 @@
+package benchpace;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import benchpace.files.Json;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * A disk that takes no more in the middle of a class: the system refuses the real program's writes (RLIMIT_FSIZE, POSIX
+ * {@code setrlimit}), and takes them again later. {@code SqliteEventLogTest} has the same for SQLite's own limit.
+ */
+@DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+class FullDiskTest {
+    private static final String PIN = "97531";
+    /** Blocks of 512 bytes: enough to unpack SQLite, and for some hundred taps in its log. */
+    private static final int BLOCKS = 2_400;
+
+    @TempDir Path data;
+    private final HttpClient client = HttpClient.newHttpClient();
+    private String token = "";
+
+    private HttpResponse<String> ask(Program program, String path, String body)
+            throws IOException, InterruptedException {
+        HttpRequest.Builder request = HttpRequest.newBuilder(program.uri(path)).timeout(Duration.ofSeconds(20));
+        if (!token.isEmpty()) {
+            request.header("Authorization", "Bearer " + token);
+        }
+        if (!body.isEmpty()) {
+            request.POST(HttpRequest.BodyPublishers.ofString(body));
+        }
+        return client.send(request.build(), HttpResponse.BodyHandlers.ofString());
+    }
+
+    private HttpResponse<String> note(Program program, String id, int number) throws Exception {
+        return ask(program, "/api/classes/" + id + "/commands", "{\"commandId\":\"n-" + number
+                + "\",\"type\":\"note\",\"text\":\"" + "x".repeat(400) + "\"}");
+    }
+
+    private static List<String> commands(String lines) throws IOException {
+        List<String> notes = new ArrayList<>();
+        for (String line : lines.lines().toList()) {
+            notes.add(Json.read(line).get("seq").asText());
+        }
+        return notes;
+    }
+
+    @Test void acknowledged_taps_survive_refused_ones_say_so_and_the_board_goes_on_without_a_restart() throws Exception {
+        String id;
+        int acknowledged = 0;
+        try (Program program = Program.within("ulimit -S -f " + BLOCKS, List.of(), "serve", "--host", "127.0.0.1",
+                "--port", "0", "--data", data.toString(), "--no-demo", "--pin", PIN)) {
+            token = Json.read(ask(program, "/api/pair", "{\"pin\":\"" + PIN + "\"}").body()).get("token").textValue();
+            id = Json.read(ask(program, "/api/classes", "{\"planId\":\"table-of-six\"}").body()).get("id").textValue();
+            HttpResponse<String> reply = note(program, id, acknowledged);
+            while (reply.statusCode() == 200 && acknowledged < 5_000) {
+                acknowledged++;
+                reply = note(program, id, acknowledged);
+            }
+
+            assertThat(reply.statusCode()).as(reply.body()).isEqualTo(503);
+            JsonNode problem = Json.read(reply.body());
+            assertThat(problem.get("type").textValue()).isEqualTo("urn:benchpace:not-written");
+            assertThat(problem.get("detail").textValue()).contains("disk").contains("full").contains("nothing was "
+                    + "written").doesNotContain("SQLITE", "Exception");
+            assertThat(note(program, id, acknowledged).statusCode()).as("still").isEqualTo(503);
+            assertThat(ask(program, "/api/classes/" + id, "").statusCode()).as("it can be looked at").isEqualTo(200);
+            assertThat(commands(ask(program, "/api/classes/" + id + "/events", "").body())).hasSize(acknowledged + 1);
+
+            assertThat(new ProcessBuilder("prlimit", "--pid", "" + program.pid(), "--fsize=unlimited").start()
+                    .waitFor()).isZero();
+
+            assertThat(note(program, id, acknowledged).statusCode()).as("there is room again").isEqualTo(200);
+            assertThat(program.err()).doesNotContain("\tat ");
+            program.kill();
+        }
+        try (Program program = Program.serve(data, 0, PIN)) {
+            assertThat(commands(ask(program, "/api/classes/" + id + "/events", "").body())).hasSize(acknowledged + 2)
+                    .doesNotHaveDuplicates();
+            assertThat(program.err()).isEmpty();
+        }
+    }
+}
