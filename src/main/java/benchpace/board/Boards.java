@@ -24,7 +24,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 
-/** Every class in the store, and the one thread that tells their screens what has changed. */
+/** Every class in the store, and the publisher that tells their screens what has changed. */
 public final class Boards implements AutoCloseable {
     private static final Logger LOG = System.getLogger(Boards.class.getName());
 
@@ -49,7 +49,7 @@ public final class Boards implements AutoCloseable {
     }
 
     /**
-     * The same, and draws each closed class's lesson about its room, on the one publishing thread.
+     * The same, and draws each closed class's lesson about its room, once its screens have been told.
      *
      * @param steps what past classes taught about steps, for those who ask
      */
@@ -67,10 +67,10 @@ public final class Boards implements AutoCloseable {
         this.maker = maker;
         this.idEndings = idEndings;
         this.clocks = new ClockBoard(this.clock, this::all);
-        this.publisher = new Publisher(this::all, clocks::mend,
+        this.publisher = new Publisher(clocks::mend,
                 board -> lessons.ifPresent(l -> l.draw(board.id(), board.live())));
         log.classIds().forEach(this::open);
-        publisher.start();
+        publisher.start(all());
     }
 
     /** One class that cannot be read must not keep the others from their evening. */
@@ -112,7 +112,7 @@ public final class Boards implements AutoCloseable {
         log.append(id, created);
         ClassBoard board = board(id, live, true);
         boards.put(id, board);
-        publisher.wake();
+        publisher.wake(board);
         return board;
     }
 

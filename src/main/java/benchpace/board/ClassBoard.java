@@ -23,6 +23,7 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.concurrent.CopyOnWriteArraySet;
 import java.util.concurrent.locks.Lock;
+import java.util.function.Consumer;
 
 /**
  * One running class: the only place where its rules, its log and the time meet. Every command passes under one lock,
@@ -42,7 +43,7 @@ public final class ClassBoard {
     private final ClassTime time;
     private final Lock writing;
     private final ViewMaker maker;
-    private final Runnable changed;
+    private final Consumer<ClassBoard> changed;
     private final ClassModels models;
     private final Set<Mailbox> mailboxes = new CopyOnWriteArraySet<>();
     private volatile LiveClass live;
@@ -60,7 +61,7 @@ public final class ClassBoard {
 
     /** @param created whether it is set up just now, and not read back */
     ClassBoard(String id, LiveClass live, boolean created, EventLog log, BoardTime clock, Lock writing,
-               ViewMaker maker, Runnable changed) {
+               ViewMaker maker, Consumer<ClassBoard> changed) {
         this.id = id;
         this.live = live;
         this.log = log;
@@ -124,7 +125,7 @@ public final class ClassBoard {
         log.append(id, recorded);
         live = next;
         time.wrote(recorded.recordedAt());
-        changed.run();
+        changed.accept(this);
     }
 
     private LiveClass added(Recorded recorded) {
@@ -209,7 +210,7 @@ public final class ClassBoard {
     void lookAgain() {
         newest = null;
         made = null;
-        changed.run();
+        changed.accept(this);
     }
 
     /** The events after a number, in order, as they were written. */
@@ -285,7 +286,7 @@ public final class ClassBoard {
             mailbox.close();
             throw e;
         }
-        changed.run();  // the first screen of a class: from now on somebody sees what time alone changes
+        changed.accept(this);  // the first screen of a class: from now on somebody sees what time alone changes
         return mailbox;
     }
 
@@ -299,7 +300,7 @@ public final class ClassBoard {
         return latest == null || latest.seq() != live.seq() || due(latest);
     }
 
-    /** Derives the view anew and hands it to every screen. Called by the one publishing thread only. */
+    /** Derives the view anew and hands it to every screen. Called by one publishing round at a time. */
     ClassView publish() {
         ClassView view;
         synchronized (viewing) {

@@ -4,18 +4,26 @@ import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
 import java.time.Duration;
 import java.util.Collection;
-import java.util.Comparator;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ScheduledFuture;
+import java.util.concurrent.ScheduledThreadPoolExecutor;
+import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
 /**
- * The one thread that derives views and fills mailboxes: after a command, and when the views themselves say that time
- * alone will change them. It never writes to a network, so no screen can hold it up.
+ * Derives views and fills mailboxes: after a command, and when the views themselves say that time alone will change
+ * them. Every class has rounds of its own, one at a time and so in order, on a few threads that all classes share: one
+ * whose view takes long holds up no other. It never writes to a network, so no screen can hold it up.
  */
 final class Publisher implements AutoCloseable {
     private static final Logger LOG = System.getLogger(Publisher.class.getName());
+    /** So many classes may be slow at once before others wait for them. */
+    private static final int THREADS = 4;
     /** Also how soon a computer that woke, or a clock that was set, is noticed. */
     private static final Duration LONGEST_SLEEP = Duration.ofSeconds(10);
     private static final long LONGEST_GOODBYE_MILLIS = 500;
@@ -24,69 +32,120 @@ final class Publisher implements AutoCloseable {
     /** Taps that come faster than this are shown together: an eye follows no more, and drawing takes a processor. */
     private static final long ROUND_MILLIS = 100;
 
-    private final Supplier<Collection<ClassBoard>> boards;
     private final Runnable before;
     private final Consumer<ClassBoard> afterwards;
-    private final Thread thread = new Thread(this::run, "board-publisher");
-    private long roundBegan = System.nanoTime() - TimeUnit.MILLISECONDS.toNanos(ROUND_MILLIS);
-    private boolean woken;
-    private boolean closed;
+    private final Faults faults = new Faults();
+    private final AtomicInteger started = new AtomicInteger();
+    private final ScheduledThreadPoolExecutor threads = new ScheduledThreadPoolExecutor(THREADS, this::thread,
+            new ThreadPoolExecutor.DiscardPolicy()); // what still comes while it closes
+    private final Map<ClassBoard, Rounds> rounds = new ConcurrentHashMap<>();
 
     /**
-     * @param before     done first in each round
-     * @param afterwards done with every class once screens have been told
+     * @param before     done first in each round of any class; may be done by several at once
+     * @param afterwards done with a class once its screens have been told
      */
-    Publisher(Supplier<Collection<ClassBoard>> boards, Runnable before, Consumer<ClassBoard> afterwards) {
-        this.boards = boards;
+    Publisher(Runnable before, Consumer<ClassBoard> afterwards) {
         this.before = before;
         this.afterwards = afterwards;
+        threads.setRemoveOnCancelPolicy(true);
+        threads.setExecuteExistingDelayedTasksAfterShutdownPolicy(false);
+    }
+
+    private Thread thread(Runnable work) {
+        Thread thread = new Thread(work, "board-publisher-" + started.incrementAndGet());
         thread.setDaemon(true);
+        return thread;
     }
 
-    void start() {
-        thread.start();
+    /** Makes the classes that were there before ready, and publishes them from then on. */
+    void start(Collection<ClassBoard> boards) {
+        boards.forEach(board -> rounds.computeIfAbsent(board, b -> new Rounds(b, true)).wake());
     }
 
-    synchronized void wake() {
-        woken = true;
-        notifyAll();
+    /** Something happened in a class, or somebody began to look at it. */
+    void wake(ClassBoard board) {
+        rounds.computeIfAbsent(board, b -> new Rounds(b, false)).wake();
     }
 
-    private void run() {
-        boards.get().forEach(board -> carefully(board, "made ready", () -> {
-            board.warm();
-            return Optional.empty();
-        }));
-        try {
-            while (sleep(publishAll())) {
-                // goes round until closed
+    /** The rounds of one class. */
+    private final class Rounds implements Runnable {
+        private final ClassBoard board;
+        private boolean cold;
+        private boolean underWay;
+        private boolean woken;
+        private long began = System.nanoTime() - TimeUnit.MILLISECONDS.toNanos(ROUND_MILLIS);
+        private Optional<ScheduledFuture<?>> next = Optional.empty();
+
+        Rounds(ClassBoard board, boolean cold) {
+            this.board = board;
+            this.cold = cold;
+        }
+
+        /** The first tap after a pause is shown at once. */
+        synchronized void wake() {
+            woken = true;
+            if (!underWay) {
+                plan(early());
             }
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
+        }
+
+        private void plan(long millis) {
+            next.ifPresent(planned -> planned.cancel(false));
+            next = Optional.of(threads.schedule(this, millis, TimeUnit.MILLISECONDS));
+        }
+
+        /** Milliseconds until the next round may begin. */
+        private long early() {
+            return Math.max(0, ROUND_MILLIS - TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - began));
+        }
+
+        @Override public void run() {
+            if (!begins()) {
+                return;
+            }
+            carefully(board, "given the time", () -> {
+                before.run();
+                return Optional.empty();
+            });
+            if (cold) {
+                cold = false;
+                carefully(board, "made ready", () -> {
+                    board.warm();
+                    return Optional.empty();
+                });
+            }
+            Optional<Duration> unchanged = publish(board);
+            carefully(board, "finished", () -> {
+                afterwards.accept(board);
+                return Optional.empty();
+            });
+            ends(unchanged.orElse(LONGEST_SLEEP));
+        }
+
+        /** One woken in the very moment it began must not be made twice at once. */
+        private synchronized boolean begins() {
+            if (underWay) {
+                woken = true;
+                return false;
+            }
+            underWay = true;
+            woken = false;
+            began = System.nanoTime();
+            return true;
+        }
+
+        private synchronized void ends(Duration unchanged) {
+            underWay = false;
+            Duration sleep = unchanged.compareTo(LONGEST_SLEEP) > 0 ? LONGEST_SLEEP
+                    : unchanged.compareTo(SHORTEST_SLEEP) < 0 ? SHORTEST_SLEEP : unchanged;
+            plan(woken ? early() : sleep.toMillis());
         }
     }
 
-    /** @return how long nothing changes by itself */
-    private Duration publishAll() {
-        try {
-            before.run();
-        } catch (Throwable e) {
-            LOG.log(Level.ERROR, "the round could not be begun as it should", e);
-        }
-        Optional<Duration> next = boards.get().stream()
-                .filter(board -> board.watched() || board.mayBeMended())
-                .flatMap(board -> publish(board).stream())
-                .min(Comparator.naturalOrder());
-        boards.get().forEach(board -> carefully(board, "finished", () -> {
-            afterwards.accept(board);
+    private Optional<Duration> publish(ClassBoard board) {
+        if (!board.watched() && !board.mayBeMended()) {
             return Optional.empty();
-        }));
-        Duration until = next.orElse(LONGEST_SLEEP);
-        return until.compareTo(LONGEST_SLEEP) > 0 ? LONGEST_SLEEP
-                : until.compareTo(SHORTEST_SLEEP) < 0 ? SHORTEST_SLEEP : until;
-    }
-
-    private static Optional<Duration> publish(ClassBoard board) {
+        }
         return carefully(board, "shown", () -> {
             if (board.stale()) {
                 board.publish();
@@ -95,42 +154,23 @@ final class Publisher implements AutoCloseable {
         });
     }
 
-    /** Whatever is wrong with one class, even an error of the machine, the others go on being published. */
-    private static Optional<Duration> carefully(ClassBoard board, String what,
-                                                Supplier<Optional<Duration>> work) {
+    /** Whatever is wrong with one class, even an error of the machine, it and the others go on being published. */
+    private Optional<Duration> carefully(ClassBoard board, String what, Supplier<Optional<Duration>> work) {
         try {
             return work.get();
         } catch (Throwable e) {
-            LOG.log(Level.ERROR, "class " + board.id() + " could not be " + what, e);
+            if (faults.isNew(board.id() + " " + what, e)) {
+                LOG.log(Level.ERROR, "class " + board.id() + " could not be " + what, e);
+            }
             return Optional.empty();
         }
     }
 
-    private synchronized boolean sleep(Duration most) throws InterruptedException {
-        if (!woken && !closed) {
-            wait(Math.max(1, most.toMillis()));
-        }
-        for (long early = early(); early > 0 && !closed; early = early()) {
-            wait(early);
-        }
-        roundBegan = System.nanoTime();
-        woken = false;
-        return !closed;
-    }
-
-    /** The first tap after a pause is shown at once. @return milliseconds until the next round may begin */
-    private long early() {
-        return ROUND_MILLIS - TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - roundBegan);
-    }
-
-    /** Waits a moment for a round that is under way, as the store may be closed next. */
+    /** Waits a moment for rounds that are under way, as the store may be closed next. */
     @Override public void close() {
-        synchronized (this) {
-            closed = true;
-            notifyAll();
-        }
+        threads.shutdown();
         try {
-            thread.join(LONGEST_GOODBYE_MILLIS);
+            threads.awaitTermination(LONGEST_GOODBYE_MILLIS, TimeUnit.MILLISECONDS);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }

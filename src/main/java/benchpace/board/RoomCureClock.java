@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The cure as computed for each candle and corrected by what this room shows. A plan that names no candle keeps its own
@@ -33,6 +34,7 @@ public final class RoomCureClock implements CureClock {
     private final PlanCureClock byFigure = new PlanCureClock();
     private final TrajectoryCache trajectories = new TrajectoryCache();
     private final Sections sections = new Sections();
+    private final Map<String, Object> locks = new ConcurrentHashMap<>();
     private final Map<Basis, Forecast> forecasts = new LinkedHashMap<>(64, 0.75f, true) {
         private static final long serialVersionUID = 1L;
 
@@ -133,9 +135,7 @@ public final class RoomCureClock implements CureClock {
         if (candles.evidence().isEmpty()) {
             return Optional.empty();
         }
-        synchronized (trajectories) {
-            return Optional.of(RoomPosterior.of(prior, candles.evidence(), trajectories).fit());
-        }
+        return Optional.of(RoomPosterior.of(prior, candles.evidence(), trajectories).fit());
     }
 
     // ---- the forecast
@@ -143,22 +143,38 @@ public final class RoomCureClock implements CureClock {
     private Forecast forecast(String classId, LiveClass live, ClassCandles candles) {
         RoomFit prior = classId.isEmpty() ? RoomFit.untaught() : priors.of(classId, live.plan().place());
         Basis basis = new Basis(prior, candles);
-        synchronized (trajectories) {
-            Forecast known = forecasts.get(basis);
-            if (known != null) {
-                return known;
-            }
-            RoomPosterior posterior = RoomPosterior.of(prior, candles.evidence(), trajectories);
-            Map<SeatNumber, CureOutlook> outlooks = outlooks(candles, posterior);
-            String words = candles.latest().map(seen -> {
-                ClassCandles before = ClassCandles.without(live, seen);
-                return FitWords.of(seen, candles.poured(), outlooks, outlooks(before,
-                        RoomPosterior.of(prior, before.evidence(), trajectories)));
-            }).orElse("");
-            Forecast made = new Forecast(outlooks, posterior.fit(), words);
-            forecasts.put(basis, made);
-            return made;
+        synchronized (locks.computeIfAbsent(classId, id -> new Object())) { // no class waits for another's
+            return known(basis).orElseGet(() -> keep(basis, forecast(live, basis)));
         }
+    }
+
+    private Forecast forecast(LiveClass live, Basis basis) {
+        ClassCandles candles = basis.candles();
+        RoomPosterior posterior = RoomPosterior.of(basis.prior(), candles.evidence(), trajectories);
+        Map<SeatNumber, CureOutlook> outlooks = outlooks(candles, posterior);
+        String words = candles.latest().map(seen -> FitWords.of(seen, candles.poured(), outlooks,
+                outlooksWithout(live, seen, basis.prior()))).orElse("");
+        return new Forecast(outlooks, posterior.fit(), words);
+    }
+
+    /** What was forecast before something was seen; mostly that is still known. */
+    private Map<SeatNumber, CureOutlook> outlooksWithout(LiveClass live, Observation seen, RoomFit prior) {
+        ClassCandles before = ClassCandles.without(live, seen);
+        return known(new Basis(prior, before)).map(Forecast::outlooks).orElseGet(() ->
+                outlooks(before, RoomPosterior.of(prior, before.evidence(), trajectories)));
+    }
+
+    private Optional<Forecast> known(Basis basis) {
+        synchronized (forecasts) {
+            return Optional.ofNullable(forecasts.get(basis));
+        }
+    }
+
+    private Forecast keep(Basis basis, Forecast made) {
+        synchronized (forecasts) {
+            forecasts.put(basis, made);
+        }
+        return made;
     }
 
     /** Candles that nobody looked at and that are alike have one outlook. */

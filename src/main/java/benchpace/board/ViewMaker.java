@@ -155,7 +155,7 @@ public final class ViewMaker {
             return new ClassView(classId, live.name(), plan.place(), zone, live.seq(), now, live.startsAt(), stage,
                     steps, new NowViews(live, stepViews, seats).of(stage, present),
                     new NextViews(live, standings, stepViews, pace).next(), chart, seats, cure(), pace.home(),
-                    help(), calm(), pace.silence(), TakeBacks.of(live), notes(), room,
+                    help(), calm(missing), pace.silence(), TakeBacks.of(live), notes(), room,
                     lines, waiting, live.guestsMayTell(), known, missing, nextChange(missing));
         }
 
@@ -197,9 +197,12 @@ public final class ViewMaker {
         }
 
         /** What a helper reads when nobody needs them. */
-        private String calm() {
+        private String calm(Missing missing) {
             if (!pace.flags().isEmpty()) {
                 return "";
+            }
+            if (missing.has(Model.PACE) || missing.has(Model.WORDS)) {
+                return "Who needs somebody is not known just now.";
             }
             if (!pace.eased().isEmpty()) {
                 return new TreeMap<>(pace.eased()).entrySet().stream()

@@ -24,7 +24,7 @@ public record CureOutlook(MinuteRange skin, MinuteRange ready, MinuteRange firm)
     /** The outlook of one candle in a room. */
     public static CureOutlook of(CuringCandle candle, RoomPosterior room, TrajectoryCache cache) {
         LossTrajectories t = cache.of(candle.coolingCase());
-        double[][] weight = room.ofCandle(candle, cache);
+        double[][] weight = room.ofCandle(candle);
         double[] anyFraction = new double[RoomPosterior.LOSSES];
         double[] skin = new double[RoomPosterior.LOSSES];
         double[] firm = new double[RoomPosterior.LOSSES];
@@ -60,12 +60,12 @@ public record CureOutlook(MinuteRange skin, MinuteRange ready, MinuteRange firm)
     private static double quantile(double[][] minutes, double[][] weight, double share) {
         double low = 0;
         double high = CureMilestones.HORIZON_MINUTES;
-        if (below(minutes, weight, high) < share) {
+        if (!reaches(share, minutes, weight, high)) {
             return Double.POSITIVE_INFINITY;
         }
         while (high - low > 0.01) {
             double middle = (low + high) / 2;
-            if (below(minutes, weight, middle) >= share) {
+            if (reaches(share, minutes, weight, middle)) {
                 high = middle;
             } else {
                 low = middle;
@@ -74,15 +74,16 @@ public record CureOutlook(MinuteRange skin, MinuteRange ready, MinuteRange firm)
         return high;
     }
 
-    private static double below(double[][] minutes, double[][] weight, double limit) {
+    /** Whether such a share of the weight is at or below a limit. No weight is negative: what is reached stays so. */
+    private static boolean reaches(double share, double[][] minutes, double[][] weight, double limit) {
         double sum = 0;
-        for (int i = 0; i < minutes.length; i++) {
+        for (int i = 0; i < minutes.length && sum < share; i++) {
             double[] m = minutes[i];
             double[] w = weight[i];
             for (int k = 0; k < m.length; k++) {
                 sum += m[k] <= limit ? w[k] : 0;
             }
         }
-        return sum;
+        return sum >= share;
     }
 }

@@ -1,6 +1,7 @@
 package benchpace.cure;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,10 +27,11 @@ public final class RoomPosterior {
 
     /** Weights [loss][fraction], adding up to one. */
     private final double[][] weight;
-    private final Map<String, List<Evidence>> byCandle;
+    /** Of each candle that was looked at, by its id: likelihood [loss][node of its own factor][fraction]. */
+    private final Map<String, double[][][]> byCandle;
     private final int observations;
 
-    private RoomPosterior(double[][] weight, Map<String, List<Evidence>> byCandle, int observations) {
+    private RoomPosterior(double[][] weight, Map<String, double[][][]> byCandle, int observations) {
         this.weight = weight;
         this.byCandle = byCandle;
         this.observations = observations;
@@ -53,10 +55,13 @@ public final class RoomPosterior {
             byCandle.computeIfAbsent(e.candle().id(), id -> new ArrayList<>()).add(e);
         }
         double[][] log = logPrior(prior);
-        for (List<Evidence> candle : byCandle.values()) {
-            addCandle(log, candle, cache);
-        }
-        return new RoomPosterior(normalised(log), byCandle, prior.observations() + evidence.size());
+        Map<String, double[][][]> likelihoods = new LinkedHashMap<>();
+        byCandle.forEach((candle, seen) -> {
+            double[][][] likelihood = likelihood(seen, cache);
+            add(log, likelihood);
+            likelihoods.put(candle, likelihood);
+        });
+        return new RoomPosterior(normalised(log), likelihoods, prior.observations() + evidence.size());
     }
 
     static double logLoss(int i) {
@@ -79,22 +84,35 @@ public final class RoomPosterior {
         return -z * z / 2;
     }
 
-    private static void addCandle(double[][] log, List<Evidence> seen, TrajectoryCache cache) {
-        LossTrajectories trajectories = cache.of(seen.get(0).candle().coolingCase());
+    private static void add(double[][] log, double[][][] likelihood) {
         for (int i = 0; i < LOSSES; i++) {
-            double[][] likelihood = likelihood(seen, i, trajectories);
             for (int k = 0; k < LossTrajectories.FRACTIONS; k++) {
-                log[i][k] += Math.log(Math.max(over(likelihood, k), SMALLEST));
+                log[i][k] += Math.log(Math.max(over(likelihood[i], k), SMALLEST));
             }
         }
     }
 
+    private static double[][][] likelihood(List<Evidence> seen, TrajectoryCache cache) {
+        LossTrajectories trajectories = cache.of(seen.get(0).candle().coolingCase());
+        boolean judged = seen.stream().anyMatch(e -> e instanceof Evidence.JudgedSet);
+        double[][][] likelihood = new double[LOSSES][][];
+        for (int i = 0; i < LOSSES; i++) {
+            likelihood[i] = likelihood(seen, judged, i, trajectories);
+        }
+        return likelihood;
+    }
+
     /** Likelihood [node of the candle's own factor][fraction] of all seen at one candle, times the node's weight. */
-    private static double[][] likelihood(List<Evidence> seen, int loss, LossTrajectories trajectories) {
+    private static double[][] likelihood(List<Evidence> seen, boolean judged, int loss,
+                                         LossTrajectories trajectories) {
         double[][] likelihood = new double[NODES.length][LossTrajectories.FRACTIONS];
         for (int j = 0; j < NODES.length; j++) {
             double ownLoss = logLoss(loss) + NODES[j] * seen.get(0).candle().ownSd();
             double whatever = ofLoss(seen, ownLoss, trajectories);
+            if (!judged) { // nothing tells the fractions apart
+                Arrays.fill(likelihood[j], WEIGHTS[j] * Math.exp(whatever));
+                continue;
+            }
             for (int k = 0; k < LossTrajectories.FRACTIONS; k++) {
                 double ofFraction = ofFraction(seen, ownLoss, LossTrajectories.fraction(k), trajectories);
                 likelihood[j][k] = WEIGHTS[j] * Math.exp(whatever + ofFraction);
@@ -164,11 +182,11 @@ public final class RoomPosterior {
      * Weights [loss][fraction] of one candle's own loss, the room's times the candle's factor. Where the candle itself
      * was looked at, that has taught its factor too: its nodes weigh by how well they explain what was seen.
      */
-    double[][] ofCandle(CuringCandle candle, TrajectoryCache cache) {
-        List<Evidence> seen = byCandle.getOrDefault(candle.id(), List.of());
+    double[][] ofCandle(CuringCandle candle) {
+        double[][][] seen = byCandle.get(candle.id());
         double[][] own = new double[LOSSES][LossTrajectories.FRACTIONS];
         for (int i = 0; i < LOSSES; i++) {
-            double[][] likelihood = seen.isEmpty() ? null : likelihood(seen, i, cache.of(candle.coolingCase()));
+            double[][] likelihood = seen == null ? null : seen[i];
             for (int j = 0; j < NODES.length; j++) {
                 double at = i + NODES[j] * candle.ownSd() / LOSS_SPACING;
                 double inside = Math.min(Math.max(at, 0), LOSSES - 1);

@@ -39,6 +39,7 @@ class ClassBoardTest {
     private final AtomicReference<Instant> wall = new AtomicReference<>(EVENING);
     private final AtomicInteger ids = new AtomicInteger();
     private final Set<String> broken = ConcurrentHashMap.newKeySet();
+    private final Set<String> slow = ConcurrentHashMap.newKeySet();
     private volatile CountDownLatch planning = new CountDownLatch(0);
     private Database database;
     private Boards boards;
@@ -56,7 +57,9 @@ class ClassBoardTest {
             if (broken.contains(classId)) {
                 throw new StackOverflowError("in class " + classId);
             }
-            awaitPlanning();
+            if (slow.isEmpty() || slow.contains(classId)) {
+                awaitPlanning();
+            }
             return sound.cooling(classId, live, now);
         }
 
@@ -140,6 +143,28 @@ class ClassBoardTest {
                     second.take(Duration.ofMillis(200)).map(ClassView::seq).equals(Optional.of(seq)));
             assertThat(first.isClosed()).isFalse();
         }
+    }
+
+    @Test void a_class_whose_view_takes_long_keeps_no_other_from_its_screens() throws Exception {
+        ClassBoard other = create();
+        try (Mailbox first = board.subscribe(); Mailbox second = other.subscribe()) {
+            slow.add(board.id());
+            planning = new CountDownLatch(1);
+            long late = note(board);
+            wall.set(EVENING.plusSeconds(1));
+            long seq = note(other);
+
+            await().atMost(Duration.ofSeconds(20)).until(() -> shown(second, seq));
+            long again = note(other);
+            await().atMost(Duration.ofSeconds(20)).until(() -> shown(second, again));
+            assertThat(first.take(Duration.ofMillis(1)).map(ClassView::seq)).isNotEqualTo(Optional.of(late));
+            planning.countDown();
+            await().atMost(Duration.ofSeconds(20)).until(() -> shown(first, late));
+        }
+    }
+
+    private static boolean shown(Mailbox screen, long seq) throws InterruptedException {
+        return screen.take(Duration.ofMillis(200)).map(ClassView::seq).equals(Optional.of(seq));
     }
 
     @Test void a_class_that_cannot_be_read_back_is_left_out_and_told_and_the_others_open() {

@@ -119,6 +119,8 @@ class ModelsThatFailTest {
         assertThat(board.state(id).json().get("forecast").get("words").asText()).matches("Home \\d\\d:\\d\\d, promised");
         assertThat(board.state(id).json().get("forecast").get("keptProbability").isNull()).isTrue();
         assertThat(board.state(id).json().get("flags")).isEmpty();
+        assertThat(page("instructor")).contains("Who needs somebody is not known just now.")
+                .doesNotContain("Nobody needs you");
     }
 
     @Test void a_look_back_without_its_flags_does_not_say_that_nobody_was_flagged() {
