@@ -6,6 +6,7 @@
 const SAMPLES = 9;
 const LOST_AFTER_MS = 30_000;
 const MINUTE_MS = 60_000;
+const HOUR_MS = 60 * MINUTE_MS;
 const JUMP_MS = 2_000;
 
 /** @type {number[]} server time minus the browser's count, in ms, the newest last */
@@ -134,11 +135,23 @@ function write(element, text) {
 
 let clockFormat;
 
+/**
+ * When clocks are set back, the clock in the room shows an hour twice: then it is said which is meant, as WallClock does.
+ * @param {Date} at
+ * @param {(at: Date) => string} shown
+ * @returns {'' | ' summer' | ' winter'}
+ */
+export function season(at, shown) {
+  const words = shown(at);
+  return shown(new Date(at.getTime() + HOUR_MS)) === words ? ' summer'
+    : shown(new Date(at.getTime() - HOUR_MS)) === words ? ' winter' : '';
+}
+
 /** @param {Date} at @returns {string} as the clock in the room shows it */
 export function clockWords(at) {
   clockFormat ??= new Intl.DateTimeFormat('en-GB',
     { hour: '2-digit', minute: '2-digit', timeZone: document.body.dataset.zone });
-  return clockFormat.format(at);
+  return clockFormat.format(at) + season(at, (time) => clockFormat.format(time));
 }
 
 /**

@@ -1,6 +1,7 @@
 // A seat leaves early: the candle gets its place on the shelf and a claim word, then the seat leaves. Needs the board at
 // hand: two devices may want one place, and only the board can tell.
 
+import { season } from './clock.js';
 import { tell } from './status.js';
 import { token } from './token.js';
 
@@ -83,7 +84,9 @@ async function submit(form) {
 function day(stamp, withTime) {
   const form = { weekday: 'short', day: 'numeric', month: 'short', timeZone: document.body.dataset.zone };
   const time = { hour: '2-digit', minute: '2-digit' };
-  return new Intl.DateTimeFormat('en-GB', withTime ? { ...form, ...time } : form).format(new Date(stamp));
+  const format = new Intl.DateTimeFormat('en-GB', withTime ? { ...form, ...time } : form);
+  const which = withTime ? season(new Date(stamp), (at) => format.format(at)) : '';
+  return format.format(new Date(stamp)) + (which && `${which} time`);
 }
 
 function done(entry) {

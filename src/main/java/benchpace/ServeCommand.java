@@ -33,6 +33,7 @@ import benchpace.web.QrCode;
 import benchpace.web.Secrets;
 import benchpace.web.Server;
 import benchpace.web.StartFailure;
+import benchpace.web.screen.Times;
 import benchpace.web.entrance.TlsKeys;
 import java.io.PrintWriter;
 import java.net.InetAddress;
@@ -181,6 +182,7 @@ final class ServeCommand implements Callable<Integer> {
             database.close();
         }, "closing"));
         announce(scheme, server.port(), address, access);
+        tellAhead(boards, clock.instant(), new Times(zone));
         access.whenPinsAreNew(() -> announceAnew(scheme, server.port(), access));
         lan(address).ifPresent(at -> localName.announce(at, server.port(), name -> say(
                 "  By name     " + scheme + name + ":" + server.port() + "/   (/wall, /helper and /table too)\n")));
@@ -196,6 +198,13 @@ final class ServeCommand implements Callable<Integer> {
         } catch (UnknownHostException e) {
             return Optional.empty();
         }
+    }
+
+    /** Tells of classes whose last times lie in the future: this clock is wrong, or an earlier one was. */
+    private void tellAhead(Boards boards, Instant now, Times times) {
+        boards.all().stream().filter(ClassBoard::tellsAhead).map(ClassBoard::live).forEach(live -> say("\""
+                + live.name() + "\" has times up to " + times.dated(live.lastRecordedAt())
+                + "; the computer's clock says " + times.dated(now) + ". Its page asks which is right.\n"));
     }
 
     /** Sets up the demo class of today, if the board should have one: asked for, or nothing of the user's is there. */

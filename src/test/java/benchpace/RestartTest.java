@@ -3,7 +3,14 @@ package benchpace;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
+import benchpace.board.Boards;
+import benchpace.board.PlanCureClock;
+import benchpace.board.PosteriorPaceWatch;
+import benchpace.board.ViewMaker;
+import benchpace.files.Demo;
 import benchpace.files.Json;
+import benchpace.store.Database;
+import benchpace.store.SqliteEventLog;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
@@ -12,6 +19,8 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
@@ -175,6 +184,21 @@ class RestartTest {
             HttpResponse<String> paired = ask(program, "/api/pair", "{\"key\":\"" + helpers + "\"}");
             assertThat(paired.statusCode()).as("what was printed of the former opens").isEqualTo(200);
             assertThat(paired.body()).contains("\"helper\"");
+        }
+    }
+
+    @Test void a_class_with_times_from_the_future_is_told_on_the_console() throws Exception {
+        Instant ahead = Instant.now().plus(Duration.ofHours(2));
+        try (Database database = Database.open(data)) {
+            Boards boards = new Boards(new SqliteEventLog(database), () -> ahead,
+                    new ViewMaker(new PlanCureClock(), new PosteriorPaceWatch(), ZoneOffset.UTC), () -> "late");
+            boards.create(Demo.eveningPlan(), "Thursday", ahead, Demo.eveningRoster().places(), "instructor");
+            boards.close();
+        }
+        try (Program program = Program.serve(data, 0, PIN)) {
+            await().untilAsserted(() -> assertThat(program.out())
+                    .contains("\"Thursday\" has times up to ", "Its page asks which is right."));
+            assertThat(program.err()).isEmpty();
         }
     }
 }

@@ -8,9 +8,9 @@ import benchpace.live.LiveClass;
 import benchpace.plan.Activity;
 import benchpace.plan.ActivityId;
 import benchpace.plan.SeatNumber;
+import benchpace.plan.WallClock;
 import java.time.Instant;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -21,7 +21,6 @@ import java.util.Optional;
 
 /** Says what guests were told and does not hold any more, seats with the same change in one sentence. */
 final class ChangeWords {
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
     private ChangeWords() { }
 
@@ -104,6 +103,6 @@ final class ChangeWords {
     }
 
     private static String clock(Instant at, ZoneId zone) {
-        return CLOCK.format(at.atZone(zone));
+        return WallClock.words(at, zone);
     }
 }

@@ -3,13 +3,12 @@ package benchpace.board;
 import benchpace.pace.Level;
 import benchpace.pace.SeatPace;
 import benchpace.plan.SeatNumber;
+import benchpace.plan.WallClock;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 
 /** Says in one line a person would say why a seat is flagged, and what it costs. */
 final class FlagWords {
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
     private FlagWords() { }
 
@@ -32,7 +31,7 @@ final class FlagWords {
     /** "Seat 4 is still slow; MO sorted it at 19:16." */
     static String eased(SeatNumber seat, Eased eased, ZoneId zone) {
         return "Seat " + seat.value() + " is still slow; " + eased.helper() + " sorted it at "
-                + CLOCK.format(eased.at().atZone(zone)) + ".";
+                + WallClock.words(eased.at(), zone) + ".";
     }
 
     /** "Wicks" within a sentence is "wicks"; a name of several words keeps its capital, so that it is seen as one. */

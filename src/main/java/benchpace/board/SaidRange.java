@@ -1,16 +1,15 @@
 package benchpace.board;
 
 import benchpace.plan.SeatNumber;
+import benchpace.plan.WallClock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -29,7 +28,6 @@ import java.util.TreeMap;
 public record SaidRange(Instant from, Instant until, ReadyWindow.Basis basis) {
     /** An estimate promises no exact minute. */
     private static final Duration STEP = Duration.ofMinutes(5);
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
     /** Where an instant lies, as seen from a range. */
     public enum Phase { BEFORE, INSIDE, PAST }
@@ -124,11 +122,11 @@ public record SaidRange(Instant from, Instant until, ReadyWindow.Basis basis) {
 
     /** The same for where letters are large: "20:10\u201320:25". */
     public String brief(ZoneId zone) {
-        return clock(from, zone) + "\u2013" + clock(until, zone);
+        return WallClock.brief(from, zone) + "\u2013" + WallClock.brief(until, zone);
     }
 
     private static String clock(Instant at, ZoneId zone) {
-        return CLOCK.format(at.atZone(zone));
+        return WallClock.words(at, zone);
     }
 
     private static Instant down(Instant at) {

@@ -1,17 +1,15 @@
 package benchpace.breaks;
 
+import benchpace.plan.WallClock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 
 import benchpace.plan.SeatNumber;
 
 /** The one line that calls out an event of the wait: what, when, where and for whom. */
 public final class WaitWords {
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
     /** What is called out to those whose candle is still to be tried. */
     public static final String BOXES = "Fold a box or choose a ribbon";
     /** What goes with it. */
@@ -76,6 +74,6 @@ public final class WaitWords {
     }
 
     private static String clock(Instant at, ZoneId zone) {
-        return CLOCK.format(at.atZone(zone));
+        return WallClock.words(at, zone);
     }
 }

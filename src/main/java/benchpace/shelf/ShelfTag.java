@@ -1,5 +1,6 @@
 package benchpace.shelf;
 
+import benchpace.plan.WallClock;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -41,12 +42,8 @@ public record ShelfTag(String claim, List<String> lines, List<String> cautions) 
         }
         lines.add(className + ", seat " + entry.seat());
         lines.add("Shelf: " + entry.place());
-        lines.add("Ready from about " + words(MOMENT, entry.readyFrom(), zone));
-        lines.add("Collect by " + words(DAY, entry.collectBy(), zone));
+        lines.add("Ready from about " + WallClock.words(MOMENT, entry.readyFrom(), zone));
+        lines.add("Collect by " + DAY.format(entry.collectBy().atZone(zone)));
         return new ShelfTag(entry.claim().toString(), lines, CAUTIONS);
-    }
-
-    private static String words(DateTimeFormatter form, Instant at, ZoneId zone) {
-        return form.format(at.atZone(zone));
     }
 }

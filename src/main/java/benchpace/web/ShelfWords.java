@@ -1,5 +1,6 @@
 package benchpace.web;
 
+import benchpace.plan.WallClock;
 import benchpace.shelf.ShelfRefusal;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -27,10 +28,11 @@ final class ShelfWords {
                     "The candle of this seat stands at " + r.at() + " already.");
         } else if (why instanceof ShelfRefusal.AlreadyCollected r) {
             return conflict("already-collected", "It was collected already",
-                    "It was handed out on " + MOMENT.format(r.at().atZone(zone)) + ".");
+                    "It was handed out on " + WallClock.words(MOMENT, r.at(), zone) + ".");
         } else if (why instanceof ShelfRefusal.StillSetting r) {
             return conflict("still-setting", "It should still set", "It should set until about "
-                    + MOMENT.format(r.readyFrom().atZone(zone)) + ". Hand it out only if a hand test finds it firm.");
+                    + WallClock.words(MOMENT, r.readyFrom(), zone)
+                    + ". Hand it out only if a hand test finds it firm.");
         } else if (why instanceof ShelfRefusal.NoSuchEntry r) {
             return new Problem(404, "no-such-candle-on-shelf", "There is no such candle",
                     "There is no candle " + r.entry() + " on the shelf.");

@@ -30,6 +30,14 @@ class SaidRangeTest {
         return new SaidRange(at(from), at(until), Basis.COMPUTED);
     }
 
+    @Test void a_range_over_the_setting_back_of_clocks_says_which_hour_it_means() {
+        SaidRange range = new SaidRange(Instant.parse("2026-10-25T00:45:00Z"), Instant.parse("2026-10-25T01:25:00Z"),
+                Basis.COMPUTED);
+
+        assertThat(range.words(ZONE)).isEqualTo("02:45 summer time to 02:25 winter time");
+        assertThat(range.brief(ZONE)).isEqualTo("02:45 summer\u201302:25 winter");
+    }
+
     private static Map<SeatNumber, SaidRange> together(ReadyWindow... windows) {
         Map<SeatNumber, ReadyWindow> all = new TreeMap<>();
         for (ReadyWindow w : windows) {

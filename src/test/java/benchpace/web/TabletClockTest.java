@@ -60,6 +60,17 @@ class TabletClockTest extends TapScreens {
         assertThat(Instant.parse(event.get("recordedAt").textValue())).isAfter(tapped.plusSeconds(6));
     }
 
+    @Test void the_hour_that_comes_twice_says_on_the_tablet_too_which_it_is() {
+        Device tablet = live(tablet(), table());
+
+        for (String[] shown : new String[][] {{"2026-10-25T00:45:00Z", "02:45 summer"},
+                {"2026-10-25T01:25:00Z", "02:25 winter"}, {"2026-10-25T02:00:00Z", "03:00"},
+                {"2027-03-28T01:00:00Z", "03:00"}}) {
+            Object words = ask(tablet, "clock", "it.clockWords(new Date('" + shown[0] + "'))");
+            assertThat(words).as(shown[0]).isEqualTo(shown[1]);
+        }
+    }
+
     @Test void a_tap_made_as_the_tablet_wakes_counts_from_now_and_not_from_before_the_sleep() {
         Device tablet = live(tablet().withScript(CLOCKS), table());
         long before = seq();

@@ -1,6 +1,7 @@
 package benchpace.web.screen;
 
 import benchpace.board.SaidRange;
+import benchpace.plan.WallClock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -10,7 +11,6 @@ import java.util.Locale;
 
 /** Prints instants as the clock on the room's wall shows them. */
 public record Times(ZoneId zone) {
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM, HH:mm", Locale.ENGLISH);
     private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH);
     private static final DateTimeFormatter DATED = DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm", Locale.ENGLISH);
@@ -18,7 +18,7 @@ public record Times(ZoneId zone) {
 
     /** "20:07". */
     public String clock(Instant at) {
-        return CLOCK.format(at.atZone(zone));
+        return WallClock.words(at, zone);
     }
 
     /** The day as one says it at {@code now}: "Today, 18:30", "Thursday 4 March, 18:30"; with the year if another. */
@@ -40,12 +40,12 @@ public record Times(ZoneId zone) {
 
     /** "4 March 2027, 18:30". */
     public String dated(Instant at) {
-        return DATED.format(at.atZone(zone));
+        return WallClock.words(DATED, at, zone);
     }
 
     /** "Thursday 4 March, 18:30". */
     public String day(Instant at) {
-        return DAY.format(at.atZone(zone));
+        return WallClock.words(DAY, at, zone);
     }
 
     /** How far apart two {@link #clock} times are for whoever subtracts them; negative if {@code to} is earlier. */
