@@ -1,5 +1,7 @@
 // Who is let in: signing devices out, naming them, and drawing links and PINs anew.
 
+import { forget } from './offline/shell.js';
+
 const SVG = 'http://www.w3.org/2000/svg';
 const answerLine = document.getElementById('devices-answer');
 
@@ -87,8 +89,12 @@ const actions = {
       own ? 'You need a PIN or a link to come back.' : 'Its screens close at once. What it has not sent stays on it.',
       'Sign out', async () => {
         await ask(`/api/devices/${button.closest('[data-mark]').dataset.mark}`, 'DELETE');
-        if (own) location.assign('/');
-        else location.reload();
+        if (own) {
+          forget();
+          location.assign('/');
+        } else {
+          location.reload();
+        }
       });
   },
   others: () => sure('Sign out all others?', 'Every device but this one has to be paired again. Links and PINs stay as they are.',
@@ -100,6 +106,7 @@ const actions = {
     'This one, too. All links and what was printed of them open nothing any more, and PINs are drawn anew. The class goes on; nobody can tap until they are paired again.',
     'Sign out all devices', async () => {
       const { instructor } = await ask('/api/devices/sign-out', 'POST', { who: 'all' });
+      forget();
       document.getElementById('out-words').textContent = instructor
         ? `Your new PIN is ${instructor}. It also stands on the board's console, and is not shown again here.`
         : 'Your PIN is the one that was chosen when the board was started.';

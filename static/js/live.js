@@ -2,7 +2,7 @@
 // softly when it is down, opens it anew when it went silent, and lets it rest while the page is hidden.
 
 import * as clock from './clock.js';
-import { warning } from './offline/shell.js';
+import { forget, warning } from './offline/shell.js';
 import { say } from './status.js';
 
 const SILENT_MS = 25_000;
@@ -121,6 +121,7 @@ async function signedOut() {
   try {
     const { status } = await fetch(source.url, { method: 'HEAD', cache: 'no-store', credentials: 'same-origin' });
     if (status === 401) {
+      forget();
       say('stream', '');
       say('pairing', 'This device was signed out.', { href: '/', words: 'Pair this device again' });
     }

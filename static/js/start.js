@@ -3,6 +3,7 @@
 import * as clockChoice from './clock-choice.js';
 import { namesIn, seated } from './names.js';
 import * as leftOver from './offline/left-over.js';
+import { forget } from './offline/shell.js';
 
 const INITIALS_KEY = 'benchpace.initials';
 
@@ -17,6 +18,7 @@ async function post(path, body) {
     body: JSON.stringify(body),
     credentials: 'same-origin',
   });
+  if (answer.status === 204) return {};
   if (answer.ok) return answer.json();
   let problem = {};
   try {
@@ -88,6 +90,15 @@ async function ownInitials() {
   } catch { /* asked each time */ }
   return initials;
 }
+
+onSubmit('sign-out-form', 'sign-out-answer', async () => {
+  await post('/api/unpair', {});
+  forget();
+  location.assign('/');
+});
+
+document.getElementById('sign-out')?.addEventListener('click', () => document.getElementById('sign-out-dialog').showModal());
+document.getElementById('sign-out-not')?.addEventListener('click', () => document.getElementById('sign-out-dialog').close());
 
 pairByLink();
 leftOver.start();

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import org.eclipse.jetty.http.HttpCookie;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.server.Request;
@@ -169,12 +170,21 @@ public final class Access implements AutoCloseable {
 
     // ---- letting in and signing out
 
-    /** @return the token that the device is to carry from now on; what it carried before opens nothing any more */
-    String letIn(Context ctx, Role role, String initials) {
-        String token = Secrets.token();
-        forget(ctx);
-        sessions.create(token, role.token(), initials, clock.instant());
-        return token;
+    /** A device that came in. @param token what it is to carry from now on; what it carried before opens nothing */
+    record LetIn(Role role, String token) { }
+
+    /**
+     * Asks and lets in, in one step, so that whoever comes while all are signed out is signed out with them.
+     *
+     * @param opens what the key or PIN opens, if anything
+     */
+    synchronized Optional<LetIn> letIn(Context ctx, String initials, Supplier<Optional<Role>> opens) {
+        return opens.get().map(role -> {
+            String token = Secrets.token();
+            forget(ctx);
+            sessions.create(token, role.token(), role == Role.HELPER ? initials : "", clock.instant());
+            return new LetIn(role, token);
+        });
     }
 
     void forget(Context ctx) {
@@ -198,14 +208,13 @@ public final class Access implements AutoCloseable {
     }
 
     /** Every device is out, and no key or PIN that was told before opens; but for a PIN that was chosen. */
-    List<String> signOutAll() {
+    synchronized List<String> signOutAll() {
         keys.spendAll();
-        List<String> marks = sessions.remove(session -> true);
         drawPinsAnew();
-        return marks;
+        return sessions.remove(session -> true);
     }
 
-    void drawPinsAnew() {
+    synchronized void drawPinsAnew() {
         pins.drawAnew();
         pinsAreNew.run();
     }

@@ -49,14 +49,14 @@ final class Pairing {
             throw new Refused(Problem.unprocessable("\"pin\" is missing."));
         }
         String initials = initials(body);
-        Role role = (key.isEmpty() ? byPin(pin, ctx) : byKey(key, ctx)).orElseThrow(() ->
-                new Refused(new Problem(401, "wrong-pin", "The PIN or link is not right",
+        Optional<String> before = access.device(ctx);
+        Access.LetIn in = access.letIn(ctx, initials, () -> key.isEmpty() ? byPin(pin, ctx) : byKey(key, ctx))
+                .orElseThrow(() -> new Refused(new Problem(401, "wrong-pin", "The PIN or link is not right",
                         "That PIN or link is not right, or the link was used before.")));
-        access.device(ctx).ifPresent(ended);
-        String token = access.letIn(ctx, role, role == Role.HELPER ? initials : "");
-        ctx.cookie(new Cookie(Access.COOKIE, token, "/", (int) Access.STAYS.toSeconds(), ctx.req().isSecure(), true,
-                null, SameSite.STRICT));
-        Bodies.send(ctx, 200, Json.object().put("role", role.token()).put("token", token));
+        before.ifPresent(ended);
+        ctx.cookie(new Cookie(Access.COOKIE, in.token(), "/", (int) Access.STAYS.toSeconds(), ctx.req().isSecure(),
+                true, null, SameSite.STRICT));
+        Bodies.send(ctx, 200, Json.object().put("role", in.role().token()).put("token", in.token()));
     }
 
     private Caller caller(Context ctx) {

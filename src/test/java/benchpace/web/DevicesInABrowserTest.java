@@ -107,6 +107,19 @@ class DevicesInABrowserTest {
         assertThat(tablet.find("#pair-form")).isVisible();
     }
 
+    @Test void a_helper_signs_the_own_phone_out_after_a_question() {
+        Device phone = here(Device.phone(board, browser)).pairedBy(board.helper()).at("/");
+        phone.find("#sign-out").click();
+        phone.find("#sign-out-not").click();
+        phone.find("#sign-out").click();
+
+        phone.find("#sign-out-form [type=submit]").click();
+
+        assertThat(phone.find("#pair-form")).isVisible();
+        assertThat(board.get("/api/classes", board.helper()).status()).isEqualTo(401);
+        phone.assertNoComplaint();
+    }
+
     @Test void a_device_is_named_and_is_called_so() {
         Device tablet = tablet();
 

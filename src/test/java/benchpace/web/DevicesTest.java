@@ -10,7 +10,12 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.net.http.HttpRequest;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Collections;
 import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -139,6 +144,22 @@ class DevicesTest {
             assertThat(pairing("{\"pin\":\"" + reply.text("helper") + "\"}")).isEqualTo(200);
             assertThat(reply.json().has("instructor")).as("it was chosen at the start").isFalse();
             assertThat(pairing("{\"pin\":\"" + TestBoard.PIN + "\"}")).isEqualTo(200);
+        }
+    }
+
+    @Test void whoever_pairs_while_all_are_signed_out_is_out_or_not_in() throws Exception {
+        ExecutorService phones = Executors.newFixedThreadPool(8);
+        try {
+            String pin = "{\"pin\":\"" + TestBoard.HELPER_PIN + "\"}";
+            List<Callable<String>> rush = Collections.nCopies(60, () -> board.post("/api/pair", pin, "").text("token"));
+            Future<Reply> signingOut = phones.submit(() -> signOutAll("all"));
+            List<Future<String>> tokens = phones.invokeAll(rush);
+            signingOut.get().ok();
+            for (Future<String> token : tokens) {
+                assertThat(paired(token.get())).isFalse();
+            }
+        } finally {
+            phones.shutdownNow();
         }
     }
 

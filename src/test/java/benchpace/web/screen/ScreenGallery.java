@@ -114,6 +114,8 @@ public final class ScreenGallery {
                 .rangeClosed(1, 8).mapToObj(n -> new CodeSheet.Card(n, start(Optional.empty()).join())).toList())),
                 1280, 900, ""));
         shots.add(new Shot("start-guest", screens.start(start(Optional.empty())), 390, 844, ""));
+        shots.add(new Shot("start-pocket", screens.start(start(Optional.of(Role.INSTRUCTOR))), 390, 844, ""));
+        shots.add(new Shot("sign-out", screens.start(start(Optional.of(Role.INSTRUCTOR))), 1280, 900, "#sign-out"));
         shots.add(new Shot("start-instructor", screens.start(start(Optional.of(Role.INSTRUCTOR))), 1280, 900, ""));
         String devices = screens.devices(devices(false));
         shots.add(new Shot("devices", devices, 1280, 900, ""));
