@@ -28,6 +28,8 @@ class EntranceTest {
     /** A tap that has not come back by then has not come back: the old board kept them for 75 s. */
     private static final Duration A_TAPS_PATIENCE = Duration.ofSeconds(10);
     private static final String HOST = "Host: localhost\n";
+    /** Asks for 50 kB; three hundred of them fill every buffer between the board and a reader. */
+    private static final String LARGE = "GET /webjars/htmx.js HTTP/1.1\n" + HOST + "\n";
 
     @TempDir Path data;
     private TestBoard board;
@@ -41,8 +43,14 @@ class EntranceTest {
 
     private static EntranceLimits limits(Duration toAsk, Duration toSend, int strangers, int ofOneAddress) {
         EntranceLimits usual = EntranceLimits.USUAL;
-        return new EntranceLimits(usual.largestBody(), toAsk, toSend, usual.toRead(), strangers, ofOneAddress,
-                usual.most(), usual.lanes());
+        return new EntranceLimits(usual.largestBody(), toAsk, toSend, usual.answers(),
+                new EntranceLimits.Connections(strangers, ofOneAddress, usual.connections().most()), usual.lanes());
+    }
+
+    private static EntranceLimits answers(int largestHeld, Duration toRead) {
+        EntranceLimits usual = EntranceLimits.USUAL;
+        return new EntranceLimits(usual.largestBody(), usual.toAsk(), usual.toSend(), new EntranceLimits.Answers(
+                largestHeld, toRead, 1_000_000), usual.connections(), usual.lanes());
     }
 
     @AfterEach void close() throws IOException {
@@ -107,21 +115,44 @@ class EntranceTest {
 
     @Test void answers_that_nobody_reads_hold_up_no_tap() throws IOException {
         open(EntranceLimits.USUAL);
-        String page = "GET /classes/" + id + "/wall HTTP/1.1\n" + HOST + "\n";
         for (int i = 0; i < 60; i++) {
-            stranger(1 + i % 10).says(page.repeat(100));
+            stranger(1 + i % 10).says(LARGE.repeat(300));
         }
 
         assertTapsGoOn();
         assertThat(board.get("/classes/" + id + "/wall", "").status()).as("strangers who do read are served, too").isEqualTo(200);
     }
 
-    @Test void of_too_many_connections_the_one_that_has_been_silent_longest_goes_and_a_newcomer_is_let_in()
-            throws IOException {
-        open(limits(PATIENCE, PATIENCE, 8, 3));
+    @Test void an_answer_that_is_not_read_in_time_ends_its_connection() throws IOException {
+        open(answers(EntranceLimits.USUAL.answers().largestHeld(), Duration.ofSeconds(1)));
+
+        Stranger asleep = stranger(1).says(LARGE.repeat(300))
+                .drips('x', 100);
+
+        await().atMost(PATIENCE).until(asleep::isCutOff);
+    }
+
+    @Test void an_answer_too_large_to_be_held_arrives_whole_all_the_same() throws IOException {
+        open(answers(1000, PATIENCE));
+        String whole = "GET /static/js/taps.js HTTP/1.1\n" + HOST + "\n";
+        String end = "GET /health HTTP/1.1\n" + HOST + "Connection: close\n\n";
+
+        String heard = stranger(1).says(whole + whole + end).hears();
+
+        String script = board.get("/static/js/taps.js", "").ok().body();
+        assertThat(script.length()).isGreaterThan(5000);
+        assertThat(heard.split(java.util.regex.Pattern.quote(script), -1)).as("twice, and the rest").hasSize(3);
+        assertThat(heard).endsWith("}").contains("\"status\":\"ok\"");
+    }
+
+    private static long hungUpOn(List<Stranger> strangers) {
+        return strangers.stream().filter(Stranger::isHungUpOn).count();
+    }
+
+    @Test void of_too_many_connections_one_that_says_nothing_goes_and_a_newcomer_is_let_in() throws IOException {
+        open(limits(Duration.ofMinutes(2), PATIENCE, 8, 3));
         List<Stranger> ofOne = List.of(stranger(1), stranger(1), stranger(1), stranger(1));
-        await().atMost(PATIENCE).until(ofOne.get(0)::isHungUpOn);
-        assertThat(ofOne.subList(1, 4)).noneMatch(Stranger::isHungUpOn);
+        await().atMost(PATIENCE).until(() -> hungUpOn(ofOne) == 1);
         stranger(2);
         stranger(2);
         stranger(3);
@@ -131,7 +162,7 @@ class EntranceTest {
         Stranger newcomer = stranger(5).says("GET /health HTTP/1.1\n" + HOST + "\n");
 
         assertThat(newcomer.hearsUntil("\"ok\"")).startsWith("HTTP/1.1 200");
-        await().atMost(PATIENCE).until(ofOne.get(1)::isHungUpOn);
+        await().atMost(PATIENCE).until(() -> hungUpOn(ofOne) == 2);
         assertThat(strangers.subList(4, 9)).as("addresses that hold less").noneMatch(Stranger::isHungUpOn);
     }
 
@@ -145,7 +176,7 @@ class EntranceTest {
         for (int i = 0; i < 40; i++) {
             stranger(1).says("POST /api/pair HTTP/1.1\n" + HOST + "Content-Length: 9\n\n{");
         }
-        await().atMost(PATIENCE).until(() -> strangers.stream().filter(Stranger::isHungUpOn).count() == 37);
+        await().atMost(PATIENCE).until(() -> hungUpOn(strangers) == 37);
 
         assertThat(paired.says(health).hearsUntil("\"ok\"")).contains("HTTP/1.1 200");
         assertThat(stranger(1).says(health).hearsUntil("\"ok\"")).as("another of its connections")

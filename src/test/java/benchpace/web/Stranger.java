@@ -53,6 +53,11 @@ final class Stranger implements AutoCloseable {
         return this;
     }
 
+    /** Whether what it still drips reaches nobody any more. */
+    boolean isCutOff() {
+        return drip.isCancelled();
+    }
+
     /** Reads until the board hangs up. */
     String hears() throws IOException {
         ByteArrayOutputStream answer = new ByteArrayOutputStream();

@@ -10,14 +10,41 @@ import java.time.Duration;
  * @param toAsk        how long a connection may take to bring a whole request header, from its opening or from its last
  *                     answer; so it also ends connections that are kept open for nothing
  * @param toSend       how long the body may take after the header: 64 KiB at 5 kB a second
- * @param toRead       how long an answer may take to be read, beside a second for every 1,000 bytes of it
- * @param strangers    connections of devices that nobody has paired, beside live ones: screens have places of their own
- * @param ofOneAddress how many of those may come from one address
- * @param most         connections in all; each takes a file descriptor
- * @param lanes        threads for paired devices, and for strangers
+ * @param answers     what an answer may take
+ * @param connections how many there may be
+ * @param lanes       threads for paired devices, and for strangers
  */
-public record EntranceLimits(int largestBody, Duration toAsk, Duration toSend, Duration toRead, int strangers,
-                             int ofOneAddress, int most, Lanes lanes) {
+public record EntranceLimits(int largestBody, Duration toAsk, Duration toSend, Answers answers,
+                             Connections connections, Lanes lanes) {
+
+    /**
+     * What an answer may take on its way to a reader.
+     *
+     * @param largestHeld    bytes that are taken off the thread that made them, more than any page and most records of
+     *                       a class; what is longer is sent by that thread, which only a paired device can ask for
+     * @param toRead         how long it may take to be read, ...
+     * @param bytesPerSecond ... beside a second for so many bytes
+     */
+    public record Answers(int largestHeld, Duration toRead, int bytesPerSecond) {
+        long millis(int bytes) {
+            return toRead.toMillis() + 1000L * bytes / bytesPerSecond;
+        }
+    }
+
+    /**
+     * How many connections there may be.
+     *
+     * @param strangers    of devices that nobody has paired, beside live ones: screens have places of their own
+     * @param ofOneAddress of those, from one address
+     * @param most         in all; each takes a file descriptor
+     */
+    public record Connections(int strangers, int ofOneAddress, int most) {
+        public Connections {
+            if (ofOneAddress < 1 || strangers < ofOneAddress || most <= strangers) {
+                throw new IllegalArgumentException("one address's strangers are some of all, and they of most");
+            }
+        }
+    }
 
     /**
      * Threads that run what was asked, once it is there whole; nothing on a network can hold one.
@@ -29,11 +56,6 @@ public record EntranceLimits(int largestBody, Duration toAsk, Duration toSend, D
     public record Lanes(int paired, int strangers, int waiting) { }
 
     public static final EntranceLimits USUAL = new EntranceLimits(64 * 1024, Duration.ofSeconds(20),
-            Duration.ofSeconds(13), Duration.ofSeconds(30), 240, 80, 600, new Lanes(16, 4, 500));
-
-    public EntranceLimits {
-        if (ofOneAddress < 1 || strangers < ofOneAddress || most <= strangers) {
-            throw new IllegalArgumentException("one address's strangers are some of all, and strangers some of most");
-        }
-    }
+            Duration.ofSeconds(13), new Answers(1024 * 1024, Duration.ofSeconds(30), 1000),
+            new Connections(240, 80, 600), new Lanes(16, 4, 500));
 }

@@ -15,9 +15,6 @@ import org.eclipse.jetty.util.thread.Scheduler;
  * thread. A live screen's events go out as they are written: each has a thread of its own.
  */
 final class HeldAnswer extends Response.Wrapper implements Callback {
-    /** More than any page and any class's record; what is longer is sent in pieces by its own thread. */
-    static final int LARGEST = 1024 * 1024;
-
     private final Lines lines;
     private final EntranceLimits limits;
     private final Callback answered;
@@ -38,9 +35,7 @@ final class HeldAnswer extends Response.Wrapper implements Callback {
 
     @Override public void write(boolean isLast, ByteBuffer content, Callback written) {
         begun = true;
-        if (!through && !isLast && (isLive() || held.size() + BufferUtil.length(content) > LARGEST)) {
-            through = true;
-        }
+        through |= !isLast && (isLive() || isTooLarge(content));
         last |= isLast;
         if (through && held.size() == 0) {
             super.write(isLast, content, written);
@@ -56,6 +51,10 @@ final class HeldAnswer extends Response.Wrapper implements Callback {
         } else {
             written.succeeded();
         }
+    }
+
+    private boolean isTooLarge(ByteBuffer more) {
+        return held.size() + BufferUtil.length(more) > limits.answers().largestHeld();
     }
 
     private boolean isLive() {
@@ -79,7 +78,7 @@ final class HeldAnswer extends Response.Wrapper implements Callback {
         }
         ByteBuffer all = take();
         Scheduler.Task late = getRequest().getComponents().getScheduler().schedule(
-                () -> Lines.hangUp(getRequest()), limits.toRead().toMillis() + all.remaining(),
+                () -> Lines.hangUp(getRequest()), limits.answers().millis(all.remaining()),
                 TimeUnit.MILLISECONDS);
         super.write(true, all, Callback.from(this, late::cancel));
     }

@@ -44,11 +44,11 @@ public final class Lines {
     private Optional<Line> oneTooMany(Line newcomer) {
         Map<String, Long> strangers = all.values().stream().filter(Line::isStranger)
                 .collect(Collectors.groupingBy(l -> l.address, Collectors.counting()));
-        if (strangers.get(newcomer.address) > limits.ofOneAddress()) {
+        if (strangers.get(newcomer.address) > limits.connections().ofOneAddress()) {
             return longest(l -> l.isStranger() && l.address.equals(newcomer.address));
         }
         long together = strangers.values().stream().mapToLong(Long::longValue).sum();
-        if (together > limits.strangers() || all.size() > limits.most()) {
+        if (together > limits.connections().strangers() || all.size() > limits.connections().most()) {
             long most = strangers.values().stream().mapToLong(Long::longValue).max().orElse(0);
             return longest(l -> l.isStranger() && strangers.get(l.address) == most);
         }
