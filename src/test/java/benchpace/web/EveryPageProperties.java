@@ -35,11 +35,11 @@ import net.jqwik.api.lifecycle.AfterContainer;
 import net.jqwik.api.lifecycle.BeforeContainer;
 
 /**
- * Whatever is tapped in whatever class, every page of it is there, over the network, and no model of it fails. Of each
- * try {@code -Dpages=N} makes N classes one after the other.
+ * Whatever is tapped in whatever class, every page of it is there, over the network, and no model of it fails.
+ * {@code -Dpages=N} lets classes be N times as long, and tries N times as many of them.
  */
 class EveryPageProperties {
-    private static final int CLASSES = Integer.getInteger("pages", 1);
+    private static final int TIMES = Integer.getInteger("pages", 1);
 
     private static Path data;
     private static TestBoard board;
@@ -64,16 +64,25 @@ class EveryPageProperties {
         assertThat(ACCEPTED).as("most of what is tried is let stand").hasPositiveValue();
     }
 
-    @Provide Arbitrary<Evening> evenings() {
+    @Provide Arbitrary<List<Evening>> evenings() {
+        return evening().list().ofSize(TIMES);
+    }
+
+    private static Arbitrary<Evening> evening() {
         Arbitrary<Plan> plans = Arbitraries.frequencyOf(
                 Tuple.of(3, Arbitraries.of(List.copyOf(Demo.plans()))),
                 Tuple.of(1, AnyEvent.plan()));
         return Combinators.combine(plans, Arbitraries.integers().between(1, 8), Arbitraries.integers().between(0, 30),
-                AnyMove.moves().list().ofMinSize(4).ofMaxSize(14 * CLASSES)).as(Evening::new);
+                AnyMove.moves().list().ofMinSize(4).ofMaxSize(14 * TIMES)).as(Evening::new);
     }
 
     @Property(tries = 14, shrinking = ShrinkingMode.BOUNDED)
-    void every_page_of_every_class_is_there_whatever_is_tapped(@ForAll("evenings") Evening evening) {
+    void every_page_of_every_class_is_there_whatever_is_tapped(
+            @ForAll("evenings") List<Evening> evenings) {
+        evenings.forEach(EveryPageProperties::play);
+    }
+
+    private static void play(Evening evening) {
         String id = board.create(Json.text(Json.object().put("seats", evening.seats()).put("name", "Thursday")
                 .set("plan", PlanFile.write(evening.plan()))));
         lead(id, evening);
