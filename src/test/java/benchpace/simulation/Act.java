@@ -1,5 +1,6 @@
 package benchpace.simulation;
 
+import benchpace.board.ClockChoice;
 import benchpace.files.Json;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -16,6 +17,9 @@ sealed interface Act {
 
     /** The computer sleeps with its lid closed: its clocks go on, and nothing else does. */
     record Sleep(Duration by) implements Act { }
+
+    /** Somebody says which clock is right; nothing happens where the board does not ask. */
+    record Choose(ClockChoice clock) implements Act { }
 
     /**
      * A request arrives at the board, the first time or again.
@@ -48,6 +52,9 @@ sealed interface Act {
         if (this instanceof Send send) {
             return Json.object().put("device", send.device).put("by", send.by).set("send", send.command);
         }
+        if (this instanceof Choose choose) {
+            return Json.object().put("choose", choose.clock.name());
+        }
         if (this instanceof Leave leave) {
             return Json.object().put("seat", leave.seat).set("leave", leave.wish);
         }
@@ -67,6 +74,9 @@ sealed interface Act {
         if (line.has("send")) {
             return new Send(line.get("device").textValue(), line.get("by").textValue(),
                     (ObjectNode) line.get("send"));
+        }
+        if (line.has("choose")) {
+            return new Choose(ClockChoice.valueOf(line.get("choose").textValue()));
         }
         if (line.has("leave")) {
             return new Leave(line.get("seat").intValue(), (ObjectNode) line.get("leave"));

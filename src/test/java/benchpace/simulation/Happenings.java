@@ -1,5 +1,6 @@
 package benchpace.simulation;
 
+import benchpace.board.ClockChoice;
 import benchpace.live.LiveClass;
 import benchpace.live.Progress;
 import benchpace.live.Seat;
@@ -8,7 +9,6 @@ import benchpace.plan.Step;
 import benchpace.plan.StepKind;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Duration;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -178,7 +178,9 @@ final class Happenings {
     // ---- the machine
 
     private Optional<Duration> trouble(Performance then, List<Act> into) {
-        Instant wall = then.wall();
+        if (random.nextInt(3) > 0) {
+            later(seconds(20 + random.nextInt(600)), new Act.Choose(Lots.of(random, ClockChoice.values())));
+        }
         switch (random.nextInt(8)) {
             case 0 -> into.add(new Act.Jump(minutes(random.nextInt(240) - 120)));
             case 1 -> into.add(new Act.Jump(seconds(random.nextInt(20) - 10)));
@@ -195,6 +197,6 @@ final class Happenings {
                 }
             }
         }
-        return wall.isAfter(Instant.EPOCH) ? Optional.of(minutes(2 + random.nextInt(60))) : Optional.empty();
+        return Optional.of(minutes(2 + random.nextInt(60)));
     }
 }

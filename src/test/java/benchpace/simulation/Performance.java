@@ -4,6 +4,7 @@ import benchpace.board.Answer;
 import benchpace.board.Boards;
 import benchpace.board.ClassBoard;
 import benchpace.board.ClassView;
+import benchpace.board.ClockChoice;
 import benchpace.board.CureClock;
 import benchpace.board.PlanCureClock;
 import benchpace.board.PosteriorPaceWatch;
@@ -154,6 +155,8 @@ final class Performance implements AutoCloseable {
             computer.pass(sleep.by());
         } else if (act instanceof Act.Send send) {
             send(send);
+        } else if (act instanceof Act.Choose choose) {
+            choose(choose.clock());
         } else if (act instanceof Act.Leave leave) {
             leave(leave);
         } else if (act instanceof Act.Restart) {
@@ -207,6 +210,25 @@ final class Performance implements AutoCloseable {
         NetworkedBoard.Told told = board.command(id, send.by(), send.command());
         Broken.unless(told.status() < 500, "a tap is answered", told::toString);
         return told.done() ? Optional.of(new Answer.Recorded(told.seq(), told.duplicate())) : Optional.empty();
+    }
+
+    /** What was written by a clock that was wrong moves along, by one event at most. */
+    private void choose(ClockChoice choice) {
+        long before = live().seq();
+        try {
+            boards.clocks().choose(choice);
+        } catch (RuntimeException e) {
+            throw new Broken("a clock can be chosen", e);
+        }
+        List<Recorded> stored = log.read(id);
+        if (stored.size() > before) {
+            Recorded last = stored.get(stored.size() - 1);
+            Broken.unless(stored.size() == before + 1 && last.event() instanceof ClassEvent.ClockShifted,
+                    "setting the clock right is one event", last::toString);
+            acknowledged.put(last.commandId(), new Acknowledged(last.seq(), last.event()));
+        }
+        lastEvent = Optional.empty();
+        seen = Instant.MIN;
     }
 
     // ---- an early leaver
@@ -299,11 +321,12 @@ final class Performance implements AutoCloseable {
         List<Recorded> stored = log.read(id);
         Broken.unless(stored.size() == acknowledged.size() + 1, "nothing is lost and nothing is there twice",
                 () -> stored.size() + " events for " + acknowledged.size() + " answers");
-        Broken.unless(stored.equals(live().history()), "the state is the fold of what is stored", () -> "");
+        Broken.unless(LiveClass.of(stored).history().equals(live().history()),
+                "the state is the fold of what is stored", () -> Apart.of(stored, live().history()));
         Instant last = Instant.MIN;
         for (int i = 0; i < stored.size(); i++) {
             Recorded event = stored.get(i);
-            Instant before = last;
+            Instant before = event.event() instanceof ClassEvent.ClockShifted ? Instant.MIN : last;
             Broken.unless(event.seq() == i + 1, "events are numbered without gaps", event::toString);
             Broken.unless(!event.recordedAt().isBefore(before) && !event.at().isAfter(event.recordedAt()),
                     "events stand in the order of their recording", () -> event + " after " + before);
