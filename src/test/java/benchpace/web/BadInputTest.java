@@ -2,6 +2,7 @@ package benchpace.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchpace.files.OddInput;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -46,6 +47,22 @@ class BadInputTest {
             board.post("/api/classes", body, board.instructor()).problem(400, "bad-request");
             board.post("/api/pair", body, "").problem(400, "bad-request");
         }
+    }
+
+    @Test void no_refusal_names_what_reads_the_request() {
+        for (String body : List.of("{}{}", "[".repeat(50), "{\"a\":" + "9".repeat(70) + "}",
+                "{\"a\":1,\"a\":2}", "{\"a\":")) {
+            assertThat(OddInput.LEAKS.matcher(command(body).problem(400, "bad-request").body()).find()).as(body)
+                    .isFalse();
+        }
+    }
+
+    /** Whatever the method is, known or not. */
+    @Test void what_no_route_sees_is_refused_as_a_problem_too() throws IOException {
+        String answer = RawExchange.of(board, "PROPFIND / HTTP/1.1\nHost: localhost\nConnection: close\nExpect: x\n\n");
+
+        assertThat(RawExchange.status(answer)).isEqualTo(417);
+        assertThat(answer).contains("application/problem+json");
     }
 
     @Test void json_that_is_no_object_is_a_400() {
