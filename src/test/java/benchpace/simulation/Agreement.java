@@ -22,7 +22,11 @@ import java.util.stream.Collectors;
 /** Header, rows, counters and ranges of one view tell one story, whatever happened in the class. */
 final class Agreement {
     private static final Pattern DONE = Pattern.compile("(\\d+) of (\\d+)(?:<[^>]*>|\\s)*done");
-    private static final Pattern RANGE = Pattern.compile("\\d\\d:\\d\\d(?: to |\u2013)\\d\\d:\\d\\d");
+    /** In the night in which clocks are set back it is said which hour is meant. */
+    private static final String TIME = "\\d\\d:\\d\\d(?: (?:summer|winter|old|new)(?: time)?)?";
+    private static final Pattern RANGE = Pattern.compile("(?<!from )(" + TIME + ")(?: to |\u2013)(" + TIME + ")");
+    private static final int CLOCK = "00:00".length();
+    private static final int HALF_A_DAY = 12 * 60;
 
     private final ClassView view;
     private final Instant now;
@@ -41,6 +45,7 @@ final class Agreement {
         agreement.heading();
         agreement.counters(pages);
         agreement.calls();
+        pages.forEach(agreement::ranges);
         agreement.candles(candles);
         agreement.home();
         agreement.times();
@@ -109,7 +114,7 @@ final class Agreement {
             screens.forEach((screen, words) -> {
                 Matcher range = RANGE.matcher(words);
                 if (range.find()) {
-                    said.add(range.group().replace("\u2013", " to "));
+                    said.add(range.group().replace("\u2013", " to ").replace(" time", ""));
                 }
             });
             unless(said.size() <= 1, "a candle has one range on every screen", seat + " " + screens);
@@ -124,6 +129,20 @@ final class Agreement {
         view.cure().range().ifPresent(all -> view.seats().stream().filter(SeatView::counts)
                 .flatMap(s -> s.candle().stream()).filter(c -> !c.settled()).forEach(c ->
                         unless(all.covers(c.said()), "what is said of all candles covers each", all + " and " + c)));
+    }
+
+    /** None reads as if it ran backwards; past midnight it goes on. */
+    private void ranges(String page, String html) {
+        Matcher range = RANGE.matcher(html);
+        while (range.find()) {
+            boolean plain = range.group(1).length() == CLOCK && range.group(2).length() == CLOCK;
+            int minutes = Math.floorMod(minute(range.group(2)) - minute(range.group(1)), 2 * HALF_A_DAY);
+            unless(!plain || minutes < HALF_A_DAY, "no range ends before it begins", page + ": " + range.group());
+        }
+    }
+
+    private static int minute(String clock) {
+        return Integer.parseInt(clock.substring(0, 2)) * 60 + Integer.parseInt(clock.substring(3, CLOCK));
     }
 
     private void home() {
