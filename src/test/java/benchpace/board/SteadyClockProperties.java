@@ -48,4 +48,25 @@ class SteadyClockProperties {
             before = after;
         }
     }
+
+    /** Every seventh turn the program is started anew, by whatever the computer's clock shows then. */
+    @Property(tries = 300) void a_classs_time_goes_as_time_passes_and_never_back_over_restarts_either(
+            @ForAll("histories") List<Turn> history) {
+        SettableClocks computer = new SettableClocks(EVENING, true);
+        ClassTime time = new ClassTime(computer.start(), EVENING);
+        Instant before = time.now();
+        for (int i = 0; i < history.size(); i++) {
+            Turn turn = history.get(i);
+            computer.jump(Duration.ofMillis(turn.jump)).pass(Duration.ofMillis(turn.passed));
+            if (i % 7 == 6) {
+                time = new ClassTime(computer.start(), before);
+                assertThat(time.now()).isAfterOrEqualTo(before);
+            } else {
+                assertThat((double) Duration.between(before, time.now()).toMillis())
+                        .isBetween(turn.passed * (1 - SLOWLY) - 2, turn.passed * (1 + SLOWLY) + 2);
+            }
+            before = time.now();
+            time.wrote(before);
+        }
+    }
 }

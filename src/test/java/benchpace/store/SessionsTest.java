@@ -100,4 +100,15 @@ class SessionsTest {
         settings.remove("helper-key");
         assertThat(settings.get("helper-key")).isEmpty();
     }
+
+    @Test void those_let_in_by_a_wrong_clock_are_moved_to_when_that_was() {
+        sessions.create("early", "helper", "KL", NOW.minusSeconds(60));
+        sessions.create("meanwhile", "helper", "MO", NOW.plusSeconds(60));
+
+        sessions.move(NOW, NOW.plusSeconds(120), Duration.ofDays(-300));
+
+        assertThat(sessions.find("early").orElseThrow().created()).isEqualTo(NOW.minusSeconds(60));
+        assertThat(sessions.find("meanwhile").orElseThrow().created())
+                .isEqualTo(NOW.plusSeconds(60).minus(Duration.ofDays(300)));
+    }
 }
