@@ -3,6 +3,7 @@ package benchpace;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.DataFolder.Start;
+import java.net.HttpURLConnection;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -271,8 +272,9 @@ class DamagedFoldersTest {
 
     @TestFactory Stream<DynamicTest> what_past_classes_taught_takes_no_class_with_it() {
         return each("taught", List.of(
-                sql("update room_lesson set log_loss_sd = -1; update class_prior set ready_sd = 0", nothingLost()),
-                sql("update class_prior set log_loss_mean = 9e999", nothingLost()),
+                sql("update room_lesson set log_loss_sd = -1", nothingLost()),
+                sql("update room_lesson set log_loss_mean = 9e999, observations = -7", nothingLost()),
+                sql("update class_prior set ready_sd = 0", start -> assertThat(start.classes()).hasSize(2)),
                 sql("insert into step_lesson values ('evening-pour', '', 3, 0); insert into step_belief values "
                         + "('evening-pour', '', 'wicks', 9e999, -1, null)", nothingLost())));
     }
@@ -318,6 +320,7 @@ class DamagedFoldersTest {
         DataFolder data = closed.copy(templates.resolve("console"));
         data.sql("update event set payload = '{' where class_id = (select min(class_id) from event) and seq = 2");
         data.sql("update shelf_event set payload = '{' where seq = 1");
+        data.sql("update session set role = 'juggler'");
         Files.write(data.log(), data.noise(5000));
 
         try (Program program = Program.serve(data.folder(), 0, "2468")) {
@@ -327,6 +330,9 @@ class DamagedFoldersTest {
                     .anySatisfy(l -> assertThat(l).contains("candle 1 on the pickup shelf"));
             assertThat(program.health().get("unreadable").intValue()).isEqualTo(1);
             assertThat(program.health().get("degraded")).hasSize(2);
+            HttpURLConnection juggler = (HttpURLConnection) program.uri("/api/classes").toURL().openConnection();
+            juggler.setRequestProperty("Authorization", "Bearer token");
+            assertThat(juggler.getResponseCode()).as("a device of no known role").isEqualTo(401);
         }
     }
 }

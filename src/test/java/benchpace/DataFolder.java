@@ -7,6 +7,7 @@ import benchpace.board.RoomLessons;
 import benchpace.board.ShelfBoard;
 import benchpace.board.StepLessons;
 import benchpace.board.ViewMaker;
+import benchpace.cure.RoomFit;
 import benchpace.files.BadFile;
 import benchpace.files.Demo;
 import benchpace.files.PlanFolder;
@@ -84,7 +85,9 @@ record DataFolder(Path folder) {
             try (Boards boards = boards(database, clock, new ArrayList<>(List.of("two", "one")))) {
                 fill(boards, ShelfBoard.open(database, clock));
             }
-            new Rooms(database).prior("evening-pour-one", "The loft");
+            Rooms rooms = new Rooms(database);
+            rooms.prior("evening-pour-one", "The loft");
+            rooms.learn("evening-pour-one", "The loft", Optional.of(new RoomFit(0.1, 0.1, 0.5, 0.1, 3)), 9, EVENING);
             new Sessions(database).create("token", "instructor", "", EVENING);
             new Settings(database).put("helper-key", "key");
             if (killed) {
@@ -145,6 +148,9 @@ record DataFolder(Path folder) {
                 new Sessions(database).prune(EVENING.minusSeconds(60));
                 try (Boards boards = boards(database, clock, new ArrayList<>())) {
                     ShelfBoard shelf = ShelfBoard.open(database, clock);
+                    new Rooms(database).all();
+                    new Rooms(database).before("next", "The loft");
+                    new StepBeliefs(database).accepted("evening-pour", "");
                     Map<String, Long> classes = new TreeMap<>();
                     boards.all().forEach(board -> {
                         board.view();

@@ -56,7 +56,7 @@ class FullDiskTest {
         return notes;
     }
 
-    @Test void acknowledged_taps_survive_refused_ones_say_so_and_the_board_goes_on_without_a_restart() throws Exception {
+    @Test void acknowledged_taps_survive_refused_ones_say_so_and_the_board_goes_on_by_itself() throws Exception {
         String id;
         int acknowledged = 0;
         try (Program program = Program.within("ulimit -S -f " + BLOCKS, List.of(), "serve", "--host", "127.0.0.1",

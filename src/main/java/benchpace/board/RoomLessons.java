@@ -28,6 +28,10 @@ public final class RoomLessons implements RoomCureClock.Priors {
     public RoomLessons(Rooms rooms, InstantSource clock) {
         this.rooms = rooms;
         this.clock = clock;
+        int unsound = rooms.unsound();
+        if (unsound > 0) {
+            LOG.log(Level.WARNING, "what rooms have taught cannot all be read: lessons passed over: " + unsound);
+        }
     }
 
     /** The clock that starts every class from what its room has taught. */

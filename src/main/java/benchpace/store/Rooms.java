@@ -18,6 +18,9 @@ public final class Rooms {
     /** Stands for the last event of a lesson that was forgotten with its room. */
     public static final long FORGOTTEN = -1;
     private static final String FIT = "log_loss_mean, log_loss_sd, ready_mean, ready_sd, observations";
+    /** What {@link RoomFit} takes. A lesson that is none is passed over: the one before it counts. */
+    private static final String SOUND = "(abs(log_loss_mean) < 1e9 and log_loss_sd > 0 and ready_mean between 0 and 1 "
+            + "and ready_sd > 0 and observations >= 0)";
 
     /**
      * What a room has taught so far.
@@ -62,7 +65,8 @@ public final class Rooms {
     public RoomFit before(String classId, String room) {
         return database.read(connection -> {
             try (PreparedStatement select = connection.prepareStatement("select " + FIT + " from room_lesson "
-                    + "where room = ? and ordinal < coalesce((select ordinal from room_lesson where class_id = ?), "
+                    + "where " + SOUND + " and room = ? "
+                    + "and ordinal < coalesce((select ordinal from room_lesson where class_id = ?), "
                     + Long.MAX_VALUE + ") order by ordinal desc limit 1")) {
                 select.setString(1, room);
                 select.setString(2, classId);
@@ -135,13 +139,25 @@ public final class Rooms {
         }
     }
 
+    /** How many lessons are kept that cannot be true, as of a damaged file; they are passed over. */
+    public int unsound() {
+        return database.read(connection -> {
+            try (PreparedStatement select = connection.prepareStatement(
+                    "select count(*) from room_lesson where not " + SOUND);
+                 ResultSet row = select.executeQuery()) {
+                return row.getInt(1);
+            }
+        });
+    }
+
     /** Every room that has taught something, by name. */
     public List<Taught> all() {
         return database.read(connection -> {
             List<Taught> rooms = new ArrayList<>();
             try (PreparedStatement select = connection.prepareStatement("select " + FIT + ", room, learned_ms, "
                     + "(select count(*) from room_lesson o where o.room = l.room) from room_lesson l "
-                    + "where ordinal = (select max(ordinal) from room_lesson m where m.room = l.room) order by room");
+                    + "where ordinal = (select max(ordinal) from room_lesson m where " + SOUND
+                    + " and m.room = l.room) order by room");
                  ResultSet row = select.executeQuery()) {
                 while (row.next()) {
                     rooms.add(new Taught(row.getString(6), fit(row), row.getInt(8),

@@ -1,6 +1,8 @@
 package benchpace.store;
 
 import benchpace.pace.StepPrior;
+import java.lang.System.Logger;
+import java.lang.System.Logger.Level;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -15,6 +17,7 @@ import java.util.Optional;
  * class started from, fixed when it begins, which stays as it was whatever is accepted or forgotten meanwhile.
  */
 public final class StepBeliefs {
+    private static final Logger LOG = System.getLogger(StepBeliefs.class.getName());
     private static final String FIXED = "";
 
     /**
@@ -132,7 +135,11 @@ public final class StepBeliefs {
                 while (row.next()) {
                     double noise = row.getDouble(4);
                     noise = row.wasNull() ? Double.NaN : noise;
-                    steps.put(row.getString(1), new StepPrior(row.getDouble(2), row.getDouble(3), noise));
+                    try {
+                        steps.put(row.getString(1), new StepPrior(row.getDouble(2), row.getDouble(3), noise));
+                    } catch (IllegalArgumentException e) { // the plan's own figure does for this step
+                        LOG.log(Level.WARNING, "what step " + row.getString(1) + " takes cannot be read back", e);
+                    }
                 }
             }
         }

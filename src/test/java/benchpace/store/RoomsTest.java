@@ -53,6 +53,20 @@ class RoomsTest {
         assertThat(rooms.all()).containsExactly(new Rooms.Taught("Loft", FAST, 1, NOW));
     }
 
+    @Test void a_lesson_that_cannot_be_true_is_passed_over_and_the_one_before_it_counts() {
+        rooms.prior("a", "Loft");
+        rooms.learn("a", "Loft", Optional.of(FAST), 40, NOW);
+        rooms.prior("b", "Loft");
+        rooms.learn("b", "Loft", Optional.of(FASTER), 40, NOW);
+        assertThat(rooms.unsound()).isZero();
+        database.write(connection -> Statements.change(connection,
+                "update room_lesson set log_loss_sd = -1 where class_id = ?", "b"));
+
+        assertThat(rooms.unsound()).isEqualTo(1);
+        assertThat(rooms.before("c", "Loft")).isEqualTo(FAST.forNextClass());
+        assertThat(rooms.all()).singleElement().satisfies(taught -> assertThat(taught.fit()).isEqualTo(FAST));
+    }
+
     @Test void what_a_class_started_from_stays_whatever_is_learned_or_reset_meanwhile() {
         RoomFit started = rooms.prior("slow", "Loft");
         rooms.prior("a", "Loft");
