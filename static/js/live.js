@@ -87,8 +87,9 @@ function open(url) {
   source?.close();
   source = new EventSource(url);
   openedAt = performance.now();
-  source.addEventListener('error', () => {
-    if (source?.readyState === EventSource.CLOSED && !resting) signedOut();
+  source.addEventListener('error', (event) => {
+    // the browser's own word, not ours by which the stream is opened anew
+    if (event.isTrusted && event.target.readyState === EventSource.CLOSED) signedOut(url);
   });
   source.addEventListener('open', () => {
     heardAt = performance.now();
@@ -116,10 +117,10 @@ function stamped(event) {
   document.dispatchEvent(new CustomEvent('board:stamp', { detail: event.type }));
 }
 
-/** A stream that the board refused may have been refused because this device was signed out. */
-async function signedOut() {
+/** A stream that the board refused may have been refused because this device was signed out. @param {string} url */
+async function signedOut(url) {
   try {
-    const { status } = await fetch(source.url, { method: 'HEAD', cache: 'no-store', credentials: 'same-origin' });
+    const { status } = await fetch(url, { method: 'HEAD', cache: 'no-store', credentials: 'same-origin' });
     if (status === 401) {
       forget();
       say('stream', '');

@@ -35,4 +35,10 @@ public final class PairingKeys {
     public void removeAll(String role) {
         database.write(connection -> Statements.change(connection, "delete from pairing_key where role = ?", role));
     }
+
+    /** Forgets every key that was made before then. */
+    public void prune(Instant before) {
+        database.write(connection -> Statements.change(connection, "delete from pairing_key where made_ms < ?",
+                before.toEpochMilli()));
+    }
 }

@@ -48,7 +48,7 @@ record Caller(Circle circle, String name, String from) {
     /** @param address as the connection has it: digits, never a name to be looked up */
     static String network(String address) {
         try {
-            InetAddress read = InetAddress.getByName(address.replaceFirst("%.*", ""));
+            InetAddress read = InetAddress.getByName(address.replaceFirst("^\\[", "").replaceFirst("[%\\]].*", ""));
             return read instanceof Inet6Address
                     ? HexFormat.of().formatHex(Arrays.copyOf(read.getAddress(), PREFIX_BYTES)) + "::/64"
                     : read.getHostAddress(); // an IPv4 address written as IPv6 is read as what it is

@@ -1,5 +1,6 @@
 package benchpace.web;
 
+import benchpace.board.BoardTime;
 import benchpace.store.PairingKeys;
 import benchpace.web.screen.Role;
 import java.time.Duration;
@@ -13,11 +14,13 @@ import java.util.concurrent.ConcurrentHashMap;
 /**
  * The keys that ride behind the # of links. An instructor's opens once. The helpers' and the walls' let any number in,
  * so that one code on the wall of the back room serves all; a new one is drawn at each start, and those of before,
- * which are known by their hashes only, open as well until somebody asks for new ones.
+ * which are known by their hashes only, open as well for a year or until somebody asks for new ones.
  */
 public final class Keys {
     /** Whoever asked for a key in a page stands beside the device that it is for. */
     static final Duration ASKED_FOR_STAYS = Duration.ofHours(1);
+    /** Nothing that was printed hangs longer. */
+    static final Duration PRINTED_STAYS = Duration.ofDays(365);
 
     private final PairingKeys kept;
     private final InstantSource clock;
@@ -29,6 +32,9 @@ public final class Keys {
     public Keys(PairingKeys kept, InstantSource clock) {
         this.kept = kept;
         this.clock = clock;
+        if (BoardTime.of(clock).trusted()) {
+            kept.prune(clock.instant().minus(PRINTED_STAYS));
+        }
         helper = drawn(Role.HELPER);
         wall = drawn(Role.WALL);
     }

@@ -136,6 +136,8 @@ class DevicesInABrowserTest {
 
         assertThat(wall.page()).hasURL(Pattern.compile(".*/wall$"));
         assertThat(wall.find("body[data-role=wall]")).isAttached();
+        await().atMost(Duration.ofSeconds(20)).until(() -> board.get("/api/devices", board.instructor()).body()
+                .contains("\"looking\":true"));
         assertThat(tablet().find(".row:has-text('Wall')")).containsText("Has a screen open now");
         wall.assertNoComplaint();
     }

@@ -192,6 +192,17 @@ class DevicesTest {
         assertThat(board.get("/", board.instructor()).body()).contains("#helper=" + fresh);
     }
 
+    @Test void what_was_printed_opens_for_a_year() {
+        String printed = board.helperKey();
+        board.testClock().advance(Duration.ofDays(364));
+        board.restart();
+        assertThat(pairing("{\"key\":\"" + printed + "\"}")).isEqualTo(200);
+        board.testClock().advance(Duration.ofDays(2));
+        board.restart();
+
+        assertThat(pairing("{\"key\":\"" + printed + "\"}")).isEqualTo(401);
+    }
+
     @Test void a_device_can_be_given_a_name() {
         String mark = device("helper").get("mark").textValue();
 

@@ -129,6 +129,8 @@ class ThrottleTest {
     @Test void addresses_that_one_device_has_for_the_asking_are_one() {
         assertThat(Caller.network("2001:db8:1:2::1")).isEqualTo(Caller.network("2001:db8:1:2:ffff:abcd:0:7%eth0"))
                 .isNotEqualTo(Caller.network("2001:db8:1:3::1"));
+        assertThat(Caller.network("[fe80::1%eth0]")).isEqualTo(Caller.network("fe80::2")).isEqualTo(
+                Caller.network("[fe80::3]"));
         assertThat(Caller.network("::ffff:192.168.1.7")).isEqualTo(Caller.network("192.168.1.7"))
                 .isNotEqualTo(Caller.network("192.168.1.8"));
     }
