@@ -18,6 +18,8 @@ public final class EntranceConnector extends ServerConnector {
     /** One thread accepts and one watches all connections, as neither ever waits for one of them. */
     private static final int ACCEPTING = 1;
     private static final int WATCHING = 1;
+    /** What waits in the system for a screen that reads nothing: some views, not megabytes of stale ones. */
+    private static final int UNREAD_BYTES = 128 * 1024;
 
     private final Lines lines;
 
@@ -25,6 +27,7 @@ public final class EntranceConnector extends ServerConnector {
     public EntranceConnector(Server server, Lines lines, HttpConfiguration http, Optional<TlsKeys> keys) {
         super(server, ACCEPTING, WATCHING, protocols(http, keys));
         this.lines = lines;
+        setAcceptedSendBufferSize(UNREAD_BYTES);
     }
 
     private static ConnectionFactory[] protocols(HttpConfiguration http, Optional<TlsKeys> keys) {
