@@ -1,5 +1,6 @@
 package benchpace.web;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.InetSocketAddress;
@@ -17,20 +18,20 @@ final class StalledScreen implements AutoCloseable {
                 + "\r\nAccept: text/event-stream\r\n\r\n").getBytes(StandardCharsets.US_ASCII));
     }
 
-    /** Wakes up and reads all that is still there. @return how many bytes came before the board had hung up */
+    /** Wakes up and reads all that is still there. @return how many states came before the board had hung up */
     long readToTheEnd() throws IOException {
         socket.setSoTimeout(20_000);
         InputStream in = socket.getInputStream();
+        ByteArrayOutputStream all = new ByteArrayOutputStream();
         byte[] buffer = new byte[65_536];
-        long all = 0;
         try {
             for (int n = in.read(buffer); n >= 0; n = in.read(buffer)) {
-                all += n;
+                all.write(buffer, 0, n);
             }
         } catch (java.net.SocketException reset) {
-            return all;
+            // what came before counts
         }
-        return all;
+        return all.toString(StandardCharsets.UTF_8).lines().filter("event: state"::equals).count();
     }
 
     @Override public void close() throws IOException {
