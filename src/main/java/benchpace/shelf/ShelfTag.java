@@ -1,7 +1,6 @@
 package benchpace.shelf;
 
 import benchpace.plan.WallClock;
-import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;

@@ -8,7 +8,6 @@ import benchpace.web.screen.Screens;
 import benchpace.web.screen.StartView;
 import benchpace.web.screen.Times;
 import benchpace.web.screen.Viewer;
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.config.RoutesConfig;

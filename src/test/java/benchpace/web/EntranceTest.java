@@ -101,6 +101,24 @@ class EntranceTest {
         assertThat(answer).containsIgnoringCase("Connection: close").contains("urn:benchpace:too-slow");
     }
 
+    /** Closing over unread bytes may swallow a refusal (RFC 9112, 9.6): what is still to come is waited for. */
+    @Test void who_is_refused_may_finish_what_they_were_saying_and_is_then_parted_from_in_order() throws IOException {
+        open(limits(PATIENCE, Duration.ofSeconds(1), 40, 20));
+        Stranger late = stranger(1).says("POST /api/pair HTTP/1.1\n" + HOST + "Content-Length: 60000\n\n");
+        assertThat(late.hearsUntil("urn:benchpace:too-slow")).startsWith("HTTP/1.1 408");
+        for (int piece = 0; piece < 6; piece++) {
+            late.says("x".repeat(10_000)); // fails once the board has closed
+        }
+        assertThat(late.hearsToTheEnd()).endsWith("}");
+
+        Stranger large = stranger(1).says("POST /api/pair HTTP/1.1\n" + HOST + "Content-Length: 70000\n\n");
+        assertThat(large.hearsUntil("urn:benchpace:too-large")).startsWith("HTTP/1.1 413");
+        for (int piece = 0; piece < 7; piece++) {
+            large.says("x".repeat(10_000));
+        }
+        assertThat(large.hearsToTheEnd()).endsWith("}");
+    }
+
     @Test void a_header_that_never_ends_is_hung_up_on_however_lively_it_comes() throws IOException {
         open(limits(Duration.ofSeconds(1), PATIENCE, 40, 20));
         Stranger dripping = stranger(1).says("GET / HTTP/1.1\n" + HOST + "X: ").drips('x', 50);
@@ -120,7 +138,8 @@ class EntranceTest {
         }
 
         assertTapsGoOn();
-        assertThat(board.get("/classes/" + id + "/wall", "").status()).as("strangers who do read are served, too").isEqualTo(200);
+        assertThat(board.get("/classes/" + id + "/wall", "").status()).as("strangers who do read are served, too")
+                .isEqualTo(200);
     }
 
     @Test void an_answer_that_is_not_read_in_time_ends_its_connection() throws IOException {

@@ -58,6 +58,11 @@ final class Stranger implements AutoCloseable {
         return drip.isCancelled();
     }
 
+    /** Reads until the board closes in order. @throws IOException if it cuts the connection off instead */
+    String hearsToTheEnd() throws IOException {
+        return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    }
+
     /** Reads until the board hangs up. */
     String hears() throws IOException {
         ByteArrayOutputStream answer = new ByteArrayOutputStream();

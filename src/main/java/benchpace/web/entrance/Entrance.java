@@ -1,7 +1,7 @@
 package benchpace.web.entrance;
 
+import java.util.function.Consumer;
 import java.util.function.Predicate;
-import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.http.HttpStatus;
 import org.eclipse.jetty.server.Handler;
 import org.eclipse.jetty.server.Request;
@@ -47,29 +47,35 @@ public final class Entrance extends Handler.Wrapper {
             @Override public void whole(byte[] body) {
                 HeldAnswer answer = new HeldAnswer(request, response, answered, lines, limits);
                 if (!(known ? staff : strangers).take(() -> pass(new WholeRequest(request, body), answer))) {
-                    refuse(HttpStatus.SERVICE_UNAVAILABLE_503);
+                    refuse(HttpStatus.SERVICE_UNAVAILABLE_503, Runnable::run);
                 }
             }
 
-            @Override public void tooLarge() {
-                refuse(HttpStatus.PAYLOAD_TOO_LARGE_413);
-            }
-
-            @Override public void late() {
-                refuse(HttpStatus.REQUEST_TIMEOUT_408);
+            @Override public void refused(int status, WholeBody rest) {
+                refuse(status, rest::passOver);
             }
 
             @Override public void broken(Throwable why) {
                 answered.failed(why);
             }
 
-            private void refuse(int status) {
-                response.getHeaders().put(HttpHeader.CONNECTION, "close");
-                Response.writeError(request, response, Callback.from(
-                        () -> WholeBody.passOver(request, answered::succeeded), answered::failed), status);
+            private void refuse(int status, Consumer<Runnable> hearOut) {
+                Response.writeError(new Unconsumed(request), response, Callback.from(
+                        () -> hearOut.accept(answered::succeeded), answered::failed), status);
             }
         });
         return true;
+    }
+
+    /** Left to be passed over: an error that is written would else consume what is there, and fail what comes later. */
+    private static final class Unconsumed extends Request.Wrapper {
+        Unconsumed(Request request) {
+            super(request);
+        }
+
+        @Override public boolean consumeAvailable() {
+            return false;
+        }
     }
 
     private void pass(Request request, HeldAnswer answer) {

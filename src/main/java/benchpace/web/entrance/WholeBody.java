@@ -1,134 +1,173 @@
 package benchpace.web.entrance;
 
 import java.io.ByteArrayOutputStream;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import org.eclipse.jetty.http.HttpStatus;
 import org.eclipse.jetty.io.Content;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.util.BufferUtil;
 import org.eclipse.jetty.util.thread.Invocable;
 import org.eclipse.jetty.util.thread.Scheduler;
 
-/** Takes the body of one request as it comes, holding no thread meanwhile. */
+/**
+ * Takes the body of one request as it comes, holding no thread meanwhile; of a refused one, what is still on its way.
+ */
 final class WholeBody implements Invocable.Task {
     /** How much of a refused body is passed over: closing over unread bytes may swallow the refusal (RFC 9112, 9.6). */
     private static final int MOST_PASSED_OVER = 1024 * 1024;
-    private static final long PASSING_OVER_MILLIS = 2000;
+    /** How long for one that tells that it is longer. */
+    private static final long BRIEFLY_MILLIS = 1000;
 
     private final Request request;
-    private final int largest;
-    private final boolean kept;
-    private final Then then;
-    private int length;
+    private final EntranceLimits limits;
     private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    private Scheduler.Task deadline;
-    private boolean ended;
+    private Taking taking;
+    private Reading reading = Reading.NOT;
 
     /** What becomes of it; exactly one of these is called, once. */
     interface Then {
         void whole(byte[] body);
 
-        void tooLarge();
-
-        void late();
+        /** @param rest what may still come */
+        void refused(int status, WholeBody rest);
 
         void broken(Throwable why);
     }
 
-    private WholeBody(Request request, int largest, boolean kept, Then then) {
-        this.request = request;
-        this.largest = largest;
-        this.kept = kept;
-        this.then = then;
+    /** Of a request only one demand for more may be out at a time, and only one may read. */
+    private enum Reading {
+        NOT, DEMANDED, UNDER_WAY
     }
 
-    static void gather(Request request, EntranceLimits limits, Then then) {
-        if (request.getLength() > limits.largestBody()) {
-            then.tooLarge();
-        } else {
-            new WholeBody(request, limits.largestBody(), true, then).begin(limits.toSend().toMillis());
+    /** Taking a body in, or passing it over. */
+    private final class Taking {
+        private final int most;
+        private final boolean kept;
+        private final Then then;
+        private final Scheduler.Task deadline;
+        private int length;
+        private boolean ended;
+
+        Taking(int most, boolean kept, long millis, Then then) {
+            this.most = most;
+            this.kept = kept;
+            this.then = then;
+            deadline = request.getComponents().getScheduler().schedule(
+                    () -> end(() -> then.refused(HttpStatus.REQUEST_TIMEOUT_408, WholeBody.this)),
+                    millis, TimeUnit.MILLISECONDS);
+        }
+
+        void take(Content.Chunk chunk) {
+            if (Content.Chunk.isFailure(chunk)) {
+                Throwable why = chunk.getFailure();
+                end(why instanceof TimeoutException
+                        ? () -> then.refused(HttpStatus.REQUEST_TIMEOUT_408, WholeBody.this) : () -> then.broken(why));
+                return;
+            }
+            length += chunk.remaining();
+            if (kept && length <= most) {
+                bytes.writeBytes(BufferUtil.toArray(chunk.getByteBuffer()));
+            }
+            chunk.release();
+            if (length > most) {
+                end(() -> then.refused(HttpStatus.PAYLOAD_TOO_LARGE_413, WholeBody.this));
+            } else if (chunk.isLast()) {
+                end(() -> then.whole(bytes.toByteArray()));
+            }
+        }
+
+        private void end(Runnable how) {
+            synchronized (WholeBody.this) {
+                if (ended) {
+                    return;
+                }
+                ended = true;
+                deadline.cancel();
+            }
+            how.run();
         }
     }
 
-    /** Lets what is still on the way of a refused request arrive, briefly. @param then in any case */
-    static void passOver(Request request, Runnable then) {
-        new WholeBody(request, MOST_PASSED_OVER, false, new Then() {
+    private WholeBody(Request request, EntranceLimits limits) {
+        this.request = request;
+        this.limits = limits;
+    }
+
+    static void gather(Request request, EntranceLimits limits, Then then) {
+        WholeBody body = new WholeBody(request, limits);
+        if (request.getLength() > limits.largestBody()) {
+            then.refused(HttpStatus.PAYLOAD_TOO_LARGE_413, body);
+        } else {
+            body.begin(limits.largestBody(), true, limits.toSend().toMillis(), then);
+        }
+    }
+
+    /**
+     * Lets what is still on the way of a refused request arrive, for as long as a body may take.
+     *
+     * @param then in any case
+     */
+    void passOver(Runnable then) {
+        boolean ends = request.getLength() <= MOST_PASSED_OVER;
+        begin(MOST_PASSED_OVER, false, ends ? limits.toSend().toMillis() : BRIEFLY_MILLIS, new Then() {
             @Override public void whole(byte[] body) {
                 then.run();
             }
 
-            @Override public void tooLarge() {
-                then.run();
-            }
-
-            @Override public void late() {
+            @Override public void refused(int status, WholeBody rest) {
                 then.run();
             }
 
             @Override public void broken(Throwable why) {
                 then.run();
             }
-        }).begin(PASSING_OVER_MILLIS);
+        });
     }
 
-    private void begin(long millis) {
+    private void begin(int most, boolean kept, long millis, Then then) {
         synchronized (this) {
-            deadline = request.getComponents().getScheduler().schedule(this::late, millis, TimeUnit.MILLISECONDS);
+            taking = new Taking(most, kept, millis, then);
+            if (reading != Reading.NOT) {
+                return; // whatever comes next is taken so
+            }
+            reading = Reading.UNDER_WAY;
         }
-        run();
+        read();
     }
 
     @Override public InvocationType getInvocationType() {
         return InvocationType.NON_BLOCKING;
     }
 
-    /** Takes what is there. Called again when there is more. */
+    /** There is more. */
     @Override public void run() {
-        while (!hasEnded()) {
+        synchronized (this) {
+            reading = Reading.UNDER_WAY;
+        }
+        read();
+    }
+
+    private void read() {
+        for (Optional<Taking> now = wanted(); now.isPresent(); now = wanted()) {
             Content.Chunk chunk = request.read();
             if (chunk == null) {
+                synchronized (this) {
+                    reading = Reading.DEMANDED;
+                }
                 request.demand(this);
                 return;
             }
-            if (Content.Chunk.isFailure(chunk)) {
-                end(chunk.getFailure() instanceof TimeoutException ? then::late
-                        : () -> then.broken(chunk.getFailure()));
-                return;
-            }
-            take(chunk);
+            now.get().take(chunk);
         }
     }
 
-    private void take(Content.Chunk chunk) {
-        boolean last = chunk.isLast();
-        length += chunk.remaining();
-        if (kept && length <= largest) {
-            bytes.writeBytes(BufferUtil.toArray(chunk.getByteBuffer()));
+    private synchronized Optional<Taking> wanted() {
+        if (taking.ended) {
+            reading = Reading.NOT;
+            return Optional.empty();
         }
-        chunk.release();
-        if (length > largest) {
-            end(then::tooLarge);
-        } else if (last) {
-            end(() -> then.whole(bytes.toByteArray()));
-        }
-    }
-
-    private void late() {
-        end(then::late);
-    }
-
-    private synchronized boolean hasEnded() {
-        return ended;
-    }
-
-    private void end(Runnable how) {
-        synchronized (this) {
-            if (ended) {
-                return;
-            }
-            ended = true;
-            deadline.cancel();
-        }
-        how.run();
+        return Optional.of(taking);
     }
 }
