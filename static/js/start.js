@@ -1,5 +1,6 @@
 // The start page: pairing, and setting up a class.
 
+import * as clock from './clock.js';
 import * as clockChoice from './clock-choice.js';
 import { namesIn, seated } from './names.js';
 import * as leftOver from './offline/left-over.js';
@@ -130,3 +131,5 @@ document.getElementById('plan')?.addEventListener('change', (event) => {
 clockChoice.start(() => location.reload(), (words) => {
   document.getElementById('clocks-answer').textContent = words;
 });
+
+if (document.querySelector('[data-clock]')) clock.start();

@@ -161,7 +161,8 @@ final class Pages {
                         access.pins().helper())) : Optional.empty(),
                 notice.isEmpty() && instructor ? leftOut() : notice,
                 role.isPresent() ? guesses().words() : "",
-                instructor ? ClockLine.of(boards.clocks(), new Times(zone)) : ClockLine.NOTHING)));
+                instructor ? ClockLine.of(boards.clocks(), new Times(zone)) : ClockLine.NOTHING,
+                clock.instant().atZone(zone))));
     }
 
     private GuessLine guesses() {
@@ -176,7 +177,7 @@ final class Pages {
     }
 
     private StartView.ClassRow withClock(StartView.ClassRow row, ClassBoard board) {
-        return row.withHome((row.home() + " " + ClockLine.sentence(board, new Times(zone))).strip());
+        return row.withClocks(ClockLine.sentence(board, new Times(zone)));
     }
 
     private StartView.ClassRow withHome(StartView.ClassRow row, ClassBoard board) {

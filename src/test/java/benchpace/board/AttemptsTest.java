@@ -57,7 +57,7 @@ class AttemptsTest {
 
     @Test void once_it_can_be_computed_again_nothing_is_missing() {
         of(4, NOON, AttemptsTest::fail);
-        assertThat(attempts.now(4).fact()).isEqualTo("The plan of the wait cannot be computed just now.");
+        assertThat(attempts.now(4).fact()).isEqualTo("The plan of the wait cannot be worked out just now.");
 
         assertThat(of(5, NOON, () -> "planned")).isEqualTo("planned");
         assertThat(attempts.now(5)).isEqualTo(Missing.NOTHING);
@@ -94,6 +94,6 @@ class AttemptsTest {
         attempts.of(Model.CURE, 4, NOON, AttemptsTest::fail, () -> "");
 
         assertThat(attempts.ofEveryView().sentence()).isEqualTo("The plan of the wait, the candles' times and "
-                + "everybody's pace cannot be computed just now. Taps and everything else go on.");
+                + "everybody's pace cannot be worked out just now. Taps and everything else go on.");
     }
 }

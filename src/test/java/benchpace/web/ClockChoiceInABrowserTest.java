@@ -10,6 +10,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -66,5 +67,22 @@ class ClockChoiceInABrowserTest {
         assertThat(told).hasText("");
         assertThat(tablet.find(".bar__clock")).hasText("19:06");
         assertThat(tablet.find("#now")).containsText("Choose and wipe the glass 1 min"); // lasted as long as before
+    }
+
+    @Test void the_start_page_tells_both_times_where_it_asks() {
+        Locator told = at(Device.tablet(board, browser), "/").find("#clocks");
+
+        assertThat(told.locator("[data-clock-choice=board]")).hasText("The board is right 17:06");
+        assertThat(told.locator("[data-clock-choice=computer]")).hasText("The computer is right 19:06");
+    }
+
+    @Test void on_a_phone_the_question_leaves_most_of_the_screen_to_the_class() {
+        Device phone = at(Device.phone(board, browser), "/classes/" + id + "/instructor");
+        Locator told = phone.find("#clocks");
+        assertThat(told.locator("[data-clock-choice]")).hasCount(2);
+
+        Assertions.assertThat(told.locator("[data-clock-choice=board]").boundingBox().y)
+                .isEqualTo(told.locator("[data-clock-choice=computer]").boundingBox().y);
+        Assertions.assertThat(phone.find("#now .now__heading").boundingBox().y).isLessThan(844 / 2.0);
     }
 }

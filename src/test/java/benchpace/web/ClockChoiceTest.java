@@ -213,7 +213,8 @@ class ClockChoiceTest {
 
         assertThat(told()).contains("This class has times up to 17:05, later than the computer's clock. It goes on "
                 + "by its own time, 2 h ahead.");
-        assertThat(board.get("/", board.instructor()).body()).contains("Its times reach to 17:05, later than now");
+        assertThat(board.get("/", board.instructor()).body()).contains(
+                "<p class=\"class__clocks\">Its times reach to 17:05, later than now");
         assertThat(clock().get("classesAhead").get(0).get("id").textValue()).isEqualTo(id);
         chooseForTheClass("board").ok();
         assertThat(told()).isBlank();

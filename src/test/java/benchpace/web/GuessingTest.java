@@ -105,8 +105,8 @@ class GuessingTest {
 
             guessAHundredFromTwentyAddresses();
 
-            String told = "Somebody tried 100 wrong PINs in the last hour, from 20 addresses. New devices cannot pair by "
-                    + "PIN until 20:30";
+            String told = "Somebody tried 100 wrong PINs in the last hour, from 20 addresses. Until 20:30 new devices "
+                    + "are let in by link only.";
             await().atMost(Duration.ofSeconds(5)).until(() -> screen.events("guesses").stream()
                     .anyMatch(e -> e.data().contains(told)));
             assertThat(board.get("/", tablet).body()).contains(told);

@@ -25,12 +25,12 @@ import org.junit.jupiter.params.provider.EnumSource;
 class ModelsThatFailTest {
     /** What each is called where it is missing. */
     private static final Map<Part, String> FACTS = Map.of(
-            Part.WAIT, "The plan of the wait cannot be computed just now.",
-            Part.CURE, "The candles' times cannot be computed just now.",
-            Part.CUT, "The drawing of a candle cut open cannot be computed just now.",
-            Part.PACE, "Everybody's pace cannot be computed just now.",
-            Part.FLAGS, "Who was flagged cannot be computed just now.",
-            Part.WORDS, "Some of what this page says cannot be computed just now.");
+            Part.WAIT, "The plan of the wait cannot be worked out just now.",
+            Part.CURE, "The candles' times cannot be worked out just now.",
+            Part.CUT, "The drawing of a candle cut open cannot be worked out just now.",
+            Part.PACE, "Everybody's pace cannot be worked out just now.",
+            Part.FLAGS, "Who was flagged cannot be worked out just now.",
+            Part.WORDS, "Some of what this page says cannot be worked out just now.");
     private static final String GO_ON = " Taps and everything else go on.";
 
     @TempDir Path data;
@@ -90,9 +90,18 @@ class ModelsThatFailTest {
         note();
         EveryPage.render(board, id, 4);
         assertThat(List.of(page("instructor"), page("helper"), page("wait"), page("report")))
-                .allSatisfy(page -> assertThat(page).doesNotContain("cannot be computed"));
+                .allSatisfy(page -> assertThat(page).doesNotContain("cannot be worked out"));
         assertThat(board.state(id).text("missing")).isEmpty();
         assertThat(degraded()).isEmpty();
+    }
+
+    @Test void what_is_missing_stands_below_what_guests_are_to_be_warned_of_and_does_not_look_like_it() {
+        failing.breaks(Part.CURE);
+        note();
+
+        assertThat(List.of(page("instructor"), page("helper"))).allSatisfy(page -> assertThat(page)
+                .containsSubsequence("<b>Caution.</b>", "<p class=\"missing\">" + FACTS.get(Part.CURE)));
+        assertThat(page("report")).contains("<p class=\"missing\">" + FACTS.get(Part.CURE));
     }
 
     @Test void everything_fails_and_every_page_is_there_and_taps_come_back_and_can_be_undone() {
@@ -100,7 +109,7 @@ class ModelsThatFailTest {
         long seq = board.tap(id, TestBoard.finish(1, "pour")).ok().seq();
 
         EveryPage.render(board, id, 1);
-        assertThat(page("instructor")).containsOnlyOnce("cannot be computed just now." + GO_ON);
+        assertThat(page("instructor")).containsOnlyOnce("cannot be worked out just now." + GO_ON);
         assertThat(board.state(id).json().get("seats").get(0).get("finished")).anyMatch(s -> s.asText().equals("pour"));
         board.tap(id, TestBoard.command("undo").put("seq", seq)).ok();
         assertThat(board.state(id).json().get("seats").get(0).get("finished")).noneMatch(s -> s.asText().equals("pour"));
@@ -124,7 +133,7 @@ class ModelsThatFailTest {
     }
 
     @Test void a_look_back_without_its_flags_does_not_say_that_nobody_was_flagged() {
-        assertThat(page("report")).doesNotContain("cannot be computed", "Not known just now");
+        assertThat(page("report")).doesNotContain("cannot be worked out", "Not known just now");
         failing.breaks(Part.FLAGS);
         note();
 
@@ -155,10 +164,10 @@ class ModelsThatFailTest {
                 board.instructor())) {
             failing.breaks(Part.WAIT);
             note();
-            await().atMost(Duration.ofSeconds(20)).until(() -> newest(screen).contains("cannot be computed"));
+            await().atMost(Duration.ofSeconds(20)).until(() -> newest(screen).contains("cannot be worked out"));
             failing.mends();
             note();
-            await().atMost(Duration.ofSeconds(20)).until(() -> !newest(screen).contains("cannot be computed"));
+            await().atMost(Duration.ofSeconds(20)).until(() -> !newest(screen).contains("cannot be worked out"));
             assertThat(screen.ended()).isFalse();
         }
     }

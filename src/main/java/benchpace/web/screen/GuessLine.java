@@ -20,8 +20,8 @@ public record GuessLine(String words) {
         String tried = wrong == 0 ? "Somebody tried many wrong PINs."
                 : "Somebody tried " + of(wrong, "wrong PIN", "wrong PINs") + " in the last hour, from "
                 + of(addresses, "address", "addresses") + ".";
-        return new GuessLine(tried + shutUntil.map(until -> " New devices cannot pair by PIN until "
-                + times.clock(until) + "; this one stays paired, and links still open.").orElse(""));
+        return new GuessLine(tried + shutUntil.map(until -> " Until " + times.clock(until)
+                + " new devices are let in by link only.").orElse(""));
     }
 
     private static String of(int count, String one, String many) {

@@ -3,6 +3,8 @@ package benchpace.web.screen;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.time.ZonedDateTime;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -24,15 +26,17 @@ import java.util.stream.Stream;
  * @param notice   one sentence to show at the top; may be empty
  * @param guesses  what strangers guessed at of late, in words; empty if nothing, and to devices that are not paired
  * @param clocks   what the instructor should decide about the clocks
+ * @param now      the board's time, in the room's zone
  */
 public record StartView(Optional<Role> role, String initials, List<ClassRow> classes, List<PlanChoice> plans,
                         Link join, Optional<String> byName, Optional<Joining> helpers, String notice, String guesses,
-                        ClockLine clocks) {
+                        ClockLine clocks, ZonedDateTime now) {
 
     /** While the clocks agree. */
     public StartView(Optional<Role> role, String initials, List<ClassRow> classes, List<PlanChoice> plans, Link join,
                      Optional<String> byName, Optional<Joining> helpers, String notice, String guesses) {
-        this(role, initials, classes, plans, join, byName, helpers, notice, guesses, ClockLine.NOTHING);
+        this(role, initials, classes, plans, join, byName, helpers, notice, guesses, ClockLine.NOTHING,
+                Instant.EPOCH.atZone(ZoneOffset.UTC));
     }
 
     public static final String NOT_BEGUN = "not begun";
@@ -65,16 +69,21 @@ public record StartView(Optional<Role> role, String initials, List<ClassRow> cla
      * @param now    when it is looked at
      * @param status in words: {@link #NOT_BEGUN}, "running", {@link #LEFT_OPEN}, {@link #CLOSED}
      * @param home   when everyone goes home, as the table says it; empty where that is not told
+     * @param clocks that its times are later than now; empty if they are not
      */
     public record ClassRow(String id, String name, String place, Instant startsAt, Instant now, ZoneId zone,
-                           String status, String home) {
+                           String status, String home, String clocks) {
         public ClassRow(String id, String name, String place, Instant startsAt, Instant now, ZoneId zone,
                         String status) {
-            this(id, name, place, startsAt, now, zone, status, "");
+            this(id, name, place, startsAt, now, zone, status, "", "");
         }
 
         public ClassRow withHome(String words) {
-            return new ClassRow(id, name, place, startsAt, now, zone, status, words);
+            return new ClassRow(id, name, place, startsAt, now, zone, status, words, clocks);
+        }
+
+        public ClassRow withClocks(String words) {
+            return new ClassRow(id, name, place, startsAt, now, zone, status, home, words);
         }
 
         /** It runs, or will today: what of it is asked for at a glance. */
@@ -165,6 +174,11 @@ public record StartView(Optional<Role> role, String initials, List<ClassRow> cla
 
     public boolean instructor() {
         return role.filter(Role.INSTRUCTOR::equals).isPresent();
+    }
+
+    public Shell shell() {
+        return new Shell("Classes", "start", List.of(), "", now.toInstant().toString(), now.getZone().getId(),
+                role.orElse(Role.GUEST).token(), initials);
     }
 
     public boolean paired() {
