@@ -12,6 +12,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * The plannings of one class's wait, each resting on the one before: after every event, and at every full minute while
@@ -77,8 +78,10 @@ final class WaitChain {
             links.clear(); // planned by a clock that was wrong
             known = null;
         }
+        rewind(minute -> minute.isAfter(now)); // a clock was set back
         if (!links.isEmpty() && links.getLast().seq() < live.seq()) {
-            rewind(live.history().get((int) links.getLast().seq()).recordedAt());
+            Instant next = live.history().get((int) links.getLast().seq()).recordedAt();
+            rewind(minute -> !minute.isBefore(next)); // it had been recorded before they passed
         }
         if (links.isEmpty()) {
             links.add(WaitLink.idle(live.history().get(0).recordedAt(), firstPour(live) - 1));
@@ -98,9 +101,9 @@ final class WaitChain {
         return links.getLast();
     }
 
-    /** Takes back the minutes that were planned without an event that had been recorded before they passed. */
-    private void rewind(Instant recordedAt) {
-        while (!links.isEmpty() && links.getLast().tick() && !links.getLast().at().isBefore(recordedAt)) {
+    /** Takes back the latest minutes that turn out to have been planned too early. */
+    private void rewind(Predicate<Instant> tooEarly) {
+        while (!links.isEmpty() && links.getLast().tick() && tooEarly.test(links.getLast().at())) {
             links.removeLast();
         }
     }

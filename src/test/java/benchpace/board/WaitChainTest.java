@@ -11,6 +11,8 @@ import java.util.List;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The wait on a live board. The clock times are chosen by hand; there is no outside source. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
@@ -81,6 +83,18 @@ class WaitChainTest {
         evening.record(49.9, new ClassEvent.SeatPaused(new SeatNumber(2)));
 
         assertThat(running.at(evening.live(), WaitEvening.at(50))).isEqualTo(evening.view(50));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {52, 170})
+    void a_clock_that_is_set_back_takes_back_what_was_planned_by_it(int wrong) {
+        WaitEvening evening = poured();
+        WaitChain running = WaitEvening.chain();
+        running.at(evening.live(), WaitEvening.at(46));
+        running.at(evening.live(), WaitEvening.at(wrong));
+
+        assertThat(running.at(evening.live(), WaitEvening.at(50))).isEqualTo(evening.view(50));
+        assertThat(running.nextChange(evening.live(), WaitEvening.at(50))).contains(WaitEvening.at(51));
     }
 
     @Test void what_was_told_stays_while_nothing_happens() {
