@@ -48,8 +48,10 @@ public final class ClassBoard {
     private final Set<Mailbox> mailboxes = new CopyOnWriteArraySet<>();
     private volatile LiveClass live;
     private final Object viewing = new Object();
-    private volatile ClassView newest;
-    private volatile ClassView made;
+    /** Published last. */
+    private volatile MadeView newest;
+    private volatile MadeView made;
+    private long views;
     /** Nothing of its past has still to be planned: it is new, or was made ready since the start. */
     private volatile boolean ready;
 
@@ -57,6 +59,8 @@ public final class ClassBoard {
     private final long firstHere;
     /** From which event on its times are moved, once they were. */
     private OptionalLong movedFrom = OptionalLong.empty();
+    /** How far its times are still to move, because the log took nothing when the board's time was set right. */
+    private volatile Duration owed = Duration.ZERO;
     private volatile boolean leftAhead;
 
     /** @param created whether it is set up just now, and not read back */
@@ -90,21 +94,32 @@ public final class ClassBoard {
      * @throws CannotBeKept if it could not be read back at the next start, or the class does not add up with it
      */
     public Answer submit(Command wished) {
+        return submit(wished, live.clocks());
+    }
+
+    /**
+     * The same for one that waited.
+     *
+     * @param clocks how often the class's clock had been set right when it was made ({@link LiveClass#clocks})
+     */
+    public Answer submit(Command wished, int clocks) {
         writing.lock();
         try {
-            return decide(wished);
+            return decide(wished, clocks);
         } finally {
             writing.unlock();
         }
     }
 
-    private synchronized Answer decide(Command wished) {
-        OptionalLong known = live.seqOf(wished.id());
+    private synchronized Answer decide(Command made, int clocks) {
+        OptionalLong known = live.seqOf(made.id());
         if (known.isPresent()) {
-            boolean same = live.wishOf(wished.id()).filter(wished.wish()::equals).isPresent();
+            boolean same = live.wishOf(made.id()).filter(made.wish()::equals).isPresent();
             return same ? new Answer.Recorded(known.getAsLong(), true)
                     : new Answer.Refused(new Refusal.IdTaken(known.getAsLong()));
         }
+        moveWhatIsOwed(); // or what is written now would move along
+        Command wished = made.at(made.at().plus(live.setRightSince(clocks)));
         Instant now = now();
         Decision decision = Rules.decide(live, wished, now);
         if (decision instanceof Decision.Refused refused) {
@@ -176,34 +191,67 @@ public final class ClassBoard {
      * @param ahead how far the class's own was ahead of it before
      */
     synchronized void follow(Duration by, Duration ahead) {
-        if (live.seq() >= firstHere && by.compareTo(ahead) != 0 && (ahead.isZero() || by.compareTo(ahead) > 0)) {
-            setRight(by.minus(ahead), ahead.isZero() ? OptionalLong.empty() : OptionalLong.of(firstHere));
+        if (!owed.isZero()) {
+            owed = owed.plus(by);
+        } else if (live.seq() >= firstHere && by.compareTo(ahead) != 0
+                && (ahead.isZero() || by.compareTo(ahead) > 0)) {
+            owed = by.minus(ahead);
+            movedFrom = movedFrom.isPresent() || ahead.isZero() ? movedFrom : OptionalLong.of(firstHere);
+        }
+        try {
+            moveWhatIsOwed();
+        } catch (StoreException e) {
+            LOG.log(Level.ERROR, "the times of class " + id + " are not set right yet", e);
         }
     }
 
-    /** Moves the times of the class, by a clock that was wrong, to where they belong. @return whether they could be */
-    synchronized boolean setRight(Duration by) {
-        return setRight(by, OptionalLong.empty());
+    /** Tries again what could not be written down when the board's time was set right. */
+    void catchUp() {
+        if (!owed.isZero()) {
+            writing.lock();
+            try {
+                synchronized (this) {
+                    moveWhatIsOwed();
+                }
+            } finally {
+                writing.unlock();
+            }
+        }
     }
 
-    private boolean setRight(Duration by, OptionalLong known) {
-        long from = movedFrom.orElseGet(() -> known.orElseGet(
-                () -> ClockShifts.first(live.history(), Math.min(firstHere, live.seq()), by)));
+    private void moveWhatIsOwed() {
+        if (!owed.isZero()) {
+            setRight(owed);
+        }
+    }
+
+    /**
+     * Moves the times of the class, by a clock that was wrong, to where they belong.
+     *
+     * @return whether they could be
+     * @throws StoreException if the log takes nothing just now
+     */
+    synchronized boolean setRight(Duration by) {
+        long from = movedFrom.orElseGet(
+                () -> ClockShifts.first(live.history(), Math.min(firstHere, live.seq()), by));
         Instant last = live.lastRecordedAt().plus(by);
         Instant now = time.board().isBefore(last) ? last : time.board();
         Recorded recorded = new Recorded(live.seq() + 1, Command.own("clock." + (live.seq() + 1)), "instructor", now,
                 now, new ClassEvent.ClockShifted(from, by));
         try {
             LiveClass next = added(recorded);
-            if (ClockShifts.isPossible(next)) {
+            boolean possible = ClockShifts.isPossible(next);
+            if (possible) {
                 keep(recorded, next);
                 movedFrom = OptionalLong.of(from);
-                return true;
             }
-        } catch (StoreException e) {
-            LOG.log(Level.ERROR, "the times of class " + id + " could not be set right", e);
+            owed = Duration.ZERO;
+            return possible;
+        } catch (CannotBeKept e) {
+            LOG.log(Level.ERROR, "the times of class " + id + " cannot be set right", e);
+            owed = Duration.ZERO;
+            return false;
         }
-        return false;
     }
 
     /** Lets every screen be made anew: time did not go on as it was foreseen. */
@@ -225,13 +273,17 @@ public final class ClassBoard {
 
     /** The class as it is; up to 5 s old while nothing has happened and nothing was due to change. */
     public ClassView view() {
-        ClassView latest = made;
-        if (latest != null && current(latest)) {
+        return latest().view();
+    }
+
+    private MadeView latest() {
+        MadeView latest = made;
+        if (latest != null && current(latest.view())) {
             return latest;
         }
         synchronized (viewing) { // not the class's lock: taps go on
             latest = made;
-            return latest != null && current(latest) ? latest : make();
+            return latest != null && current(latest.view()) ? latest : make();
         }
     }
 
@@ -240,15 +292,16 @@ public final class ClassBoard {
         return ready ? Optional.of(view()) : Optional.empty();
     }
 
-    private ClassView make() {
-        ClassView view = maker.view(id, live, models, now());
+    /** While nobody else makes one. */
+    private MadeView make() {
+        MadeView view = new MadeView(++views, maker.view(id, live, models, now()));
         made = view;
         ready = true;
         return view;
     }
 
     private boolean current(ClassView view) {
-        return view.seq() == live.seq() && !due(view) && view.now().plus(YOUNG).isAfter(now());
+        return holds(view) && view.now().plus(YOUNG).isAfter(now());
     }
 
     /** The class looked back on, as far as it has come. */
@@ -280,8 +333,8 @@ public final class ClassBoard {
         Mailbox mailbox = new Mailbox(mailboxes::remove);
         mailboxes.add(mailbox);
         try {
-            ClassView latest = newest;
-            mailbox.put(latest != null && latest.seq() == live.seq() && !due(latest) ? latest : view());
+            MadeView published = newest;
+            mailbox.put(published != null && holds(published.view()) ? published : latest());
         } catch (RuntimeException | Error e) {
             mailbox.close();
             throw e;
@@ -290,36 +343,39 @@ public final class ClassBoard {
         return mailbox;
     }
 
-    private boolean due(ClassView view) {
-        return view.nextChange().filter(t -> !t.isAfter(now())).isPresent();
+    /** Whether nothing has happened since or is due to change. One from the future was made by a wrong clock. */
+    private boolean holds(ClassView view) {
+        Instant now = now();
+        return view.seq() == live.seq() && !view.now().isAfter(now)
+                && view.nextChange().filter(t -> !t.isAfter(now)).isEmpty();
     }
 
     /** Whether what screens show may have changed since the last publication. */
     boolean stale() {
-        ClassView latest = newest;
-        return latest == null || latest.seq() != live.seq() || due(latest);
+        MadeView published = newest;
+        return published == null || !holds(published.view());
     }
 
     /** Derives the view anew and hands it to every screen. Called by one publishing round at a time. */
-    ClassView publish() {
-        ClassView view;
+    void publish() {
+        MadeView view;
         synchronized (viewing) {
             view = make();
         }
         newest = view;
         mailboxes.forEach(m -> m.put(view));
-        return view;
     }
 
     /** Something could not be computed, and something has happened since: it may be well again. */
     boolean mayBeMended() {
-        return !missing().models().isEmpty() && (made == null || made.seq() != live.seq());
+        return !missing().models().isEmpty() && (made == null || made.view().seq() != live.seq());
     }
 
     /** How long until the last published view changes by itself. */
     Optional<Duration> unchanged() {
-        ClassView latest = newest;
-        return latest == null ? Optional.empty() : latest.nextChange().map(t -> Duration.between(now(), t));
+        MadeView published = newest;
+        return published == null ? Optional.empty()
+                : published.view().nextChange().map(t -> Duration.between(now(), t));
     }
 
     /** Plans and forecasts what was missed while the board was off, before somebody looks. */

@@ -1,7 +1,6 @@
 package benchpace.board;
 
 import java.time.Duration;
-import java.time.Instant;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -12,8 +11,7 @@ import java.util.function.Consumer;
 public final class Mailbox implements AutoCloseable {
     private final Consumer<Mailbox> onClose;
     private ClassView newest;
-    private long lastSeq;
-    private Instant lastNow = Instant.MIN;
+    private long lastNumber;
     private boolean closed;
 
     Mailbox(Consumer<Mailbox> onClose) {
@@ -21,11 +19,10 @@ public final class Mailbox implements AutoCloseable {
     }
 
     /** A view older than one that was here before, waiting or fetched, is dropped. */
-    synchronized void put(ClassView view) {
-        if (view.seq() > lastSeq || view.seq() == lastSeq && view.now().isAfter(lastNow)) {
-            lastSeq = view.seq();
-            lastNow = view.now();
-            newest = view;
+    synchronized void put(MadeView made) {
+        if (made.number() > lastNumber) {
+            lastNumber = made.number();
+            newest = made.view();
             notifyAll();
         }
     }

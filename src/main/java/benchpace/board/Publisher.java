@@ -105,6 +105,7 @@ final class Publisher implements AutoCloseable {
             }
             carefully(board, "given the time", () -> {
                 before.run();
+                board.catchUp();
                 return Optional.empty();
             });
             if (cold) {

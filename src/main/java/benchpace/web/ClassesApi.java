@@ -184,12 +184,13 @@ final class ClassesApi {
         Viewer viewer = access.paired(ctx);
         ClassBoard board = board(ctx);
         JsonNode body = Bodies.object(ctx);
-        Command command = tapped(board, body, CommandJson.read(body, by(viewer), board.now())).on(viewer.device());
+        int clocks = clocks(board, body);
+        Command command = CommandJson.read(body, by(viewer), board.now()).on(viewer.device());
         String type = EventJson.type(command.wish());
         if (viewer.role() != Role.INSTRUCTOR && !HELPER_MAY.contains(type)) {
             throw new Refused(Problem.forbidden("Only the instructor may do that (" + type + ")."));
         }
-        Answer answer = board.submit(command);
+        Answer answer = board.submit(command, clocks);
         if (answer instanceof Answer.Refused refused) {
             throw new Refused(RefusalWords.of(board.live(), refused.reason()));
         }
@@ -200,11 +201,11 @@ final class ClassesApi {
                 .put("onTheShelf", followed == ShelfFollows.Followed.ON));
     }
 
-    /** A tap that waited while the class's clock was set right says when it was made by the wrong one. */
-    private static Command tapped(ClassBoard board, JsonNode body, Command command) {
+    /** A tap that waited says by which of the class's clocks it was made; another was made by the present one. */
+    private static int clocks(ClassBoard board, JsonNode body) {
         JsonNode clocks = body.path("clocks");
         return body.has("at") && clocks.isInt() && clocks.intValue() >= 0
-                ? command.at(command.at().plus(board.live().setRightSince(clocks.intValue()))) : command;
+                ? clocks.intValue() : board.live().clocks();
     }
 
     private static String by(Viewer viewer) {
