@@ -26,7 +26,10 @@ import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Derives what screens show from the class, the cure and the pace at one instant. Pure. */
+/**
+ * Derives what screens show from the class, the cure and the pace at one instant. Itself it keeps nothing: what was
+ * planned before, and what failed, is in the class's {@link ClassModels}.
+ */
 public final class ViewMaker {
     private final CureClock cureClock;
     private final PaceWatch paceWatch;

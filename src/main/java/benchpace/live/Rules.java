@@ -19,7 +19,7 @@ import java.util.Optional;
  * recorded before is the caller's to recognise ({@link LiveClass#seqOf}); here every command is taken as new.
  */
 public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
-    /** How far ahead of the board's clock a tap may claim to have been made: what clock estimates differ by. */
+    /** How far ahead of the class's time a tap may claim to have been made: what clock estimates differ by. */
     public static final Duration CLOCK_SLACK = Duration.ofSeconds(5);
     /** What a thermometer pointed at a candle may show, degrees Celsius. */
     public static final double COLDEST = 0;
@@ -40,7 +40,7 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
         this.now = now;
     }
 
-    /** @param now the board's time; the command may not claim a later one */
+    /** @param now the class's time; the command may claim one that is later by {@link #CLOCK_SLACK} at most */
     public static Decision decide(LiveClass live, Command command, Instant now) {
         Rules rules = new Rules(live, command, now);
         Optional<Refusal> refusal = rules.checks.outsideClass(command.at())
