@@ -38,7 +38,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class LoadTest {
-    private static final Duration LASTS = Duration.parse("PT" + System.getProperty("load", "5s"));
+    private static final Duration LASTS = Duration.parse("PT" + System.getProperty("load", "3s"));
     private static final Duration PATIENCE = Duration.ofSeconds(60);
     private static final int DEVICES = 6;
     private static final int TAPS_A_SECOND = 50;

@@ -66,11 +66,12 @@ final class Program implements AutoCloseable {
         return command;
     }
 
-    /** Serves a data folder on a free port, or on {@code port}. */
+    /** Serves a data folder on a free port, or on {@code port}; what the console is told stands there by then. */
     static Program serve(Path data, int port, String pin) throws IOException {
         Program program = run("serve", "--host", "127.0.0.1", "--port", "" + port, "--data", data.toString(),
                 "--no-demo", "--pin", pin);
         program.port();
+        await().atMost(PATIENCE).until(() -> program.out().contains("Ctrl-C stops the board"));
         return program;
     }
 

@@ -12,9 +12,7 @@ import java.net.UnknownHostException;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
@@ -70,12 +68,7 @@ public final class Access implements AutoCloseable {
 
     /** Who is asking; a guest if the request carries no valid token. */
     Viewer viewer(Context ctx) {
-        return session(ctx).map(s -> new Viewer(role(s), s.label(), s.mark())).orElse(Viewer.GUEST);
-    }
-
-    static Role role(Session session) {
-        return Arrays.stream(Role.values()).filter(r -> r.name().toLowerCase(Locale.ROOT).equals(session.role()))
-                .findFirst().orElse(Role.GUEST); // what is written there in no role's name opens nothing
+        return session(ctx).map(s -> new Viewer(Role.of(s.role()), s.label(), s.mark())).orElse(Viewer.GUEST);
     }
 
     private Optional<Session> session(Context ctx) {

@@ -40,7 +40,7 @@ record Caller(Circle circle, String name, String from) {
         if (console) {
             return new Caller(Circle.CONSOLE, "console", network);
         }
-        return known.map(device -> new Caller(device.role().equals(Role.INSTRUCTOR.token())
+        return known.map(device -> new Caller(Role.of(device.role()) == Role.INSTRUCTOR
                         ? Circle.INSTRUCTORS : Circle.STAFF, device.mark(), network))
                 .orElseGet(() -> new Caller(Circle.STRANGERS, network, network));
     }

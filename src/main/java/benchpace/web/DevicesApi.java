@@ -54,7 +54,7 @@ final class DevicesApi {
         Times times = new Times(zone);
         Set<String> looking = streams.devices();
         List<DevicesPage.Row> rows = access.devices().stream().map(device -> new DevicesPage.Row(device.mark(),
-                Access.role(device), device.label(), device.name(), times.dayFrom(device.created(), access.now()),
+                Role.of(device.role()), device.label(), device.name(), times.dayFrom(device.created(), access.now()),
                 times.dayFrom(device.lastSeen(), access.now()), looking.contains(device.mark()),
                 device.mark().equals(viewer.device()))).toList();
         Pages.html(ctx, screens.devices(new DevicesPage(rows, joining(Role.HELPER), joining(Role.WALL),

@@ -6,7 +6,6 @@ import benchpace.web.screen.Role;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -99,6 +98,6 @@ public final class Keys {
         if (until != null) {
             return until.isAfter(clock.instant()) ? Optional.of(Role.INSTRUCTOR) : Optional.empty();
         }
-        return kept.role(key).map(role -> Role.valueOf(role.toUpperCase(Locale.ROOT)));
+        return kept.role(key).map(Role::of).filter(role -> role != Role.GUEST);
     }
 }

@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class SimulationTest {
     private static final long SEED = Long.getLong("seed", 20270304L);
-    private static final int CLASSES = Integer.getInteger("classes", 45);
+    private static final int CLASSES = Integer.getInteger("classes", 32);
     private static final long ONLY = Long.getLong("class", -1);
     /** Failing classes to shrink and print; more say little more. */
     private static final int SHOWN = Integer.getInteger("shown", 3);

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
 import benchpace.files.Json;
+import benchpace.store.Database;
+import benchpace.store.PairingKeys;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.net.http.HttpRequest;
@@ -174,6 +176,17 @@ class DevicesTest {
                 .allMatch(pin -> pin.matches("\\d{6}"));
         assertThat(Pins.drawn(java.util.Optional.of("2468")).whose("2468"))
                 .contains(benchpace.web.screen.Role.INSTRUCTOR);
+    }
+
+    @Test void a_key_of_no_known_role_opens_nothing(@TempDir Path folder) {
+        try (Database database = Database.open(folder)) {
+            PairingKeys kept = new PairingKeys(database);
+            Keys keys = new Keys(kept, new TestClock());
+            for (String role : List.of("juggler", "guest", "")) {
+                kept.add("a key of " + role, role, java.time.Instant.EPOCH);
+                assertThat(keys.open("a key of " + role)).as(role).isEmpty();
+            }
+        }
     }
 
     @Test void a_new_helpers_link_makes_the_old_one_worthless_and_leaves_helpers_in() {

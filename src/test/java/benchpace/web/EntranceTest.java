@@ -181,7 +181,8 @@ class EntranceTest {
         Stranger newcomer = stranger(5).says("GET /health HTTP/1.1\n" + HOST + "\n");
 
         assertThat(newcomer.hearsUntil("\"ok\"")).startsWith("HTTP/1.1 200");
-        await().atMost(PATIENCE).until(() -> hungUpOn(ofOne) == 2);
+        // one more if the board's own client, another address, has left a connection of before it was paired
+        await().atMost(PATIENCE).until(() -> hungUpOn(ofOne) >= 2);
         assertThat(strangers.subList(4, 9)).as("addresses that hold less").noneMatch(Stranger::isHungUpOn);
     }
 

@@ -1,5 +1,6 @@
 package benchpace.web.screen;
 
+import java.util.Arrays;
 import java.util.Locale;
 
 /** What somebody may do, from the most to the least. */
@@ -14,6 +15,12 @@ public enum Role {
         return this == INSTRUCTOR || this == HELPER;
     }
 
+    /** The role of that token; what is no role's opens nothing. */
+    public static Role of(String token) {
+        return Arrays.stream(values()).filter(role -> role.token().equals(token)).findFirst().orElse(GUEST);
+    }
+
+    /** How it is written down. */
     public String token() {
         return name().toLowerCase(Locale.ROOT);
     }
