@@ -115,8 +115,8 @@ public final class Access implements AutoCloseable {
     }
 
     /** Who asks for a live screen: only strangers may have to give way. */
-    StreamPlaces.Asker asker(Context ctx) {
-        Optional<String> device = device(ctx);
+    StreamPlaces.Asker asker(Context ctx, Viewer viewer) {
+        Optional<String> device = Optional.of(viewer.device()).filter(mark -> !mark.isEmpty());
         return new StreamPlaces.Asker(device.isPresent() || console.test(ctx), device, ctx.ip());
     }
 

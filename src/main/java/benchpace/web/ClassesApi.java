@@ -54,7 +54,7 @@ final class ClassesApi {
         Reads.route(routes, "/api/classes/{id}", this::state);
         routes.post("/api/classes/{id}/commands", this::command);
         Reads.route(routes, "/api/classes/{id}/events", this::events);
-        Reads.route(routes, "/api/classes/{id}/stream", ctx -> streams.serve(ctx, board(ctx)));
+        Reads.route(routes, "/api/classes/{id}/stream", ctx -> streams.serve(ctx, access.viewer(ctx), board(ctx)));
     }
 
     private ClassBoard board(Context ctx) {

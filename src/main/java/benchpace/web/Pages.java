@@ -124,7 +124,7 @@ final class Pages {
         ClassBoard board = board(ctx);
         Viewer viewer = access.viewer(ctx);
         mayLook(viewer, kind);
-        streams.serve(ctx, board, view -> screens.fragments(kind, view, viewer),
+        streams.serve(ctx, viewer, board, view -> screens.fragments(kind, view, viewer),
                 () -> kind == ScreenKind.INSTRUCTOR ? Map.of("guesses", screens.guesses(guesses()),
                         "clocks", screens.clocks(ClockLine.of(boards.clocks(), board, new Times(zone)))) : Map.of());
     }

@@ -6,6 +6,7 @@ import benchpace.board.Mailbox;
 import benchpace.files.Json;
 import benchpace.web.StreamPlaces.Place;
 import benchpace.web.entrance.Lines;
+import benchpace.web.screen.Viewer;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import jakarta.servlet.AsyncContext;
@@ -43,17 +44,18 @@ final class Streams implements AutoCloseable {
     }
 
     /** A stream of bare {@code state} events. */
-    void serve(Context ctx, ClassBoard board) {
-        serve(ctx, board, view -> Map.of(), Map::of);
+    void serve(Context ctx, Viewer viewer, ClassBoard board) {
+        serve(ctx, viewer, board, view -> Map.of(), Map::of);
     }
 
     /**
      * A stream of {@code state} events with the fragments of a screen.
      *
+     * @param viewer    who was found to be asking, and may look
      * @param fragments what the screen shows of a view: event name to content; only changed ones are sent
      * @param beside    what it shows besides, of the board and not of the class: asked for at every beat, too
      */
-    void serve(Context ctx, ClassBoard board, Function<ClassView, Map<String, String>> fragments,
+    void serve(Context ctx, Viewer viewer, ClassBoard board, Function<ClassView, Map<String, String>> fragments,
                Supplier<Map<String, String>> beside) {
         ctx.contentType(EventStream.MEDIA_TYPE);
         ctx.header("Cache-Control", "no-store");
@@ -62,8 +64,13 @@ final class Streams implements AutoCloseable {
             return;
         }
         Request request = ServletContextRequest.getServletContextRequest(ctx.req());
-        Place place = places.enter(access.asker(ctx), () -> Lines.hangUp(request));
+        StreamPlaces.Asker asker = access.asker(ctx, viewer);
+        Place place = places.enter(asker, () -> Lines.hangUp(request));
         try {
+            // whoever signs the device out from now on finds its place, and ends it
+            if (!access.device(ctx).equals(asker.device())) {
+                throw new Refused(Problem.unauthorized());
+            }
             ctx.future(() -> start(ctx, board, new Shown(fragments, beside), place));
         } catch (RuntimeException | Error e) {
             places.leave(place);

@@ -12,12 +12,14 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.net.http.HttpRequest;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.InstantSource;
 import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -108,6 +110,26 @@ class DevicesTest {
             assertThat(wall.ended()).isFalse();
             assertThat(paired(phone)).isFalse();
             board.tap(id, command("note").put("text", "too late"), phone).problem(401, "not-paired");
+        }
+    }
+
+    @Test void a_device_that_is_signed_out_while_its_screen_opens_gets_none(@TempDir Path other) throws Exception {
+        AtomicReference<Runnable> meanwhile = new AtomicReference<>(() -> { });
+        InstantSource clock = () -> {
+            if (Thread.currentThread().getName().startsWith("paired")) { // asked once the device was found to be paired
+                meanwhile.getAndSet(() -> { }).run();
+            }
+            return TestClock.EVENING;
+        };
+        try (TestBoard late = new TestBoard(other, clock, StreamLimits.USUAL)) {
+            String path = "/classes/" + late.evening() + "/helper/stream";
+            String opens = late.helper();
+            meanwhile.set(() -> assertThat(late.access().signOut(device -> true)).hasSize(2));
+
+            try (ListeningScreen screen = ListeningScreen.at(late, path, opens)) {
+                assertThat(screen.response().statusCode()).isEqualTo(401);
+            }
+            assertThat(late.get("/health", "").json().get("screens").intValue()).isZero();
         }
     }
 
