@@ -93,8 +93,9 @@ final class Pairing {
 
     /** POST /api/unpair: forgets this device. */
     private void unpair(Context ctx) {
-        access.device(ctx).ifPresent(ended);
+        Optional<String> device = access.device(ctx);
         access.forget(ctx);
+        device.ifPresent(ended); // only now, or a screen that comes back at once would stay
         ctx.removeCookie(Access.COOKIE, "/");
         ctx.status(204);
     }
