@@ -88,7 +88,7 @@ class WaitChainTest {
     @ParameterizedTest
     @ValueSource(ints = {52, 170})
     void a_clock_that_is_set_back_takes_back_what_was_planned_by_it(int wrong) {
-        WaitEvening evening = poured();
+        WaitEvening evening = new WaitEvening(3).pour(40, 1, 2).pour(42, 3);
         WaitChain running = WaitEvening.chain();
         running.at(evening.live(), WaitEvening.at(46));
         running.at(evening.live(), WaitEvening.at(wrong));
@@ -112,7 +112,8 @@ class WaitChainTest {
                 .filter(c -> c.state() == WaitView.CallState.AHEAD).findFirst().orElseThrow();
         String activity = before.activities().stream().filter(a -> a.name().equals(first.what())).findFirst()
                 .orElseThrow().id();
-        evening.record(48, new ClassEvent.ActivityMoved(new ActivityId(activity), first.at().plus(Duration.ofMinutes(5))));
+        evening.record(48, new ClassEvent.ActivityMoved(new ActivityId(activity),
+                first.at().plus(Duration.ofMinutes(5))));
 
         WaitView after = evening.view(48);
 
