@@ -18,6 +18,8 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 public final class RoomLessons implements RoomCureClock.Priors {
     private static final Logger LOG = System.getLogger(RoomLessons.class.getName());
+    /** No event has that number. */
+    private static final long NEVER = 0;
 
     private final Rooms rooms;
     private final InstantSource clock;
@@ -55,14 +57,21 @@ public final class RoomLessons implements RoomCureClock.Priors {
         }
     }
 
-    /** Draws the lesson of a closed class, unless that is done. */
-    synchronized void draw(String classId, LiveClass live) {
-        if (live.closedAt().isEmpty() || live.plan().candles().isEmpty()) {
-            return;
+    /** Draws the lesson of a closed class, unless that is done. Only who has one to draw waits for another's. */
+    void draw(String classId, LiveClass live) {
+        if (live.closedAt().isPresent() && !live.plan().candles().isEmpty()
+                && !isSettled(drawn.getOrDefault(classId, NEVER), live)) {
+            drawNow(classId, live);
         }
+    }
+
+    private static boolean isSettled(long until, LiveClass live) {
+        return until == live.seq() || until == Rooms.FORGOTTEN;
+    }
+
+    private synchronized void drawNow(String classId, LiveClass live) {
         try {
-            long until = drawn.computeIfAbsent(classId, rooms::lessonSeq);
-            if (until == live.seq() || until == Rooms.FORGOTTEN) {
+            if (isSettled(drawn.computeIfAbsent(classId, rooms::lessonSeq), live)) {
                 return;
             }
             String room = live.plan().place();
