@@ -82,7 +82,6 @@ final class ClassesApi {
 
     private void state(Context ctx) {
         Viewer viewer = access.paired(ctx);
-        ctx.header("Cache-Control", "no-store");
         Bodies.send(ctx, 200, StateJson.of(board(ctx).view(), viewer));
     }
 

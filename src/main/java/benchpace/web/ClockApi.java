@@ -33,7 +33,6 @@ final class ClockApi {
     void routes(RoutesConfig routes) {
         Reads.route(routes, "/api/clock", ctx -> {
             access.instructor(ctx);
-            ctx.header("Cache-Control", "no-store");
             Bodies.send(ctx, 200, clocks());
         });
         routes.post("/api/clock", this::choose);

@@ -71,7 +71,6 @@ final class CurePages {
                 waxes.values().stream().map(w -> new CureForm.Choice(w.id(), w.name())).toList(),
                 read.form(), tried, read.minutes(), place, fit, rooms));
         ctx.status(read.form().sound() ? 200 : 422);
-        ctx.header("Cache-Control", "no-store");
         ctx.contentType("text/html; charset=utf-8").result(html);
     }
 

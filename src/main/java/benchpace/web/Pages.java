@@ -223,7 +223,6 @@ final class Pages {
     }
 
     static void html(Context ctx, String page) {
-        ctx.header("Cache-Control", "no-store");
         ctx.contentType("text/html; charset=utf-8").result(page);
     }
 }

@@ -104,7 +104,6 @@ final class ShelfApi {
     }
 
     private static void send(Context ctx, int status, JsonNode body) {
-        ctx.header("Cache-Control", "no-store");
         Bodies.send(ctx, status, body);
     }
 

@@ -99,7 +99,6 @@ final class ShelfPages {
         ClassCalendar calendar = new ClassCalendar(view.id(), view.name(), view.place(), view.startsAt(),
                 end(view)).with(view.waiting().calls().stream().map(WaitView.CallView::event).toList())
                 .withShelf(candles, zone);
-        ctx.header("Cache-Control", "no-store");
         ctx.header("Content-Disposition", "attachment; filename=\"" + view.id() + ".ics\"");
         ctx.contentType(CalendarFile.MEDIA_TYPE).result(CalendarFile.text(calendar.entries(), view.now()));
     }

@@ -73,7 +73,6 @@ final class StayingAddresses {
         choice.board().ifPresent(b -> told.set("class", named(b)));
         ArrayNode running = told.putArray("running");
         choice.running().forEach(b -> running.add(named(b)));
-        ctx.header("Cache-Control", "no-store");
         Bodies.send(ctx, 200, told);
     }
 

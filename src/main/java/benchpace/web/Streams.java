@@ -58,7 +58,6 @@ final class Streams implements AutoCloseable {
     void serve(Context ctx, Viewer viewer, ClassBoard board, Function<ClassView, Map<String, String>> fragments,
                Supplier<Map<String, String>> beside) {
         ctx.contentType(EventStream.MEDIA_TYPE);
-        ctx.header("Cache-Control", "no-store");
         ctx.header("X-Accel-Buffering", "no");
         if (ctx.method() == HandlerType.HEAD) {
             return;
