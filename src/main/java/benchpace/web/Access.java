@@ -100,17 +100,17 @@ public final class Access implements AutoCloseable {
     }
 
     /**
-     * Whether a request comes from a device that was paired, by a look at its token alone and without the disk: enough
+     * The token of a device that was paired, if a request shows one, by a look at it alone and without the disk: enough
      * to give it a thread, not to let it do anything.
      */
-    boolean seemsPaired(Request request) {
+    Optional<String> shown(Request request) {
         String header = request.getHeaders().get(HttpHeader.AUTHORIZATION);
         Optional<String> cookie = Request.getCookies(request).stream().filter(c -> c.getName().equals(COOKIE))
                 .map(HttpCookie::getValue).findFirst();
         try {
-            return bearer(header).or(() -> cookie).filter(sessions::knows).isPresent();
+            return bearer(header).or(() -> cookie).filter(sessions::knows);
         } catch (StoreException e) {
-            return false; // whoever asks the store next says what is wrong with it
+            return Optional.empty(); // whoever asks the store next says what is wrong with it
         }
     }
 

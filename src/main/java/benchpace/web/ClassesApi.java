@@ -11,6 +11,7 @@ import benchpace.files.PlanFile;
 import benchpace.files.PlanReading;
 import benchpace.live.ClassEvent;
 import benchpace.live.Command;
+import benchpace.live.Recorded;
 import benchpace.plan.Plan;
 import benchpace.plan.SeatNumber;
 import benchpace.web.screen.Role;
@@ -19,10 +20,16 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.io.ByteArrayInputStream;
+import java.io.InputStream;
+import java.io.SequenceInputStream;
+import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Enumeration;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -214,9 +221,21 @@ final class ClassesApi {
     private void events(Context ctx) {
         access.paired(ctx);
         long after = after(ctx.queryParam("after"));
-        StringBuilder lines = new StringBuilder();
-        board(ctx).eventsAfter(after).forEach(r -> lines.append(Json.text(EventJson.line(r))).append('\n'));
-        ctx.contentType("application/x-ndjson; charset=utf-8").result(lines.toString());
+        Iterator<InputStream> lines = board(ctx).eventsAfter(after).stream().map(ClassesApi::line).iterator();
+        ctx.contentType("application/x-ndjson; charset=utf-8").result(new SequenceInputStream(new Enumeration<>() {
+            @Override public boolean hasMoreElements() {
+                return lines.hasNext();
+            }
+
+            @Override public InputStream nextElement() {
+                return lines.next();
+            }
+        }));
+    }
+
+    /** Made when its turn comes: the events of a long class are not all kept in memory for each who asks. */
+    private static InputStream line(Recorded recorded) {
+        return new ByteArrayInputStream((Json.text(EventJson.line(recorded)) + "\n").getBytes(StandardCharsets.UTF_8));
     }
 
     private static long after(String text) {

@@ -136,7 +136,7 @@ public final class Server implements AutoCloseable {
         threads.setStopTimeout(STOP_MILLIS);
         config.jetty.threadPool = threads;
         Lines lines = new Lines(limits);
-        Entrance entrance = new Entrance(limits, lines, access::seemsPaired);
+        Entrance entrance = new Entrance(limits, lines, access::shown);
         config.jetty.modifyServer(server -> server.setHandler(keys.isPresent() ? entrance.onlyEncrypted() : entrance));
         config.jetty.addConnector((server, http) -> {
             ServerConnector connector = new EntranceConnector(server, lines, http, keys);

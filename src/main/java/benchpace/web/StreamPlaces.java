@@ -12,7 +12,8 @@ import java.util.stream.Collectors;
 /**
  * Who may have a live screen. Paired devices and the board's own machine always get a place, if need be a stranger's.
  * Strangers share a number of places: once all are taken, an address that has none yet gets the oldest of the address
- * that holds the most. So the wall on the shop's television comes on although a guest plays with many pages.
+ * that holds the most; and so does a paired device that has many for one that has fewer. So the wall on the
+ * shop's television comes on although a guest plays with many pages.
  */
 final class StreamPlaces {
     private final StreamLimits limits;
@@ -82,6 +83,9 @@ final class StreamPlaces {
     }
 
     private Optional<Place> givingWayTo(Asker asker) {
+        if (asker.kept() && strangers().isEmpty()) {
+            return givingWayAmongKept(asker);
+        }
         Map<String, Long> held = strangers().stream()
                 .collect(Collectors.groupingBy(p -> p.asker.address(), Collectors.counting()));
         Optional<Map.Entry<String, Long>> greediest = held.entrySet().stream()
@@ -90,6 +94,16 @@ final class StreamPlaces {
                 || held(asker.address()) == 0 && greediest.filter(g -> g.getValue() > 1).isPresent();
         return greediest.filter(g -> fair).flatMap(g -> strangers().stream()
                 .filter(p -> p.asker.address().equals(g.getKey())).findFirst());
+    }
+
+    /** A place of the device that has most, for one that has fewer. */
+    private Optional<Place> givingWayAmongKept(Asker asker) {
+        Map<Optional<String>, Long> held = open.stream()
+                .collect(Collectors.groupingBy(p -> p.asker.device(), Collectors.counting()));
+        return held.entrySet().stream().max(Comparator.comparingLong(Map.Entry::getValue))
+                .filter(greediest -> greediest.getValue() > held.getOrDefault(asker.device(), 0L) + 1)
+                .flatMap(greediest -> open.stream().filter(p -> p.asker.device().equals(greediest.getKey()))
+                        .findFirst());
     }
 
     private List<Place> strangers() {

@@ -50,7 +50,7 @@ class EntranceTest {
     private static EntranceLimits answers(int largestHeld, Duration toRead) {
         EntranceLimits usual = EntranceLimits.USUAL;
         return new EntranceLimits(usual.largestBody(), usual.toAsk(), usual.toSend(), new EntranceLimits.Answers(
-                largestHeld, toRead, 1_000_000), usual.connections(), usual.lanes());
+                largestHeld, usual.answers().mostHeld(), toRead, 1_000_000), usual.connections(), usual.lanes());
     }
 
     @AfterEach void close() throws IOException {
@@ -212,6 +212,68 @@ class EntranceTest {
         }
 
         assertTapsGoOn();
+    }
+
+    @Test void a_paired_device_that_reads_nothing_of_what_it_asks_for_holds_up_itself_only() throws IOException {
+        open(answers(1000, Duration.ofMinutes(2)));
+        String asks = LARGE.replace("\n\n", "\nAuthorization: Bearer " + board.helper() + "\n\n").repeat(300);
+        for (int i = 0; i < 40; i++) {
+            stranger(1).says(asks);
+        }
+
+        assertTapsGoOn();
+    }
+
+    @Test void answers_that_find_no_room_to_be_held_arrive_whole_all_the_same() throws IOException {
+        EntranceLimits usual = EntranceLimits.USUAL;
+        open(new EntranceLimits(usual.largestBody(), usual.toAsk(), usual.toSend(), new EntranceLimits.Answers(
+                usual.answers().largestHeld(), 10, PATIENCE, 1_000_000), usual.connections(), usual.lanes()));
+
+        String heard = stranger(1).says("GET /static/js/taps.js HTTP/1.1\n" + HOST + "\n"
+                + "GET /health HTTP/1.1\n" + HOST + "Connection: close\n\n").hears();
+
+        assertThat(heard).contains(board.get("/static/js/taps.js", "").ok().body()).endsWith("}");
+    }
+
+    private String health(String token) {
+        return "GET /health HTTP/1.1\n" + HOST + "Authorization: Bearer " + token + "\n\n";
+    }
+
+    @Test void a_device_that_opens_as_many_connections_as_there_may_be_keeps_no_other_out() throws IOException {
+        EntranceLimits usual = EntranceLimits.USUAL;
+        open(new EntranceLimits(usual.largestBody(), PATIENCE, PATIENCE, usual.answers(),
+                new EntranceLimits.Connections(4, 2, 12), usual.lanes()));
+        Stranger instructor = stranger(1).says(health(board.instructor()));
+        instructor.hearsUntil("\"ok\"");
+        for (int i = 0; i < 14; i++) {
+            stranger(2).says(health(board.helper())).hearsUntil("\"ok\"");
+        }
+
+        assertTapsGoOn();
+        assertThat(stranger(1).says(health(board.instructor())).hearsUntil("\"ok\"")).as("a new one of another device")
+                .contains("HTTP/1.1 200");
+        assertThat(instructor.says(health(board.instructor())).hearsUntil("\"ok\"")).contains("HTTP/1.1 200");
+    }
+
+    @Test void a_device_that_was_signed_out_is_a_stranger_again_on_the_connections_it_has() throws IOException {
+        open(limits(PATIENCE, PATIENCE, 8, 3));
+        String token = board.helper();
+        List<Stranger> kept = new ArrayList<>();
+        for (int i = 0; i < 5; i++) {
+            kept.add(stranger(1).says(health(token)));
+            kept.get(i).hearsUntil("\"ok\"");
+        }
+        board.send(board.request("/api/unpair").header("Authorization", "Bearer " + token)
+                .POST(HttpRequest.BodyPublishers.noBody()));
+        for (Stranger each : kept) {
+            each.says(health(token)).hearsUntil("\"ok\"");
+        }
+
+        for (int i = 0; i < 3; i++) {
+            stranger(1);
+        }
+
+        await().atMost(PATIENCE).until(() -> hungUpOn(kept) >= 3);
     }
 
     @Test void what_is_another_protocol_is_no_burden() throws IOException {

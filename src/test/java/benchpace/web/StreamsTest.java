@@ -259,6 +259,17 @@ class StreamsTest {
         assertThat(strangers.subList(1, 4)).noneMatch(Stranger::isHungUpOn);
     }
 
+    @Test void a_paired_device_with_every_place_gives_one_to_each_that_has_none() throws Exception {
+        for (int i = 0; i < SHORT.most(); i++) {
+            awaitSeq(listen(board.helper()), 1);
+        }
+
+        awaitSeq(listen(board.instructor()), 1);
+
+        board.get("/api/classes/" + id + "/stream", board.helper()).problem(503, "too-many-screens");
+        assertThat(connected()).isEqualTo(SHORT.most());
+    }
+
     @Test void many_that_come_at_once_are_not_one_too_many() throws Exception {
         ExecutorService crowd = Executors.newFixedThreadPool(12);
         try {

@@ -1,7 +1,8 @@
 package benchpace.web.entrance;
 
+import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.function.Predicate;
+import java.util.function.Function;
 import org.eclipse.jetty.http.HttpStatus;
 import org.eclipse.jetty.server.Handler;
 import org.eclipse.jetty.server.Request;
@@ -10,22 +11,26 @@ import org.eclipse.jetty.util.Callback;
 
 /**
  * Lets a request in once it is there whole, in one of two lanes: paired devices have threads of their own, so that
- * their taps are taken whatever strangers do. Waiting, on either side of the answer, holds no thread.
+ * their taps are taken whatever strangers do, and each has its share of them. Waiting, on either side of the answer,
+ * holds no thread.
  */
 public final class Entrance extends Handler.Wrapper {
     private final EntranceLimits limits;
     private final Lines lines;
-    private final Predicate<Request> paired;
+    private final Unread unread;
+    private final Function<Request, Optional<String>> device;
     private final Lane staff;
     private final Lane strangers;
 
-    /** @param paired whether a request carries the token of a paired device; asked of every request, so it is quick */
-    public Entrance(EntranceLimits limits, Lines lines, Predicate<Request> paired) {
+    /** @param device which paired device a request comes from, if any; asked of every request, so it is quick */
+    public Entrance(EntranceLimits limits, Lines lines, Function<Request, Optional<String>> device) {
         this.limits = limits;
         this.lines = lines;
-        this.paired = paired;
-        staff = new Lane("paired", limits.lanes().paired(), limits.lanes().waiting());
-        strangers = new Lane("strangers", limits.lanes().strangers(), limits.lanes().waiting());
+        this.device = device;
+        unread = new Unread(limits.answers().mostHeld());
+        EntranceLimits.Lanes lanes = limits.lanes();
+        staff = new Lane("paired", lanes.paired(), lanes.ofOneDevice(), lanes.waiting());
+        strangers = new Lane("strangers", lanes.strangers(), lanes.ofOneAddress(), lanes.waiting());
     }
 
     /** The same for a board that is reached over TLS only. */
@@ -40,13 +45,15 @@ public final class Entrance extends Handler.Wrapper {
     }
 
     @Override public boolean handle(Request request, Response response, Callback callback) {
-        boolean known = paired.test(request);
+        Optional<String> known = device.apply(request);
         lines.asks(request, known);
         Callback answered = Callback.from(() -> lines.isAnswered(request), callback);
         WholeBody.gather(request, limits, new WholeBody.Then() {
             @Override public void whole(byte[] body) {
-                HeldAnswer answer = new HeldAnswer(request, response, answered, lines, limits);
-                if (!(known ? staff : strangers).take(() -> pass(new WholeRequest(request, body), answer))) {
+                HeldAnswer answer = new HeldAnswer(request, response, answered, lines, limits, unread);
+                Lane lane = known.isPresent() ? staff : strangers;
+                String caller = known.orElseGet(() -> Request.getRemoteAddr(request));
+                if (!lane.take(caller, () -> pass(new WholeRequest(request, body), answer))) {
                     refuse(HttpStatus.SERVICE_UNAVAILABLE_503, Runnable::run);
                 }
             }

@@ -22,10 +22,11 @@ public record EntranceLimits(int largestBody, Duration toAsk, Duration toSend, A
      *
      * @param largestHeld    bytes that are taken off the thread that made them, more than any page and most records of
      *                       a class; what is longer is sent by that thread, which only a paired device can ask for
+     * @param mostHeld       bytes of all such together; beyond, an answer's own thread sends it, as if it were longer
      * @param toRead         how long it may take to be read, ...
      * @param bytesPerSecond ... beside a second for so many bytes
      */
-    public record Answers(int largestHeld, Duration toRead, int bytesPerSecond) {
+    public record Answers(int largestHeld, int mostHeld, Duration toRead, int bytesPerSecond) {
         long millis(int bytes) {
             return toRead.toMillis() + 1000L * bytes / bytesPerSecond;
         }
@@ -49,13 +50,15 @@ public record EntranceLimits(int largestBody, Duration toAsk, Duration toSend, A
     /**
      * Threads that run what was asked, once it is there whole; nothing on a network can hold one.
      *
-     * @param paired    for paired devices: more than take part in a class, as several wait for the disk at once
-     * @param strangers for the others: as many as let a page be drawn while a PIN is being written down
-     * @param waiting   requests that may wait for a thread in either lane; beyond, 503 at once
+     * @param paired       for paired devices: more than take part in a class, as several wait for the disk at once
+     * @param ofOneDevice  of those, for one device at once
+     * @param strangers    for the others: as many as let a page be drawn while a PIN is being written down
+     * @param ofOneAddress of those, for one address at once
+     * @param waiting      requests that may wait for a thread in either lane; beyond, 503 at once
      */
-    public record Lanes(int paired, int strangers, int waiting) { }
+    public record Lanes(int paired, int ofOneDevice, int strangers, int ofOneAddress, int waiting) { }
 
     public static final EntranceLimits USUAL = new EntranceLimits(64 * 1024, Duration.ofSeconds(20),
-            Duration.ofSeconds(13), new Answers(1024 * 1024, Duration.ofSeconds(30), 1000),
-            new Connections(240, 80, 600), new Lanes(16, 4, 500));
+            Duration.ofSeconds(13), new Answers(1024 * 1024, 16 * 1024 * 1024, Duration.ofSeconds(30), 1000),
+            new Connections(240, 80, 600), new Lanes(16, 4, 4, 3, 500));
 }

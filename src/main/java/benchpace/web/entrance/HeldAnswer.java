@@ -18,7 +18,9 @@ final class HeldAnswer extends Response.Wrapper implements Callback {
     private final Lines lines;
     private final EntranceLimits limits;
     private final Callback answered;
-    private final ByteArrayOutputStream held = new ByteArrayOutputStream();
+    private ByteArrayOutputStream held = new ByteArrayOutputStream();
+    private final Unread unread;
+    private int reserved;
     private boolean begun;
     private boolean through;
     private boolean last;
@@ -26,16 +28,18 @@ final class HeldAnswer extends Response.Wrapper implements Callback {
     private boolean ended;
 
     /** @param answered is told once the answer was made and has left, or has failed */
-    HeldAnswer(Request request, Response response, Callback answered, Lines lines, EntranceLimits limits) {
+    HeldAnswer(Request request, Response response, Callback answered, Lines lines, EntranceLimits limits,
+               Unread unread) {
         super(request, response);
         this.answered = answered;
         this.lines = lines;
         this.limits = limits;
+        this.unread = unread;
     }
 
     @Override public void write(boolean isLast, ByteBuffer content, Callback written) {
         begun = true;
-        through |= !isLast && (isLive() || isTooLarge(content));
+        through = through || !isLast && (isLive() || isTooLarge(content) || !reserves(BufferUtil.length(content)));
         last |= isLast;
         if (through && held.size() == 0) {
             super.write(isLast, content, written);
@@ -57,6 +61,13 @@ final class HeldAnswer extends Response.Wrapper implements Callback {
         return held.size() + BufferUtil.length(more) > limits.answers().largestHeld();
     }
 
+    /** The last write is held in any case, for nobody waits for it; it is no larger than a buffer. */
+    private boolean reserves(int more) {
+        boolean room = unread.takes(more);
+        reserved += room ? more : 0;
+        return room;
+    }
+
     private boolean isLive() {
         String type = getHeaders().get(HttpHeader.CONTENT_TYPE);
         boolean live = type != null && type.startsWith("text/event-stream");
@@ -68,7 +79,7 @@ final class HeldAnswer extends Response.Wrapper implements Callback {
 
     private ByteBuffer take() {
         ByteBuffer all = ByteBuffer.wrap(held.toByteArray());
-        held.reset();
+        held = new ByteArrayOutputStream(); // what was grown would be kept as long as the answer is not read
         return all;
     }
 
@@ -78,8 +89,7 @@ final class HeldAnswer extends Response.Wrapper implements Callback {
         }
         ByteBuffer all = take();
         Scheduler.Task late = getRequest().getComponents().getScheduler().schedule(
-                () -> Lines.hangUp(getRequest()), limits.answers().millis(all.remaining()),
-                TimeUnit.MILLISECONDS);
+                () -> Lines.hangUp(getRequest()), limits.answers().millis(all.remaining()), TimeUnit.MILLISECONDS);
         super.write(true, all, Callback.from(this, late::cancel));
     }
 
@@ -100,6 +110,7 @@ final class HeldAnswer extends Response.Wrapper implements Callback {
             }
             ended = true;
         }
+        unread.isRidOf(reserved);
         answered.succeeded();
     }
 
@@ -110,6 +121,7 @@ final class HeldAnswer extends Response.Wrapper implements Callback {
             }
             ended = true;
         }
+        unread.isRidOf(reserved);
         answered.failed(why);
     }
 

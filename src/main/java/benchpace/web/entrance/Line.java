@@ -1,6 +1,7 @@
 package benchpace.web.entrance;
 
 import java.net.InetSocketAddress;
+import java.util.Optional;
 import org.eclipse.jetty.io.EndPoint;
 
 /** One connection, and what is known of whoever is at its other end. Guarded by its {@link Lines}. */
@@ -18,7 +19,7 @@ final class Line {
     final String address;
     private Doing doing = Doing.WAITING;
     private long sinceNanos;
-    private boolean paired;
+    private Optional<String> device = Optional.empty();
 
     Line(EndPoint end, long nowNanos) {
         this.end = end;
@@ -32,9 +33,13 @@ final class Line {
         sinceNanos = nowNanos;
     }
 
-    /** Stays so as long as the connection does: it has shown a token that nobody can guess. */
-    void isPaired() {
-        paired = true;
+    /** Which paired device the last request came from, if any: one that was signed out is a stranger again. */
+    void comesFrom(Optional<String> device) {
+        this.device = device;
+    }
+
+    Optional<String> device() {
+        return device;
     }
 
     Doing doing() {
@@ -47,6 +52,6 @@ final class Line {
 
     /** Counts among the strangers' connections. */
     boolean isStranger() {
-        return !paired && doing != Doing.LISTENING;
+        return device.isEmpty() && doing != Doing.LISTENING;
     }
 }

@@ -14,7 +14,8 @@ import org.eclipse.jetty.server.Request;
 /**
  * All open connections. A newcomer is never turned away, for it may be a paired device that has not said so yet;
  * beyond a limit the one that has been silent, or at the same request, for longest is hung up on, among strangers of
- * the address that holds the most. A connection that once carried a paired device's request makes room for no stranger.
+ * the address that holds the most. A paired device's connection makes room only when there are too many in all, which
+ * takes hundreds of such; then it is one of the device that holds the most.
  */
 public final class Lines {
     private final EntranceLimits limits;
@@ -47,12 +48,24 @@ public final class Lines {
         if (strangers.get(newcomer.address) > limits.connections().ofOneAddress()) {
             return longest(l -> l.isStranger() && l.address.equals(newcomer.address));
         }
+        if (all.size() > limits.connections().most()) {
+            Optional<String> greediest = greediestDevice();
+            if (greediest.isPresent()) {
+                return longest(l -> l.device().equals(greediest));
+            }
+        }
         long together = strangers.values().stream().mapToLong(Long::longValue).sum();
         if (together > limits.connections().strangers() || all.size() > limits.connections().most()) {
             long most = strangers.values().stream().mapToLong(Long::longValue).max().orElse(0);
             return longest(l -> l.isStranger() && strangers.get(l.address) == most);
         }
         return Optional.empty();
+    }
+
+    private Optional<String> greediestDevice() {
+        return all.values().stream().flatMap(l -> l.device().stream())
+                .collect(Collectors.groupingBy(d -> d, Collectors.counting())).entrySet().stream()
+                .max(Map.Entry.comparingByValue()).map(Map.Entry::getKey);
     }
 
     private Optional<Line> longest(Predicate<Line> among) {
@@ -74,25 +87,23 @@ public final class Lines {
         silent.forEach(l -> l.end.close());
     }
 
-    void asks(Request request, boolean paired) {
-        change(request, Line.Doing.ASKING, paired);
+    synchronized void asks(Request request, Optional<String> device) {
+        change(request, Line.Doing.ASKING);
+        Optional.ofNullable(all.get(end(request))).ifPresent(line -> line.comesFrom(device));
     }
 
     void listens(Request request) {
-        change(request, Line.Doing.LISTENING, false);
+        change(request, Line.Doing.LISTENING);
     }
 
     void isAnswered(Request request) {
-        change(request, Line.Doing.WAITING, false);
+        change(request, Line.Doing.WAITING);
     }
 
-    private synchronized void change(Request request, Line.Doing doing, boolean paired) {
+    private synchronized void change(Request request, Line.Doing doing) {
         Line line = all.get(end(request));
         if (line != null) {
             line.does(doing, nanos.getAsLong());
-            if (paired) {
-                line.isPaired();
-            }
         }
     }
 
