@@ -32,9 +32,6 @@ import java.util.function.Consumer;
 public final class ClassBoard {
     private static final Logger LOG = System.getLogger(ClassBoard.class.getName());
 
-    /** A view so young is shown again while nothing has happened: many that look in cost no more than one. */
-    private static final Duration YOUNG = Duration.ofSeconds(5);
-
     /** A class that somebody touched so lately is made ready at a start. */
     private static final Duration WARMED = Duration.ofHours(12);
 
@@ -47,11 +44,7 @@ public final class ClassBoard {
     private final ClassModels models;
     private final Set<Mailbox> mailboxes = new CopyOnWriteArraySet<>();
     private volatile LiveClass live;
-    private final Object viewing = new Object();
-    /** Published last. */
-    private volatile MadeView newest;
-    private volatile MadeView made;
-    private long views;
+    private final ClassViews views;
     /** Nothing of its past has still to be planned: it is new, or was made ready since the start. */
     private volatile boolean ready;
 
@@ -75,6 +68,7 @@ public final class ClassBoard {
         this.maker = maker;
         this.changed = changed;
         this.models = maker.models(id);
+        this.views = new ClassViews(this::make, () -> this.live.seq(), this::now);
         this.ready = live.seq() == 1;
     }
 
@@ -256,8 +250,7 @@ public final class ClassBoard {
 
     /** Lets every screen be made anew: time did not go on as it was foreseen. */
     void lookAgain() {
-        newest = null;
-        made = null;
+        views.forget();
         changed.accept(this);
     }
 
@@ -273,18 +266,7 @@ public final class ClassBoard {
 
     /** The class as it is; up to 5 s old while nothing has happened and nothing was due to change. */
     public ClassView view() {
-        return latest().view();
-    }
-
-    private MadeView latest() {
-        MadeView latest = made;
-        if (latest != null && current(latest.view())) {
-            return latest;
-        }
-        synchronized (viewing) { // not the class's lock: taps go on
-            latest = made;
-            return latest != null && current(latest.view()) ? latest : make();
-        }
+        return views.latest().view();
     }
 
     /** The same for lists of classes: nothing while a long past is still being planned after a start. */
@@ -292,16 +274,10 @@ public final class ClassBoard {
         return ready ? Optional.of(view()) : Optional.empty();
     }
 
-    /** While nobody else makes one. */
-    private MadeView make() {
-        MadeView view = new MadeView(++views, maker.view(id, live, models, now()));
-        made = view;
+    private ClassView make() {
+        ClassView view = maker.view(id, live, models, now());
         ready = true;
         return view;
-    }
-
-    private boolean current(ClassView view) {
-        return holds(view) && view.now().plus(YOUNG).isAfter(now());
     }
 
     /** The class looked back on, as far as it has come. */
@@ -333,8 +309,7 @@ public final class ClassBoard {
         Mailbox mailbox = new Mailbox(mailboxes::remove);
         mailboxes.add(mailbox);
         try {
-            MadeView published = newest;
-            mailbox.put(published != null && holds(published.view()) ? published : latest());
+            mailbox.put(views.shown());
         } catch (RuntimeException | Error e) {
             mailbox.close();
             throw e;
@@ -343,39 +318,25 @@ public final class ClassBoard {
         return mailbox;
     }
 
-    /** Whether nothing has happened since or is due to change. One from the future was made by a wrong clock. */
-    private boolean holds(ClassView view) {
-        Instant now = now();
-        return view.seq() == live.seq() && !view.now().isAfter(now)
-                && view.nextChange().filter(t -> !t.isAfter(now)).isEmpty();
-    }
-
     /** Whether what screens show may have changed since the last publication. */
     boolean stale() {
-        MadeView published = newest;
-        return published == null || !holds(published.view());
+        return views.stale();
     }
 
     /** Derives the view anew and hands it to every screen. Called by one publishing round at a time. */
     void publish() {
-        MadeView view;
-        synchronized (viewing) {
-            view = make();
-        }
-        newest = view;
+        MadeView view = views.publish();
         mailboxes.forEach(m -> m.put(view));
     }
 
     /** Something could not be computed, and something has happened since: it may be well again. */
     boolean mayBeMended() {
-        return !missing().models().isEmpty() && (made == null || made.view().seq() != live.seq());
+        return !missing().models().isEmpty() && views.isBehind();
     }
 
     /** How long until the last published view changes by itself. */
     Optional<Duration> unchanged() {
-        MadeView published = newest;
-        return published == null ? Optional.empty()
-                : published.view().nextChange().map(t -> Duration.between(now(), t));
+        return views.unchanged();
     }
 
     /** Plans and forecasts what was missed while the board was off, before somebody looks. */
