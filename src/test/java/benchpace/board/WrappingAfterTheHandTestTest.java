@@ -169,7 +169,7 @@ class WrappingAfterTheHandTestTest {
         }
     }
 
-    @Property(tries = 12)
+    @Property(tries = 6)
     void no_call_that_begins_or_names_seats_names_one_whose_candle_is_not_judged_set(
             @ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
         Random random = new Random(seed);

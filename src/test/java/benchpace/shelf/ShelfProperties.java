@@ -80,7 +80,7 @@ class ShelfProperties {
         }
     }
 
-    @Property(tries = 5)
+    @Property(tries = 2)
     void the_walk_finds_the_last_free_word(@ForAll @LongRange long seed) {
         Set<ClaimWord> taken = new HashSet<>();
         ClaimWords.all().forEach(w -> {
