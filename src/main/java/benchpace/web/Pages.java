@@ -177,7 +177,7 @@ final class Pages {
     }
 
     private StartView.ClassRow withClock(StartView.ClassRow row, ClassBoard board) {
-        return row.withClocks(ClockLine.sentence(board, new Times(zone)));
+        return row.withClocks(ClockLine.sentence(boards.clocks(), board, new Times(zone)));
     }
 
     private StartView.ClassRow withHome(StartView.ClassRow row, ClassBoard board) {

@@ -228,6 +228,16 @@ class ClockChoiceTest {
         assertThat(told()).isBlank();
     }
 
+    @Test void a_start_by_a_clock_that_cannot_be_is_told_where_classes_are_chosen_and_asks_for_no_choice() {
+        computer.set(Instant.parse("1999-03-04T16:00:00Z"));
+        board.restart();
+
+        assertThat(board.get("/", board.instructor()).body().replace("&#39;", "'"))
+                .contains("says 4 March 1999, 17:00, which cannot be. Set the computer's clock right.",
+                        "Its times reach to 4 March 2027, 17:05, later than now.")
+                .doesNotContain("data-clock-choice", "asks which clock");
+    }
+
     @Test void a_tap_in_a_jump_that_an_older_board_followed_comes_back_alone() {
         computer.jump(TWO_HOURS);
         board.restart();

@@ -120,6 +120,14 @@ class DevicesInABrowserTest {
         phone.assertNoComplaint();
     }
 
+    @Test void those_who_are_in_stand_by_what_lets_their_like_in() {
+        Device tablet = tablet();
+
+        assertThat(tablet.find(".card:has(#helper-link) .row")).containsText("Helper AB");
+        assertThat(tablet.find(".card:has(#instructor-link) .row")).containsText("this device");
+        assertThat(tablet.find(".card:has(#wall-link) .row")).hasCount(0);
+    }
+
     @Test void a_device_is_named_and_is_called_so() {
         Device tablet = tablet();
 

@@ -37,7 +37,9 @@ public record ClockLine(String words, List<Answer> answers) {
 
     /** For all classes. */
     public static ClockLine of(ClockBoard clocks, Times times) {
-        return clocks.disagreement().map(d -> of(d, Duration.ZERO, clocks, times)).orElse(NOTHING);
+        return clocks.disagreement().map(d -> of(d, Duration.ZERO, clocks, times))
+                .orElseGet(() -> Era.isPossibleNow(clocks.board()) ? NOTHING : new ClockLine(
+                        impossible(clocks.board(), times) + " Set the computer's clock right.", List.of()));
     }
 
     /** For the page of a class. */
@@ -48,9 +50,10 @@ public record ClockLine(String words, List<Answer> answers) {
     }
 
     /** One sentence for a list of classes; empty if there is nothing to tell. */
-    public static String sentence(ClassBoard board, Times times) {
-        return board.tellsAhead() ? "Its times reach to " + moment(board.live().lastRecordedAt(), board.now(), times)
-                + ", later than now: its table asks which clock is right." : "";
+    public static String sentence(ClockBoard clocks, ClassBoard board, Times times) {
+        return !board.tellsAhead() ? "" : "Its times reach to "
+                + moment(board.live().lastRecordedAt(), clocks.board(), times) + ", later than now"
+                + (Era.isPossibleNow(clocks.board()) ? ": its table asks which clock is right." : ".");
     }
 
     private static ClockLine of(ClockDisagreement d, Duration classAhead, ClockBoard clocks, Times times) {

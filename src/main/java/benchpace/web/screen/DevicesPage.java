@@ -1,5 +1,6 @@
 package benchpace.web.screen;
 
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -34,6 +35,16 @@ public record DevicesPage(List<Row> rows, StartView.Joining helpers, StartView.J
             };
         }
 
+        /** "Has a screen open now. Paired today, 18:55." */
+        public String when() {
+            return looking ? "Has a screen open now. Paired " + inside(since) + "."
+                    : "Last seen " + inside(seen) + ", paired " + inside(since) + ".";
+        }
+
+        private static String inside(String moment) {
+            return moment.startsWith("Today") ? "today" + moment.substring("Today".length()) : moment;
+        }
+
         /** What it is called in a question. */
         public String called() {
             return name.isEmpty() ? who() : name + " (" + who() + ")";
@@ -42,6 +53,12 @@ public record DevicesPage(List<Row> rows, StartView.Joining helpers, StartView.J
 
     public DevicesPage {
         rows = List.copyOf(rows);
+    }
+
+    /** Those of a role, the one that is looked at first. */
+    public List<Row> rows(Role role) {
+        return rows.stream().filter(row -> row.role() == role)
+                .sorted(Comparator.comparing(row -> !row.thisOne())).toList();
     }
 
     public Shell shell() {
