@@ -5,6 +5,7 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import benchpace.board.SettableClocks;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.options.BoundingBox;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -84,5 +85,29 @@ class ClockChoiceInABrowserTest {
         Assertions.assertThat(told.locator("[data-clock-choice=board]").boundingBox().y)
                 .isEqualTo(told.locator("[data-clock-choice=computer]").boundingBox().y);
         Assertions.assertThat(phone.find("#now .now__heading").boundingBox().y).isLessThan(844 / 2.0);
+    }
+
+    @Test void a_table_of_twenty_four_stays_in_sight_under_the_question() {
+        String big = board.create("{\"planId\":\"big-table\",\"seats\":24,\"name\":\"Large\"}");
+        board.tap(big, TestBoard.opening("vessel")).ok();
+        computer.passMinutes(3);
+        board.tap(big, TestBoard.finish(1, "vessel")).ok();
+        computer.passMinutes(9); // it is asked whether somebody taps: one line more
+        Device tablet = at(Device.tablet(board, browser), "/classes/" + big + "/instructor");
+        assertThat(tablet.find("#clocks [data-clock-choice]")).hasCount(2);
+
+        assertThat(tablet.find("#now .now__quiet")).isVisible();
+        BoundingBox last = tablet.find("#tile-24").boundingBox();
+        Assertions.assertThat(last.y + last.height).isLessThanOrEqualTo(800);
+    }
+
+    @Test void what_is_said_of_the_network_is_read_whole() {
+        Device tablet = at(Device.tablet(board, browser), "/classes/" + id + "/instructor");
+        assertThat(tablet.find("#clocks [data-clock-choice]")).hasCount(2);
+        board.goAway();
+
+        assertThat(tablet.find("#status")).containsText("Don't reload");
+        Assertions.assertThat(tablet.find("#status").evaluate("e => e.scrollWidth <= e.clientWidth")).isEqualTo(true);
+        board.comeBack();
     }
 }
