@@ -76,7 +76,7 @@ final class ShelfApi {
         ArrayNode free = body.putArray("free");
         now.suggest(shelf.arrangement().layout(), "", SUGGESTIONS)
                 .forEach(p -> free.addObject().put("shelf", p.shelf()).put("place", p.number()));
-        send(ctx, 200, body);
+        Bodies.send(ctx, 200, body);
     }
 
     static String clipped(String typed) {
@@ -85,12 +85,12 @@ final class ShelfApi {
 
     private void reminders(Context ctx) {
         access.paired(ctx);
-        send(ctx, 200, entries(shelf.shelf().reminders(shelf.now(), REMIND_AHEAD)));
+        Bodies.send(ctx, 200, entries(shelf.shelf().reminders(shelf.now(), REMIND_AHEAD)));
     }
 
     private void claimWord(Context ctx) {
         access.paired(ctx);
-        send(ctx, 200, Json.object().put("claim", freshWord(shelf).toString()));
+        Bodies.send(ctx, 200, Json.object().put("claim", freshWord(shelf).toString()));
     }
 
     static ClaimWord freshWord(ShelfBoard shelf) {
@@ -101,10 +101,6 @@ final class ShelfApi {
         ArrayNode list = Json.mapper().createArrayNode();
         entries.forEach(e -> list.add(EntryJson.of(e, shelf.now(), this::className)));
         return list;
-    }
-
-    private static void send(Context ctx, int status, JsonNode body) {
-        Bodies.send(ctx, status, body);
     }
 
     private void collectByWord(Context ctx) {
@@ -170,7 +166,7 @@ final class ShelfApi {
             throw new Refused(ShelfWords.of(refused.why(), zone));
         }
         Outcome.Done done = (Outcome.Done) outcome;
-        send(ctx, 200, done.entry().map(e -> EntryJson.of(e, shelf.now(), this::className))
+        Bodies.send(ctx, 200, done.entry().map(e -> EntryJson.of(e, shelf.now(), this::className))
                 .orElseGet(() -> Json.object().put("id", done.id().value()).put("status", "taken-back"))
                 .put("duplicate", done.duplicate()));
     }

@@ -6,10 +6,10 @@ import java.time.Duration;
  * What callers may take at the entrance. The numbers are common practice for a board on a shop's network, no source:
  * twelve phones behind one router open six connections each, and a bad wireless link still carries 20 kB a second.
  *
- * @param largestBody  bytes that a request may bring beside its header; more is refused unread
- * @param toAsk        how long a connection may take to bring a whole request header, from its opening or from its last
- *                     answer; so it also ends connections that are kept open for nothing
- * @param toSend       how long the body may take after the header: 64 KiB at 5 kB a second
+ * @param largestBody bytes that a request may bring beside its header; more is refused and passed over
+ * @param toAsk       how long a connection may take to bring a whole request header, from its opening or from its last
+ *                    answer; so it also ends connections that are kept open for nothing
+ * @param toSend      how long the body may take after the header, 64 KiB at 5 kB a second; the rest of one refused, too
  * @param answers     what an answer may take
  * @param connections how many there may be
  * @param lanes       threads for paired devices, and for strangers
