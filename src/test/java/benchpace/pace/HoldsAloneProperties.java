@@ -80,7 +80,8 @@ class HoldsAloneProperties {
             assertThat(view.seats()).as(then).allMatch(s -> s.seat() == stuck
                     || s.priceMinutes() < seat.priceMinutes());
             assertThat(engine.forecast(track.asOf(now), now).driverSeat()).as(then).isEqualTo(stuck);
-            assertThat(seat.priceMinutes()).as(then).isGreaterThanOrEqualTo(Math.max(2, last - 2));
+            // small where it is most likely done and was not tapped
+            assertThat(seat.priceMinutes()).as(then).isGreaterThanOrEqualTo(Math.max(1, last - 2));
             last = seat.priceMinutes();
             first = first < 0 ? last : first;
         }

@@ -67,11 +67,15 @@ class AccessibilityTest {
         return scheme == ColorScheme.DARK ? axe.withRules(OF_COLOURS) : axe;
     }
 
+    /** Shows the page in a scheme; colours on the way from one to the other are neither's. */
+    static void show(Page page, ColorScheme scheme) {
+        page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(scheme));
+        page.waitForFunction("() => !document.getAnimations().some(a => a instanceof CSSTransition)");
+    }
+
     private static void assertSound(Device device, String situation) {
         for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
-            device.page().emulateMedia(new Page.EmulateMediaOptions().setColorScheme(scheme));
-            // colours on the way from one scheme to the other are neither's
-            device.page().waitForFunction("() => !document.getAnimations().some(a => a instanceof CSSTransition)");
+            show(device.page(), scheme);
             List<String> violations = axe(device.page(), scheme).analyze().getViolations().stream()
                     .map(rule -> rule.getId() + ": " + rule.getHelp() + " at " + rule.getNodes().stream()
                             .limit(3).map(node -> node.getTarget() + " " + node.getFailureSummary()).toList())

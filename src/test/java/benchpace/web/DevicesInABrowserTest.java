@@ -154,7 +154,7 @@ class DevicesInABrowserTest {
         for (Device device : List.of(tablet(), here(Device.phone(board, browser)).pairedBy(board.instructor())
                 .at("/devices"))) {
             for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
-                device.page().emulateMedia(new Page.EmulateMediaOptions().setColorScheme(scheme));
+                AccessibilityTest.show(device.page(), scheme);
                 assertThat(AccessibilityTest.axe(device.page(), ColorScheme.LIGHT).analyze().getViolations())
                         .as("%s", scheme).isEmpty();
             }
