@@ -42,6 +42,7 @@ import org.eclipse.jetty.util.thread.QueuedThreadPool;
 public final class Server implements AutoCloseable {
     private static final Logger LOG = System.getLogger(Server.class.getName());
     private static final long STOP_MILLIS = 150;
+    private static final long LONGEST_STOP_MILLIS = 5000;
 
     private Javalin javalin;
     private final Streams streams;
@@ -231,9 +232,23 @@ public final class Server implements AutoCloseable {
         return javalin.port();
     }
 
+    /**
+     * Ends within some seconds whatever connections do: Jetty 12.1 may wait without end for an answer that is sent in
+     * the very moment its connection is closed (HttpConnection.SendCallback.cancel).
+     */
     @Override public void close() {
         streams.close();
-        javalin.stop();
+        Thread stopping = new Thread(javalin::stop, "stopping");
+        stopping.setDaemon(true);
+        stopping.start();
+        try {
+            stopping.join(LONGEST_STOP_MILLIS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+        if (stopping.isAlive()) {
+            LOG.log(Level.WARNING, "some connections did not end in time and are left to end with the program");
+        }
         access.close();
     }
 }

@@ -1,12 +1,14 @@
 package benchpace.web;
 
 import benchpace.board.Mailbox;
+import java.time.Duration;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 
 /**
@@ -16,6 +18,8 @@ import java.util.stream.Collectors;
  * shop's television comes on although a guest plays with many pages.
  */
 final class StreamPlaces {
+    private static final Duration LONGEST_GOODBYE = Duration.ofMillis(500);
+
     private final StreamLimits limits;
     /** The oldest first. */
     private final Set<Place> open = new LinkedHashSet<>();
@@ -122,6 +126,7 @@ final class StreamPlaces {
     void leave(Place place) {
         synchronized (open) {
             open.remove(place);
+            open.notifyAll();
         }
     }
 
@@ -130,8 +135,26 @@ final class StreamPlaces {
         all().stream().filter(p -> p.asker.device().filter(device::equals).isPresent()).forEach(Place::end);
     }
 
+    /** Ends all, and waits a moment until they have left; one that does not read may stay on. */
     void endAll() {
         all().forEach(Place::end);
+        long deadline = System.nanoTime() + LONGEST_GOODBYE.toNanos();
+        synchronized (open) {
+            long left = LONGEST_GOODBYE.toMillis();
+            while (!open.isEmpty() && left > 0 && waited(left)) {
+                left = TimeUnit.NANOSECONDS.toMillis(deadline - System.nanoTime());
+            }
+        }
+    }
+
+    private boolean waited(long millis) {
+        try {
+            open.wait(millis);
+            return true;
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return false;
+        }
     }
 
     /** The marks of the paired devices that have one. */

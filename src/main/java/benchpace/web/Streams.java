@@ -113,8 +113,8 @@ final class Streams implements AutoCloseable {
             } catch (RuntimeException | StackOverflowError e) {
                 LOG.log(Level.ERROR, "a screen of class " + board.id() + " could not be written", e);
             } finally {
+                end(answer); // first: whoever closes the board waits for it
                 places.leave(place);
-                end(answer);
             }
         };
         Thread thread = new Thread(null, writing, "screen-" + board.id(), STACK_BYTES);

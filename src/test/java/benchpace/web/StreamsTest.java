@@ -22,6 +22,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Live connections: who hears what, how soon, and that one screen asleep holds up nobody. */
@@ -179,6 +180,20 @@ class StreamsTest {
         ListeningScreen again = listen(path, board.instructor());
         awaitSeq(again, seq);
         assertThat(again.events("state")).as("the newest state at once, none of those missed").hasSize(1);
+    }
+
+    @Test @Timeout(value = 60, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+    void a_board_that_is_stopped_while_its_screens_are_being_told_stops_and_comes_back() throws Exception {
+        for (int round = 0; round < 10; round++) {
+            for (int i = 0; i < SHORT.ofOneAddress(); i++) {
+                listen(board.instructor());
+            }
+            board.tap(id, command("note").put("text", "Round " + round)).ok();
+
+            board.restart();
+        }
+
+        assertThat(board.state(id).seq()).isGreaterThanOrEqualTo(10);
     }
 
     @Test void a_screen_that_hung_up_is_forgotten() throws Exception {
