@@ -114,12 +114,6 @@ public final class Access implements AutoCloseable {
         }
     }
 
-    /** Who asks for a live screen: only strangers may have to give way. */
-    StreamPlaces.Asker asker(Context ctx, Viewer viewer) {
-        Optional<String> device = Optional.of(viewer.device()).filter(mark -> !mark.isEmpty());
-        return new StreamPlaces.Asker(device.isPresent() || console.test(ctx), device, ctx.ip());
-    }
-
     /** The mark of the device that is asking; empty if it is not paired. */
     Optional<String> device(Context ctx) {
         return session(ctx).map(Session::mark);

@@ -63,7 +63,7 @@ final class Streams implements AutoCloseable {
             return;
         }
         Request request = ServletContextRequest.getServletContextRequest(ctx.req());
-        StreamPlaces.Asker asker = access.asker(ctx, viewer);
+        StreamPlaces.Asker asker = asker(ctx, viewer);
         Place place = places.enter(asker, () -> Lines.hangUp(request));
         try {
             // whoever signs the device out from now on finds its place, and ends it
@@ -75,6 +75,12 @@ final class Streams implements AutoCloseable {
             places.leave(place);
             throw e;
         }
+    }
+
+    /** Who asks for a live screen: only strangers may have to give way. */
+    private StreamPlaces.Asker asker(Context ctx, Viewer viewer) {
+        Optional<String> device = Optional.of(viewer.device()).filter(mark -> !mark.isEmpty());
+        return new StreamPlaces.Asker(device.isPresent() || access.atConsole(ctx), device, ctx.ip());
     }
 
     /** Ends every screen of a device that is paired no more. @param device its mark */
