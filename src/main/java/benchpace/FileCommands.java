@@ -1,8 +1,8 @@
 package benchpace;
 
-import benchpace.files.CureCommand;
-import benchpace.files.PlanCheck;
-import benchpace.files.ReplayCommand;
+import benchpace.files.cure.CureCommand;
+import benchpace.files.log.ReplayCommand;
+import benchpace.files.plan.PlanCheck;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.List;

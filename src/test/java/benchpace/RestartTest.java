@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
 import benchpace.board.Boards;
-import benchpace.board.PlanCureClock;
-import benchpace.board.PosteriorPaceWatch;
-import benchpace.board.ViewMaker;
-import benchpace.files.Demo;
+import benchpace.board.cooling.PlanCureClock;
+import benchpace.board.pacing.PosteriorPaceWatch;
+import benchpace.board.view.ViewMaker;
 import benchpace.files.Json;
+import benchpace.files.roster.Demo;
 import benchpace.store.Database;
 import benchpace.store.SqliteEventLog;
 import com.fasterxml.jackson.databind.JsonNode;

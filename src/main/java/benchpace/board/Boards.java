@@ -1,5 +1,10 @@
 package benchpace.board;
 
+import benchpace.board.cooling.RoomLessons;
+import benchpace.board.pacing.StepLessons;
+import benchpace.board.time.BoardTime;
+import benchpace.board.time.ImpossibleClock;
+import benchpace.board.view.ViewMaker;
 import benchpace.live.ClassEvent;
 import benchpace.live.Command;
 import benchpace.live.LiveClass;

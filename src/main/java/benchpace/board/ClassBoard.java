@@ -1,5 +1,19 @@
 package benchpace.board;
 
+import benchpace.board.attempt.Missing;
+import benchpace.board.attempt.Model;
+import benchpace.board.cooling.CutAway;
+import benchpace.board.cooling.Plausible;
+import benchpace.board.pacing.StepLessons;
+import benchpace.board.time.BoardTime;
+import benchpace.board.time.ClassTime;
+import benchpace.board.view.ClassModels;
+import benchpace.board.view.ClassReport;
+import benchpace.board.view.ClassView;
+import benchpace.board.view.ClassViews;
+import benchpace.board.view.MadeView;
+import benchpace.board.view.Stages;
+import benchpace.board.view.ViewMaker;
 import benchpace.live.ClassEvent;
 import benchpace.live.ClockShifts;
 import benchpace.live.Command;

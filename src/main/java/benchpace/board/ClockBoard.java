@@ -1,5 +1,9 @@
 package benchpace.board;
 
+import benchpace.board.time.BoardTime;
+import benchpace.board.time.ClockChoice;
+import benchpace.board.time.ClockDisagreement;
+import benchpace.board.time.ImpossibleClock;
 import benchpace.live.Era;
 import java.time.Duration;
 import java.time.Instant;

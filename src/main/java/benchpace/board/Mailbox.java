@@ -1,5 +1,7 @@
 package benchpace.board;
 
+import benchpace.board.view.ClassView;
+import benchpace.board.view.MadeView;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.function.Consumer;

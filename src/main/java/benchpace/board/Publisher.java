@@ -1,5 +1,6 @@
 package benchpace.board;
 
+import benchpace.board.attempt.Faults;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
 import java.time.Duration;

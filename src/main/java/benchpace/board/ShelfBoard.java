@@ -1,5 +1,6 @@
 package benchpace.board;
 
+import benchpace.board.time.BoardTime;
 import benchpace.live.Command;
 import benchpace.plan.SeatNumber;
 import benchpace.shelf.EntryId;

@@ -19,8 +19,8 @@ import java.util.function.Function;
  * with its place, and the answer is then empty. A listener may collect, or throw at once. A field that is {@code null}
  * counts as left out.
  */
-final class Fields {
-    static final String TOO_FAR = "must lie between the years 2000 and 2199";
+public final class Fields {
+    public static final String TOO_FAR = "must lie between the years 2000 and 2199";
     /** Sixty days: more than any field takes, and safe to convert. */
     private static final double MOST_MINUTES = 86_400;
     private static final int MOST_CHOICES = 20;
@@ -32,7 +32,7 @@ final class Fields {
     private final boolean readable;
     private boolean sound = true;
 
-    Fields(JsonNode object, String pointer, Consumer<Problem> problems) {
+    public Fields(JsonNode object, String pointer, Consumer<Problem> problems) {
         this.object = object;
         this.pointer = pointer;
         this.problems = problems;
@@ -43,7 +43,7 @@ final class Fields {
     }
 
     /** Whether nothing was wrong so far, in here or in what was read from here. */
-    boolean sound() {
+    public boolean sound() {
         return sound;
     }
 
@@ -52,7 +52,7 @@ final class Fields {
         problems.accept(problem);
     }
 
-    void tell(String field, String sentence) {
+    public void tell(String field, String sentence) {
         tell(new Problem(place(field), sentence));
     }
 
@@ -76,11 +76,11 @@ final class Fields {
 
     // ---- texts
 
-    Optional<String> text(String field) {
+    public Optional<String> text(String field) {
         return required(field).flatMap(n -> text(field, n));
     }
 
-    Optional<String> text(String field, String otherwise) {
+    public Optional<String> text(String field, String otherwise) {
         return optional(field).map(n -> text(field, n)).orElse(Optional.of(otherwise));
     }
 
@@ -97,12 +97,12 @@ final class Fields {
     }
 
     /** Such text cannot be stored as UTF-8 and read back equal. */
-    static boolean halfCharacters(String text) {
+    public static boolean halfCharacters(String text) {
         return text.codePoints().anyMatch(c -> c >= Character.MIN_SURROGATE && c <= Character.MAX_SURROGATE);
     }
 
     /** A text of one line. @param least 0 if it may be left out or empty */
-    Optional<String> line(String field, int least, int most) {
+    public Optional<String> line(String field, int least, int most) {
         return (least == 0 ? text(field, "") : text(field)).filter(text -> {
             if (text.length() > most) {
                 tell(field, "is longer than " + most + " characters");
@@ -117,11 +117,11 @@ final class Fields {
         });
     }
 
-    <E extends Enum<E>> Optional<E> choice(String field, Class<E> type) {
+    public <E extends Enum<E>> Optional<E> choice(String field, Class<E> type) {
         return text(field).flatMap(word -> choice(field, type, word));
     }
 
-    <E extends Enum<E>> Optional<E> choice(String field, Class<E> type, E otherwise) {
+    public <E extends Enum<E>> Optional<E> choice(String field, Class<E> type, E otherwise) {
         return text(field, Words.of(otherwise)).flatMap(word -> choice(field, type, word));
     }
 
@@ -136,7 +136,7 @@ final class Fields {
     }
 
     /** A text that a value's own rules accept or refuse in one sentence. */
-    <T> Optional<T> named(String field, Function<String, T> value) {
+    public <T> Optional<T> named(String field, Function<String, T> value) {
         return text(field).flatMap(text -> {
             try {
                 return Optional.of(value.apply(text));
@@ -149,7 +149,7 @@ final class Fields {
 
     // ---- numbers, times and yes or no
 
-    Optional<Long> whole(String field, long least, long most) {
+    public Optional<Long> whole(String field, long least, long most) {
         return required(field).flatMap(node -> {
             if (!node.isIntegralNumber()) {
                 tell(field, "must be a whole number, not " + sort(node));
@@ -163,7 +163,7 @@ final class Fields {
         });
     }
 
-    Optional<Double> number(String field, double least, double most) {
+    public Optional<Double> number(String field, double least, double most) {
         return required(field).flatMap(n -> number(field, n, least, most));
     }
 
@@ -179,11 +179,11 @@ final class Fields {
     }
 
     /** A length in minutes, parts of a minute allowed; kept to the millisecond. */
-    Optional<Duration> minutes(String field) {
+    public Optional<Duration> minutes(String field) {
         return required(field).flatMap(n -> minutes(field, n));
     }
 
-    Optional<Duration> minutes(String field, Duration otherwise) {
+    public Optional<Duration> minutes(String field, Duration otherwise) {
         return optional(field).map(n -> minutes(field, n)).orElse(Optional.of(otherwise));
     }
 
@@ -193,7 +193,7 @@ final class Fields {
     }
 
     /** A moment, kept to the millisecond. */
-    Optional<Instant> instant(String field) {
+    public Optional<Instant> instant(String field) {
         return text(field).flatMap(text -> {
             try {
                 Instant instant = Instant.parse(text);
@@ -208,15 +208,15 @@ final class Fields {
         });
     }
 
-    Optional<Instant> instant(String field, Instant otherwise) {
+    public Optional<Instant> instant(String field, Instant otherwise) {
         return optional(field).isEmpty() ? Optional.of(otherwise) : instant(field);
     }
 
-    Optional<Boolean> yesOrNo(String field, boolean otherwise) {
+    public Optional<Boolean> yesOrNo(String field, boolean otherwise) {
         return optional(field).isEmpty() ? Optional.of(otherwise) : yesOrNo(field);
     }
 
-    Optional<Boolean> yesOrNo(String field) {
+    public Optional<Boolean> yesOrNo(String field) {
         return required(field).flatMap(node -> {
             if (!node.isBoolean()) {
                 tell(field, "must be true or false, not " + sort(node));
@@ -228,25 +228,25 @@ final class Fields {
 
     // ---- objects and lists within
 
-    boolean has(String field) {
+    public boolean has(String field) {
         return optional(field).isPresent();
     }
 
-    boolean isText(String field) {
+    public boolean isText(String field) {
         return optional(field).filter(JsonNode::isTextual).isPresent();
     }
 
-    Optional<Fields> inner(String field) {
+    public Optional<Fields> inner(String field) {
         return required(field).map(n -> new Fields(n, place(field), this::tell)).filter(f -> f.readable);
     }
 
     /** The tree of a field that somebody else reads, who tells problems with their full place. */
-    <T> Optional<T> tree(String field, TreeReader<T> reader) {
+    public <T> Optional<T> tree(String field, TreeReader<T> reader) {
         return required(field).flatMap(n -> reader.read(n, place(field), this::tell));
     }
 
     /** Reads a tree that stands somewhere in a larger one. */
-    interface TreeReader<T> {
+    public interface TreeReader<T> {
         Optional<T> read(JsonNode node, String pointer, Consumer<Problem> problems);
     }
 
@@ -256,7 +256,7 @@ final class Fields {
      * @param least 0 if the list may be left out
      * @return how many entries the list has; 0 if it is none
      */
-    int eachObject(String field, int least, int most, Consumer<Fields> reader) {
+    public int eachObject(String field, int least, int most, Consumer<Fields> reader) {
         return entries(field, least, most, (node, place) -> {
             Fields entry = new Fields(node, place, this::tell);
             if (entry.readable) {
@@ -265,7 +265,7 @@ final class Fields {
         });
     }
 
-    <E extends Enum<E>> Set<E> choices(String field, Class<E> type) {
+    public <E extends Enum<E>> Set<E> choices(String field, Class<E> type) {
         Set<E> chosen = EnumSet.noneOf(type);
         List<String> all = Words.all(type);
         entries(field, 0, MOST_CHOICES, (node, place) -> Words.constant(type, node.textValue()).ifPresentOrElse(
@@ -296,7 +296,7 @@ final class Fields {
     }
 
     /** Tells of every field that nobody asked for: most are slips of the fingers. */
-    void noOthers() {
+    public void noOthers() {
         object.fieldNames().forEachRemaining(name -> {
             if (!known.contains(name)) {
                 tell(name, "is not a field here" + Words.suggestion(name, known));
@@ -322,7 +322,7 @@ final class Fields {
         return "\"" + shorter(text) + "\"";
     }
 
-    static String shorter(String text) {
+    public static String shorter(String text) {
         return Problem.onOneLine(text, 40);
     }
 

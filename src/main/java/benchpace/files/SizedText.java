@@ -9,20 +9,20 @@ import java.nio.charset.StandardCharsets;
  * A text in UTF-8 of a size that is looked at first, so that nothing that is no such file, or never ends, takes all the
  * memory. The largest plan there can be has a quarter of its limit, the log of a whole day's class a tenth.
  */
-final class SizedText {
+public final class SizedText {
     /** A plan, in bytes. */
-    static final int PLAN = 1 << 20;
+    public static final int PLAN = 1 << 20;
     /** Some ten thousand cooling cases. */
-    static final int CASES = 4 << 20;
+    public static final int CASES = 4 << 20;
     /** The log of one class. */
-    static final int LOG = 8 << 20;
+    public static final int LOG = 8 << 20;
 
     private static final char BYTE_ORDER_MARK = '\uFEFF';
 
     private SizedText() { }
 
     /** There is more than is read; the message goes on from the file's name. */
-    static final class TooLarge extends IOException {
+    public static final class TooLarge extends IOException {
         private static final long serialVersionUID = 1L;
 
         TooLarge(int most) {
@@ -37,7 +37,7 @@ final class SizedText {
      * @throws TooLarge if there is more
      * @throws java.nio.charset.CharacterCodingException if it is no text in UTF-8
      */
-    static String read(InputStream in, int most) throws IOException {
+    public static String read(InputStream in, int most) throws IOException {
         byte[] bytes = in.readNBytes(most + 1);
         if (bytes.length > most) {
             throw new TooLarge(most);

@@ -9,23 +9,23 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The words of our files: how a constant is spelt there, and which known word was probably meant. */
-final class Words {
+public final class Words {
     private Words() { }
 
     /** {@code LONG_TABLE} is spelt {@code long-table}. */
-    static String of(Enum<?> constant) {
+    public static String of(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    static <E extends Enum<E>> Optional<E> constant(Class<E> type, String word) {
+    public static <E extends Enum<E>> Optional<E> constant(Class<E> type, String word) {
         return Arrays.stream(type.getEnumConstants()).filter(c -> of(c).equals(word)).findFirst();
     }
 
-    static <E extends Enum<E>> List<String> all(Class<E> type) {
+    public static <E extends Enum<E>> List<String> all(Class<E> type) {
         return Arrays.stream(type.getEnumConstants()).map(Words::of).toList();
     }
 
-    static String quoted(Collection<String> words) {
+    public static String quoted(Collection<String> words) {
         return words.stream().map(w -> "\"" + w + "\"").collect(Collectors.joining(", "));
     }
 
@@ -37,7 +37,7 @@ final class Words {
     }
 
     /** "; did you mean ...?", or nothing. */
-    static String suggestion(String word, Collection<String> known) {
+    public static String suggestion(String word, Collection<String> known) {
         return nearest(word, known).map(k -> "; did you mean \"" + k + "\"?").orElse("");
     }
 
@@ -46,7 +46,7 @@ final class Words {
      * optimal string alignment, Navarro, "A guided tour to approximate string matching", ACM Computing Surveys 33
      * (2001), section 5. Capitals do not count.
      */
-    static int slips(String one, String other) {
+    public static int slips(String one, String other) {
         String a = one.toLowerCase(Locale.ROOT);
         String b = other.toLowerCase(Locale.ROOT);
         if (a.length() > 60) {

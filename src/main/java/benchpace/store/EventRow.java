@@ -1,8 +1,8 @@
 package benchpace.store;
 
 import benchpace.files.BadField;
-import benchpace.files.EventJson;
 import benchpace.files.Json;
+import benchpace.files.log.EventJson;
 import benchpace.live.ClassEvent;
 import benchpace.live.Recorded;
 import com.fasterxml.jackson.core.JsonProcessingException;

@@ -1,5 +1,6 @@
 package benchpace.web;
 
+import benchpace.web.request.Reads;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.io.IOException;

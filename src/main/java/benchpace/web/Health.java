@@ -2,6 +2,8 @@ package benchpace.web;
 
 import benchpace.board.Boards;
 import benchpace.files.Json;
+import benchpace.web.request.Bodies;
+import benchpace.web.request.Reads;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;

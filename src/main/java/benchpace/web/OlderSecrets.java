@@ -2,6 +2,8 @@ package benchpace.web;
 
 import benchpace.board.Boards;
 import benchpace.store.Settings;
+import benchpace.web.guest.GuestCodes;
+import benchpace.web.pairing.Keys;
 
 /**
  * What older boards kept in clear in the data folder: the helpers' key, and the secret that guests' codes were made

@@ -1,19 +1,39 @@
 package benchpace.web;
 
 import benchpace.board.Boards;
-import benchpace.board.ImpossibleClock;
 import benchpace.board.ShelfBoard;
+import benchpace.board.time.ImpossibleClock;
 import benchpace.files.BadField;
 import benchpace.plan.Plan;
 import benchpace.store.CannotBeKept;
 import benchpace.store.StoreException;
-import benchpace.web.entrance.Lines;
-import benchpace.web.entrance.TlsKeys;
+import benchpace.web.classes.ClassesApi;
+import benchpace.web.classes.ClockApi;
+import benchpace.web.classes.Pages;
+import benchpace.web.classes.ShownClass;
+import benchpace.web.classes.StayingAddresses;
+import benchpace.web.cure.CurePages;
+import benchpace.web.devices.DevicesApi;
 import benchpace.web.entrance.Entrance;
 import benchpace.web.entrance.EntranceConnector;
 import benchpace.web.entrance.EntranceLimits;
-import benchpace.web.screen.Message;
+import benchpace.web.entrance.Lines;
+import benchpace.web.entrance.TlsKeys;
+import benchpace.web.guest.GuestCodes;
+import benchpace.web.guest.GuestPages;
+import benchpace.web.pairing.Access;
+import benchpace.web.pairing.Pairing;
+import benchpace.web.report.ReportPages;
+import benchpace.web.request.Guard;
+import benchpace.web.request.Problem;
+import benchpace.web.request.Refused;
 import benchpace.web.screen.Screens;
+import benchpace.web.screen.shell.Message;
+import benchpace.web.shelf.LeaveApi;
+import benchpace.web.shelf.ShelfApi;
+import benchpace.web.shelf.ShelfPages;
+import benchpace.web.stream.StreamLimits;
+import benchpace.web.stream.Streams;
 import io.javalin.Javalin;
 import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;
@@ -224,7 +244,7 @@ public final class Server implements AutoCloseable {
     }
 
     /** Every address that is served but for files, so that each can be held to the rules for all. */
-    List<Endpoint> endpoints() {
+    public List<Endpoint> endpoints() {
         return javalin.unsafe.internalRouter.allHttpHandlers().stream().map(handler -> handler.endpoint).toList();
     }
 

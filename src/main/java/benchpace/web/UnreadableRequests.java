@@ -2,6 +2,8 @@ package benchpace.web;
 
 import benchpace.files.Json;
 import benchpace.web.entrance.EntranceLimits;
+import benchpace.web.request.Guard;
+import benchpace.web.request.Problem;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import org.eclipse.jetty.http.HttpHeader;

@@ -1,5 +1,6 @@
 package benchpace.web;
 
+import benchpace.web.request.Reads;
 import io.javalin.config.RoutesConfig;
 import java.io.FileNotFoundException;
 import java.io.IOException;

@@ -1,7 +1,7 @@
 package benchpace.bench;
 
-import benchpace.board.ClassView;
 import benchpace.board.Mailbox;
+import benchpace.board.view.ClassView;
 import benchpace.live.ClassEvent;
 import benchpace.plan.Plan;
 import java.time.Duration;

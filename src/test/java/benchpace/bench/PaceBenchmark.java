@@ -1,8 +1,8 @@
 package benchpace.bench;
 
-import benchpace.files.ClassLog;
-import benchpace.files.ClassLogReader;
-import benchpace.files.TrackFold;
+import benchpace.files.log.ClassLog;
+import benchpace.files.log.ClassLogReader;
+import benchpace.files.log.TrackFold;
 import benchpace.pace.ClassSimulator;
 import benchpace.pace.ClassTrack;
 import benchpace.pace.Forecast;

@@ -4,7 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.awaitility.Awaitility.await;
 
-import benchpace.files.Demo;
+import benchpace.board.cooling.CandleClock;
+import benchpace.board.cooling.Cooling;
+import benchpace.board.cooling.CureClock;
+import benchpace.board.cooling.PlanCureClock;
+import benchpace.board.pacing.PosteriorPaceWatch;
+import benchpace.board.view.ClassView;
+import benchpace.board.view.ViewMaker;
+import benchpace.files.roster.Demo;
 import benchpace.live.ClassEvent;
 import benchpace.live.Command;
 import benchpace.live.LiveClass;

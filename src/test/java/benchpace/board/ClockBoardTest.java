@@ -3,7 +3,13 @@ package benchpace.board;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
-import benchpace.files.Demo;
+import benchpace.board.cooling.CandleClock;
+import benchpace.board.pacing.PosteriorPaceWatch;
+import benchpace.board.time.ClockChoice;
+import benchpace.board.time.SettableClocks;
+import benchpace.board.view.ClassView;
+import benchpace.board.view.ViewMaker;
+import benchpace.files.roster.Demo;
 import benchpace.live.ClassEvent;
 import benchpace.live.Command;
 import benchpace.live.LiveClass;

@@ -2,7 +2,12 @@ package benchpace.board;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import benchpace.files.Demo;
+import benchpace.board.cooling.PlanCureClock;
+import benchpace.board.pacing.PosteriorPaceWatch;
+import benchpace.board.view.ClassView;
+import benchpace.board.view.MadeView;
+import benchpace.board.view.ViewMaker;
+import benchpace.files.roster.Demo;
 import benchpace.live.ClassEvent;
 import benchpace.live.LiveClass;
 import benchpace.live.Recorded;

@@ -7,11 +7,11 @@ import benchpace.plan.StepKind;
 import benchpace.plan.TestPlans;
 
 /** Invented evenings in which somebody gets stuck, or does not. */
-final class Stories {
+public final class Stories {
     private Stories() { }
 
     /** Vessel 2 and wicks 4 minutes, mix 5 and pour 3, each opened by the instructor but the first; an hour of cure. */
-    static Plan plan() {
+    public static Plan plan() {
         return TestPlans.of(
                 TestPlans.step("vessel", StepKind.HANDS_ON, Opening.FREE, 2),
                 TestPlans.step("wicks", StepKind.HANDS_ON, Opening.LED, 4),
@@ -22,18 +22,18 @@ final class Stories {
     }
 
     /** Everybody through the vessel, all but seat 4 through the wicks, which opened at minute 3. */
-    static TestClass stuckAtWicks(int seats) {
+    public static TestClass stuckAtWicks(int seats) {
         TestClass c = vessel(TestClass.of(plan(), seats));
         c.minute(3).open("wicks");
         return othersTap(c, 6.5, 4, "wicks");
     }
 
-    static TestClass vessel(TestClass c) {
+    public static TestClass vessel(TestClass c) {
         return othersTap(c, 2, 0, "vessel");
     }
 
     /** Every seat at the table but one taps the step, each nine seconds after the other. */
-    static TestClass othersTap(TestClass c, double minute, int except, String step) {
+    public static TestClass othersTap(TestClass c, double minute, int except, String step) {
         double when = minute;
         for (int seat = 1; seat <= c.live().seats().size(); seat++) {
             if (seat != except && c.seat(seat).makesCandle()) {

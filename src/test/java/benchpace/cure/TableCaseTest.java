@@ -3,7 +3,7 @@ package benchpace.cure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import benchpace.files.WaxFile;
+import benchpace.files.plan.WaxFile;
 import benchpace.plan.TableTop;
 import benchpace.plan.Vessel;
 import benchpace.plan.Wax;

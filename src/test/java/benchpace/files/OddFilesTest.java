@@ -3,6 +3,16 @@ package benchpace.files;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
+import benchpace.files.cure.CureCaseFile;
+import benchpace.files.cure.CureCommand;
+import benchpace.files.log.ClassLogReader;
+import benchpace.files.log.CommandJson;
+import benchpace.files.log.EventJson;
+import benchpace.files.log.ReplayCommand;
+import benchpace.files.plan.PlanCheck;
+import benchpace.files.plan.PlanFile;
+import benchpace.files.plan.WaxFile;
+import benchpace.files.roster.Roster;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.sun.management.ThreadMXBean;
@@ -44,7 +54,7 @@ class OddFilesTest {
     private static final Path PLAN = Path.of("demo-data/plans/evening-pour.json");
     private static final Path LOG = Path.of("src/test/resources/benchpace/pace/open-01.jsonl");
     private static final Path CASE_FILE = Path.of("src/test/resources/benchpace/cure/open-cases.json");
-    private static final Path EVENTS = Path.of("src/test/resources/benchpace/files/events-v1.jsonl");
+    private static final Path EVENTS = Path.of("src/test/resources/benchpace/files/log/events-v1.jsonl");
 
     /** Reads input, and says what it tells the user if it refuses; empty if it takes it. */
     private interface Reader {

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import benchpace.files.ClassLog;
-import benchpace.files.ClassLogReader;
-import benchpace.files.TrackFold;
+import benchpace.files.log.ClassLog;
+import benchpace.files.log.ClassLogReader;
+import benchpace.files.log.TrackFold;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;

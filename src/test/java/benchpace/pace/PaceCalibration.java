@@ -1,8 +1,8 @@
 package benchpace.pace;
 
-import benchpace.files.ClassLog;
-import benchpace.files.ClassLogReader;
-import benchpace.files.TrackFold;
+import benchpace.files.log.ClassLog;
+import benchpace.files.log.ClassLogReader;
+import benchpace.files.log.TrackFold;
 import java.io.IOException;
 import java.io.StringReader;
 import java.util.ArrayList;

@@ -3,9 +3,9 @@ package benchpace.pace;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import benchpace.files.ClassLog;
-import benchpace.files.ClassLogReader;
-import benchpace.files.TrackFold;
+import benchpace.files.log.ClassLog;
+import benchpace.files.log.ClassLogReader;
+import benchpace.files.log.TrackFold;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.HashMap;

@@ -3,10 +3,10 @@ package benchpace.pace;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import benchpace.files.ClassLog;
-import benchpace.files.ClassLogReader;
-import benchpace.files.ReplayCommand;
-import benchpace.files.TrackFold;
+import benchpace.files.log.ClassLog;
+import benchpace.files.log.ClassLogReader;
+import benchpace.files.log.ReplayCommand;
+import benchpace.files.log.TrackFold;
 import java.io.InputStream;
 import java.io.StringReader;
 import java.nio.file.Files;

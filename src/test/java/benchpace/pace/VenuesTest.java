@@ -2,7 +2,7 @@ package benchpace.pace;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import benchpace.files.ReplayCommand;
+import benchpace.files.log.ReplayCommand;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.InputStream;
 import java.nio.file.Files;

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import benchpace.files.BadFile;
-import benchpace.files.ClassLog;
-import benchpace.files.ClassLogReader;
-import benchpace.files.TrackFold;
+import benchpace.files.log.ClassLog;
+import benchpace.files.log.ClassLogReader;
+import benchpace.files.log.TrackFold;
 import benchpace.pace.ClassSimulator;
 import benchpace.pace.ClassTrack;
 import benchpace.pace.SeatTrack;

@@ -1,6 +1,6 @@
 package benchpace.simulation;
 
-import benchpace.board.ClockChoice;
+import benchpace.board.time.ClockChoice;
 import benchpace.files.Json;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;

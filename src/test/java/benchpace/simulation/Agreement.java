@@ -1,11 +1,11 @@
 package benchpace.simulation;
 
-import benchpace.board.ClassView;
-import benchpace.board.ClassView.NowView;
-import benchpace.board.SeatView;
-import benchpace.board.WaitView;
-import benchpace.board.WaitView.PartView;
-import benchpace.board.WaitView.StripView;
+import benchpace.board.view.ClassView;
+import benchpace.board.view.ClassView.NowView;
+import benchpace.board.view.SeatView;
+import benchpace.board.waiting.WaitView;
+import benchpace.board.waiting.WaitView.PartView;
+import benchpace.board.waiting.WaitView.StripView;
 import benchpace.plan.ActivityKind;
 import benchpace.plan.StepKind;
 import java.time.Instant;

@@ -1,6 +1,6 @@
 package benchpace.simulation;
 
-import benchpace.board.ClockChoice;
+import benchpace.board.time.ClockChoice;
 import benchpace.live.LiveClass;
 import benchpace.live.Progress;
 import benchpace.live.Seat;

@@ -1,8 +1,8 @@
 package benchpace.simulation;
 
 import benchpace.files.Json;
-import benchpace.files.PlanFile;
-import benchpace.files.PlanReading;
+import benchpace.files.plan.PlanFile;
+import benchpace.files.plan.PlanReading;
 import benchpace.plan.Plan;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;

@@ -1,7 +1,7 @@
 package benchpace.simulation;
 
-import benchpace.files.EventJson;
 import benchpace.files.Json;
+import benchpace.files.log.EventJson;
 import benchpace.live.Recorded;
 import benchpace.store.EventLog;
 import com.fasterxml.jackson.core.JsonProcessingException;

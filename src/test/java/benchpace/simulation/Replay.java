@@ -1,9 +1,9 @@
 package benchpace.simulation;
 
-import benchpace.board.ClassView;
-import benchpace.files.EventJson;
+import benchpace.board.view.ClassView;
 import benchpace.files.Json;
-import benchpace.files.ReplayCommand;
+import benchpace.files.log.EventJson;
+import benchpace.files.log.ReplayCommand;
 import benchpace.live.ClassEvent;
 import benchpace.live.LiveClass;
 import benchpace.live.Recorded;

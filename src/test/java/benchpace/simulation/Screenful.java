@@ -1,9 +1,9 @@
 package benchpace.simulation;
 
 import benchpace.board.ClassBoard;
-import benchpace.board.ClassView;
-import benchpace.files.EventJson;
+import benchpace.board.view.ClassView;
 import benchpace.files.Json;
+import benchpace.files.log.EventJson;
 import benchpace.web.NetworkedBoard;
 import benchpace.web.StateText;
 import benchpace.web.screen.EveryScreen;

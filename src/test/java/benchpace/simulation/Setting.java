@@ -1,7 +1,7 @@
 package benchpace.simulation;
 
 import benchpace.files.Json;
-import benchpace.files.PlanFile;
+import benchpace.files.plan.PlanFile;
 import benchpace.plan.Plan;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;

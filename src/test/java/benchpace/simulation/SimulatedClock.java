@@ -1,6 +1,6 @@
 package benchpace.simulation;
 
-import benchpace.board.LivedTime;
+import benchpace.board.time.LivedTime;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;

@@ -24,7 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Every page in light and dark against axe-core's rules, which follow WCAG 2.2 (https://www.w3.org/TR/WCAG22/). */
 @ExtendWith(Browsers.class)
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
-class AccessibilityTest {
+public class AccessibilityTest {
     /** What looks at colours: in the dark only these are others, the page is the same. */
     private static final List<String> OF_COLOURS = List.of("color-contrast", "link-in-text-block");
 
@@ -62,13 +62,13 @@ class AccessibilityTest {
         return here(Device.wall(board, browser)).at("/classes/" + id + "/wall");
     }
 
-    static AxeBuilder axe(Page page, ColorScheme scheme) {
+    public static AxeBuilder axe(Page page, ColorScheme scheme) {
         AxeBuilder axe = new AxeBuilder(page).setLegacyMode(true); // no frames, so no second page to sum up in
         return scheme == ColorScheme.DARK ? axe.withRules(OF_COLOURS) : axe;
     }
 
     /** Shows the page in a scheme; colours on the way from one to the other are neither's. */
-    static void show(Page page, ColorScheme scheme) {
+    public static void show(Page page, ColorScheme scheme) {
         page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(scheme));
         page.waitForFunction("() => !document.getAnimations().some(a => a instanceof CSSTransition)");
     }

@@ -7,6 +7,7 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
+import benchpace.web.stream.StreamLimits;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.assertions.LocatorAssertions;
@@ -24,7 +25,7 @@ import org.junit.jupiter.api.Test;
 class BoardScreensTest extends LiveScreens {
     private static final Duration PATIENCE = Duration.ofSeconds(30);
 
-    @Override void begin() {
+    @Override protected void begin() {
         board = new TestBoard(data, InstantSource.system(), StreamLimits.USUAL);
         id = board.evening();
         board.tap(id, opening("welcome")).ok();

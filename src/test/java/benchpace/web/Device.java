@@ -15,7 +15,7 @@ import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 
 /** A tablet, a phone or a wall screen: a browser of its own, which remembers every complaint and every request. */
-final class Device implements AutoCloseable {
+public final class Device implements AutoCloseable {
     private final TestBoard board;
     private final BrowserContext context;
     private Page page;
@@ -51,26 +51,26 @@ final class Device implements AutoCloseable {
     }
 
     /** The tab is closed, with all that ran in it, and another is opened. */
-    Device inAnotherTab() {
+    public Device inAnotherTab() {
         page.close();
         page = newTab();
         return this;
     }
 
-    static Device tablet(TestBoard board, Browser browser) {
+    public static Device tablet(TestBoard board, Browser browser) {
         return new Device(board, browser, 1280, 800, true, ServiceWorkerPolicy.BLOCK);
     }
 
     /** One whose pages are kept by the board's service worker. */
-    static Device keeping(TestBoard board, Browser browser) {
+    public static Device keeping(TestBoard board, Browser browser) {
         return new Device(board, browser, 1280, 800, true, ServiceWorkerPolicy.ALLOW);
     }
 
-    static Device phone(TestBoard board, Browser browser) {
+    public static Device phone(TestBoard board, Browser browser) {
         return new Device(board, browser, 390, 844, true, ServiceWorkerPolicy.BLOCK);
     }
 
-    static Device wall(TestBoard board, Browser browser) {
+    public static Device wall(TestBoard board, Browser browser) {
         return new Device(board, browser, 1920, 1080, false, ServiceWorkerPolicy.BLOCK);
     }
 
@@ -81,48 +81,48 @@ final class Device implements AutoCloseable {
     }
 
     /** Carries a token that was given out before. */
-    Device pairedBy(String token) {
+    public Device pairedBy(String token) {
         context.addCookies(List.of(new Cookie("benchpace", token).setUrl(board.uri("/").toString())));
         return this;
     }
 
     /** Reaches the board by way of another port. */
-    Device through(int port) {
+    public Device through(int port) {
         this.port = port;
         return this;
     }
 
     /** The browser itself notes every refusal as an error; here some are part of the story. */
-    Device expectingRefusals() {
+    public Device expectingRefusals() {
         refusalsExpected = true;
         return this;
     }
 
     /** Runs before every page's own scripts. */
-    Device withScript(String script) {
+    public Device withScript(String script) {
         context.addInitScript(script);
         return this;
     }
 
     /** Opens an address and, if it is a live page, waits until its stream is open. */
-    Device at(String path) {
+    public Device at(String path) {
         page.navigate("http://127.0.0.1:" + port + path);
         return this;
     }
 
-    Page page() {
+    public Page page() {
         return page;
     }
 
-    Locator find(String selector) {
+    public Locator find(String selector) {
         return page.locator(selector);
     }
 
-    void offline(boolean offline) {
+    public void offline(boolean offline) {
         context.setOffline(offline);
     }
 
-    void assertNoComplaint() {
+    public void assertNoComplaint() {
         assertThat(complaints).as("console of " + page.url()).isEmpty();
     }
 

@@ -4,6 +4,7 @@ import static benchpace.web.TestBoard.opening;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
+import benchpace.web.stream.StreamLimits;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;

@@ -2,6 +2,7 @@ package benchpace.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchpace.web.entrance.RawExchange;
 import io.javalin.http.HandlerType;
 import io.javalin.router.Endpoint;
 import java.net.http.HttpRequest;

@@ -1,11 +1,11 @@
 package benchpace.web;
 
-import benchpace.web.screen.ScreenKind;
+import benchpace.web.screen.shell.ScreenKind;
 import java.util.ArrayList;
 import java.util.List;
 
 /** The addresses of all that shows a class: pages, parts of pages, documents and JSON. */
-final class EveryPage {
+public final class EveryPage {
     private EveryPage() { }
 
     /** @param seat whose sheets are among them */
@@ -24,7 +24,7 @@ final class EveryPage {
     }
 
     /** Fails where one of them does not answer. A seat without a candle has no sheet to leave with. */
-    static void render(TestBoard board, String id, int seat) {
+    public static void render(TestBoard board, String id, int seat) {
         for (String path : of(board, id, seat)) {
             Reply reply = board.get(path, board.instructor());
             if (reply.status() >= 400 && !(reply.status() == 404 && path.endsWith("/leave"))) {

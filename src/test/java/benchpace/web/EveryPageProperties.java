@@ -2,17 +2,18 @@ package benchpace.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import benchpace.board.PosteriorPaceWatch;
-import benchpace.board.RoomCureClock;
-import benchpace.board.ViewMaker;
+import benchpace.board.cooling.RoomCureClock;
+import benchpace.board.pacing.PosteriorPaceWatch;
+import benchpace.board.view.ViewMaker;
 import benchpace.cure.RoomFit;
-import benchpace.files.AnyEvent;
-import benchpace.files.Demo;
 import benchpace.files.Json;
-import benchpace.files.PlanFile;
+import benchpace.files.log.AnyEvent;
+import benchpace.files.plan.PlanFile;
+import benchpace.files.roster.Demo;
 import benchpace.live.LiveClass;
 import benchpace.plan.Plan;
 import benchpace.plan.Step;
+import benchpace.web.stream.StreamLimits;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -1,14 +1,14 @@
 package benchpace.web;
 
-import benchpace.board.CandleClock;
-import benchpace.board.Cooling;
-import benchpace.board.CureClock;
-import benchpace.board.CutAway;
-import benchpace.board.Pace;
-import benchpace.board.PaceWatch;
-import benchpace.board.PlanCureClock;
-import benchpace.board.PosteriorPaceWatch;
-import benchpace.board.ViewMaker;
+import benchpace.board.cooling.CandleClock;
+import benchpace.board.cooling.Cooling;
+import benchpace.board.cooling.CureClock;
+import benchpace.board.cooling.CutAway;
+import benchpace.board.cooling.PlanCureClock;
+import benchpace.board.pacing.Pace;
+import benchpace.board.pacing.PaceWatch;
+import benchpace.board.pacing.PosteriorPaceWatch;
+import benchpace.board.view.ViewMaker;
 import benchpace.live.LiveClass;
 import benchpace.pace.PaceEngine;
 import benchpace.plan.SeatNumber;
@@ -22,27 +22,27 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 
 /** Models that fail when a test says so. */
-final class Failing {
+public final class Failing {
     /** What fails. */
-    enum Part { WAIT, CURE, CUT, PACE, FLAGS, WORDS }
+    public enum Part { WAIT, CURE, CUT, PACE, FLAGS, WORDS }
 
     private final Set<Part> broken = ConcurrentHashMap.newKeySet();
     private final AtomicInteger cures = new AtomicInteger();
 
-    void breaks(Part... parts) {
+    public void breaks(Part... parts) {
         broken.addAll(List.of(parts));
     }
 
-    void mends() {
+    public void mends() {
         broken.clear();
     }
 
     /** How often the cure was asked for since the test began. */
-    int cures() {
+    public int cures() {
         return cures.get();
     }
 
-    ViewMaker maker() {
+    public ViewMaker maker() {
         return new ViewMaker(new Cure(), new Watch(), TestBoard.ZONE);
     }
 

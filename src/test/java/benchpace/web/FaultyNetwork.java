@@ -18,14 +18,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** A wireless network as shops have it, between a device and the board: it lets all through until it has a fault. */
-final class FaultyNetwork implements AutoCloseable {
+public final class FaultyNetwork implements AutoCloseable {
     private static final Pattern LENGTH = Pattern.compile("(?i)\r\ncontent-length: *(\\d+)");
     private static final Duration DELAY = Duration.ofMillis(700);
     /** 20 kB a second. */
     private static final int PIECE = 500;
     private static final Duration PIECE_TAKES = Duration.ofMillis(25);
 
-    enum Fault {
+    public enum Fault {
         NONE,
         /** Everything takes a while. */
         LATE,
@@ -49,7 +49,7 @@ final class FaultyNetwork implements AutoCloseable {
     private final AtomicInteger struck = new AtomicInteger();
     private volatile Fault fault = Fault.NONE;
 
-    FaultyNetwork(TestBoard board) throws IOException {
+    public FaultyNetwork(TestBoard board) throws IOException {
         this.board = board.port();
         door = new ServerSocket(0, 50, InetAddress.getByName("127.0.0.1"));
         start("network", () -> {
@@ -62,12 +62,12 @@ final class FaultyNetwork implements AutoCloseable {
         });
     }
 
-    int port() {
+    public int port() {
         return door.getLocalPort();
     }
 
     /** From now on. */
-    void has(Fault what) {
+    public void has(Fault what) {
         struck.set(0);
         fault = what;
         if (what == Fault.RESET) {
@@ -78,12 +78,12 @@ final class FaultyNetwork implements AutoCloseable {
     }
 
     /** How many requests met the fault so far. */
-    int struck() {
+    public int struck() {
         return struck.get();
     }
 
     /** All is well again; what nobody heard of any more is reset at last. */
-    void recovers() {
+    public void recovers() {
         fault = Fault.NONE;
         lines.stream().filter(line -> line.deaf).forEach(Line::reset);
     }

@@ -7,6 +7,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
 import benchpace.files.Json;
+import benchpace.web.entrance.BadInputTest;
+import benchpace.web.entrance.RawExchange;
+import benchpace.web.pairing.GuessingTest;
+import benchpace.web.pairing.RightsTest;
+import benchpace.web.request.GuardTest;
+import benchpace.web.stream.ListeningScreen;
 import io.javalin.http.HandlerType;
 import io.javalin.router.Endpoint;
 import java.io.IOException;

@@ -12,17 +12,17 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** A class for each test, seen in a real Chromium by devices that must neither complain nor leave the board. */
 @ExtendWith(Browsers.class)
-abstract class LiveScreens {
+public abstract class LiveScreens {
     private static final double PATIENCE_MILLIS = 30_000;
 
-    @TempDir Path data;
-    TestBoard board;
-    String id;
-    Browser browser;
+    public @TempDir Path data;
+    protected TestBoard board;
+    protected String id;
+    protected Browser browser;
     private final List<Device> devices = new ArrayList<>();
 
     /** Opens {@link #board} and brings the class {@link #id} to where the tests begin. */
-    abstract void begin();
+    protected abstract void begin();
 
     @BeforeEach void open(Browser browser) {
         PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MILLIS);
@@ -38,7 +38,7 @@ abstract class LiveScreens {
     }
 
     /** Watched to the end of the test. */
-    Device here(Device device) {
+    protected Device here(Device device) {
         devices.add(device);
         return device;
     }

@@ -2,7 +2,7 @@ package benchpace.web;
 
 import benchpace.board.Boards;
 import benchpace.board.ShelfBoard;
-import benchpace.board.ViewMaker;
+import benchpace.board.view.ViewMaker;
 import benchpace.files.Json;
 import benchpace.store.EventLog;
 import com.fasterxml.jackson.databind.node.ObjectNode;

@@ -7,6 +7,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import benchpace.plan.SeatNumber;
 import benchpace.store.Database;
 import benchpace.store.Settings;
+import benchpace.web.entrance.RawExchange;
+import benchpace.web.guest.GuestCodes;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

@@ -10,25 +10,25 @@ import java.util.List;
 import java.util.Optional;
 
 /** What the board answered, with the questions tests ask of it. */
-record Reply(int status, HttpResponse<String> response) {
+public record Reply(int status, HttpResponse<String> response) {
 
     static Reply of(HttpResponse<String> response) {
         return new Reply(response.statusCode(), response);
     }
 
-    String body() {
+    public String body() {
         return response.body();
     }
 
-    Optional<String> header(String name) {
+    public Optional<String> header(String name) {
         return response.headers().firstValue(name);
     }
 
-    List<String> headers(String name) {
+    public List<String> headers(String name) {
         return response.headers().allValues(name);
     }
 
-    JsonNode json() {
+    public JsonNode json() {
         try {
             return Json.read(body());
         } catch (JsonProcessingException e) {
@@ -36,16 +36,16 @@ record Reply(int status, HttpResponse<String> response) {
         }
     }
 
-    String text(String field) {
+    public String text(String field) {
         return json().path(field).asText();
     }
 
-    Reply ok() {
+    public Reply ok() {
         assertThat(status).as(body()).isBetween(200, 299);
         return this;
     }
 
-    long seq() {
+    public long seq() {
         return ok().json().get("seq").longValue();
     }
 
@@ -53,7 +53,7 @@ record Reply(int status, HttpResponse<String> response) {
      * The answer is a problem as RFC 9457 describes it: its media type, {@code type}, {@code title} and {@code detail}
      * as text, and a {@code status} that equals the status of the answer (section 3.1).
      */
-    Reply problem(int expected, String code) {
+    public Reply problem(int expected, String code) {
         assertThat(status).as(body()).isEqualTo(expected);
         assertThat(header("Content-Type")).get().asString().startsWith("application/problem+json");
         JsonNode problem = json();
@@ -65,7 +65,7 @@ record Reply(int status, HttpResponse<String> response) {
         return this;
     }
 
-    Reply detail(String part) {
+    public Reply detail(String part) {
         assertThat(text("detail")).contains(part);
         return this;
     }

@@ -1,8 +1,9 @@
 package benchpace.web;
 
-import benchpace.board.ClassView;
+import benchpace.board.view.ClassView;
 import benchpace.files.Json;
-import benchpace.web.screen.Viewer;
+import benchpace.web.classes.StateJson;
+import benchpace.web.screen.shell.Viewer;
 
 /** The state of a class as programs get it, for tests of other rooms. */
 public final class StateText {

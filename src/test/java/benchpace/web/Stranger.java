@@ -11,11 +11,11 @@ import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
 
 /** A connection of a device that nobody has paired, from an address of its own choice, which says what it likes. */
-final class Stranger implements AutoCloseable {
+public final class Stranger implements AutoCloseable {
     private static final int PATIENCE_MILLIS = 30_000;
 
     /** Another address of this machine, which the board takes for another's: 127.0.0.2 and so on. */
-    static String at(int number) {
+    public static String at(int number) {
         return "127.0.0." + (1 + number);
     }
 
@@ -28,7 +28,7 @@ final class Stranger implements AutoCloseable {
     private final Socket socket = new Socket();
     private volatile ScheduledFuture<?> drip;
 
-    Stranger(TestBoard board, String from) throws IOException {
+    public Stranger(TestBoard board, String from) throws IOException {
         socket.setReceiveBufferSize(4096);
         socket.bind(new InetSocketAddress(from, 0));
         socket.connect(new InetSocketAddress("127.0.0.1", board.port()), 5_000);
@@ -36,13 +36,13 @@ final class Stranger implements AutoCloseable {
     }
 
     /** @param text whose lines end in LF here and in CRLF on the wire */
-    Stranger says(String text) throws IOException {
+    public Stranger says(String text) throws IOException {
         socket.getOutputStream().write(text.replace("\n", "\r\n").getBytes(StandardCharsets.ISO_8859_1));
         return this;
     }
 
     /** Goes on and on sending a byte at a time, until the board hangs up. */
-    Stranger drips(char what, long everyMillis) {
+    public Stranger drips(char what, long everyMillis) {
         drip = DRIPPING.scheduleAtFixedRate(() -> {
             try {
                 socket.getOutputStream().write(what);
@@ -54,17 +54,17 @@ final class Stranger implements AutoCloseable {
     }
 
     /** Whether what it still drips reaches nobody any more. */
-    boolean isCutOff() {
+    public boolean isCutOff() {
         return drip.isCancelled();
     }
 
     /** Reads until the board closes in order. @throws IOException if it cuts the connection off instead */
-    String hearsToTheEnd() throws IOException {
+    public String hearsToTheEnd() throws IOException {
         return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     }
 
     /** Reads until the board hangs up. */
-    String hears() throws IOException {
+    public String hears() throws IOException {
         ByteArrayOutputStream answer = new ByteArrayOutputStream();
         byte[] buffer = new byte[8192];
         try {
@@ -78,7 +78,7 @@ final class Stranger implements AutoCloseable {
     }
 
     /** Reads no further than this. */
-    String hearsUntil(String end) throws IOException {
+    public String hearsUntil(String end) throws IOException {
         StringBuilder heard = new StringBuilder();
         for (int c = socket.getInputStream().read(); c >= 0; c = socket.getInputStream().read()) {
             heard.append((char) c);
@@ -90,7 +90,7 @@ final class Stranger implements AutoCloseable {
     }
 
     /** Whether the board has hung up, once all that it said before is read. */
-    boolean isHungUpOn() {
+    public boolean isHungUpOn() {
         try {
             socket.setSoTimeout(1);
             boolean over = socket.getInputStream().read(new byte[65_536]) < 0;

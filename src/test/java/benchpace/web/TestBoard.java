@@ -1,12 +1,12 @@
 package benchpace.web;
 
 import benchpace.board.Boards;
-import benchpace.board.PlanCureClock;
-import benchpace.board.PosteriorPaceWatch;
 import benchpace.board.ShelfBoard;
-import benchpace.board.ViewMaker;
-import benchpace.files.Demo;
+import benchpace.board.cooling.PlanCureClock;
+import benchpace.board.pacing.PosteriorPaceWatch;
+import benchpace.board.view.ViewMaker;
 import benchpace.files.Json;
+import benchpace.files.roster.Demo;
 import benchpace.plan.Plan;
 import benchpace.plan.SeatNumber;
 import benchpace.store.Database;
@@ -17,6 +17,12 @@ import benchpace.store.Sessions;
 import benchpace.store.Settings;
 import benchpace.store.SqliteEventLog;
 import benchpace.web.entrance.EntranceLimits;
+import benchpace.web.guest.GuestCodes;
+import benchpace.web.pairing.Access;
+import benchpace.web.pairing.Keys;
+import benchpace.web.pairing.Pins;
+import benchpace.web.pairing.Secrets;
+import benchpace.web.stream.StreamLimits;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -39,11 +45,11 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 
 /** The real board on a free port over a real file, with a clock that the test moves. */
-final class TestBoard implements AutoCloseable {
-    static final String PIN = "135790";
-    static final String HELPER_PIN = "246801";
-    static final String WALL_PIN = "864209";
-    static final ZoneId ZONE = ZoneId.of("Europe/Berlin");
+public final class TestBoard implements AutoCloseable {
+    public static final String PIN = "135790";
+    public static final String HELPER_PIN = "246801";
+    public static final String WALL_PIN = "864209";
+    public static final ZoneId ZONE = ZoneId.of("Europe/Berlin");
 
     private static final AtomicLong COMMANDS = new AtomicLong();
     private static final Logger ROOT = Logger.getLogger("");
@@ -54,7 +60,7 @@ final class TestBoard implements AutoCloseable {
         SERVER.setLevel(Level.SEVERE);
     }
 
-    InstantSource clock;
+    public InstantSource clock;
     private final Function<EventLog, ? extends InstantSource> clocks;
     private final Path data;
     private final StreamLimits limits;
@@ -72,17 +78,17 @@ final class TestBoard implements AutoCloseable {
     private String instructor = "";
     private String helper = "";
 
-    TestBoard(Path data, InstantSource clock, StreamLimits limits) {
+    public TestBoard(Path data, InstantSource clock, StreamLimits limits) {
         this(data, log -> clock, limits, EntranceLimits.USUAL, plain());
     }
 
     /** @param clocks asked for the board's time at each start */
-    TestBoard(Path data, Function<EventLog, ? extends InstantSource> clocks, StreamLimits limits) {
+    public TestBoard(Path data, Function<EventLog, ? extends InstantSource> clocks, StreamLimits limits) {
         this(data, clocks, limits, EntranceLimits.USUAL, plain());
     }
 
     /** @param maker with models of the test's own */
-    TestBoard(Path data, InstantSource clock, StreamLimits limits, ViewMaker maker) {
+    public TestBoard(Path data, InstantSource clock, StreamLimits limits, ViewMaker maker) {
         this(data, log -> clock, limits, EntranceLimits.USUAL, maker);
     }
 
@@ -100,21 +106,21 @@ final class TestBoard implements AutoCloseable {
         return new ViewMaker(new PlanCureClock(), new PosteriorPaceWatch(), ZONE);
     }
 
-    static TestBoard open(Path data) {
+    public static TestBoard open(Path data) {
         return open(data, StreamLimits.USUAL);
     }
 
-    static TestBoard open(Path data, StreamLimits limits) {
+    public static TestBoard open(Path data, StreamLimits limits) {
         return new TestBoard(data, new TestClock(), limits);
     }
 
-    static TestBoard open(Path data, EntranceLimits entrance) {
+    public static TestBoard open(Path data, EntranceLimits entrance) {
         TestClock clock = new TestClock();
         return new TestBoard(data, log -> clock, StreamLimits.USUAL, entrance, plain());
     }
 
     /** @param clocks makes the clock anew at each start */
-    static TestBoard open(Path data, Function<EventLog, ? extends InstantSource> clocks, ViewMaker maker) {
+    public static TestBoard open(Path data, Function<EventLog, ? extends InstantSource> clocks, ViewMaker maker) {
         return new TestBoard(data, clocks, StreamLimits.USUAL, EntranceLimits.USUAL, maker);
     }
 
@@ -144,17 +150,17 @@ final class TestBoard implements AutoCloseable {
     }
 
     /** The same data and the same port, as after the program was stopped and started again. */
-    void restart() {
+    public void restart() {
         stop();
         start();
     }
 
     /** Takes the board off the network until {@code restart} or {@code comeBack}. */
-    void goAway() {
+    public void goAway() {
         stop();
     }
 
-    void comeBack() {
+    public void comeBack() {
         start();
     }
 
@@ -162,7 +168,7 @@ final class TestBoard implements AutoCloseable {
         stop();
     }
 
-    int port() {
+    public int port() {
         return port;
     }
 
@@ -170,46 +176,46 @@ final class TestBoard implements AutoCloseable {
         return log;
     }
 
-    Boards boards() {
+    public Boards boards() {
         return boards;
     }
 
-    ShelfBoard shelf() {
+    public ShelfBoard shelf() {
         return shelf;
     }
 
-    Server server() {
+    public Server server() {
         return server;
     }
 
-    Access access() {
+    public Access access() {
         return access;
     }
 
-    String helperKey() {
+    public String helperKey() {
         return access.keys().helper();
     }
 
     /** The code at a seat of a class. */
-    String guestCode(String classId, int seat) {
+    public String guestCode(String classId, int seat) {
         return codes.codes(classId, List.of(new SeatNumber(seat))).get(seat);
     }
 
-    TestClock testClock() {
+    public TestClock testClock() {
         return (TestClock) clock;
     }
 
-    URI uri(String path) {
+    public URI uri(String path) {
         return URI.create("http://127.0.0.1:" + port + path);
     }
 
     // ---- asking
 
-    HttpRequest.Builder request(String path) {
+    public HttpRequest.Builder request(String path) {
         return HttpRequest.newBuilder(uri(path)).timeout(Duration.ofSeconds(20));
     }
 
-    Reply send(HttpRequest.Builder request) {
+    public Reply send(HttpRequest.Builder request) {
         try {
             return Reply.of(client.send(request.build(), HttpResponse.BodyHandlers.ofString()));
         } catch (IOException e) {
@@ -225,29 +231,29 @@ final class TestBoard implements AutoCloseable {
     }
 
     /** @param token of whoever asks; empty for a guest */
-    Reply get(String path, String token) {
+    public Reply get(String path, String token) {
         return send(by(request(path), token));
     }
 
-    Reply post(String path, String body, String token) {
+    public Reply post(String path, String body, String token) {
         return send(by(request(path), token).header("Content-Type", "application/json")
                 .POST(HttpRequest.BodyPublishers.ofString(body)));
     }
 
     // ---- who asks
 
-    String pair(ObjectNode body) {
+    public String pair(ObjectNode body) {
         return post("/api/pair", Json.text(body), "").ok().text("token");
     }
 
-    String instructor() {
+    public String instructor() {
         if (instructor.isEmpty()) {
             instructor = pair(Json.object().put("pin", PIN));
         }
         return instructor;
     }
 
-    String helper() {
+    public String helper() {
         if (helper.isEmpty()) {
             helper = pair(Json.object().put("pin", HELPER_PIN).put("initials", "ab"));
         }
@@ -257,40 +263,40 @@ final class TestBoard implements AutoCloseable {
     // ---- a class and its commands
 
     /** Eight seats of the demo's evening plan; seats 1 and 2 are called Ida and Tomasz. */
-    String evening() {
+    public String evening() {
         return create("{\"planId\":\"evening-pour\",\"seats\":8,\"name\":\"Thursday\",\"names\":[\"Ida\",\"Tomasz\"]}");
     }
 
-    String create(String body) {
+    public String create(String body) {
         return post("/api/classes", body, instructor()).ok().text("id");
     }
 
-    static String freshId() {
+    public static String freshId() {
         return "c-" + COMMANDS.incrementAndGet();
     }
 
-    static ObjectNode command(String type) {
+    public static ObjectNode command(String type) {
         return Json.object().put("commandId", freshId()).put("type", type);
     }
 
-    static ObjectNode finish(int seat, String step) {
+    public static ObjectNode finish(int seat, String step) {
         return command("finish-step").put("seat", seat).put("step", step);
     }
 
-    static ObjectNode opening(String step) {
+    public static ObjectNode opening(String step) {
         return command("open-step").put("step", step);
     }
 
-    Reply tap(String id, ObjectNode command) {
+    public Reply tap(String id, ObjectNode command) {
         return tap(id, command, instructor());
     }
 
-    Reply tap(String id, ObjectNode command, String token) {
+    public Reply tap(String id, ObjectNode command, String token) {
         return post("/api/classes/" + id + "/commands", Json.text(command), token);
     }
 
     /** The wicks opened, everybody through the glass and all but one through the wicks, some seconds apart. */
-    void stuckAtWicks(String id, int stuck) {
+    public void stuckAtWicks(String id, int stuck) {
         tap(id, opening("wicks")).ok();
         for (String step : new String[] {"vessel", "wicks"}) {
             testClock().advanceMinutes(2);
@@ -305,7 +311,7 @@ final class TestBoard implements AutoCloseable {
     }
 
     /** The class state as JSON. */
-    Reply state(String id) {
+    public Reply state(String id) {
         return get("/api/classes/" + id, instructor()).ok();
     }
 }

@@ -6,9 +6,9 @@ import java.time.InstantSource;
 import java.util.concurrent.atomic.AtomicReference;
 
 /** A clock that stands still until a test moves it. */
-final class TestClock implements InstantSource {
+public final class TestClock implements InstantSource {
     /** An evening in the invented loft. */
-    static final Instant EVENING = Instant.parse("2027-03-04T18:30:00Z");
+    public static final Instant EVENING = Instant.parse("2027-03-04T18:30:00Z");
 
     private final AtomicReference<Instant> now = new AtomicReference<>(EVENING);
 
@@ -16,11 +16,11 @@ final class TestClock implements InstantSource {
         return now.get();
     }
 
-    void advance(Duration by) {
+    public void advance(Duration by) {
         now.updateAndGet(t -> t.plus(by));
     }
 
-    void advanceMinutes(long minutes) {
+    public void advanceMinutes(long minutes) {
         advance(Duration.ofMinutes(minutes));
     }
 }

@@ -1,7 +1,11 @@
 package benchpace.web.screen;
 
-import benchpace.board.ClassView;
-import benchpace.board.SeatView;
+import benchpace.board.view.ClassView;
+import benchpace.board.view.SeatView;
+import benchpace.web.screen.guest.GuestPage;
+import benchpace.web.screen.shell.Role;
+import benchpace.web.screen.shell.ScreenKind;
+import benchpace.web.screen.shell.Viewer;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;

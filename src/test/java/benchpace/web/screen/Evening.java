@@ -1,14 +1,14 @@
 package benchpace.web.screen;
 
-import benchpace.board.ClassReport;
-import benchpace.board.ClassView;
-import benchpace.board.CutAway;
-import benchpace.board.PlanCureClock;
-import benchpace.board.PosteriorPaceWatch;
-import benchpace.board.RoomCureClock;
-import benchpace.board.ViewMaker;
+import benchpace.board.cooling.CutAway;
+import benchpace.board.cooling.PlanCureClock;
+import benchpace.board.cooling.RoomCureClock;
+import benchpace.board.pacing.PosteriorPaceWatch;
+import benchpace.board.view.ClassReport;
+import benchpace.board.view.ClassView;
+import benchpace.board.view.ViewMaker;
 import benchpace.cure.RoomFit;
-import benchpace.files.PlanFile;
+import benchpace.files.plan.PlanFile;
 import benchpace.live.ClassEvent;
 import benchpace.live.LiveClass;
 import benchpace.live.Recorded;
@@ -28,11 +28,11 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** An invented class, told tap by tap in minutes after its start, and seen as the board sees it. */
-final class Evening {
-    static final ZoneId ZONE = ZoneId.of("Europe/Berlin");
+public final class Evening {
+    public static final ZoneId ZONE = ZoneId.of("Europe/Berlin");
     /** The mark of the tablet on which all of it was tapped. */
-    static final String TABLET = "tablet";
-    static final Instant START = Instant.parse("2027-03-04T18:00:00Z");
+    public static final String TABLET = "tablet";
+    public static final Instant START = Instant.parse("2027-03-04T18:00:00Z");
     private static final List<String> NAMES = List.of("Ada", "Bruno", "", "Cleo", "Dag", "Edda", "Finn", "", "Greta",
             "Hugo", "Ina", "Jonte");
 
@@ -47,15 +47,15 @@ final class Evening {
         record(-60, new ClassEvent.ClassCreated(plan, plan.name(), START, places));
     }
 
-    static Evening of(String plan, int seats) {
+    public static Evening of(String plan, int seats) {
         return new Evening(plan(plan), seats, NAMES);
     }
 
-    static Evening of(Plan plan, int seats, List<String> names) {
+    public static Evening of(Plan plan, int seats, List<String> names) {
         return new Evening(plan, seats, names);
     }
 
-    static Plan plan(String name) {
+    public static Plan plan(String name) {
         try {
             return PlanFile.read(Path.of("demo-data/plans/" + name + ".json")).ifSound().orElseThrow();
         } catch (IOException e) {
@@ -63,18 +63,18 @@ final class Evening {
         }
     }
 
-    static Plan plan(String name, TableShape shape) {
+    public static Plan plan(String name, TableShape shape) {
         Plan plan = plan(name);
         return new Plan(plan.id(), plan.name(), plan.about(), plan.place(), plan.usualSeats(), shape, plan.steps(),
                 plan.activities(), plan.candles());
     }
 
-    Evening open(double minute, String step) {
+    public Evening open(double minute, String step) {
         return record(minute, new ClassEvent.StepOpened(new StepId(step)));
     }
 
     /** These seats finish the step, a few seconds apart. */
-    Evening done(double minute, String step, int... seats) {
+    public Evening done(double minute, String step, int... seats) {
         double at = minute;
         for (int seat : seats) {
             record(at, new ClassEvent.StepFinished(new SeatNumber(seat), new StepId(step)));
@@ -83,7 +83,7 @@ final class Evening {
         return this;
     }
 
-    Evening event(double minute, ClassEvent event) {
+    public Evening event(double minute, ClassEvent event) {
         return record(minute, event);
     }
 
@@ -98,25 +98,25 @@ final class Evening {
         return START.plus(Duration.ofSeconds(Math.round(minute * 60)));
     }
 
-    static int[] seats(int from, int to) {
+    public static int[] seats(int from, int to) {
         return IntStream.rangeClosed(from, to).toArray();
     }
 
-    LiveClass live() {
+    public LiveClass live() {
         return LiveClass.of(history);
     }
 
-    ClassView view(double minute) {
+    public ClassView view(double minute) {
         return new ViewMaker(new PlanCureClock(), new PosteriorPaceWatch(), ZONE).view("evening", live(), at(minute));
     }
 
     /** The same with the cure computed, in a room that has taught nothing. */
-    ClassView computed(double minute) {
+    public ClassView computed(double minute) {
         return new ViewMaker(COMPUTED, new PosteriorPaceWatch(), ZONE).view("evening", live(), at(minute));
     }
 
     /** The evening looked back on, by the plan's cure. */
-    ClassReport report(double minute) {
+    public ClassReport report(double minute) {
         return new ViewMaker(new PlanCureClock(), new PosteriorPaceWatch(), ZONE)
                 .report("evening", live(), view(minute));
     }

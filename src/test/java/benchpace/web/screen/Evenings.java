@@ -1,6 +1,6 @@
 package benchpace.web.screen;
 
-import benchpace.board.ClassView;
+import benchpace.board.view.ClassView;
 import benchpace.live.ClassEvent;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.StepId;
@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 
 /** Situations a screen has to cope with, from an empty room to forty seats and the strangest names. */
-final class Evenings {
+public final class Evenings {
     static final List<String> ODD_NAMES = List.of("x\"><script>alert(1)</script>",
             "\u05D0\u05D1\u05D9\u05D2\u05D9\u05DC", "\u202Eevil\u202C", "A\u0301ngel\n\nevent: state",
             "Maximiliane-Charlotte von Unterlangenfeld", "&amp; ${1+1}",
@@ -26,7 +26,7 @@ final class Evenings {
         static final Map<String, ClassView> ALL = make();
     }
 
-    static Map<String, ClassView> all() {
+    public static Map<String, ClassView> all() {
         return Collections.unmodifiableMap(Made.ALL);
     }
 
@@ -71,7 +71,7 @@ final class Evenings {
     }
 
     /** A seat that comes late, slow ones, a table that is spread over steps, and a finish that has just been opened. */
-    static Map<String, ClassView> apart() {
+    public static Map<String, ClassView> apart() {
         Map<String, ClassView> all = new LinkedHashMap<>();
         all.put("late", late().view(27));
         all.put("slow", slow().view(40));
@@ -114,7 +114,7 @@ final class Evenings {
     }
 
     /** The last step that is opened for everyone has just been. */
-    static Evening trimOpens() {
+    public static Evening trimOpens() {
         int[] all = {1, 2, 3, 4, 5, 6};
         Evening evening = six().open(0, "hello").done(6, "tin", all).open(8, "wicks").done(12, "wicks", all)
                 .open(15, "blend").done(20, "blend", all).done(23, "weigh", all).open(25, "mix").done(28, "mix", all)
@@ -137,7 +137,7 @@ final class Evenings {
     }
 
     /** Tables of every size with seats that are flagged, and the same in the wait: every kind of tile there is. */
-    static Map<String, ClassView> crowds() {
+    public static Map<String, ClassView> crowds() {
         Map<String, ClassView> all = new LinkedHashMap<>();
         for (int seats : new int[] {8, 12, 16, 20, 24, 40}) {
             all.put("flagged-" + seats, flagged(seats).view(27));
@@ -165,7 +165,7 @@ final class Evenings {
     }
 
     /** No step is left to open, and some of the table is not done. */
-    static Map<String, ClassView> closing() {
+    public static Map<String, ClassView> closing() {
         Map<String, ClassView> all = new LinkedHashMap<>();
         all.put("done", finish().done(114, "trim", 5, 6).done(115, "pour", 8)
                 .event(116, new ClassEvent.SeatLeft(seat(8))).done(117, "wrap", 1, 2, 4, 5, 6)
@@ -177,17 +177,17 @@ final class Evenings {
     }
 
     /** Eight candles of two kinds, the room and the pour measured. */
-    static Evening computed() {
+    public static Evening computed() {
         return cure().event(36, new ClassEvent.PourRead(61)).event(41, new ClassEvent.RoomRead(20.5))
                 .event(42, new ClassEvent.CandleChosen(seat(6), "tin-paraffin"));
     }
 
     /** The same with a thermometer held to one of them. */
-    static Evening read() {
+    public static Evening read() {
         return computed().event(54, new ClassEvent.TemperatureRead(seat(5), 43));
     }
 
-    static SeatNumber seat(int number) {
+    public static SeatNumber seat(int number) {
         return new SeatNumber(number);
     }
 
@@ -195,7 +195,7 @@ final class Evenings {
         return Evening.of("evening-pour", 8);
     }
 
-    static Evening wicks() {
+    public static Evening wicks() {
         return eight().open(0, "welcome").done(8, "vessel", 1, 2, 4, 5, 6, 7, 8, 3).open(9, "wicks")
                 .done(12, "wicks", 1, 2, 6).event(12.5, new ClassEvent.SeatPaused(seat(8)))
                 .done(14, "wicks", 3, 5)
@@ -211,7 +211,7 @@ final class Evenings {
     }
 
     /** Somebody went to seat 4 and has not been heard of since. */
-    static Evening went() {
+    public static Evening went() {
         return eight().open(0, "welcome").done(8, "vessel", 1, 2, 4, 5, 6, 7, 8, 3).open(9, "wicks")
                 .done(12, "wicks", 1, 2, 6, 5, 3, 7, 8).event(17, new ClassEvent.HelpClaimed(seat(4), "MK"));
     }
@@ -222,7 +222,7 @@ final class Evenings {
     }
 
     /** Half the table is stuck and the other half ticked at once. */
-    static Evening several() {
+    public static Evening several() {
         Evening evening = eight().open(0, "welcome").done(8, "vessel", 1, 2, 4, 5, 6, 7, 8, 3).open(9, "wicks")
                 .done(12, "wicks", 1, 2, 6, 8);
         for (int seat : new int[] {3, 4, 5, 7}) {
@@ -251,7 +251,7 @@ final class Evenings {
         return evening.done(37, "pour", 1, 2, 5).done(38.5, "centre", 1);
     }
 
-    static Evening cure() {
+    public static Evening cure() {
         return pour().done(40.2, "pour", 4, 6).done(41, "centre", 2, 5)
                 .event(41.5, new ClassEvent.SeatArrived(seat(8), "Hale"))
                 .done(42.5, "centre", 4, 6).done(43, "pour", 7, 8).done(45, "centre", 7, 8);
@@ -266,7 +266,7 @@ final class Evenings {
     }
 
     /** Over, with seat 4 slow at its wick, three candles trimmed that nobody had tried, and one still setting. */
-    static Evening over() {
+    public static Evening over() {
         Evening evening = eight().open(0, "welcome").done(8, "vessel", 1, 2, 3, 4, 5, 6, 7, 8).open(9, "wicks")
                 .done(12, "wicks", 1, 2, 3, 5, 6, 7, 8).event(18, new ClassEvent.HelpClaimed(seat(4), "MO"))
                 .done(25, "wicks", 4).open(26, "fragrance").done(31, "fragrance", Evening.seats(1, 8))

@@ -1,9 +1,13 @@
 package benchpace.web.screen;
 
 import benchpace.board.ClassBoard;
-import benchpace.board.ClassReport;
-import benchpace.board.ClassView;
-import benchpace.board.SeatView;
+import benchpace.board.view.ClassReport;
+import benchpace.board.view.ClassView;
+import benchpace.board.view.SeatView;
+import benchpace.web.screen.guest.GuestPage;
+import benchpace.web.screen.shell.Role;
+import benchpace.web.screen.shell.ScreenKind;
+import benchpace.web.screen.shell.Viewer;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

@@ -2,11 +2,11 @@ package benchpace.web.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import benchpace.board.BareClass;
-import benchpace.board.ClassView;
-import benchpace.board.SeatView;
-import benchpace.files.EventJson;
+import benchpace.board.view.BareClass;
+import benchpace.board.view.ClassView;
+import benchpace.board.view.SeatView;
 import benchpace.files.Json;
+import benchpace.files.log.EventJson;
 import benchpace.live.ClassEvent;
 import benchpace.live.LiveClass;
 import benchpace.live.Seat;
@@ -14,6 +14,7 @@ import benchpace.live.Standing;
 import benchpace.live.Wishes;
 import benchpace.live.Wishes.Wish;
 import benchpace.web.Browsers;
+import benchpace.web.screen.shell.KnownJson;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;

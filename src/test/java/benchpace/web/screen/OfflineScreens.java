@@ -10,8 +10,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /** Answers a browser in the board's place with rendered pages and the real styles and scripts; no stream ever speaks. */
-final class OfflineScreens {
-    static final String HOST = "http://127.0.0.1:1";
+public final class OfflineScreens {
+    public static final String HOST = "http://127.0.0.1:1";
     private static final Map<String, String> WEBJARS = Map.of(
             "/webjars/htmx.js", "/META-INF/resources/webjars/htmx.org/2.0.10/dist/htmx.min.js",
             "/webjars/htmx-sse.js", "/META-INF/resources/webjars/htmx-ext-sse/2.2.2/sse.js");
@@ -22,15 +22,15 @@ final class OfflineScreens {
     private final Map<String, String> pages = new LinkedHashMap<>();
     private final Map<String, String> sheets = new LinkedHashMap<>();
 
-    void page(String path, String html) {
+    public void page(String path, String html) {
         pages.put(path, html);
     }
 
-    void sheet(String path, String html) {
+    public void sheet(String path, String html) {
         sheets.put(path, html);
     }
 
-    void answer(Route route) {
+    public void answer(Route route) {
         String path = route.request().url().substring(HOST.length()).replaceAll("[?#].*", "");
         if (pages.containsKey(path)) {
             route.fulfill(new Route.FulfillOptions().setContentType("text/html; charset=utf-8").setBody(pages.get(path))

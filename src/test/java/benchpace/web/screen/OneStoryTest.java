@@ -2,9 +2,15 @@ package benchpace.web.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import benchpace.board.CandleClock;
-import benchpace.board.ClassView;
-import benchpace.board.ReadyWindow;
+import benchpace.board.cooling.CandleClock;
+import benchpace.board.cooling.ReadyWindow;
+import benchpace.board.view.ClassView;
+import benchpace.web.screen.shell.Role;
+import benchpace.web.screen.shell.ScreenKind;
+import benchpace.web.screen.shell.Times;
+import benchpace.web.screen.shell.Viewer;
+import benchpace.web.screen.wall.WallMain;
+import benchpace.web.screen.wall.WallSeats;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalTime;

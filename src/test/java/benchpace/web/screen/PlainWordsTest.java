@@ -2,7 +2,11 @@ package benchpace.web.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import benchpace.board.ClassView;
+import benchpace.board.view.ClassView;
+import benchpace.web.screen.guest.GuestPage;
+import benchpace.web.screen.shell.Role;
+import benchpace.web.screen.shell.ScreenKind;
+import benchpace.web.screen.shell.Viewer;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

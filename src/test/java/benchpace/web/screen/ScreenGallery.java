@@ -1,6 +1,16 @@
 package benchpace.web.screen;
 
-import benchpace.board.ClassView;
+import benchpace.board.view.ClassView;
+import benchpace.web.screen.devices.DevicesPage;
+import benchpace.web.screen.guest.CodeSheet;
+import benchpace.web.screen.guest.GuestPage;
+import benchpace.web.screen.instructor.GuessLine;
+import benchpace.web.screen.shell.Message;
+import benchpace.web.screen.shell.Role;
+import benchpace.web.screen.shell.ScreenKind;
+import benchpace.web.screen.shell.Times;
+import benchpace.web.screen.shell.Viewer;
+import benchpace.web.screen.start.StartView;
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserType;

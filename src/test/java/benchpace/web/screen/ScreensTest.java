@@ -2,9 +2,18 @@ package benchpace.web.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import benchpace.board.ClassView;
+import benchpace.board.view.ClassView;
 import benchpace.live.ClassEvent;
 import benchpace.plan.ActivityId;
+import benchpace.web.screen.devices.DevicesPage;
+import benchpace.web.screen.shell.Message;
+import benchpace.web.screen.shell.Role;
+import benchpace.web.screen.shell.ScreenKind;
+import benchpace.web.screen.shell.Times;
+import benchpace.web.screen.shell.Viewer;
+import benchpace.web.screen.start.StartView;
+import benchpace.web.screen.wall.WallMain;
+import benchpace.web.screen.wall.WallSeats;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,11 +1,11 @@
 package benchpace.web.screen;
 
-import benchpace.board.ClassView;
-import benchpace.board.CureClock;
-import benchpace.board.ForecastOnly;
-import benchpace.board.PlanCureClock;
-import benchpace.board.RoomCureClock;
-import benchpace.board.ViewMaker;
+import benchpace.board.cooling.CureClock;
+import benchpace.board.cooling.PlanCureClock;
+import benchpace.board.cooling.RoomCureClock;
+import benchpace.board.pacing.ForecastOnly;
+import benchpace.board.view.ClassView;
+import benchpace.board.view.ViewMaker;
 import benchpace.cure.RoomFit;
 import benchpace.live.ClassEvent;
 import benchpace.live.LiveClass;

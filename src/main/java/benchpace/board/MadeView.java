@@ -1,8 +1,0 @@
-package benchpace.board;
-
-/**
- * A view of a class.
- *
- * @param number of all its views, counted as they were made: their order, also where a clock was set back in between
- */
-record MadeView(long number, ClassView view) { }

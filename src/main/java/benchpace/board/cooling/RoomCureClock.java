@@ -1,0 +1,232 @@
+package benchpace.board.cooling;
+
+import benchpace.cure.CureOutlook;
+import benchpace.cure.CuringCandle;
+import benchpace.cure.MinuteRange;
+import benchpace.cure.RoomFit;
+import benchpace.cure.RoomPosterior;
+import benchpace.cure.TrajectoryCache;
+import benchpace.live.LiveClass;
+import benchpace.live.Progress;
+import benchpace.live.Seat;
+import benchpace.plan.Candle;
+import benchpace.plan.SeatNumber;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * The cure as computed for each candle and corrected by what this room shows. A plan that names no candle keeps its own
+ * figure. A forecast depends on what was poured and seen and not on the hour, so it is computed once for each new fact
+ * and kept; nothing here runs while a class's lock is held. Safe for use by many threads.
+ */
+public final class RoomCureClock implements CureClock {
+    private static final int MOST_FORECASTS = 64;
+
+    private final Priors priors;
+    private final PlanCureClock byFigure = new PlanCureClock();
+    private final TrajectoryCache trajectories = new TrajectoryCache();
+    private final Sections sections = new Sections();
+    private final Map<String, Object> locks = new ConcurrentHashMap<>();
+    private final Map<Basis, Forecast> forecasts = new LinkedHashMap<>(64, 0.75f, true) {
+        private static final long serialVersionUID = 1L;
+
+        @Override protected boolean removeEldestEntry(Map.Entry<Basis, Forecast> eldest) {
+            return size() > MOST_FORECASTS;
+        }
+    };
+
+    /** What a class starts from. */
+    public interface Priors {
+        /**
+         * @param room the plan's place
+         * @return the same for the same class, always
+         */
+        RoomFit of(String classId, String room);
+    }
+
+    /** What a forecast is computed from. */
+    private record Basis(RoomFit prior, ClassCandles candles) { }
+
+    /** What was computed. */
+    private record Forecast(Map<SeatNumber, CureOutlook> outlooks, RoomFit fit, String words) { }
+
+    public RoomCureClock(Priors priors) {
+        this.priors = priors;
+    }
+
+    /** As in a room that has taught nothing. */
+    @Override public Map<SeatNumber, CandleClock> clocks(LiveClass live, Instant now) {
+        return clocksOf("", live, now);
+    }
+
+    @Override public Map<SeatNumber, CandleClock> clocksOf(String classId, LiveClass live, Instant now) {
+        if (live.plan().candles().isEmpty()) {
+            return byFigure.clocks(live, now);
+        }
+        ClassCandles candles = ClassCandles.of(live);
+        return candles.poured().isEmpty() ? Map.of() : clocks(live, candles, forecast(classId, live, candles));
+    }
+
+    /** A tap after the cure says as little of the room as it says nothing of when the candle was firm. */
+    private static Map<SeatNumber, CandleClock> clocks(LiveClass live, ClassCandles candles, Forecast forecast) {
+        Progress progress = live.progress();
+        Map<SeatNumber, CandleClock> clocks = new TreeMap<>();
+        candles.poured().forEach(p -> clocks.put(p.seat(), clock(p, live.seat(p.seat()).flatMap(progress::settledAt),
+                forecast.outlooks().get(p.seat()))));
+        return CandleClock.saidTogether(clocks);
+    }
+
+    @Override public Cooling cooling(String classId, LiveClass live, Instant now) {
+        if (live.plan().candles().isEmpty()) {
+            return new Cooling(byFigure.clocks(live, now), RoomView.NONE);
+        }
+        ClassCandles candles = ClassCandles.of(live);
+        if (candles.poured().isEmpty()) {
+            return new Cooling(Map.of(), room(live, ""));
+        }
+        Forecast forecast = forecast(classId, live, candles);
+        return new Cooling(clocks(live, candles, forecast), room(live, forecast.words()));
+    }
+
+    @Override public Cooling byFigure(LiveClass live, Instant now) {
+        return new Cooling(byFigure.clocks(live, now),
+                live.plan().candles().isEmpty() ? RoomView.NONE : room(live, ""));
+    }
+
+    @Override public Optional<CutAway> waitedFor(String classId, LiveClass live, Map<SeatNumber, CandleClock> clocks,
+                                                 Instant now) {
+        if (live.plan().candles().isEmpty()) {
+            return Optional.empty();
+        }
+        ClassCandles candles = ClassCandles.of(live);
+        return WallCandle.of(candles, clocks).map(wall -> cut(wall.candle(), wall.seats(),
+                forecast(classId, live, candles).fit(), now));
+    }
+
+    @Override public Optional<CutAway> cutAway(String classId, LiveClass live, SeatNumber seat, Instant now) {
+        if (live.plan().candles().isEmpty()) {
+            return Optional.empty();
+        }
+        ClassCandles candles = ClassCandles.of(live);
+        return candles.poured().stream().filter(p -> p.seat().equals(seat))
+                .filter(p -> live.seat(seat).flatMap(live.progress()::settledAt).isEmpty()).findFirst()
+                .map(p -> cut(p, List.of(seat.value()), forecast(classId, live, candles).fit(), now));
+    }
+
+    /**
+     * What a class has taught about its room.
+     *
+     * @param prior what it is to be added to
+     * @return empty if nothing was seen in it
+     */
+    public Optional<RoomFit> lesson(LiveClass live, RoomFit prior) {
+        if (live.plan().candles().isEmpty()) {
+            return Optional.empty();
+        }
+        ClassCandles candles = ClassCandles.of(live);
+        if (candles.evidence().isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(RoomPosterior.of(prior, candles.evidence(), trajectories).fit());
+    }
+
+    // ---- the forecast
+
+    private Forecast forecast(String classId, LiveClass live, ClassCandles candles) {
+        RoomFit prior = classId.isEmpty() ? RoomFit.untaught() : priors.of(classId, live.plan().place());
+        Basis basis = new Basis(prior, candles);
+        synchronized (locks.computeIfAbsent(classId, id -> new Object())) { // no class waits for another's
+            return known(basis).orElseGet(() -> keep(basis, forecast(live, basis)));
+        }
+    }
+
+    private Forecast forecast(LiveClass live, Basis basis) {
+        ClassCandles candles = basis.candles();
+        RoomPosterior posterior = RoomPosterior.of(basis.prior(), candles.evidence(), trajectories);
+        Map<SeatNumber, CureOutlook> outlooks = outlooks(candles, posterior);
+        String words = candles.latest().map(seen -> FitWords.of(seen, candles.poured(), outlooks,
+                outlooksWithout(live, seen, basis.prior()))).orElse("");
+        return new Forecast(outlooks, posterior.fit(), words);
+    }
+
+    /** What was forecast before something was seen; mostly that is still known. */
+    private Map<SeatNumber, CureOutlook> outlooksWithout(LiveClass live, Observation seen, RoomFit prior) {
+        ClassCandles before = ClassCandles.without(live, seen);
+        return known(new Basis(prior, before)).map(Forecast::outlooks).orElseGet(() ->
+                outlooks(before, RoomPosterior.of(prior, before.evidence(), trajectories)));
+    }
+
+    private Optional<Forecast> known(Basis basis) {
+        synchronized (forecasts) {
+            return Optional.ofNullable(forecasts.get(basis));
+        }
+    }
+
+    private Forecast keep(Basis basis, Forecast made) {
+        synchronized (forecasts) {
+            forecasts.put(basis, made);
+        }
+        return made;
+    }
+
+    /** Candles that nobody looked at and that are alike have one outlook. */
+    private Map<SeatNumber, CureOutlook> outlooks(ClassCandles candles, RoomPosterior posterior) {
+        List<String> seen = candles.evidence().stream().map(e -> e.candle().id()).toList();
+        Map<Object, CureOutlook> alike = new HashMap<>();
+        Map<SeatNumber, CureOutlook> outlooks = new TreeMap<>();
+        for (PouredCandle p : candles.poured()) {
+            CuringCandle curing = p.curing();
+            Object key = seen.contains(curing.id()) ? curing : List.of(curing.coolingCase(), curing.calibratedWax());
+            outlooks.put(p.seat(), alike.computeIfAbsent(key, k -> CureOutlook.of(curing, posterior, trajectories)));
+        }
+        return outlooks;
+    }
+
+    private static CandleClock clock(PouredCandle p, Optional<Instant> settled, CureOutlook outlook) {
+        ReadyWindow ready = settled.map(ReadyWindow::byHand).orElseGet(() -> window(p, outlook.ready()));
+        boolean open = settled.isEmpty();
+        CureDetail detail = new CureDetail(p.candle().id(), p.candle().name(),
+                Optional.of(outlook.skin()).filter(s -> open).map(skin -> window(p, skin)),
+                Optional.of(outlook.firm()).filter(f -> open).map(firm -> window(p, firm)));
+        return new CandleClock(p.pouredAt(), ready, p.judgedSetAt(), Optional.of(detail));
+    }
+
+    private static ReadyWindow window(PouredCandle p, MinuteRange range) {
+        return new ReadyWindow(p.after(range.p10()), p.after(range.p50()), p.after(range.p90()),
+                ReadyWindow.Basis.COMPUTED);
+    }
+
+    // ---- what is shown of the room
+
+    private CutAway cut(PouredCandle p, List<Integer> seats, RoomFit fit, Instant now) {
+        return new CutAway(seats, p.candle().name(), p.candle().vessel(), p.candle().tableTop(),
+                sections.at(p.curing().coolingCase(), fit.lossMedian(), p.minutesAt(now)));
+    }
+
+    private static RoomView room(LiveClass live, String words) {
+        List<RoomView.Choice> choices = new ArrayList<>();
+        live.plan().candles().forEach(c -> choices.add(new RoomView.Choice(c.id(), c.name())));
+        Map<Integer, String> chosen = new TreeMap<>();
+        for (Seat seat : live.seats()) {
+            seat.candle().ifPresent(c -> chosen.put(seat.number().value(), c));
+        }
+        Candle first = live.plan().candles().get(0);
+        return new RoomView(words, choices, chosen, Optional.of(warmth(live.roomReadings(), first.roomCelsius())),
+                Optional.of(warmth(live.pourReadings(), first.pourCelsius())), Optional.empty(), Optional.empty());
+    }
+
+    /** The latest, else the plan's. */
+    private static RoomView.Warmth warmth(List<LiveClass.Temperature> seen, double planned) {
+        return seen.stream().max(Comparator.comparing(LiveClass.Temperature::at))
+                .map(r -> new RoomView.Warmth(r.celsius(), Optional.of(r.at())))
+                .orElseGet(() -> new RoomView.Warmth(planned, Optional.empty()));
+    }
+}

@@ -1,0 +1,113 @@
+package benchpace.board.pacing;
+
+import benchpace.board.cooling.CandleClock;
+import benchpace.board.cooling.ReadyWindow;
+import benchpace.live.LiveClass;
+import benchpace.live.Seat;
+import benchpace.pace.Forecast;
+import benchpace.plan.SeatNumber;
+import benchpace.plan.Step;
+import benchpace.plan.StepKind;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Predicate;
+
+/** Says when everyone goes home, what that hangs on and what it rests on. */
+public final class HomeTimes {
+    private HomeTimes() { }
+
+    static HomeTime of(LiveClass live, Map<SeatNumber, CandleClock> clocks, Instant origin, Forecast forecast,
+                       Instant now) {
+        boolean set = all(CandleClock::settled, live, clocks);
+        Duration rest = rest(live, now);
+        HomeOdds odds = HomeOdds.of(forecast.times(), at -> ClassTracks.minutes(origin, at), rest, promised(live),
+                now);
+        return new HomeTime(PosteriorPaceWatch.instant(origin, forecast.p10()),
+                PosteriorPaceWatch.instant(origin, forecast.p50()), PosteriorPaceWatch.instant(origin, forecast.p90()),
+                rest, Optional.empty(), promised(live), Optional.of(odds), told(live),
+                set ? "" : forecast.driver(), basis(live, clocks));
+    }
+
+    /** The plan's promise alone: nothing is foretold. */
+    public static HomeTime promised(LiveClass live, Map<SeatNumber, CandleClock> clocks, Instant now) {
+        if (live.closedAt().isPresent()) {
+            return ofClosed(live, clocks);
+        }
+        Duration rest = rest(live, now);
+        Instant ready = promised(live).minus(rest);
+        return new HomeTime(ready, ready, ready, rest, Optional.empty(), promised(live), Optional.empty(), told(live),
+                "", "");
+    }
+
+    /** Nothing is expected any more: when the last candle was, or should have been, firm. */
+    static HomeTime ofClosed(LiveClass live, Map<SeatNumber, CandleClock> clocks) {
+        return new HomeTime(latest(live, clocks, ReadyWindow::from), latest(live, clocks, ReadyWindow::likely),
+                latest(live, clocks, ReadyWindow::until), Duration.ZERO, live.closedAt(), promised(live),
+                Optional.of(HomeOdds.known(live.closedAt().orElseThrow(), promised(live))), true, "",
+                basis(live, clocks));
+    }
+
+    private static Instant latest(LiveClass live, Map<SeatNumber, CandleClock> clocks,
+                                  Function<ReadyWindow, Instant> of) {
+        return clocks.values().stream().map(CandleClock::ready).map(of).max(Comparator.naturalOrder())
+                .orElse(live.closedAt().orElse(live.startsAt()));
+    }
+
+    /** The plan's minutes of the steps after the cure that not everybody is through with. */
+    private static Duration rest(LiveClass live, Instant now) {
+        List<Step> steps = live.plan().steps();
+        int cure = live.plan().cure().map(c -> live.plan().indexOf(c.id())).orElse(steps.size());
+        return steps.stream().skip(cure + 1L).filter(step -> !isOver(live, step))
+                .map(step -> left(live, step, now)).reduce(Duration.ZERO, Duration::plus);
+    }
+
+    /** A talk that is open has had some of its minutes. */
+    private static Duration left(LiveClass live, Step step, Instant now) {
+        if (step.kind() != StepKind.TALK) {
+            return step.planned();
+        }
+        Duration had = live.openedAt(step.id()).filter(now::isAfter).map(at -> Duration.between(at, now))
+                .orElse(Duration.ZERO);
+        Duration left = step.planned().minus(had);
+        return left.isNegative() ? Duration.ZERO : left;
+    }
+
+    private static boolean isOver(LiveClass live, Step step) {
+        List<Seat> makers = live.seats().stream().filter(Seat::makesCandle).toList();
+        return step.needsTap() && !makers.isEmpty() && makers.stream().allMatch(s -> s.finished(step.id()));
+    }
+
+    /** One tap says little; once most of the table has made one, the evening has a pace of its own. */
+    private static boolean told(LiveClass live) {
+        List<Seat> makers = live.seats().stream().filter(Seat::makesCandle).toList();
+        return 2 * makers.stream().filter(s -> !s.finishes().isEmpty()).count() > makers.size();
+    }
+
+    private static Instant promised(LiveClass live) {
+        return live.startsAt().plus(live.plan().planned());
+    }
+
+    /** Whether it holds of the candle of everybody who makes one. */
+    private static boolean all(Predicate<CandleClock> what, LiveClass live, Map<SeatNumber, CandleClock> clocks) {
+        List<Seat> makers = live.seats().stream().filter(Seat::makesCandle).toList();
+        return !makers.isEmpty() && makers.stream().allMatch(s -> clocks.containsKey(s.number())
+                && what.test(clocks.get(s.number())));
+    }
+
+    private static String basis(LiveClass live, Map<SeatNumber, CandleClock> clocks) {
+        if (all(CandleClock::settled, live, clocks)) {
+            return all(c -> c.judgedSetAt().isPresent(), live, clocks) ? "by hand test" : "by hand";
+        }
+        String cure = clocks.values().stream().anyMatch(c -> c.ready().basis() == ReadyWindow.Basis.COMPUTED)
+                ? "the cure in this room" : "the plan's cure";
+        boolean begun = live.seats().stream().anyMatch(s -> !s.finishes().isEmpty());
+        boolean poured = live.seats().stream().filter(Seat::makesCandle)
+                .allMatch(s -> clocks.containsKey(s.number()));
+        return !begun ? "by the plan's figures" : poured ? "by " + cure : "by tonight's pace and " + cure;
+    }
+}

@@ -1,0 +1,73 @@
+package benchpace.board.view;
+
+import benchpace.board.attempt.Listing;
+import benchpace.board.cooling.CandleClock;
+import benchpace.board.cooling.SaidRange;
+import benchpace.board.pacing.HomeTime;
+import benchpace.live.LiveClass;
+import benchpace.live.Seat;
+import benchpace.plan.SeatNumber;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/** Makes the part of a view that speaks of all candles together. It covers what is said of each. */
+final class CureViews {
+    private final List<Seat> makers;
+    private final Map<SeatNumber, CandleClock> clocks;
+    private final HomeTime home;
+    private final Instant now;
+    private final ZoneId zone;
+
+    CureViews(LiveClass live, Map<SeatNumber, CandleClock> clocks, HomeTime home, Instant now, ZoneId zone) {
+        this.makers = live.seats().stream().filter(Seat::makesCandle).toList();
+        this.clocks = clocks;
+        this.home = home;
+        this.now = now;
+        this.zone = zone;
+    }
+
+    ClassView.CureView cure() {
+        int poured = seats(c -> true).size();
+        List<CandleClock> waiting = seats(c -> !c.settled()).stream().map(s -> clocks.get(s.number())).toList();
+        boolean all = poured == makers.size();
+        boolean someSet = waiting.stream().anyMatch(c -> !c.tryIt(now));
+        Optional<SaidRange> range = SaidRange.covering(waiting.stream().map(CandleClock::said).toList())
+                .map(r -> all && someSet ? r.notBefore(home.p90()) : r);
+        Optional<Instant> likely = waiting.stream().map(c -> c.ready().likely()).sorted()
+                .skip(waiting.size() / 2).findFirst();
+        Optional<Instant> first = seats(c -> true).stream().map(s -> clocks.get(s.number()).pouredAt())
+                .min(Instant::compareTo);
+        boolean alike = waiting.stream().map(CandleClock::said).distinct().count() == 1
+                && range.equals(Optional.of(waiting.get(0).said()));
+        return new ClassView.CureView(poured, makers.size(), range, alike, likely, first, home.basis(),
+                stillSetting(), untried());
+    }
+
+    private List<Seat> seats(Predicate<CandleClock> which) {
+        return makers.stream().filter(s -> clocks.containsKey(s.number()) && which.test(clocks.get(s.number())))
+                .toList();
+    }
+
+    /** "Seats 1 and 2 have not been tried by hand." Of those whose range has begun. */
+    private String untried() {
+        List<Seat> seats = seats(c -> !c.settled() && c.mayBeReady(now));
+        return seats.isEmpty() ? "" : Listing.seats(numbers(seats)) + (seats.size() == 1 ? " has" : " have")
+                + " not been tried by hand yet.";
+    }
+
+    /** "Seats 3 and 4 are still setting, ready about 21:10 to 21:25." Whoever goes on now should know. */
+    private String stillSetting() {
+        List<Seat> setting = seats(c -> c.stillSets(now));
+        return SaidRange.covering(setting.stream().map(s -> clocks.get(s.number()).said()).toList())
+                .map(range -> Listing.seats(numbers(setting)) + (setting.size() == 1 ? " is" : " are")
+                        + " still setting, ready about " + range.words(zone) + ".").orElse("");
+    }
+
+    private static List<Integer> numbers(List<Seat> seats) {
+        return seats.stream().map(s -> s.number().value()).toList();
+    }
+}

@@ -1,0 +1,282 @@
+package benchpace.board.view;
+
+import benchpace.board.attempt.Attempts;
+import benchpace.board.attempt.Listing;
+import benchpace.board.attempt.Missing;
+import benchpace.board.attempt.Model;
+import benchpace.board.cooling.CandleClock;
+import benchpace.board.cooling.Cooling;
+import benchpace.board.cooling.CureClock;
+import benchpace.board.cooling.CureOrPlan;
+import benchpace.board.cooling.CutAway;
+import benchpace.board.cooling.RoomView;
+import benchpace.board.pacing.FlagWords;
+import benchpace.board.pacing.HomeTimes;
+import benchpace.board.pacing.Pace;
+import benchpace.board.pacing.PaceLines;
+import benchpace.board.pacing.PaceLinesMaker;
+import benchpace.board.pacing.PaceWatch;
+import benchpace.board.pacing.PresentStep;
+import benchpace.board.view.ClassView.Stage;
+import benchpace.board.view.ClassView.StepView;
+import benchpace.board.waiting.WaitChain;
+import benchpace.board.waiting.WaitLink;
+import benchpace.board.waiting.WaitView;
+import benchpace.board.waiting.WaitViews;
+import benchpace.live.LiveClass;
+import benchpace.live.Progress;
+import benchpace.live.Seat;
+import benchpace.live.Standing;
+import benchpace.live.Standing.Phase;
+import benchpace.plan.Plan;
+import benchpace.plan.SeatNumber;
+import benchpace.plan.SeatingChart;
+import benchpace.plan.Step;
+import benchpace.plan.StepKind;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * Derives what screens show from the class, the cure and the pace at one instant. Itself it keeps nothing: what was
+ * planned before, and what failed, is in the class's {@link ClassModels}.
+ */
+public final class ViewMaker {
+    private final CureClock cureClock;
+    private final PaceWatch paceWatch;
+    private final ZoneId zone;
+
+    public ViewMaker(CureClock cureClock, PaceWatch paceWatch, ZoneId zone) {
+        this.cureClock = cureClock;
+        this.paceWatch = paceWatch;
+        this.zone = zone;
+    }
+
+    /** What is to be kept beside a class while it is open; fresh. */
+    public ClassModels models(String classId) {
+        Attempts attempts = new Attempts(classId);
+        return new ClassModels(new WaitChain(classId, new CureOrPlan(cureClock, attempts), zone), attempts);
+    }
+
+    /**
+     * The view with the wait planned from the class's beginning; a board that is open keeps its plannings.
+     *
+     * @throws IllegalStateException if anything of it cannot be computed
+     */
+    public ClassView view(String classId, LiveClass live, Instant now) {
+        ClassView view = view(classId, live, models(classId), now);
+        requireWhole(classId, view.missing());
+        return view;
+    }
+
+    /** The class looked back on. @throws IllegalStateException if anything of it cannot be computed */
+    public ClassReport report(String classId, LiveClass live, ClassView view) {
+        ClassReport report = report(classId, live, view, new Attempts(classId));
+        requireWhole(classId, report.missing());
+        return report;
+    }
+
+    private static void requireWhole(String classId, Missing missing) {
+        if (!missing.models().isEmpty()) {
+            throw new IllegalStateException("class " + classId + ": " + missing.fact());
+        }
+    }
+
+    /** Whatever model fails, there is a view: it says what is missing. */
+    public ClassView view(String classId, LiveClass live, ClassModels models, Instant now) {
+        Attempts attempts = models.attempts();
+        CureOrPlan cure = new CureOrPlan(cureClock, attempts);
+        WaitView waiting = attempts.of(Model.WAIT, live.seq(), now, () -> models.waits().at(live, now),
+                () -> unplanned(live, now));
+        Cooling timed = cure.cooling(classId, live, now);
+        Cooling cooling = timed.with(cure.waitedFor(classId, live, timed.clocks(), now), now);
+        Pace pace = attempts.of(Model.PACE, live.seq(), now,
+                () -> paceWatch.watch(classId, live, cooling.clocks(), now),
+                () -> Pace.unjudged(HomeTimes.promised(live, cooling.clocks(), now)));
+        return attempts.of(Model.WORDS, live.seq(), now,
+                () -> new Making(classId, live, models, cooling, pace, waiting, now).view(Missing.NOTHING),
+                () -> byPlan(classId, live, models, now));
+    }
+
+    /** What can be said without any model. */
+    private ClassView byPlan(String classId, LiveClass live, ClassModels models, Instant now) {
+        Cooling cooling = cureClock.byFigure(live, now);
+        return new Making(classId, live, models, cooling,
+                Pace.unjudged(HomeTimes.promised(live, cooling.clocks(), now)), unplanned(live, now), now)
+                .view(Missing.of(List.of(Model.WORDS)));
+    }
+
+    /** The activities as they were tapped. */
+    private WaitView unplanned(LiveClass live, Instant now) {
+        return new WaitViews(live, WaitLink.idle(now, live.seq()), zone).view();
+    }
+
+    /** The class looked back on. @param view of the same class, just now */
+    public ClassReport report(String classId, LiveClass live, ClassView view, Attempts attempts) {
+        CureOrPlan cure = new CureOrPlan(cureClock, attempts);
+        return new ReportMaker(live, view, cure.clocksOf(classId, live, view.now()), attempts)
+                .report(() -> paceWatch.engine(classId, live));
+    }
+
+    /** A seat's candle cut open as it should be now, where that is computed. */
+    public Optional<CutAway> cutAway(String classId, LiveClass live, SeatNumber seat, Instant now, Attempts attempts) {
+        return new CureOrPlan(cureClock, attempts).cutAway(classId, live, seat, now);
+    }
+
+    /** One view in the making. */
+    private final class Making {
+        private final String classId;
+        private final LiveClass live;
+        private final Plan plan;
+        private final Progress progress;
+        private final Map<SeatNumber, CandleClock> clocks;
+        private final RoomView room;
+        private final Pace pace;
+        private final WaitView waiting;
+        private final ClassModels models;
+        private final Instant now;
+        private final Map<SeatNumber, Standing> standings = new TreeMap<>();
+        private final StepViews stepViews;
+        private final SeatingChart chart;
+
+        Making(String classId, LiveClass live, ClassModels models, Cooling cooling, Pace pace, WaitView waiting,
+               Instant now) {
+            this.classId = classId;
+            this.live = live;
+            this.plan = live.plan();
+            this.progress = live.progress();
+            this.clocks = cooling.clocks();
+            this.room = cooling.room();
+            this.pace = pace;
+            this.waiting = waiting;
+            this.models = models;
+            this.now = now;
+            this.chart = SeatingChart.of(plan.table(), live.seats().size());
+            live.seats().forEach(s -> standings.put(s.number(), progress.standing(s)));
+            this.stepViews = new StepViews(live, standings);
+        }
+
+        /** @param also what is known to be missing from this very view */
+        ClassView view(Missing also) {
+            List<StepView> steps = plan.steps().stream().map(stepViews::of).toList();
+            List<SeatView> seats = new SeatViews(live, clocks, pace, waiting, standings, chart, now).all();
+            Stage stage = Stages.of(live, now);
+            PresentStep present = PresentStep.of(live, mayBeFirm(), now);
+            PaceLines lines = tried(Model.LINES, () -> PaceLinesMaker.of(live, pace, linesEnd()),
+                    () -> PaceLines.none(now));
+            KnownClass known = tried(Model.OFFLINE, () -> KnownClass.of(live, clocks), () -> KnownClass.NOTHING);
+            Missing missing = models.attempts().ofEveryView().without(Model.WORDS).and(also);
+            return new ClassView(classId, live.name(), plan.place(), zone, live.seq(), now, live.startsAt(), stage,
+                    steps, new NowViews(live, stepViews, seats).of(stage, present),
+                    new NextViews(live, standings, stepViews, pace).next(), chart, seats, cure(), pace.home(),
+                    help(), calm(missing), pace.silence(), TakeBacks.of(live), notes(), room,
+                    lines, waiting, live.guestsMayTell(), known, missing, nextChange(missing));
+        }
+
+        private <T> T tried(Model model, Supplier<T> work, Supplier<T> otherwise) {
+            return models.attempts().of(model, live.seq(), now, work, otherwise);
+        }
+
+        /** The lines of a closed class end with what happened, however late somebody closed it. */
+        private Instant linesEnd() {
+            return live.closedAt().isPresent() ? ReportMaker.end(live, now) : now;
+        }
+
+        private Stream<Seat> makers() {
+            return live.seats().stream().filter(Seat::makesCandle);
+        }
+
+        /** Whether by its clock some candle may be firm. */
+        private boolean mayBeFirm() {
+            return makers().map(s -> clocks.get(s.number())).anyMatch(c -> c != null && c.mayBeReady(now));
+        }
+
+        private Instant talkEnds(Step talk) {
+            return live.openedAt(talk.id()).map(t -> t.plus(talk.planned())).orElse(Instant.MIN);
+        }
+
+        private ClassView.CureView cure() {
+            return new CureViews(live, clocks, pace.home(), now, zone).cure();
+        }
+
+        private List<ClassView.HelpView> help() {
+            return pace.mostUrgent().stream().map(number -> {
+                Seat seat = live.seat(number).orElseThrow();
+                return new ClassView.HelpView(number.value(), seat.name(), pace.flags().get(number),
+                        Listing.place(chart, number),
+                        seat.claim().filter(c -> c.holds(now)).map(Seat.Claim::helper),
+                        seat.claim().filter(c -> !c.holds(now))
+                                .map(c -> new ClassView.WentView(c.helper(), c.at())));
+            }).toList();
+        }
+
+        /** What a helper reads when nobody needs them. */
+        private String calm(Missing missing) {
+            if (!pace.flags().isEmpty()) {
+                return "";
+            }
+            if (missing.has(Model.PACE) || missing.has(Model.WORDS)) {
+                return "Who needs somebody is not known just now.";
+            }
+            if (!pace.eased().isEmpty()) {
+                return new TreeMap<>(pace.eased()).entrySet().stream()
+                        .map(e -> FlagWords.eased(e.getKey(), e.getValue(), zone)).collect(Collectors.joining(" "));
+            }
+            return "Nobody needs you." + slowest().map(s -> " Seat " + s.number() + " has been longest at "
+                    + standings.get(s.number()).step().orElseThrow().name() + ".").orElse("");
+        }
+
+        /** Who has been longest at a step; nobody while it is the same for several, as when a step has just opened. */
+        private Optional<Seat> slowest() {
+            List<Seat> longest = makers().filter(s -> standings.get(s.number()).phase() == Phase.WORKING)
+                    .sorted(Comparator.comparing(this::minutesAtIt).reversed()).toList();
+            boolean tied = longest.size() > 1 && minutesAtIt(longest.get(0)) == minutesAtIt(longest.get(1));
+            return longest.stream().findFirst().filter(s -> !tied && minutesAtIt(s) > 0);
+        }
+
+        /** Whole ones, as the tiles count them. */
+        private long minutesAtIt(Seat seat) {
+            return progress.timeIn(seat, standings.get(seat.number()), now).toMinutes();
+        }
+
+        private List<ClassView.NoteView> notes() {
+            List<ClassView.NoteView> notes = new ArrayList<>();
+            live.notes().forEach(n -> notes.add(new ClassView.NoteView(Optional.empty(), n.at(), n.text(), n.seq())));
+            live.seats().forEach(s -> s.notes().forEach(n -> notes.add(
+                    new ClassView.NoteView(Optional.of(s.number().value()), n.at(), n.text(), n.seq()))));
+            notes.sort(Comparator.comparing(ClassView.NoteView::seq));
+            return notes;
+        }
+
+        /** When something on a screen changes although nobody taps; what is missing is tried again each minute. */
+        private Optional<Instant> nextChange(Missing missing) {
+            Stream<Instant> again = missing.models().isEmpty() ? Stream.empty()
+                    : Stream.of(now.truncatedTo(ChronoUnit.MINUTES).plus(1, ChronoUnit.MINUTES));
+            Stream<Instant> windows = values().flatMap(c -> Stream.of(c.said().from(), c.said().until()));
+            Stream<Instant> claims = live.seats().stream()
+                    .flatMap(s -> s.claim().map(Seat.Claim::lapsesAt).stream());
+            Stream<Instant> talks = plan.steps().stream().filter(s -> s.kind() == StepKind.TALK).map(this::talkEnds);
+            Stream<Instant> minutes = models.waits().nextChange(live, now).stream();
+            return Stream.of(pace.nextChange().stream(), minutes, again, windows, claims, talks,
+                            room.nextChange().stream(), Stream.of(live.startsAt()))
+                    .flatMap(s -> s)
+                    .filter(t -> t.isAfter(now))
+                    .min(Comparator.naturalOrder());
+        }
+
+        private Stream<CandleClock> values() {
+            Collection<CandleClock> all = clocks.values();
+            return all.stream().filter(c -> !c.settled());
+        }
+    }
+}

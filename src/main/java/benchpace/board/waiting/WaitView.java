@@ -1,0 +1,158 @@
+package benchpace.board.waiting;
+
+import benchpace.board.cooling.ReadyWindow;
+import benchpace.breaks.WaitEvent;
+import benchpace.plan.ActivityKind;
+import benchpace.plan.SeatNumber;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The plan of the wait as screens show it.
+ *
+ * @param plannedAt  for which instant it was planned; empty before the first pour and after the class
+ * @param activities the plan's activities with how they stand
+ * @param strips     one a seat that waits or will, in order of seats
+ * @param calls      what to call out and count down to, what has just begun first, then in order of time
+ * @param changes    what guests were told and does not hold any more, the newest first
+ * @param leisure    the seats with nothing to do for a while
+ * @param idle       minutes with nothing to do, by plan, and had it gone first come, first served
+ * @param warnings   what the plan could not do, each in a sentence
+ */
+public record WaitView(Optional<Instant> plannedAt, List<ActivityView> activities, List<StripView> strips,
+                       List<CallView> calls, List<ChangeView> changes, List<OfferView> leisure, Idle idle,
+                       List<String> warnings) {
+    /** No activities and no plan. */
+    public static final WaitView NONE = unplanned(List.of());
+
+    /**
+     * One activity tonight.
+     *
+     * @param openedAt     when the instructor started it, if it is open
+     * @param extraMinutes how much longer it takes than planned
+     * @param seats        who takes part, by number, as far as it was tapped
+     * @param now          who is at it now, by plan or tap
+     * @param nowUntil     when the last of them is done, typically
+     * @param next         the next seats to be sent to it, and when
+     * @param afterTest    whether seats come to it that cannot be sent yet, as the hand test comes first
+     * @param expected     about when it begins for those; empty once it hangs on the hand test alone
+     */
+    public record ActivityView(String id, String name, ActivityKind kind, boolean wholeClass, String where, String cue,
+                               String caution, int places, boolean open, boolean skipped, Optional<Instant> openedAt,
+                               int extraMinutes, List<Integer> seats, List<Integer> now, Optional<Instant> nowUntil,
+                               Optional<Wave> next, boolean afterTest, Optional<Instant> expected) {
+        public ActivityView {
+            seats = List.copyOf(seats);
+            now = List.copyOf(now);
+        }
+    }
+
+    /** Seats that begin an activity together. */
+    public record Wave(Instant at, List<Integer> seats) {
+        public Wave {
+            seats = List.copyOf(seats);
+        }
+    }
+
+    /**
+     * One seat's wait.
+     *
+     * @param freeFrom      when its hands are, or are expected to be, free after the pour
+     * @param ready         when its candle is expected to be ready
+     * @param until         when its wait ends
+     * @param idle          minutes with nothing to do still to come
+     * @param idleSoFar     such minutes since its pour
+     * @param idleUnplanned such minutes of the whole wait, if from now on it went first come, first served
+     */
+    public record StripView(int seat, List<PartView> parts, Instant freeFrom, ReadyWindow ready, boolean poured,
+                            Instant until, int idle, int idleSoFar, int idleUnplanned) {
+        public StripView {
+            parts = List.copyOf(parts);
+        }
+
+        /** Minutes with nothing to do, of the whole wait. */
+        public int wholeIdle() {
+            return idle + idleSoFar;
+        }
+
+        /** What it is at, if it is at anything. */
+        public Optional<PartView> now() {
+            return parts.stream().filter(p -> p.progress() == Progress.UNDER_WAY).findFirst();
+        }
+    }
+
+    /** How a part of a strip stands. */
+    public enum Progress { DONE, UNDER_WAY, PLANNED, EXPECTED }
+
+    public record PartView(String activity, String name, ActivityKind kind, Instant from, Instant until,
+                           Progress progress) { }
+
+    /** Whether something lies ahead or has just begun. */
+    public enum CallState { AHEAD, BEGUN }
+
+    /**
+     * Something to call out.
+     *
+     * @param event  what the plan says of it
+     * @param what   its name; "First candles ready"
+     * @param where  may be empty
+     * @param words  what and when, in a line for the instant of the plan
+     * @param told   near enough that guests are told which seats it is for; from then on it moves only if it must
+     */
+    public record CallView(CallState state, WaitEvent event, String what, String where, String words, boolean told) {
+        public Instant at() {
+            return event.at();
+        }
+
+        /** For whom, by number, ascending. */
+        public List<Integer> seats() {
+            return event.seats().stream().map(SeatNumber::value).toList();
+        }
+
+        /** Names the event among those of this class, whatever the clock says: for a cue that sounds once. */
+        public String key() {
+            return what + "@" + event.at().getEpochSecond() / 60;
+        }
+    }
+
+    /** What one cause changed of what guests were told, in a sentence. @param brief the same where room is short */
+    public record ChangeView(Instant at, String words, String brief) { }
+
+    /** A seat with nothing to do until an instant, and the names of what fits, the best first. */
+    public record OfferView(int seat, Instant until, List<String> offers) {
+        public OfferView {
+            offers = List.copyOf(offers);
+        }
+    }
+
+    /**
+     * Minutes with nothing to do in the whole wait, of all seats and of the one that has most: with the plan, and if
+     * from now on it went first come, first served. Both hold the same minutes so far.
+     */
+    public record Idle(int planned, int unplanned, int mostPlanned, int mostUnplanned, int soFar) {
+        static final Idle NONE = new Idle(0, 0, 0, 0, 0);
+    }
+
+    public WaitView {
+        activities = List.copyOf(activities);
+        strips = List.copyOf(strips);
+        calls = List.copyOf(calls);
+        changes = List.copyOf(changes);
+        leisure = List.copyOf(leisure);
+        warnings = List.copyOf(warnings);
+    }
+
+    static WaitView unplanned(List<ActivityView> activities) {
+        return new WaitView(Optional.empty(), activities, List.of(), List.of(), List.of(), List.of(), Idle.NONE,
+                List.of());
+    }
+
+    public Optional<StripView> strip(int seat) {
+        return strips.stream().filter(s -> s.seat() == seat).findFirst();
+    }
+
+    public Optional<OfferView> leisure(int seat) {
+        return leisure.stream().filter(o -> o.seat() == seat).findFirst();
+    }
+}

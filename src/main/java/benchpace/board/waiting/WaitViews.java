@@ -1,0 +1,257 @@
+package benchpace.board.waiting;
+
+import benchpace.board.cooling.ReadyWindow;
+import benchpace.board.waiting.WaitView.ActivityView;
+import benchpace.board.waiting.WaitView.CallState;
+import benchpace.board.waiting.WaitView.CallView;
+import benchpace.board.waiting.WaitView.PartView;
+import benchpace.board.waiting.WaitView.Progress;
+import benchpace.board.waiting.WaitView.StripView;
+import benchpace.board.waiting.WaitView.Wave;
+import benchpace.breaks.SeatStrip;
+import benchpace.breaks.SeatWait;
+import benchpace.breaks.StripPart;
+import benchpace.breaks.Unplaced;
+import benchpace.breaks.WaitEvent;
+import benchpace.breaks.WaitPlan;
+import benchpace.breaks.WaitWords;
+import benchpace.live.ActivityRun;
+import benchpace.live.LiveClass;
+import benchpace.plan.Activity;
+import benchpace.plan.ActivityId;
+import benchpace.plan.ActivityKind;
+import benchpace.plan.SeatNumber;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** Derives what screens show of the wait from one planning. Pure. */
+public final class WaitViews {
+    /** How long a screen goes on saying that something has begun. */
+    private static final Duration JUST_BEGUN = Duration.ofMinutes(4);
+
+    /** What guests forgive; common practice, no source. */
+    private static final Duration LATE = Duration.ofMinutes(10);
+
+    private final LiveClass live;
+    private final WaitLink link;
+    private final WaitPlan plan;
+    private final ZoneId zone;
+
+    public WaitViews(LiveClass live, WaitLink link, ZoneId zone) {
+        this.live = live;
+        this.link = link;
+        this.plan = link.plan();
+        this.zone = zone;
+    }
+
+    public WaitView view() {
+        List<ActivityView> activities = live.plan().activities().stream().map(this::activity).toList();
+        if (link.problem().isEmpty() || live.closedAt().isPresent()) {
+            return WaitView.unplanned(activities);
+        }
+        WaitPlan unplanned = link.unplanned();
+        List<StripView> strips = plan.strips().stream().map(s -> strip(s, unplanned)).toList();
+        return new WaitView(Optional.of(link.at()), activities, strips, calls(), ChangeWords.of(live, link, zone),
+                plan.leisure().stream().map(l -> new WaitView.OfferView(l.seat().value(), l.until(),
+                        l.offers().stream().map(this::name).toList())).toList(),
+                idle(strips), warnings());
+    }
+
+    private static WaitView.Idle idle(List<StripView> strips) {
+        return new WaitView.Idle(strips.stream().mapToInt(StripView::wholeIdle).sum(),
+                strips.stream().mapToInt(StripView::idleUnplanned).sum(),
+                strips.stream().mapToInt(StripView::wholeIdle).max().orElse(0),
+                strips.stream().mapToInt(StripView::idleUnplanned).max().orElse(0),
+                strips.stream().mapToInt(StripView::idleSoFar).sum());
+    }
+
+    private String name(ActivityId id) {
+        return live.plan().activity(id).map(Activity::name).orElse(id.value());
+    }
+
+    private ActivityView activity(Activity activity) {
+        ActivityRun run = live.activity(activity.id());
+        List<Integer> tapped = live.seats().stream()
+                .filter(s -> s.activity().filter(j -> j.activity().equals(activity.id())).isPresent())
+                .map(s -> s.number().value()).toList();
+        List<Integer> now = new ArrayList<>();
+        Instant last = null;
+        TreeMap<Instant, List<Integer>> waves = new TreeMap<>();
+        Instant expected = null;
+        for (SeatStrip strip : plan.strips()) {
+            for (StripPart part : strip.parts()) {
+                if (part.activity().equals(activity.id()) && part.progress() == StripPart.Progress.UNDER_WAY) {
+                    now.add(strip.seat().value());
+                    last = last == null || part.until().isAfter(last) ? part.until() : last;
+                } else if (part.activity().equals(activity.id()) && part.progress() == StripPart.Progress.PLANNED) {
+                    waves.computeIfAbsent(part.from(), at -> new ArrayList<>()).add(strip.seat().value());
+                } else if (part.activity().equals(activity.id()) && part.progress() == StripPart.Progress.EXPECTED) {
+                    expected = expected == null || part.from().isBefore(expected) ? part.from() : expected;
+                }
+            }
+        }
+        Optional<Wave> next = Optional.ofNullable(waves.firstEntry()).map(w -> new Wave(w.getKey(), w.getValue()));
+        return new ActivityView(activity.id().value(), activity.name(), activity.kind(),
+                activity.audience() == Activity.Audience.WHOLE_CLASS, activity.where(), activity.cue(),
+                activity.caution(), activity.places(), run.open(), run.skipped(),
+                run.openedAt().filter(at -> run.open()), run.extraMinutes(), tapped, now, Optional.ofNullable(last),
+                next, expected != null, Optional.ofNullable(expected).filter(at -> !hangsOnTheHandTest()));
+    }
+
+    private boolean hangsOnTheHandTest() {
+        return plan.events().stream().anyMatch(e -> e instanceof WaitEvent.WrappingFrom w && w.due());
+    }
+
+    private StripView strip(SeatStrip strip, WaitPlan unplanned) {
+        SeatWait wait = link.problem().orElseThrow().seats().stream().filter(s -> s.seat().equals(strip.seat()))
+                .findFirst().orElseThrow();
+        List<PartView> parts = strip.parts().stream().map(this::part).toList();
+        ReadyWindow ready = new ReadyWindow(wait.ready().p10(), wait.ready().p50(), wait.ready().p90(),
+                ReadyWindow.Basis.COMPUTED);
+        return new StripView(strip.seat().value(), parts, wait.freeFrom(), ready,
+                link.poured().contains(strip.seat()), strip.waitUntil(),
+                strip.idleMinutes(), strip.idleMinutesSoFar(),
+                strip.idleMinutesSoFar() + unplanned.strip(strip.seat()).map(SeatStrip::idleMinutes).orElse(0));
+    }
+
+    private PartView part(StripPart part) {
+        ActivityKind kind = live.plan().activity(part.activity()).map(Activity::kind).orElse(ActivityKind.BROWSING);
+        return new PartView(part.activity().value(), name(part.activity()), kind, part.from(), part.until(),
+                Progress.valueOf(part.progress().name()));
+    }
+
+    // ---- what to call out
+
+    private List<CallView> calls() {
+        List<CallView> calls = new ArrayList<>(begun());
+        for (WaitEvent event : plan.events().stream().flatMap(e -> sure(e).stream()).toList()) {
+            boolean told = !event.seats().isEmpty() && !event.at().isAfter(link.at().plus(WaitLink.LEAD));
+            CallState state = event instanceof WaitEvent.Boxes ? CallState.BEGUN : CallState.AHEAD;
+            calls.add(new CallView(state, event, what(event), where(event),
+                    WaitWords.say(event, link.at(), zone), told));
+        }
+        return calls;
+    }
+
+    /** What of it does not hang on candles still to be poured. */
+    private Optional<WaitEvent> sure(WaitEvent event) {
+        if (link.allPoured() || event instanceof WaitEvent.WrappingFrom || event instanceof WaitEvent.Boxes) {
+            return Optional.of(event);
+        }
+        if (event instanceof WaitEvent.ClassBreak) {
+            return Optional.empty();
+        }
+        List<SeatNumber> seats = event.seats().stream().filter(link.poured()::contains).toList();
+        if (event instanceof WaitEvent.Opens e) {
+            return seats.isEmpty() ? Optional.empty()
+                    : Optional.of(new WaitEvent.Opens(e.at(), e.activity(), e.name(), e.where(), seats));
+        }
+        return Optional.of(event);
+    }
+
+    /** Breaks of the class while they last, everything else for some minutes. */
+    private List<CallView> begun() {
+        Map<Begun, List<SeatNumber>> groups = new LinkedHashMap<>();
+        for (SeatStrip strip : plan.strips()) {
+            for (StripPart part : strip.parts()) {
+                Activity activity = live.plan().activity(part.activity()).orElseThrow();
+                boolean together = together(activity);
+                if (activity.kind() == ActivityKind.WRAPPING && !judgedSet(strip, part)) {
+                    continue; // it folds its box, which the plan calls out
+                }
+                if (part.progress() == StripPart.Progress.UNDER_WAY
+                        && (together || part.from().plus(JUST_BEGUN).isAfter(link.at()))) {
+                    Begun begun = new Begun(part.activity(), part.from(), together ? part.until() : part.from());
+                    groups.computeIfAbsent(begun, b -> new ArrayList<>()).add(strip.seat());
+                }
+            }
+        }
+        List<CallView> begun = new ArrayList<>();
+        groups.forEach((b, seats) -> begun.add(begun(b, seats)));
+        begun.sort(Comparator.comparing((CallView c) -> -c.seats().size()).thenComparing(CallView::at));
+        return begun;
+    }
+
+    private boolean judgedSet(SeatStrip strip, StripPart part) {
+        return link.problem().orElseThrow().seats().stream().filter(s -> s.seat().equals(strip.seat()))
+                .anyMatch(s -> s.handTest().passedBy(part.from()));
+    }
+
+    private record Begun(ActivityId activity, Instant from, Instant until) { }
+
+    private static boolean together(Activity activity) {
+        return activity.audience() == Activity.Audience.WHOLE_CLASS && activity.kind() != ActivityKind.WRAPPING;
+    }
+
+    private CallView begun(Begun begun, List<SeatNumber> seats) {
+        Activity activity = live.plan().activity(begun.activity()).orElseThrow();
+        WaitEvent event = together(activity)
+                ? new WaitEvent.ClassBreak(begun.from(), begun.until(), activity.id(), activity.name(),
+                        activity.where(), seats, List.of())
+                : activity.kind() == ActivityKind.WRAPPING
+                ? new WaitEvent.Wrapping(begun.from(), activity.id(), activity.name(), activity.where(), seats)
+                : new WaitEvent.Opens(begun.from(), activity.id(), activity.name(), activity.where(), seats);
+        return new CallView(CallState.BEGUN, event, activity.name(), activity.where(), activity.name() + " now", true);
+    }
+
+    private static String what(WaitEvent event) {
+        if (event instanceof WaitEvent.Opens e) {
+            return e.name();
+        } else if (event instanceof WaitEvent.ClassBreak e) {
+            return e.name();
+        } else if (event instanceof WaitEvent.WrappingFrom e) {
+            return e.name();
+        } else if (event instanceof WaitEvent.Wrapping e) {
+            return e.name();
+        } else if (event instanceof WaitEvent.Boxes) {
+            return WaitWords.BOXES;
+        }
+        return "First candles ready";
+    }
+
+    private static String where(WaitEvent event) {
+        if (event instanceof WaitEvent.Opens e) {
+            return e.where();
+        } else if (event instanceof WaitEvent.ClassBreak e) {
+            return e.where();
+        }
+        if (event instanceof WaitEvent.Wrapping e) {
+            return e.where();
+        } else if (event instanceof WaitEvent.Boxes e) {
+            return e.where();
+        }
+        return event instanceof WaitEvent.WrappingFrom e ? e.where() : "";
+    }
+
+    private List<String> warnings() {
+        List<String> warnings = new ArrayList<>();
+        boolean anybodyWaits = plan.strips().stream().anyMatch(s -> s.waitUntil().isAfter(s.waitFrom()));
+        for (Unplaced u : anybodyWaits ? plan.unplaced() : List.<Unplaced>of()) {
+            warnings.add(name(u.activity()) + (u.why() == Unplaced.Reason.TOO_FEW_PLACES
+                    ? " has too few places for the whole class at once: move it to a time to have it with fewer."
+                    : " finds no time when everybody is free: move it to a time, or skip it."));
+        }
+        List<SeatNumber> late = plan.pastPromisedEnd().stream().filter(this::farPastTheEnd).toList();
+        if (!late.isEmpty()) {
+            String who = WaitWords.who(late);
+            warnings.add(who.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + who.substring(1)
+                    + (late.size() == 1 ? " is" : " are") + " wrapped more than " + LATE.toMinutes()
+                    + " min after the promised end: offer the pickup shelf.");
+        }
+        return warnings;
+    }
+
+    private boolean farPastTheEnd(SeatNumber seat) {
+        Instant promised = link.problem().orElseThrow().promisedEnd();
+        return plan.strip(seat).stream().flatMap(s -> s.parts().stream())
+                .anyMatch(p -> p.until().isAfter(promised.plus(LATE)));
+    }
+}

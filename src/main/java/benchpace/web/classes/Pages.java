@@ -1,0 +1,238 @@
+package benchpace.web.classes;
+
+import benchpace.board.Boards;
+import benchpace.board.ClassBoard;
+import benchpace.board.attempt.Faults;
+import benchpace.board.view.ClassView;
+import benchpace.live.LiveClass;
+import benchpace.plan.Plan;
+import benchpace.web.pairing.Access;
+import benchpace.web.pairing.Pairing;
+import benchpace.web.pairing.Throttle;
+import benchpace.web.request.AskedClass;
+import benchpace.web.request.Problem;
+import benchpace.web.request.QrCode;
+import benchpace.web.request.Reads;
+import benchpace.web.request.Refused;
+import benchpace.web.screen.Screens;
+import benchpace.web.screen.instructor.GuessLine;
+import benchpace.web.screen.instructor.HomeLine;
+import benchpace.web.screen.shell.Role;
+import benchpace.web.screen.shell.ScreenKind;
+import benchpace.web.screen.shell.Times;
+import benchpace.web.screen.shell.Viewer;
+import benchpace.web.screen.start.ClockLine;
+import benchpace.web.screen.start.StartView;
+import benchpace.web.stream.Streams;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.lang.System.Logger;
+import java.lang.System.Logger.Level;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** The pages people look at, and their live streams. */
+public final class Pages {
+    private static final Logger LOG = System.getLogger(Pages.class.getName());
+
+    private final Boards boards;
+    private final Map<String, Plan> plans;
+    private final Access access;
+    private final Pairing pairing;
+    private final Streams streams;
+    private final Screens screens;
+    private final InstantSource clock;
+    private final ZoneId zone;
+    private final Supplier<String> reachable;
+    private final Supplier<Optional<String>> byName;
+    private final Faults faults = new Faults();
+
+    /**
+     * @param reachable the address of the board that phones on the same network can reach
+     * @param byName    the same by its name, where the network knows that
+     */
+    public Pages(Boards boards, Map<String, Plan> plans, Access access, Pairing pairing, Streams streams,
+                 Screens screens, InstantSource clock, ZoneId zone, Supplier<String> reachable,
+                 Supplier<Optional<String>> byName) {
+        this.boards = boards;
+        this.plans = plans;
+        this.access = access;
+        this.pairing = pairing;
+        this.streams = streams;
+        this.screens = screens;
+        this.clock = clock;
+        this.zone = zone;
+        this.reachable = reachable;
+        this.byName = byName;
+    }
+
+    public void routes(RoutesConfig routes) {
+        Reads.route(routes, "/", ctx -> start(ctx, 200, ""));
+        for (ScreenKind kind : ScreenKind.values()) {
+            String address = "/classes/{id}/" + kind.token();
+            Reads.route(routes, address, ctx -> page(ctx, kind));
+            Reads.route(routes, address + "/stream", ctx -> stream(ctx, kind));
+        }
+        Reads.route(routes, "/classes/{id}",
+                ctx -> ctx.redirect("/classes/" + board(ctx).id() + "/" + home(ctx).token()));
+        Reads.route(routes, "/classes/{id}/seats/{seat}/sheet", this::sheet);
+    }
+
+    private ScreenKind home(Context ctx) {
+        return switch (access.viewer(ctx).role()) {
+            case INSTRUCTOR -> ScreenKind.INSTRUCTOR;
+            case HELPER -> ScreenKind.HELPER;
+            case WALL, GUEST -> ScreenKind.WALL;
+        };
+    }
+
+    private ClassBoard board(Context ctx) {
+        return AskedClass.of(ctx, boards);
+    }
+
+    private void page(Context ctx, ScreenKind kind) {
+        ClassBoard board = board(ctx);
+        if (opens(ctx, kind)) {
+            html(ctx, screens.page(kind, board.view(), access.viewer(ctx)));
+        }
+    }
+
+    /**
+     * Whether the device may see a screen; one that is not paired is asked to, and then comes back to where it was.
+     *
+     * @throws Refused if it is paired for less
+     */
+    boolean opens(Context ctx, ScreenKind kind) {
+        Viewer viewer = access.viewer(ctx);
+        if (!viewer.role().staff() && kind != ScreenKind.WALL) {
+            start(ctx, 401, "Pair this device first, then the page opens.");
+            return false;
+        }
+        mayLook(viewer, kind);
+        return true;
+    }
+
+    private static void mayLook(Viewer viewer, ScreenKind kind) {
+        if (kind == ScreenKind.WALL) {
+            return;
+        }
+        if (!viewer.role().staff()) {
+            throw new Refused(Problem.unauthorized());
+        }
+        if (kind == ScreenKind.INSTRUCTOR && viewer.role() != Role.INSTRUCTOR) {
+            throw new Refused(Problem.forbidden("This device is paired as a helper's. The instructor's page needs the "
+                    + "instructor's PIN or link."));
+        }
+    }
+
+    private void stream(Context ctx, ScreenKind kind) {
+        ClassBoard board = board(ctx);
+        Viewer viewer = access.viewer(ctx);
+        mayLook(viewer, kind);
+        streams.serve(ctx, viewer, board, view -> screens.fragments(kind, view, viewer),
+                () -> kind == ScreenKind.INSTRUCTOR ? Map.of("guesses", screens.guesses(guesses()),
+                        "clocks", screens.clocks(ClockLine.of(boards.clocks(), board, new Times(zone)))) : Map.of());
+    }
+
+    private void sheet(Context ctx) {
+        Viewer viewer = access.paired(ctx);
+        ClassBoard board = board(ctx);
+        ClassView view = board.view();
+        String seat = ctx.pathParam("seat");
+        if (!seat.matches("\\d{1,3}") || view.seats().stream().noneMatch(s -> s.seat() == Integer.parseInt(seat))) {
+            throw new Refused(Problem.notFound("There is no seat " + seat + " in this class."));
+        }
+        int number = Integer.parseInt(seat);
+        html(ctx, screens.sheet(view, number, viewer, board.cutAway(number)));
+    }
+
+    private void start(Context ctx, int status, String notice) {
+        Viewer viewer = access.viewer(ctx);
+        boolean instructor = viewer.role() == Role.INSTRUCTOR;
+        List<StartView.ClassRow> classes = boards.all().stream()
+                .map(board -> instructor ? withClock(withHome(row(board), board), board) : row(board))
+                .sorted(StartView.order())
+                .toList();
+        List<StartView.PlanChoice> choices = plans.values().stream()
+                .map(p -> new StartView.PlanChoice(p.id().value(), p.name(), p.usualSeats()))
+                .toList();
+        String address = reachable.get();
+        String helpers = address + "helper#helper=" + access.keys().helper();
+        Optional<Role> role = Optional.of(viewer.role()).filter(Role::staff);
+        ctx.status(status);
+        html(ctx, screens.start(new StartView(role, viewer.initials(), classes, instructor ? choices : List.of(),
+                new StartView.Link(address, QrCode.modules(address)), byName.get(),
+                instructor ? Optional.of(new StartView.Joining(new StartView.Link(helpers, QrCode.modules(helpers)),
+                        access.pins().helper())) : Optional.empty(),
+                notice.isEmpty() && instructor ? leftOut() : notice,
+                role.isPresent() ? guesses().words() : "",
+                instructor ? ClockLine.of(boards.clocks(), new Times(zone)) : ClockLine.NOTHING,
+                clock.instant().atZone(zone))));
+    }
+
+    private GuessLine guesses() {
+        Throttle.Guesses guesses = pairing.guesses();
+        return GuessLine.of(guesses.wrong(), guesses.addresses(), guesses.shutUntil(), new Times(zone));
+    }
+
+    private String leftOut() {
+        int out = boards.unreadable().size();
+        return out == 0 ? "" : out == 1 ? "One class cannot be read back and is left out; the log says why."
+                : out + " classes cannot be read back and are left out; the log says why.";
+    }
+
+    private StartView.ClassRow withClock(StartView.ClassRow row, ClassBoard board) {
+        return row.withClocks(ClockLine.sentence(boards.clocks(), board, new Times(zone)));
+    }
+
+    private StartView.ClassRow withHome(StartView.ClassRow row, ClassBoard board) {
+        if (!row.isNear()) {
+            return row;
+        }
+        try {
+            return board.viewIfReady()
+                    .map(view -> row.withHome(HomeLine.of(view, new Times(view.zone())).sentence() + "."))
+                    .orElse(row);
+        } catch (RuntimeException | StackOverflowError e) { // one class that cannot be foretold takes no other along
+            note(board, e);
+            return row;
+        }
+    }
+
+    private StartView.ClassRow row(ClassBoard board) {
+        LiveClass live = board.live();
+        Instant now = clock.instant();
+        return new StartView.ClassRow(board.id(), live.name(), live.plan().place(), live.startsAt(), now, zone,
+                status(board, now));
+    }
+
+    private String status(ClassBoard board, Instant now) {
+        try {
+            return ShownClass.leftOpen(board, now) ? StartView.LEFT_OPEN : switch (board.stage()) {
+                case BEFORE -> StartView.NOT_BEGUN;
+                case RUNNING -> "running";
+                case SETTING -> "setting";
+                case FINISHING -> "finishing";
+                case CLOSED -> StartView.CLOSED;
+            };
+        } catch (RuntimeException | StackOverflowError e) { // nor one that cannot even be counted
+            note(board, e);
+            return StartView.UNTOLD;
+        }
+    }
+
+    private void note(ClassBoard board, Throwable fault) {
+        if (faults.isNew("list " + board.id(), fault)) {
+            LOG.log(Level.WARNING, "class " + board.id() + " cannot be listed as it is", fault);
+        }
+    }
+
+    public static void html(Context ctx, String page) {
+        ctx.contentType("text/html; charset=utf-8").result(page);
+    }
+}

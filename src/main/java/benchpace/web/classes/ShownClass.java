@@ -1,0 +1,111 @@
+package benchpace.web.classes;
+
+import benchpace.board.Boards;
+import benchpace.board.ClassBoard;
+import benchpace.board.view.ClassView.Stage;
+import benchpace.live.ClassEvent;
+import benchpace.live.LiveClass;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Which class is meant by the addresses that name none. The one that runs; of several the one that began last; while
+ * none runs, the next to begin today, the nearest first. A class that was left open and of which nothing was heard for
+ * twelve hours runs no longer.
+ */
+public final class ShownClass {
+    private static final Duration LEFT_OPEN = Duration.ofHours(12);
+    /** So long after it was closed the last class is still thanked for. */
+    private static final Duration JUST_OVER = Duration.ofMinutes(30);
+
+    private final Boards boards;
+    private final InstantSource clock;
+    private final ZoneId zone;
+
+    public ShownClass(Boards boards, InstantSource clock, ZoneId zone) {
+        this.boards = boards;
+        this.clock = clock;
+        this.zone = zone;
+    }
+
+    /**
+     * What there is to show.
+     *
+     * @param board    the class that is meant, if any
+     * @param running  those that run, the one that began last first
+     * @param next     the next to begin on whatever day, while none is meant
+     * @param justOver one that was closed a moment ago, while none is meant
+     */
+    record Choice(Optional<ClassBoard> board, List<ClassBoard> running, Optional<ClassBoard> next,
+                  Optional<ClassBoard> justOver) {
+
+        /** Changes whenever another page is the one to show. */
+        String mark() {
+            return board.map(ClassBoard::id).orElseGet(() -> "none." + next.map(b -> b.id() + "."
+                    + b.live().startsAt().getEpochSecond()).orElse("") + "." + justOver.map(ClassBoard::id).orElse(""));
+        }
+    }
+
+    Choice now() {
+        Instant now = clock.instant();
+        List<ClassBoard> running = boards.all().stream().filter(b -> runs(b, now))
+                .sorted(Comparator.comparing((ClassBoard b) -> begunAt(b.live())).reversed()).toList();
+        Optional<ClassBoard> meant = running.stream().findFirst().or(() -> today(now));
+        return meant.isPresent() ? new Choice(meant, running, Optional.empty(), Optional.empty())
+                : new Choice(meant, running, next(now), justOver(now));
+    }
+
+    private static boolean runs(ClassBoard board, Instant now) {
+        return begun(board) && heard(board.live(), now).plus(LEFT_OPEN).isAfter(now);
+    }
+
+    /** A class whose first step needs no opening begins with its time, even if it was set up long before. */
+    private static Instant heard(LiveClass live, Instant now) {
+        Instant told = live.lastRecordedAt();
+        return live.startsAt().isAfter(told) && !live.startsAt().isAfter(now) ? live.startsAt() : told;
+    }
+
+    /** Begun, never closed, and long silent. */
+    static boolean leftOpen(ClassBoard board, Instant now) {
+        return begun(board) && !runs(board, now);
+    }
+
+    private static boolean begun(ClassBoard board) {
+        return board.stage() != Stage.BEFORE && board.stage() != Stage.CLOSED;
+    }
+
+    /** The first step opened or tapped; a class whose first step needs no opening begins with its time. */
+    static Instant begunAt(LiveClass live) {
+        return live.corrected().stream()
+                .filter(r -> r.event() instanceof ClassEvent.StepOpened || r.event() instanceof ClassEvent.StepFinished)
+                .map(r -> r.at()).min(Comparator.naturalOrder()).orElse(live.startsAt());
+    }
+
+    private Optional<ClassBoard> today(Instant now) {
+        LocalDate today = day(now);
+        return boards.all().stream()
+                .filter(b -> b.stage() == Stage.BEFORE && day(b.live().startsAt()).equals(today))
+                .min(Comparator.comparing(b -> Duration.between(b.live().startsAt(), now).abs()));
+    }
+
+    private Optional<ClassBoard> next(Instant now) {
+        return boards.all().stream().filter(b -> b.stage() == Stage.BEFORE && b.live().startsAt().isAfter(now))
+                .min(Comparator.comparing(b -> b.live().startsAt()));
+    }
+
+    private Optional<ClassBoard> justOver(Instant now) {
+        return boards.all().stream()
+                .filter(b -> b.live().closedAt().filter(at -> at.plus(JUST_OVER).isAfter(now)).isPresent())
+                .max(Comparator.comparing(b -> b.live().closedAt().orElseThrow()));
+    }
+
+    private LocalDate day(Instant at) {
+        return at.atZone(zone).toLocalDate();
+    }
+}

@@ -1,0 +1,18 @@
+package benchpace.web.request;
+
+import benchpace.board.Boards;
+import benchpace.board.ClassBoard;
+import io.javalin.http.Context;
+
+/** The class that an address with {@code {id}} names. */
+public final class AskedClass {
+    private AskedClass() { }
+
+    /** @throws Refused if there is none */
+    public static ClassBoard of(Context ctx, Boards boards) {
+        return boards.find(ctx.pathParam("id")).orElseThrow(() -> new Refused(new Problem(404, "no-such-class",
+                "There is no such class",
+                "There is no class of that address; it may have been a demo class. "
+                + "The start page lists those there are.")));
+    }
+}

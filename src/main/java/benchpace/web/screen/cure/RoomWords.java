@@ -1,0 +1,58 @@
+package benchpace.web.screen.cure;
+
+import benchpace.cure.RoomFit;
+import benchpace.store.Rooms;
+import benchpace.web.screen.shell.Times;
+
+/**
+ * What a room has taught, in words.
+ *
+ * @param room  its name as it stands in plans
+ * @param name  the same for people: "This room" if it has none
+ * @param loss  how it cools against what is computed
+ * @param ready when a candle counts as ready there
+ */
+public record RoomWords(String room, String name, String loss, String ready) {
+    private static final double AS_COMPUTED = 0.02;
+
+    public static RoomWords of(Rooms.Taught taught, Times times) {
+        RoomFit fit = taught.fit();
+        String from = "from " + count(fit.observations(), "observation") + " in " + count(taught.classes(), "class")
+                + ", the last on " + times.day(taught.at());
+        return new RoomWords(taught.room(), taught.room().isEmpty() ? "This room" : taught.room(),
+                loss(fit) + ", " + from + ".", ready(fit));
+    }
+
+    /** "Cools about 12 % faster than computed, likely 3 to 20 %". */
+    public static String loss(RoomFit fit) {
+        double m = fit.lossMedian() - 1;
+        String middle = Math.abs(m) < AS_COMPUTED ? "Cools as computed"
+                : "Cools about " + percent(Math.abs(m)) + " % " + way(m) + " than computed";
+        double low = fit.lossP10() - 1;
+        double high = fit.lossP90() - 1;
+        if (low < 0 && high > 0) {
+            return middle + ", likely between " + percent(-low) + " % slower and " + percent(high) + " % faster";
+        }
+        double least = Math.min(Math.abs(low), Math.abs(high));
+        double most = Math.max(Math.abs(low), Math.abs(high));
+        return middle + ", likely " + percent(least) + " to " + percent(most) + " %";
+    }
+
+    private static String way(double difference) {
+        return difference > 0 ? "faster" : "slower";
+    }
+
+    private static String ready(RoomFit fit) {
+        return "A candle counts as ready here with a skin and about " + percent(fit.readyMean())
+                + " % of the wax solid, likely " + percent(fit.readyP10()) + " to " + percent(fit.readyP90())
+                + " %, as hand tests had it.";
+    }
+
+    private static long percent(double share) {
+        return Math.round(100 * share);
+    }
+
+    private static String count(int n, String what) {
+        return n + " " + what + (n == 1 ? "" : what.endsWith("s") ? "es" : "s");
+    }
+}

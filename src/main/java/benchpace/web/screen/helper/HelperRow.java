@@ -1,0 +1,35 @@
+package benchpace.web.screen.helper;
+
+import benchpace.board.view.ClassView;
+import benchpace.board.view.SeatView;
+import benchpace.web.screen.instructor.SeatTile;
+import benchpace.web.screen.shell.Times;
+import benchpace.web.screen.shell.Viewer;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** One seat in the helper's lists. @param claimable somebody may say "I've got it" */
+public record HelperRow(SeatTile tile, String helper, boolean mine, boolean claimable) {
+
+    /** The seats that are not done with their step and are not in the list above, longest first. */
+    public static List<HelperRow> notDone(ClassView view, Viewer viewer, Times times) {
+        List<Integer> listed = view.help().stream().map(ClassView.HelpView::seat).toList();
+        return view.seats().stream()
+                .filter(s -> s.canFinish() && s.counts() && !listed.contains(s.seat()))
+                .sorted(Comparator.comparing(SeatView::countFrom).thenComparing(SeatView::seat))
+                .map(s -> of(s, view, viewer, times))
+                .toList();
+    }
+
+    public static List<HelperRow> all(ClassView view, Viewer viewer, Times times) {
+        return view.seats().stream().map(s -> of(s, view, viewer, times)).toList();
+    }
+
+    private static HelperRow of(SeatView seat, ClassView view, Viewer viewer, Times times) {
+        Optional<String> helper = seat.helper();
+        return new HelperRow(SeatTile.of(seat, view, times), helper.orElse(""),
+                helper.filter(h -> !h.isEmpty() && h.equals(viewer.initials())).isPresent(),
+                helper.isEmpty() && seat.counts() && view.stage() != ClassView.Stage.CLOSED);
+    }
+}

@@ -1,0 +1,4 @@
+/**
+ * The pickup shelf, its tags and leaving early. Start at {@link benchpace.web.screen.shelf.ShelfPage}.
+ */
+package benchpace.web.screen.shelf;

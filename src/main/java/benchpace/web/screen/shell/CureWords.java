@@ -1,0 +1,100 @@
+package benchpace.web.screen.shell;
+
+import benchpace.board.cooling.CandleClock;
+import benchpace.board.cooling.ReadyWindow.Basis;
+import benchpace.board.cooling.SaidRange;
+import benchpace.board.cooling.SaidRange.Phase;
+import benchpace.board.view.ClassView;
+import java.time.Instant;
+import java.util.Optional;
+
+/**
+ * All that screens say of when candles are ready, on what it rests and who decides. Everything here goes by what is
+ * said of a candle ({@link CandleClock#said}), never by what was computed: before its range "ready about 20:10 to
+ * 20:25", with minutes only up to the range's beginning; inside it "may be ready now: try by hand"; past it "try it".
+ */
+public final class CureWords {
+    static final String DECIDES = "The instructor's hand test decides.";
+    public static final String MAY_BE = "may be ready";
+    static final String MAY_BE_NOW = "may be ready now: try by hand";
+    public static final String TRY_IT = "try it";
+
+    private CureWords() { }
+
+    /** "ready about 20:10 to 20:25", "may be ready now: try by hand", "try it"; of a candle no hand has decided on. */
+    public static String of(SaidRange range, Instant now, Times times) {
+        return switch (range.phase(now)) {
+            case BEFORE -> "ready about " + times.said(range);
+            case INSIDE -> MAY_BE_NOW;
+            case PAST -> TRY_IT;
+        };
+    }
+
+    /** "Poured at 19:20, ready about 20:10 to 20:25." */
+    public static String of(CandleClock candle, Instant now, Times times) {
+        String poured = "Poured at " + times.clock(candle.pouredAt()) + ", ";
+        if (candle.settled()) {
+            return poured + candle.judgedSetAt().map(at -> "judged set at " + times.clock(at))
+                    .orElseGet(() -> "in hand since " + times.clock(candle.said().from())) + ".";
+        }
+        return poured + (candle.phase(now) == Phase.PAST ? "was to be ready about " : "ready about ")
+                + times.said(candle.said()) + ".";
+    }
+
+    /** Minutes to the beginning of its range, and what is to be done from then on. */
+    public static Counter count(SaidRange range) {
+        return Counter.ready(range, "tried", MAY_BE_NOW, TRY_IT);
+    }
+
+    /**
+     * All candles together, those aside that a hand has decided on, with what is to be done; empty if none is waited
+     * for.
+     */
+    public static String all(ClassView view, Times times) {
+        ClassView.CureView cure = view.cure();
+        return cure.range().map(range -> switch (range.phase(view.now())) {
+            case BEFORE -> range(cure, range, times);
+            case INSIDE -> (cure.alike() ? "They may" : "Some may") + " be ready now: try by hand"
+                    + by(cure, range, times);
+            case PAST -> "Try them by hand";
+        }).orElse("");
+    }
+
+    /**
+     * "Ready about 20:10 to 20:25" where all are said to be ready then, else "First from about 20:10, all by about
+     * 20:45".
+     */
+    public static String range(ClassView.CureView cure, SaidRange range, Times times) {
+        return cure.alike() && cure.allPoured() ? "Ready about " + times.said(range)
+                : "First from about " + times.clock(range.from()) + by(cure, range, times);
+    }
+
+    /** Of candles still to be poured nobody can say when the last one is ready. */
+    private static String by(ClassView.CureView cure, SaidRange range, Times times) {
+        return cure.allPoured() ? ", all by about " + times.clock(range.until()) : "";
+    }
+
+    public static String basis(ClassView.CureView cure) {
+        Optional<Basis> basis = cure.range().map(SaidRange::basis);
+        return basis.isEmpty() ? cure.poured() == 0 ? "" : DECIDES
+                : (basis.get() == Basis.PLAN_FIGURE ? "The plan's figure, an estimate. " : "Computed for this room. ")
+                        + DECIDES;
+    }
+
+    /** For the wall, where every letter is a hand high. */
+    public static String wall(ClassView.CureView cure, Instant now) {
+        if (cure.range().filter(r -> r.phase(now) != Phase.PAST).isEmpty()) {
+            return DECIDES;
+        }
+        boolean plan = cure.range().filter(r -> r.basis() == Basis.PLAN_FIGURE).isPresent();
+        return (plan ? "The plan's figure. " : "An estimate. ") + DECIDES;
+    }
+
+    public static String basis(CandleClock candle) {
+        return switch (candle.ready().basis()) {
+            case PLAN_FIGURE -> "The plan's figure, an estimate. " + DECIDES;
+            case COMPUTED -> "Computed for this candle and room, an estimate. " + DECIDES;
+            case HAND_TEST -> "By hand.";
+        };
+    }
+}

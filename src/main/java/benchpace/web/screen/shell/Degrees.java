@@ -1,0 +1,28 @@
+package benchpace.web.screen.shell;
+
+import java.util.Locale;
+
+/** Temperatures in words; Celsius inside, Fahrenheit only here and in {@code static/js/degrees.js}: F = 9/5 C + 32. */
+public final class Degrees {
+    private Degrees() { }
+
+    /** "54 °C", "54.5 °C". */
+    public static String celsius(double celsius) {
+        return plain(celsius) + " °C";
+    }
+
+    /** "54 °C (129 °F)". */
+    public static String both(double celsius) {
+        return celsius(celsius) + " (" + Math.round(fahrenheit(celsius)) + " °F)";
+    }
+
+    static double fahrenheit(double celsius) {
+        return celsius * 9 / 5 + 32;
+    }
+
+    /** To a tenth, without a trailing nought. */
+    public static String plain(double value) {
+        String tenths = String.format(Locale.ROOT, "%.1f", value);
+        return tenths.endsWith(".0") ? tenths.substring(0, tenths.length() - 2) : tenths;
+    }
+}

@@ -1,0 +1,40 @@
+package benchpace.web.screen.shell;
+
+import java.util.List;
+
+/**
+ * What frames a page.
+ *
+ * @param screen  names its style sheet and its script
+ * @param sheets  further style sheets
+ * @param classId the class it follows; empty for pages that follow none
+ * @param now     the board's time, RFC 3339; empty for pages that follow no class
+ * @param following the address that it keeps to, where it follows one class after the other
+ */
+public record Shell(String title, String screen, List<String> sheets, String classId, String now, String zone,
+                    String role, String initials, Following following) {
+
+    /** A page at an address of its own. */
+    public Shell(String title, String screen, List<String> sheets, String classId, String now, String zone, String role,
+                 String initials) {
+        this(title, screen, sheets, classId, now, zone, role, initials, Following.NOTHING);
+    }
+
+    /** A page that follows no class. */
+    static Shell still(String title, Role role) {
+        return new Shell(title, "start", List.of(), "", "", "UTC", role.token(), "");
+    }
+
+    public boolean live() {
+        return !classId.isEmpty();
+    }
+
+    /** Whether hands are at work on it, so that it is not simply replaced by another class. */
+    public boolean offersOthers() {
+        return live() && !following.address().isEmpty() && !screen.equals(ScreenKind.WALL.token());
+    }
+
+    public String stream() {
+        return "/classes/" + classId + "/" + screen + "/stream";
+    }
+}

@@ -1,0 +1,85 @@
+package benchpace.web.screen.wall;
+
+import benchpace.board.cooling.SaidRange;
+import benchpace.board.cooling.SaidRange.Phase;
+import benchpace.board.view.ClassView;
+import benchpace.board.view.ClassView.NowView;
+import benchpace.board.view.ClassView.Stage;
+import benchpace.plan.StepKind;
+import benchpace.web.screen.shell.Counter;
+import benchpace.web.screen.shell.CureWords;
+import benchpace.web.screen.shell.Times;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The large words on the wall. It names no guest and never tells who is slow.
+ *
+ * @param waits    the wait's own layout
+ * @param ribbon   in the wait, when the candles should be ready; empty if none is waited for
+ * @param count    the ticking time; empty while everyone works, and once the first candle may be ready
+ * @param dots     how far the table is: one a seat, the done ones first, whoever they are
+ * @param progress the same in words
+ * @param small    one quiet line below
+ */
+public record WallMain(String kicker, String heading, String sentence, boolean waits,
+                       Optional<WallRibbon> ribbon, Optional<Counter> count, List<Boolean> dots, String progress,
+                       String small) {
+
+    public static WallMain of(ClassView view, Times times) {
+        return switch (view.stage()) {
+            case BEFORE -> new WallMain("Welcome", view.name(), "Find your seat and settle in.",
+                    false, Optional.empty(), Optional.of(Counter.to(view.startsAt(), "start", "We begin any moment",
+                            "We begin at " + times.clock(view.startsAt()))), List.of(), "", "");
+            case CLOSED -> new WallMain(view.name(), "Thank you for coming", view.cure().poured() == 0 ? ""
+                    : "Your candle stays soft inside for hours. Carry it level.", false, Optional.empty(),
+                    Optional.empty(), List.of(), "", "");
+            case SETTING, RUNNING, FINISHING -> waits(view) ? setting(view, times) : working(view, times);
+        };
+    }
+
+    /**
+     * The table waits for its candles, even if one seat has still to pour; not once the finish has begun and a hand
+     * has decided on the first candle.
+     */
+    public static boolean waits(ClassView view) {
+        if (view.stage() != Stage.CLOSED && WallFinish.isPresent(view)) {
+            return WallFinish.of(view).waits();
+        }
+        return view.stage() == Stage.SETTING || view.stage() != Stage.BEFORE && view.stage() != Stage.CLOSED
+                && view.present().step().filter(s -> s.kind() == StepKind.CURE).isPresent();
+    }
+
+    private static WallMain setting(ClassView view, Times times) {
+        Optional<SaidRange> range = view.cure().range();
+        Optional<Counter> count = range.filter(r -> r.phase(view.now()) == Phase.BEFORE)
+                .map(r -> CureWords.count(r));
+        String small = view.cure().poured() == 0 ? view.present().wall() : CureWords.wall(view.cure(), view.now());
+        return new WallMain("", heading(view), view.present().wall(), true, WallRibbon.of(view, times), count,
+                List.of(), "", small);
+    }
+
+    /** Inside the range it changes to the hand test. */
+    private static String heading(ClassView view) {
+        ClassView.CureView cure = view.cure();
+        return cure.range().map(range -> switch (range.phase(view.now())) {
+            case BEFORE -> "Your candle is setting";
+            case INSIDE -> cure.alike() ? "Your candle may be ready" : "Some may be ready now";
+            case PAST -> "Time for the hand test";
+        }).orElse(cure.poured() == 0 ? view.present().heading() : "Every candle was tried");
+    }
+
+    private static WallMain working(ClassView view, Times times) {
+        NowView now = view.present();
+        boolean tapped = now.step().filter(s -> s.kind().needsTap()).isPresent() && now.of() > 0;
+        List<Boolean> dots = new ArrayList<>(Collections.nCopies(tapped ? now.done() : 0, true));
+        dots.addAll(Collections.nCopies(tapped ? now.of() - now.done() : 0, false));
+        String progress = !tapped ? "" : now.done() == 0 ? "Take your time"
+                : now.done() == now.of() ? "Everybody is done" : now.done() + " of " + now.of() + " done";
+        String sentence = WallFinish.isPresent(view) ? WallFinish.of(view).sentence(now.wall()) : now.wall();
+        return new WallMain(view.name(), now.heading(), sentence, false, Optional.empty(), Optional.empty(), dots,
+                progress, now.caution());
+    }
+}

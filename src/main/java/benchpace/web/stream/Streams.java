@@ -1,0 +1,211 @@
+package benchpace.web.stream;
+
+import benchpace.board.ClassBoard;
+import benchpace.board.Mailbox;
+import benchpace.board.view.ClassView;
+import benchpace.files.Json;
+import benchpace.web.entrance.Lines;
+import benchpace.web.pairing.Access;
+import benchpace.web.request.Problem;
+import benchpace.web.request.Refused;
+import benchpace.web.screen.shell.Viewer;
+import benchpace.web.stream.StreamPlaces.Place;
+import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
+import jakarta.servlet.AsyncContext;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.lang.System.Logger;
+import java.lang.System.Logger.Level;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
+import org.eclipse.jetty.server.Request;
+
+/**
+ * Live connections. Each screen has its own mailbox and its own writing thread, so one that sleeps or stops reading
+ * holds up nobody else; the connection's write time-out ends it, and it comes back with the newest view.
+ */
+public final class Streams implements AutoCloseable {
+    private static final Logger LOG = System.getLogger(Streams.class.getName());
+    private static final long STACK_BYTES = 256 * 1024;
+
+    private final StreamLimits limits;
+    private final Access access;
+    private final StreamPlaces places;
+
+    public Streams(StreamLimits limits, Access access) {
+        this.access = access;
+        this.limits = limits;
+        this.places = new StreamPlaces(limits);
+    }
+
+    /** A stream of bare {@code state} events. */
+    public void serve(Context ctx, Viewer viewer, ClassBoard board) {
+        serve(ctx, viewer, board, view -> Map.of(), Map::of);
+    }
+
+    /**
+     * A stream of {@code state} events with the fragments of a screen.
+     *
+     * @param viewer    who was found to be asking, and may look
+     * @param fragments what the screen shows of a view: event name to content; only changed ones are sent
+     * @param beside    what it shows besides, of the board and not of the class: asked for at every beat, too
+     */
+    public void serve(Context ctx, Viewer viewer, ClassBoard board, Function<ClassView, Map<String, String>> fragments,
+               Supplier<Map<String, String>> beside) {
+        ctx.contentType(EventStream.MEDIA_TYPE);
+        ctx.header("X-Accel-Buffering", "no");
+        if (ctx.method() == HandlerType.HEAD) {
+            return;
+        }
+        Request request = ServletContextRequest.getServletContextRequest(ctx.req());
+        StreamPlaces.Asker asker = asker(ctx, viewer);
+        Place place = places.enter(asker, () -> Lines.hangUp(request));
+        try {
+            // whoever signs the device out from now on finds its place, and ends it
+            if (!access.device(ctx).equals(asker.device())) {
+                throw new Refused(Problem.unauthorized());
+            }
+            ctx.future(() -> start(ctx, board, new Shown(fragments, beside), place));
+        } catch (RuntimeException | Error e) {
+            places.leave(place);
+            throw e;
+        }
+    }
+
+    /** Who asks for a live screen: only strangers may have to give way. */
+    private StreamPlaces.Asker asker(Context ctx, Viewer viewer) {
+        Optional<String> device = Optional.of(viewer.device()).filter(mark -> !mark.isEmpty());
+        return new StreamPlaces.Asker(device.isPresent() || access.atConsole(ctx), device, ctx.ip());
+    }
+
+    /** Ends every screen of a device that is paired no more. @param device its mark */
+    public void end(String device) {
+        places.end(device);
+    }
+
+    /** The marks of the paired devices that have a screen open. */
+    public Set<String> devices() {
+        return places.devices();
+    }
+
+    /**
+     * The future that is handed back never ends: the framework would go on with a request that may be gone by then.
+     * The writer itself ends the answer.
+     */
+    private CompletableFuture<Void> start(Context ctx, ClassBoard board, Shown shown, Place place) {
+        try {
+            run(ctx, board, shown, place);
+        } catch (RuntimeException | Error e) {
+            places.leave(place);
+            throw e;
+        }
+        return new CompletableFuture<>();
+    }
+
+    private void run(Context ctx, ClassBoard board, Shown shown, Place place) {
+        AsyncContext answer = ctx.req().getAsyncContext();
+        EventStream stream = new EventStream(output(ctx));
+        Mailbox mailbox = place.hold(board.subscribe());
+        Runnable writing = () -> {
+            try (mailbox) {
+                write(stream, board, mailbox, shown);
+            } catch (IOException | InterruptedException e) {
+                // the screen went away, or stopped reading for too long: it will come back
+            } catch (RuntimeException | StackOverflowError e) {
+                LOG.log(Level.ERROR, "a screen of class " + board.id() + " could not be written", e);
+            } finally {
+                end(answer); // first: whoever closes the board waits for it
+                places.leave(place);
+            }
+        };
+        Thread thread = new Thread(null, writing, "screen-" + board.id(), STACK_BYTES);
+        thread.setDaemon(true);
+        try {
+            thread.start();
+        } catch (Error e) { // no thread to be had
+            mailbox.close();
+            throw e;
+        }
+    }
+
+    private static OutputStream output(Context ctx) {
+        try {
+            return ctx.res().getOutputStream();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static void end(AsyncContext answer) {
+        try {
+            answer.complete();
+        } catch (IllegalStateException e) {
+            // the server has ended it already, with the connection
+        }
+    }
+
+    private void write(EventStream stream, ClassBoard board, Mailbox mailbox, Shown shown)
+            throws IOException, InterruptedException {
+        while (!mailbox.isClosed()) {
+            Optional<ClassView> view = mailbox.take(limits.beat());
+            if (mailbox.isClosed()) {
+                return;
+            }
+            stream.send(shown.changes(view) + view.map(v -> state(board, v)).orElseGet(() -> beat(board)));
+        }
+    }
+
+    /** What one screen was sent last, so that only what changed is sent again. */
+    private static final class Shown {
+        private final Function<ClassView, Map<String, String>> fragments;
+        private final Supplier<Map<String, String>> beside;
+        private final Map<String, String> last = new LinkedHashMap<>();
+
+        Shown(Function<ClassView, Map<String, String>> fragments, Supplier<Map<String, String>> beside) {
+            this.fragments = fragments;
+            this.beside = beside;
+        }
+
+        String changes(Optional<ClassView> view) {
+            StringBuilder events = new StringBuilder();
+            view.ifPresent(v -> add(events, fragments.apply(v)));
+            add(events, beside.get());
+            return events.toString();
+        }
+
+        private void add(StringBuilder events, Map<String, String> parts) {
+            parts.forEach((name, content) -> {
+                if (!content.equals(last.put(name, content))) {
+                    events.append(EventStream.event(name, "", content));
+                }
+            });
+        }
+    }
+
+    private static String state(ClassBoard board, ClassView view) {
+        return EventStream.event("state", Long.toString(view.seq()), Json.text(Json.object().put("seq", view.seq())
+                .put("now", board.now().toString()).put("clocks", board.live().clocks())
+                .put("stage", view.stage().name().toLowerCase(java.util.Locale.ROOT))));
+    }
+
+    private static String beat(ClassBoard board) {
+        return EventStream.event("beat", "", Json.text(Json.object().put("now", board.now().toString())));
+    }
+
+    /** How many screens are connected. */
+    public int count() {
+        return places.count();
+    }
+
+    @Override public void close() {
+        places.endAll();
+    }
+}

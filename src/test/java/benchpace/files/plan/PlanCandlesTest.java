@@ -1,0 +1,151 @@
+package benchpace.files.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import benchpace.cure.CureOutlook;
+import benchpace.cure.CuringCandle;
+import benchpace.cure.RoomFit;
+import benchpace.cure.RoomPosterior;
+import benchpace.cure.TableCase;
+import benchpace.cure.TrajectoryCache;
+import benchpace.files.Json;
+import benchpace.files.Problem;
+import benchpace.files.roster.Demo;
+import benchpace.plan.Candle;
+import benchpace.plan.Plan;
+import benchpace.plan.TableTop;
+import benchpace.plan.Vessel;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
+
+/** The candles of a plan as JSON. */
+@DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+class PlanCandlesTest {
+    private static final String SOY_IN_GLASS = """
+            {"id":"soy-glass","name":"Soy in a glass",
+             "vessel":{"id":"tumbler","name":"Tumbler","material":"glass","innerDiameterMm":64,"wallMm":3,"brimHeightMm":80},
+             "wax":"soy","fillGrams":110,"fragrancePercentOfWax":6,"roomCelsius":21,"pourCelsius":62,"tableTop":"stone"}
+            """;
+
+    private static ObjectNode object(String text) {
+        try {
+            return (ObjectNode) Json.read(text);
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    private static ObjectNode plan(ObjectNode... candles) {
+        ObjectNode plan = PlanFile.write(Demo.eveningPlan());
+        ArrayNode list = plan.putArray("candles");
+        for (ObjectNode candle : candles) {
+            list.add(candle);
+        }
+        return plan;
+    }
+
+    private static Candle only(ObjectNode candle) {
+        return PlanFile.read(plan(candle)).ifSound().orElseThrow().candles().get(0);
+    }
+
+    private static List<String> problems(ObjectNode... candles) {
+        return PlanFile.read(plan(candles)).problems().stream().map(Problem::toString).toList();
+    }
+
+    @Test void a_plan_may_name_no_candle() {
+        ObjectNode plan = plan();
+        plan.remove("candles");
+
+        assertThat(PlanFile.read(plan).ifSound().orElseThrow().candles()).isEmpty();
+    }
+
+    @Test void a_wax_that_comes_with_the_program_is_named_by_its_id() {
+        Candle candle = only(object(SOY_IN_GLASS));
+
+        assertThat(candle.wax().name()).isEqualTo("Soy container wax");
+        assertThat(candle.vessel().material()).isEqualTo(Vessel.Material.GLASS);
+        assertThat(candle.tableTop()).isEqualTo(TableTop.STONE);
+    }
+
+    @Test void fragrance_is_told_per_cent_of_the_wax_as_the_trade_reckons_and_kept_as_a_share_of_all() {
+        // 6 g of oil to 100 g of wax are 6/106 of what is poured
+        assertThat(only(object(SOY_IN_GLASS)).fragranceFraction()).isCloseTo(6.0 / 106, within(1e-15));
+    }
+
+    @Test void what_is_written_holds_all_numbers_of_the_wax_and_reads_back_equal() {
+        Plan plan = PlanFile.read(plan(object(SOY_IN_GLASS))).ifSound().orElseThrow();
+        ObjectNode written = PlanFile.write(plan);
+
+        assertThat(written.at("/candles/0/wax/latentHeatJKg").asDouble()).isEqualTo(135_000);
+        assertThat(written.at("/candles/0/fragrancePercentOfWax").asDouble()).isEqualTo(6);
+        assertThat(PlanFile.read(written).ifSound()).contains(plan);
+    }
+
+    @Test void any_share_of_fragrance_reads_back_to_the_last_bit() {
+        Random random = new Random(7);
+        for (int i = 0; i < 400; i++) {
+            Candle c = Demo.eveningPlan().candles().get(0);
+            Candle odd = new Candle(c.id(), c.name(), c.vessel(), c.wax(), c.fillGrams(), random.nextDouble() * 0.25,
+                    c.roomCelsius(), c.pourCelsius(), c.tableTop());
+
+            assertThat(only(CandleJson.write(odd))).isEqualTo(odd);
+        }
+    }
+
+    @Test void an_overfull_vessel_is_told_at_its_fill() {
+        ObjectNode candle = object(SOY_IN_GLASS).put("fillGrams", 400);
+
+        assertThat(problems(candle)).singleElement().asString()
+                .startsWith("/candles/0/fillGrams: ").contains("run over the brim");
+    }
+
+    @Test void wax_that_would_be_poured_cold_or_never_set_is_told_at_its_temperature() {
+        assertThat(problems(object(SOY_IN_GLASS).put("pourCelsius", 45))).singleElement().asString()
+                .startsWith("/candles/0/pourCelsius: ").contains("liquidus");
+        assertThat(problems(object(SOY_IN_GLASS).put("roomCelsius", 41))).singleElement().asString()
+                .startsWith("/candles/0/roomCelsius: ").contains("never set");
+    }
+
+    @Test void every_fault_of_a_candle_is_told_at_its_place() {
+        ObjectNode candle = object(SOY_IN_GLASS).put("wax", "soi").put("tableTop", "marble").put("colour", "red");
+        ((ObjectNode) candle.get("vessel")).put("material", "paper").put("wallMm", 90);
+
+        assertThat(problems(candle)).hasSize(5)
+                .anyMatch(p -> p.startsWith("/candles/0/wax: ") && p.endsWith("did you mean \"soy\"?"))
+                .anyMatch(p -> p.startsWith("/candles/0/tableTop: "))
+                .anyMatch(p -> p.startsWith("/candles/0/colour: "))
+                .anyMatch(p -> p.startsWith("/candles/0/vessel/material: "))
+                .anyMatch(p -> p.startsWith("/candles/0/vessel/wallMm: "));
+    }
+
+    @Test void two_candles_of_one_id_and_two_ways_to_tell_fragrance_are_refused() {
+        assertThat(problems(object(SOY_IN_GLASS), object(SOY_IN_GLASS))).singleElement().asString()
+                .startsWith("/candles/1/id: ");
+        assertThat(problems(object(SOY_IN_GLASS).put("fragranceFraction", 0.05))).singleElement().asString()
+                .startsWith("/candles/0/fragranceFraction: ");
+    }
+
+    /** Honest: in a room that has taught nothing at least half of the demo's candles of each kind should be ready. */
+    @Test void the_demo_candles_are_ready_within_the_wait_that_their_plan_promises() {
+        TrajectoryCache cache = new TrajectoryCache();
+        for (Plan plan : Demo.plans()) {
+            assertThat(plan.candles()).hasSizeBetween(2, 3);
+            for (Candle c : plan.candles()) {
+                TableCase table = TableCase.of(c.vessel(), c.wax(), c.fillGrams(), c.fragranceFraction(),
+                        c.roomCelsius(), c.pourCelsius(), c.tableTop(), 1);
+                CureOutlook outlook = CureOutlook.of(new CuringCandle(c.id(), table.coolingCase(), false),
+                        RoomPosterior.of(RoomFit.untaught()), cache);
+
+                assertThat(outlook.ready().p50()).as(c.name())
+                        .isLessThan(plan.cure().orElseThrow().planned().toMinutes());
+            }
+        }
+    }
+}

@@ -1,0 +1,97 @@
+package benchpace.web.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import benchpace.web.TestBoard;
+import java.nio.file.Path;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A class looked back on, over HTTP. */
+@DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+class ReportTest {
+    @TempDir private Path data;
+    private TestBoard board;
+    private String id;
+
+    @BeforeEach void open() {
+        board = TestBoard.open(data);
+        id = board.evening();
+    }
+
+    @AfterEach void close() {
+        board.close();
+    }
+
+    private String report() {
+        return board.get("/classes/" + id + "/report", board.instructor()).ok().body();
+    }
+
+    private void allFinish(String step, int minutes) {
+        board.testClock().advanceMinutes(minutes);
+        for (int seat = 1; seat <= 8; seat++) {
+            if (seat != 4 || !step.equals("wicks")) {
+                board.tap(id, TestBoard.finish(seat, step)).ok();
+            }
+        }
+    }
+
+    /** Everybody keeps to the plan, but seat 4 needs 12 minutes more for its wick and all wait for it. */
+    private void pouredWithSeatFourSlowAtItsWick() {
+        board.tap(id, TestBoard.opening("welcome")).ok();
+        board.testClock().advanceMinutes(5);
+        allFinish("vessel", 3);
+        board.tap(id, TestBoard.opening("wicks")).ok();
+        allFinish("wicks", 4);
+        board.testClock().advanceMinutes(12);
+        board.tap(id, TestBoard.finish(4, "wicks")).ok();
+        board.tap(id, TestBoard.opening("fragrance")).ok();
+        allFinish("fragrance", 5);
+        board.tap(id, TestBoard.opening("before-wax")).ok();
+        board.testClock().advanceMinutes(2);
+        board.tap(id, TestBoard.opening("mix")).ok();
+        allFinish("mix", 4);
+        board.tap(id, TestBoard.opening("pour")).ok();
+        allFinish("pour", 3);
+    }
+
+    @Test void it_says_what_held_the_class_and_for_how_long() {
+        pouredWithSeatFourSlowAtItsWick();
+        String report = report();
+
+        assertThat(report).contains("is likely ready about", "10 min after the planned");
+        assertThat(report).containsSubsequence("Steps, at all seats", "12 min", "Set the wick",
+                "Seats, at all steps", "12 min", "Seat 4");
+        assertThat(report).containsSubsequence("The way to the last candle", "Welcome", "Seat 4 at Set the wick",
+                "16 min", "4 min", "The candle of seat 1");
+        assertThat(report).containsSubsequence("Each step against the plan", "Set the wick", "4 to 16 min, seat 4");
+        assertThat(report).containsSubsequence("Flags", "answered", "Set the wick", "behind");
+        assertThat(report).doesNotContain("Openings, after all were done");
+    }
+
+    @Test void before_the_first_pour_it_says_that_there_is_nothing_yet() {
+        assertThat(report()).contains("No candle has been poured", "Nobody was flagged.");
+    }
+
+    @Test void a_closed_class_leads_to_it_and_keeps_it() {
+        pouredWithSeatFourSlowAtItsWick();
+        board.testClock().advanceMinutes(70);
+        board.tap(id, TestBoard.command("note").put("text", "Wicks <short>")).ok();
+        board.tap(id, TestBoard.command("close")).ok();
+        board.testClock().advanceMinutes(60 * 24 * 2);
+
+        assertThat(board.get("/classes/" + id + "/instructor", board.instructor()).body())
+                .contains("/classes/" + id + "/report\"");
+        assertThat(report()).contains("12 min", "Wicks &lt;short&gt;").doesNotContain("still open");
+    }
+
+    @Test void only_the_instructor_reads_who_was_slow() {
+        assertThat(board.get("/classes/" + id + "/report", board.helper()).status()).isEqualTo(403);
+        assertThat(board.get("/classes/" + id + "/report", "").status()).isEqualTo(401);
+        assertThat(board.get("/classes/nothing/report", board.instructor()).status()).isEqualTo(404);
+    }
+}
