@@ -32,19 +32,17 @@ import java.util.random.RandomGenerator;
 class HouseTest {
     /** Floors 0 to 2: values in, values out. */
     private static final String[] CORE = {
-        "benchpace.units..", "benchpace.plan..", "benchpace.live..", "benchpace.cure..", "benchpace.pace..",
-        "benchpace.prep..", "benchpace.breaks..", "benchpace.shelf..", "benchpace.report.."};
+        "benchpace.plan..", "benchpace.live..", "benchpace.cure..", "benchpace.pace..", "benchpace.breaks..",
+        "benchpace.shelf..", "benchpace.report.."};
 
     // ---- floors
 
-    /** Same-floor neighbours are held apart by the rules below it. A floor may be empty while the house is built. */
+    /** Same-floor neighbours are held apart by the rules below it. */
     @ArchTest static final ArchRule imports_run_downward_only = layeredArchitecture()
             .consideringOnlyDependenciesInAnyPackage("benchpace..")
-            .withOptionalLayers(true)
-            .layer("plan, units").definedBy("benchpace.plan..", "benchpace.units..")
+            .layer("plan").definedBy("benchpace.plan..")
             .layer("live, cure, pace").definedBy("benchpace.live..", "benchpace.cure..", "benchpace.pace..")
-            .layer("prep, breaks, shelf, report").definedBy(
-                    "benchpace.prep..", "benchpace.breaks..", "benchpace.shelf..", "benchpace.report..")
+            .layer("breaks, shelf, report").definedBy("benchpace.breaks..", "benchpace.shelf..", "benchpace.report..")
             .layer("files, store").definedBy("benchpace.files..", "benchpace.store..")
             .layer("board").definedBy("benchpace.board..")
             .layer("web").definedBy("benchpace.web..")
@@ -53,10 +51,9 @@ class HouseTest {
             .whereLayer("web").mayOnlyBeAccessedByLayers("Main")
             .whereLayer("board").mayOnlyBeAccessedByLayers("web", "Main")
             .whereLayer("files, store").mayOnlyBeAccessedByLayers("board", "web", "Main")
-            .whereLayer("prep, breaks, shelf, report").mayOnlyBeAccessedByLayers(
-                    "files, store", "board", "web", "Main")
+            .whereLayer("breaks, shelf, report").mayOnlyBeAccessedByLayers("files, store", "board", "web", "Main")
             .whereLayer("live, cure, pace").mayOnlyBeAccessedByLayers(
-                    "prep, breaks, shelf, report", "files, store", "board", "web", "Main");
+                    "breaks, shelf, report", "files, store", "board", "web", "Main");
 
     @ArchTest static final ArchRule packages_are_free_of_cycles =
             slices().matching("benchpace.(*)..").should().beFreeOfCycles();
@@ -77,10 +74,56 @@ class HouseTest {
             .that().resideInAPackage("benchpace.pace..")
             .should().dependOnClassesThat().resideInAnyPackage("benchpace.cure..", "benchpace.live..");
 
-    @ArchTest static final ArchRule the_plan_knows_nothing_but_units = noClasses()
+    @ArchTest static final ArchRule the_plan_knows_nothing_above_it = noClasses()
             .that().resideInAPackage("benchpace.plan..")
             .should().dependOnClassesThat(are(resideInAnyPackage("benchpace.."))
-                    .and(not(resideInAnyPackage("benchpace.plan..", "benchpace.units.."))));
+                    .and(not(resideInAnyPackage("benchpace.plan.."))));
+
+    // ---- rooms
+
+    @ArchTest static final ArchRule the_board_uses_its_rooms_downward_only = layeredArchitecture()
+            .consideringOnlyDependenciesInAnyPackage("benchpace.board..")
+            .layer("writer").definedBy("benchpace.board")
+            .layer("view").definedBy("benchpace.board.view")
+            .layer("waiting").definedBy("benchpace.board.waiting")
+            .layer("pacing").definedBy("benchpace.board.pacing")
+            .layer("cooling").definedBy("benchpace.board.cooling")
+            .layer("attempt, time").definedBy("benchpace.board.attempt", "benchpace.board.time")
+            .whereLayer("writer").mayNotBeAccessedByAnyLayer()
+            .whereLayer("view").mayOnlyBeAccessedByLayers("writer")
+            .whereLayer("waiting").mayOnlyBeAccessedByLayers("writer", "view")
+            .whereLayer("pacing").mayOnlyBeAccessedByLayers("writer", "view", "waiting")
+            .whereLayer("cooling").mayOnlyBeAccessedByLayers("writer", "view", "waiting", "pacing");
+
+    @ArchTest static final ArchRule the_waits_room_does_without_the_paces = noClasses()
+            .that().resideInAPackage("benchpace.board.waiting..")
+            .should().dependOnClassesThat().resideInAPackage("benchpace.board.pacing..");
+
+    @ArchTest static final ArchRule rooms_of_the_web_are_free_of_cycles =
+            slices().matching("benchpace.web.(*)..").should().beFreeOfCycles();
+
+    @ArchTest static final ArchRule no_room_of_the_web_knows_the_server = noClasses()
+            .that().resideInAPackage("benchpace.web.*..")
+            .should().dependOnClassesThat().resideInAPackage("benchpace.web");
+
+    @ArchTest static final ArchRule rooms_of_the_screens_are_free_of_cycles =
+            slices().matching("benchpace.web.screen.(*)..").should().beFreeOfCycles();
+
+    @ArchTest static final ArchRule no_screen_knows_who_asks_for_it = noClasses()
+            .that().resideInAPackage("benchpace.web.screen..")
+            .should().dependOnClassesThat(are(resideInAnyPackage("benchpace.web.."))
+                    .and(not(resideInAnyPackage("benchpace.web.screen.."))));
+
+    @ArchTest static final ArchRule no_screen_knows_all_the_others = noClasses()
+            .that().resideInAPackage("benchpace.web.screen.*..")
+            .should().dependOnClassesThat().resideInAPackage("benchpace.web.screen");
+
+    @ArchTest static final ArchRule kinds_of_file_are_free_of_cycles =
+            slices().matching("benchpace.files.(*)..").should().beFreeOfCycles();
+
+    @ArchTest static final ArchRule what_all_files_need_knows_no_kind_of_file = noClasses()
+            .that().resideInAPackage("benchpace.files")
+            .should().dependOnClassesThat().resideInAPackage("benchpace.files.*..");
 
     // ---- the pure core
 

@@ -4,6 +4,7 @@ import benchpace.board.time.BoardTime;
 import benchpace.store.Session;
 import benchpace.store.Sessions;
 import benchpace.store.StoreException;
+import benchpace.web.request.Bearer;
 import benchpace.web.request.Problem;
 import benchpace.web.request.Refused;
 import benchpace.web.screen.shell.Role;
@@ -110,7 +111,7 @@ public final class Access implements AutoCloseable {
         Optional<String> cookie = Request.getCookies(request).stream().filter(c -> c.getName().equals(COOKIE))
                 .map(HttpCookie::getValue).findFirst();
         try {
-            return bearer(header).or(() -> cookie).filter(sessions::knows);
+            return Bearer.in(header).or(() -> cookie).filter(sessions::knows);
         } catch (StoreException e) {
             return Optional.empty(); // whoever asks the store next says what is wrong with it
         }
@@ -218,16 +219,7 @@ public final class Access implements AutoCloseable {
     // ---- what a request carries
 
     private static Optional<String> token(Context ctx) {
-        return bearer(ctx).or(() -> Optional.ofNullable(ctx.cookie(COOKIE)));
-    }
-
-    public static Optional<String> bearer(Context ctx) {
-        return bearer(ctx.header("Authorization"));
-    }
-
-    private static Optional<String> bearer(String header) {
-        return header != null && header.regionMatches(true, 0, "Bearer ", 0, 7)
-                ? Optional.of(header.substring(7).strip()) : Optional.empty();
+        return Bearer.in(ctx.header("Authorization")).or(() -> Optional.ofNullable(ctx.cookie(COOKIE)));
     }
 
     @Override public void close() {

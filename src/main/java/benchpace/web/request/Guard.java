@@ -1,6 +1,5 @@
 package benchpace.web.request;
 
-import benchpace.web.pairing.Access;
 import io.javalin.http.Context;
 import java.net.URI;
 import java.util.Locale;
@@ -72,7 +71,7 @@ public final class Guard {
 
     /** A bearer token is not sent by a browser on its own, so such a request needs no origin. */
     private static boolean foreignOrigin(Context ctx, String host) {
-        if (Access.bearer(ctx).isPresent()) {
+        if (Bearer.in(ctx.header("Authorization")).isPresent()) {
             return false;
         }
         String origin = ctx.header("Origin");
