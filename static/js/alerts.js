@@ -1,6 +1,7 @@
 // A chime or a vibration when a seat falls behind: only if this browser was told so, and once for each time a seat does.
 
-const KEYS = { chime: 'benchpace.chime', shake: 'benchpace.shake' };
+import * as stored from './stored.js';
+
 const SHAKE_MS = [120, 80, 120];
 /** Two soft notes, a fourth apart, as on a table bell. Frequencies in Hz, times in seconds. */
 const NOTES = [{ hertz: 659.3, at: 0 }, { hertz: 880, at: 0.16 }];
@@ -14,18 +15,7 @@ let known = new Set();
 
 /** @param {'chime' | 'shake'} which */
 function wanted(which) {
-  try {
-    return localStorage.getItem(KEYS[which]) === 'on';
-  } catch {
-    return document.querySelector(`[data-alert="${which}"]`)?.checked ?? false;
-  }
-}
-
-/** @param {'chime' | 'shake'} which @param {boolean} on */
-function remember(which, on) {
-  try {
-    if (on) localStorage.setItem(KEYS[which], 'on'); else localStorage.removeItem(KEYS[which]);
-  } catch { /* it holds while the page is open */ }
+  return stored.read(stored.KEYS[which]) === 'on';
 }
 
 /** Browsers let a page sound only after it was touched. */
@@ -75,7 +65,7 @@ function look() {
 function switched(event) {
   const which = event.target.dataset?.alert;
   if (which !== 'chime' && which !== 'shake') return;
-  remember(which, event.target.checked);
+  stored.write(stored.KEYS[which], event.target.checked ? 'on' : '');
   if (!event.target.checked) return;
   if (which === 'chime') chime(); else shake();
 }

@@ -1,32 +1,18 @@
 // A soft tone when something that is called out begins: off until asked for, and once an event, also after a reload.
 
 import * as clock from './clock.js';
+import * as stored from './stored.js';
 
 const SOUNDED_LATE_MS = 90_000;
 const MOST_KEPT = 60;
-const soundKey = 'benchpace.sound';
-const playedKey = `benchpace.cues.${document.body.dataset.class}`;
+const playedKey = stored.cuesOf(document.body.dataset.class);
 
 /** @type {AudioContext | undefined} */
 let audio;
 let on = false;
 
-function kept(key) {
-  try {
-    return localStorage.getItem(key) ?? '';
-  } catch {
-    return '';
-  }
-}
-
-function keep(key, value) {
-  try {
-    localStorage.setItem(key, value);
-  } catch { /* it is asked again after a reload */ }
-}
-
 /** @type {Set<string>} */
-const played = new Set(kept(playedKey).split('\n').filter(Boolean));
+const played = new Set(stored.read(playedKey).split('\n').filter(Boolean));
 
 /** Two soft notes, a fifth apart; quiet enough to talk over. */
 function tone() {
@@ -72,7 +58,7 @@ function look() {
     if (now < at || played.has(call.dataset.cueKey)) continue;
     played.add(call.dataset.cueKey);
     due ||= now - at < SOUNDED_LATE_MS;
-    keep(playedKey, [...played].slice(-MOST_KEPT).join('\n'));
+    stored.write(playedKey, [...played].slice(-MOST_KEPT).join('\n'));
   }
   if (due && on) {
     tone();
@@ -81,10 +67,10 @@ function look() {
 }
 
 export function start() {
-  on = kept(soundKey) === 'on';
+  on = stored.read(stored.KEYS.sound) === 'on';
   document.getElementById('sound')?.addEventListener('click', async () => {
     on = !on;
-    keep(soundKey, on ? 'on' : '');
+    stored.write(stored.KEYS.sound, on ? 'on' : '');
     await wake();
     show();
     if (on) tone();

@@ -1,11 +1,8 @@
 // Celsius or Fahrenheit, as this browser is set. The board knows Celsius only: F = 9/5 C + 32, exactly.
 
-const KEY = 'benchpace.degrees';
+import * as stored from './stored.js';
 
-let fahrenheit = false;
-try {
-  fahrenheit = localStorage.getItem(KEY) === 'F';
-} catch { /* Celsius until the page is left */ }
+let fahrenheit = stored.read(stored.KEYS.degrees) === 'F';
 
 /** @param {number} shown in the unit that the page is set to @returns {number} degrees Celsius */
 export function toCelsius(shown) {
@@ -50,9 +47,7 @@ export function show(root = document) {
 
 function toggle() {
   fahrenheit = !fahrenheit;
-  try {
-    localStorage.setItem(KEY, fahrenheit ? 'F' : 'C');
-  } catch { /* set until the page is left */ }
+  stored.write(stored.KEYS.degrees, fahrenheit ? 'F' : 'C');
   show();
 }
 

@@ -1,15 +1,6 @@
 // The pace lines: each line opens its seat's sheet by keyboard too, and whether they are unfolded is remembered.
 
-const KEY = 'benchpace.lines';
-
-/** @returns {'open' | 'folded' | null} as it was left on this device; null if it never was */
-function left() {
-  try {
-    return localStorage.getItem(KEY);
-  } catch {
-    return null;
-  }
-}
+import * as stored from './stored.js';
 
 /** Whether the whole chart is in sight below the table. @param {HTMLElement} box */
 function fits(box) {
@@ -21,15 +12,12 @@ export function start() {
   const box = document.getElementById('lines-box');
   if (!box) return;
   let chosen = false;
-  const remember = () => {
-    try {
-      localStorage.setItem(KEY, box.open ? 'open' : 'folded');
-    } catch { /* as it is while the page is open */ }
-  };
+  const remember = () => stored.write(stored.KEYS.lines, box.open ? 'open' : 'folded');
+  const left = stored.read(stored.KEYS.lines);
   // a fold made before this script ran stands; without one a chart that an edge would cut is folded until asked for
-  if (left() === 'folded') box.open = false;
+  if (left === 'folded') box.open = false;
   else if (!box.open) remember();
-  else if (left() === null && !fits(box)) box.open = false;
+  else if (left === '' && !fits(box)) box.open = false;
   box.addEventListener('click', (event) => { if (event.target.closest('summary')) chosen = true; });
   box.addEventListener('toggle', () => {
     if (chosen) remember();

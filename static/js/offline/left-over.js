@@ -2,21 +2,11 @@
 // board is opened on it next, the start page too.
 
 import { tell } from '../status.js';
-
-const TAP = /^benchpace\.tap\.(.+)\.\d{15}-/;
-
-/** @returns {string} a class with such taps; empty if there is none */
-function classWithTaps() {
-  try {
-    return Object.keys(localStorage).map((key) => TAP.exec(key)?.[1]).find(Boolean) ?? '';
-  } catch {
-    return ''; // no storage, nothing left over
-  }
-}
+import * as stored from '../stored.js';
 
 /** On a page that is of no class. */
 export async function start() {
-  const left = classWithTaps();
+  const left = stored.classWithTaps();
   const { class: shown, role } = document.body.dataset;
   if (!left || shown || role === 'guest') return; // one that is not paired sends nothing
   document.body.dataset.class = left; // what sends taps asks the page for its class
