@@ -10,27 +10,24 @@
  *   takenBack: it was undone while it may have been on its way, so whoever sends it undoes it too
  */
 
-const DIGITS = 15;
+import { jsonOf } from './api.js';
+import * as stored from './stored.js';
 
-const classId = document.body.dataset.class;
-const prefix = `benchpace.tap.${classId}.`;
-/** For browsers that allow no storage: the taps of this page only. @type {Map<string, string>} */
-const memory = new Map();
+const DIGITS = 15;
+const NUMBERED = /^\d{15}-./;
+
+const prefix = stored.tapsOf(document.body.dataset.class);
+
+export { drop } from './stored.js';
 
 /** @returns {Kept[]} in the order of their taps */
 export function kept() {
   /** @type {Kept[]} */
   const all = [];
-  const read = (key, value) => {
-    const tap = tapOf(key, value);
-    if (tap) all.push(tap); else drop(key); // not one of ours
-  };
-  for (const [key, value] of memory) read(key, value);
-  try {
-    for (const key of Object.keys(localStorage)) {
-      if (key.startsWith(prefix)) read(key, localStorage.getItem(key));
-    }
-  } catch { /* no storage: memory is all there is */ }
+  for (const key of stored.keys(prefix).filter((each) => NUMBERED.test(each.slice(prefix.length)))) {
+    const tap = tapOf(key, stored.read(key));
+    if (tap) all.push(tap); else stored.drop(key); // not one of ours
+  }
   return all.sort((a, b) => (a.key < b.key ? -1 : 1));
 }
 
@@ -44,23 +41,11 @@ export function still(key) {
   return kept().find((tap) => tap.key === key);
 }
 
-/** @param {string} key @param {string | null} value @returns {Kept | undefined} */
+/** @param {string} key @param {string} value @returns {Kept | undefined} */
 function tapOf(key, value) {
-  try {
-    const { tried = false, takenBack = false, ...command } = JSON.parse(value);
-    return { key, command, tried, takenBack };
-  } catch {
-    return undefined;
-  }
-}
-
-/** @param {string} key @param {string} value */
-function write(key, value) {
-  try {
-    localStorage.setItem(key, value);
-  } catch {
-    memory.set(key, value);
-  }
+  const { tried = false, takenBack = false, ...command } = jsonOf(value);
+  const ours = [command.commandId, command.type].every((field) => typeof field === 'string');
+  return ours ? { key, command, tried, takenBack } : undefined;
 }
 
 /**
@@ -73,14 +58,13 @@ export function keep(command) {
   const numbers = kept().map((tap) => parseInt(tap.key.slice(prefix.length), 10));
   const highest = Math.max(0, ...numbers);
   const key = `${prefix}${String(highest + 1).padStart(DIGITS, '0')}-${command.commandId}`;
-  write(key, JSON.stringify(command));
+  stored.write(key, JSON.stringify(command));
   return key;
 }
 
 /** Keeps another command in the place of a tap. @param {string} key @param {Command} command */
 export function rewrite(key, command) {
-  memory.delete(key);
-  write(key, JSON.stringify(command));
+  stored.write(key, JSON.stringify(command));
 }
 
 /** Notes something about a tap that is still kept. @param {string} key @param {{tried?: true, takenBack?: true}} what */
@@ -91,20 +75,11 @@ export function note(key, what) {
   rewrite(key, { ...command, ...(tried && { tried }), ...(takenBack && { takenBack }), ...what });
 }
 
-/** @param {string} key */
-export function drop(key) {
-  memory.delete(key);
-  try {
-    localStorage.removeItem(key);
-  } catch { /* it was in memory */ }
-}
-
 /** @param {(settled?: Command) => void} action when another page of this browser put something in or took it out */
 export function whenOthersChange(action) {
-  window.addEventListener('storage', (event) => {
-    if (!event.key?.startsWith(prefix)) return;
-    const now = tapOf(event.key, event.newValue);
-    action(!now || now.takenBack ? tapOf(event.key, event.oldValue)?.command : undefined);
+  stored.whenOthersWrite(prefix, (key, was, is) => {
+    const now = tapOf(key, is);
+    action(!now || now.takenBack ? tapOf(key, was)?.command : undefined);
   });
 }
 

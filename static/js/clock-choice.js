@@ -1,32 +1,15 @@
 // Which clock is right, said with one tap.
 
-/**
- * @param {HTMLElement} button with data-clock-choice and data-clock-class
- * @returns {Promise<string>} why it could not be; empty once it is so
- */
-async function choose({ dataset }) {
-  try {
-    const answer = await fetch('/api/clock', {
-      method: 'POST',
-      headers: { 'Content-Type': 'application/json', Accept: 'application/json' },
-      body: JSON.stringify({ choice: dataset.clockChoice, ...(dataset.clockClass && { class: dataset.clockClass }) }),
-      credentials: 'same-origin',
-    });
-    return answer.ok ? '' : (await answer.json()).detail ?? 'That was not possible.';
-  } catch {
-    return 'The board cannot be reached just now.';
-  }
-}
+import { ask } from './api.js';
+import { submit } from './submit.js';
 
-/** @param {() => void} done @param {(words: string) => void} refused */
+/** @param {() => void} done @param {(refusal: import('./api.js').Refused) => void} [refused] else it is said below the buttons */
 export function start(done, refused) {
-  document.addEventListener('click', async (event) => {
+  document.addEventListener('click', (event) => {
     const button = event.target.closest('button[data-clock-choice]');
     if (!button) return;
-    const buttons = button.parentElement.querySelectorAll('button');
-    for (const each of buttons) each.disabled = true;
-    const words = await choose(button);
-    for (const each of buttons) each.disabled = false;
-    if (words) refused(words); else done();
+    const { clockChoice: choice, clockClass } = button.dataset;
+    submit(button.parentElement, document.getElementById('clocks-answer'),
+      () => ask('/api/clock', { method: 'POST', body: { choice, ...(clockClass && { class: clockClass }) } }), done, refused);
   });
 }

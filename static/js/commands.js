@@ -2,6 +2,7 @@
 // Listens once, on the page, so that parts may be swapped at any time.
 
 import { toCelsius } from './degrees.js';
+import * as dialogue from './dialogue.js';
 import { whenTried } from './hand-test.js';
 import { inTime, isCurrent } from './live.js';
 import { tell } from './status.js';
@@ -77,15 +78,9 @@ function stillOffered(element) {
 
 /** @param {MouseEvent} event */
 function clicked(event) {
-  const opener = event.target.closest('[data-open]');
-  if (opener) {
-    if ('dismiss' in opener.dataset) opener.closest('dialog')?.close();
-    return openDialog(opener.dataset.open);
-  }
   const button = event.target.closest('button[data-command]');
-  if (button && button.dataset.ask) return openDialog(button.dataset.ask);
-  if (button && !tooSoon(button)) whenTried(button.dataset.triedFrom, button.dataset.seat, () => act(wishOf(button), button));
-  if (event.target.closest('[data-dismiss]')) event.target.closest('dialog')?.close();
+  if (button?.dataset.ask) dialogue.open(button.dataset.ask);
+  else if (button && !tooSoon(button)) whenTried(button.dataset.triedFrom, button.dataset.seat, () => act(wishOf(button), button));
 }
 
 let lastTap = { wish: '', at: -Infinity };
@@ -107,31 +102,12 @@ function submitted(event) {
   const chosen = form.querySelector('option:checked[data-tried-from]');
   whenTried(chosen?.dataset.triedFrom, wish.seat, () => act(wish, form));
   form.reset();
-  if (form.closest('dialog.ask')) form.closest('dialog').close();
-}
-
-/** @param {string} id */
-export function openDialog(id) {
-  const dialog = document.getElementById(id);
-  if (dialog && !dialog.open) dialog.showModal();
-}
-
-/**
- * A press outside its box closes a dialog. It must begin there: the click that ends the touch which opened the dialog
- * lands outside too.
- * @param {HTMLDialogElement} dialog
- */
-function closeFromOutside(dialog) {
-  let pressed = false;
-  dialog.addEventListener('pointerdown', (event) => { pressed = event.target === dialog; });
-  dialog.addEventListener('click', (event) => {
-    if (pressed && event.target === dialog) dialog.close();
-    pressed = false;
-  });
+  dialogue.closeQuestion(form);
 }
 
 export function start() {
   document.addEventListener('click', clicked);
   document.addEventListener('submit', submitted);
-  for (const dialog of document.querySelectorAll('dialog')) closeFromOutside(dialog);
+  dialogue.start(); // after the commands, which may stand on buttons that close their dialogue
+  dialogue.closeFromOutside();
 }

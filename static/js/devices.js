@@ -1,49 +1,24 @@
 // Who is let in: signing devices out, naming them, and drawing links and PINs anew.
 
+import { ask } from './api.js';
+import * as dialogue from './dialogue.js';
 import { forget } from './offline/shell.js';
+import { onSubmit, submit } from './submit.js';
 
 const SVG = 'http://www.w3.org/2000/svg';
 const answerLine = document.getElementById('devices-answer');
 
-/** @param {string} path @param {string} method @param {object} [body] */
-async function ask(path, method, body = {}) {
-  const answer = await fetch(path, {
-    method,
-    headers: { 'Content-Type': 'application/json', Accept: 'application/json' },
-    body: JSON.stringify(body),
-    credentials: 'same-origin',
-  });
-  let said = {};
-  try {
-    said = await answer.json();
-  } catch { /* no words came with it */ }
-  if (!answer.ok) throw new Error(said.detail ?? said.title ?? 'That was not possible.');
-  return said;
+/** @param {HTMLButtonElement} button @param {string} method @param {string} path @param {object} body @param {(said: any) => void} done */
+function change(button, method, path, body, done) {
+  return submit(button, answerLine, () => ask(path, { method, body }), done);
 }
 
-/** @param {() => Promise<void>} action */
-async function tried(action) {
-  answerLine.textContent = '';
-  try {
-    await action();
-  } catch (failure) {
-    answerLine.textContent = failure instanceof TypeError ? 'The board cannot be reached just now.' : failure.message;
-    answerLine.scrollIntoView({ block: 'nearest' });
-  }
-}
-
-/** Asks first. @param {string} title @param {string} words @param {string} yes @param {() => Promise<void>} action */
-function sure(title, words, yes, action) {
-  const dialog = document.getElementById('ask-dialog');
+/** Asks first. @param {string} title @param {string} words @param {string} yes @returns {Promise<boolean>} */
+function sure(title, words, yes) {
   document.getElementById('ask-title').textContent = title;
   document.getElementById('ask-words').textContent = words;
-  const button = document.getElementById('ask-yes');
-  button.textContent = yes;
-  button.onclick = () => {
-    dialog.close();
-    tried(action);
-  };
-  dialog.showModal();
+  document.getElementById('ask-yes').textContent = yes;
+  return dialogue.asked('ask-dialog');
 }
 
 /** @param {string} id @param {{url: string, path: string, viewBox: string}} link @param {string} label */
@@ -82,68 +57,74 @@ function showPins({ helper, wall, instructor }) {
   place.hidden = false;
 }
 
+/** @type {Record<string, (button: HTMLButtonElement) => Promise<void>>} */
 const actions = {
-  'sign-out': (button) => {
+  'sign-out': async (button) => {
     const own = button.dataset.own === 'true';
-    sure(`Sign out ${own ? 'this device' : button.dataset.called}?`,
+    if (!await sure(`Sign out ${own ? 'this device' : button.dataset.called}?`,
       own ? 'You need a PIN or a link to come back.' : 'Its screens close at once. What it has not sent stays on it.',
-      'Sign out', async () => {
-        await ask(`/api/devices/${button.closest('[data-mark]').dataset.mark}`, 'DELETE');
-        if (own) {
-          forget();
-          location.assign('/');
-        } else {
-          location.reload();
-        }
-      });
+      'Sign out')) return;
+    await change(button, 'DELETE', `/api/devices/${button.closest('[data-mark]').dataset.mark}`, {}, () => {
+      if (own) {
+        forget();
+        location.assign('/');
+      } else {
+        location.reload();
+      }
+    });
   },
-  others: () => sure('Sign out all others?', 'Every device but this one has to be paired again. Links and PINs stay as they are.',
-    'Sign out all others', async () => {
-      await ask('/api/devices/sign-out', 'POST', { who: 'others' });
-      location.reload();
-    }),
-  all: () => sure('Sign out all devices?',
-    'This one, too. All links and what was printed of them open nothing any more, and PINs are drawn anew. The class goes on; nobody can tap until they are paired again.',
-    'Sign out all devices', async () => {
-      const { instructor } = await ask('/api/devices/sign-out', 'POST', { who: 'all' });
+  'others': async (button) => {
+    if (!await sure('Sign out all others?', 'Every device but this one has to be paired again. Links and PINs stay as they are.',
+      'Sign out all others')) return;
+    await change(button, 'POST', '/api/devices/sign-out', { who: 'others' }, () => location.reload());
+  },
+  'all': async (button) => {
+    if (!await sure('Sign out all devices?',
+      'This one, too. All links and what was printed of them open nothing any more, and PINs are drawn anew. The class goes on; nobody can tap until they are paired again.',
+      'Sign out all devices')) return;
+    await change(button, 'POST', '/api/devices/sign-out', { who: 'all' }, ({ instructor }) => {
       forget();
       document.getElementById('out-words').textContent = instructor
         ? `Your new PIN is ${instructor}. It also stands on the board's console, and is not shown again here.`
         : 'Your PIN is the one that was chosen when the board was started.';
-      document.getElementById('out-dialog').showModal();
-    }),
-  'instructor-link': () => tried(async () => show('instructor-link', await ask('/api/instructor-keys', 'POST'),
-    'QR code that pairs one instructor\'s device')),
-  'helper-link': () => sure('New helpers\' link?', 'The old link and what was printed of it open nothing any more.', 'New link',
-    async () => show('helper-link', await ask('/api/helper-keys', 'POST'), 'QR code that pairs a helper\'s phone')),
-  'wall-link': () => sure('New wall link?', 'The old link opens nothing any more. Walls that are paired stay so.', 'New link',
-    async () => show('wall-link', await ask('/api/wall-keys', 'POST'), 'QR code that pairs a wall')),
-  pins: () => sure('New PINs?', 'The ones that were told before open nothing any more. Devices that are paired stay so.',
-    'New PINs', async () => showPins(await ask('/api/pins', 'POST'))),
+      dialogue.open('out-dialog');
+    });
+  },
+  'instructor-link': (button) => change(button, 'POST', '/api/instructor-keys', {},
+    (link) => show('instructor-link', link, 'QR code that pairs one instructor\'s device')),
+  'helper-link': async (button) => {
+    if (!await sure('New helpers\' link?', 'The old link and what was printed of it open nothing any more.', 'New link')) return;
+    await change(button, 'POST', '/api/helper-keys', {},
+      (link) => show('helper-link', link, 'QR code that pairs a helper\'s phone'));
+  },
+  'wall-link': async (button) => {
+    if (!await sure('New wall link?', 'The old link opens nothing any more. Walls that are paired stay so.', 'New link')) return;
+    await change(button, 'POST', '/api/wall-keys', {}, (link) => show('wall-link', link, 'QR code that pairs a wall'));
+  },
+  'pins': async (button) => {
+    if (!await sure('New PINs?', 'The ones that were told before open nothing any more. Devices that are paired stay so.',
+      'New PINs')) return;
+    await change(button, 'POST', '/api/pins', {}, showPins);
+  },
 };
 
 let naming = '';
 
 document.addEventListener('click', (event) => {
   const button = event.target.closest('button');
-  if (!button) return;
-  if (button.dataset.act) actions[button.dataset.act](button);
-  if ('name' in button.dataset) {
+  if (button?.dataset.act) actions[button.dataset.act](button);
+  if (button && 'name' in button.dataset) {
     naming = button.closest('[data-mark]').dataset.mark;
     document.getElementById('device-name').value = button.dataset.name;
-    document.getElementById('name-dialog').showModal();
+    dialogue.open('name-dialog');
   }
-  if ('dismiss' in button.dataset) button.closest('dialog')?.close();
 });
+dialogue.start();
 
-document.getElementById('name-form').addEventListener('submit', (event) => {
-  event.preventDefault();
-  document.getElementById('name-dialog').close();
-  tried(async () => {
-    await ask(`/api/devices/${naming}`, 'PUT', { name: document.getElementById('device-name').value.trim() });
-    location.reload();
-  });
-});
+onSubmit('name-form', 'devices-answer', (form) => {
+  dialogue.close('name-dialog');
+  return ask(`/api/devices/${naming}`, { method: 'PUT', body: { name: form.elements.name.value.trim() } });
+}, () => location.reload());
 
 // Nobody is let in here any more: there is only the way out.
 document.getElementById('out-dialog').addEventListener('cancel', (event) => event.preventDefault());

@@ -3,7 +3,9 @@
 // helper's phone is never taken from a class that still runs, nor while a dialogue is open or taps wait to be sent: there it
 // offers the other class in a line of its own.
 
+import { ask } from './api.js';
 import { waiting } from './box.js';
+import { anyOpen } from './dialogue.js';
 
 const EVERY_MS = 10_000;
 /** A network that swallows a question is given up on before the next is due, so that none pile up before the taps. */
@@ -19,23 +21,12 @@ let asking = false;
 /** What is offered now, so that a line that a finger is on or that has the focus is left alone. */
 let offered = '';
 
-/** @returns {Promise<Told | undefined>} */
-async function ask() {
-  try {
-    const answer = await fetch('/api/shown',
-      { headers: { Accept: 'application/json' }, cache: 'no-store', signal: AbortSignal.timeout?.(PATIENCE_MS) });
-    return answer.ok ? await answer.json() : undefined;
-  } catch {
-    return undefined; // out of reach: asked again
-  }
-}
-
 /** @param {Told} told */
 function mayLeave(told) {
   if (!HANDS.has(screen)) return true;
   const runs = (id) => told.running.some((one) => one.id === id);
   return Boolean(told.class) && runs(told.class.id) && !runs(shown)
-    && !document.querySelector('dialog[open]') && waiting().length === 0;
+    && !anyOpen() && waiting().length === 0;
 }
 
 /** @param {Told} told */
@@ -60,9 +51,10 @@ function offer(told) {
 async function look() {
   if (document.hidden || asking) return;
   asking = true;
-  const told = await ask();
+  const outcome = await ask('/api/shown', { patience: PATIENCE_MS });
   asking = false;
-  if (!told) return;
+  if (!outcome.ok) return; // out of reach: asked again
+  const told = /** @type {Told} */ (outcome.value);
   if (told.mark !== mark && mayLeave(told)) location.reload();
   else offer(told);
 }

@@ -2,11 +2,7 @@
 // that it asks without a network too, and the board's time decides whether it is needed.
 
 import * as clock from './clock.js';
-
-/** @type {(() => void) | undefined} what a yes does */
-let meant;
-
-const dialog = () => document.getElementById('hand-ask');
+import { asked, isOpen } from './dialogue.js';
 
 /**
  * Does what a tap means, at once or after a yes.
@@ -15,25 +11,16 @@ const dialog = () => document.getElementById('hand-ask');
  * @param {string | number} seat
  * @param {() => void} act
  */
-export function whenTried(from, seat, act) {
+export async function whenTried(from, seat, act) {
+  const dialog = document.getElementById('hand-ask');
   const at = Date.parse(from);
-  if (!from || !dialog() || at <= clock.now().getTime()) {
+  if (!from || !dialog || at <= clock.now().getTime()) {
     act();
     return;
   }
-  if (dialog().open) return;
-  meant = act;
-  dialog().querySelector('[data-hand-seat]').textContent = String(seat);
-  dialog().querySelector('[data-hand-from]').textContent = from === 'unheard' ? 'Its range is told when the board is back.'
+  if (isOpen('hand-ask')) return;
+  dialog.querySelector('[data-hand-seat]').textContent = String(seat);
+  dialog.querySelector('[data-hand-from]').textContent = from === 'unheard' ? 'Its range is told when the board is back.'
     : Number.isNaN(at) ? 'Its pour was not tapped yet.' : `It is said to be ready from about ${clock.clockWords(new Date(at))} on.`;
-  dialog().showModal();
-}
-
-export function start() {
-  document.getElementById('hand-ask-yes')?.addEventListener('click', () => {
-    const act = meant;
-    dialog().close();
-    act?.();
-  });
-  dialog()?.addEventListener('close', () => { meant = undefined; });
+  if (await asked('hand-ask')) act();
 }

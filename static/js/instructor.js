@@ -6,8 +6,8 @@ import * as alerts from './alerts.js';
 import * as clockChoice from './clock-choice.js';
 import * as commands from './commands.js';
 import * as degrees from './degrees.js';
+import * as dialogue from './dialogue.js';
 import * as follow from './follow.js';
-import * as handTest from './hand-test.js';
 import * as leave from './leave.js';
 import * as lines from './lines.js';
 import * as live from './live.js';
@@ -28,7 +28,6 @@ degrees.start();
 sheet.start();
 leave.start();
 tiles.start();
-handTest.start();
 undo.start();
 ownTaps.start();
 ahead.start();
@@ -36,7 +35,7 @@ taps.start();
 lines.start();
 alerts.start();
 follow.start();
-clockChoice.start(() => document.getElementById('clocks').replaceChildren(), tell);
+clockChoice.start(() => document.getElementById('clocks').replaceChildren(), ({ words }) => tell(words));
 
 const DIGITS_MS = 700;
 let digits = '';
@@ -53,10 +52,10 @@ function seatKey(digit) {
 
 document.addEventListener('keydown', (event) => {
   if (event.ctrlKey || event.metaKey || event.altKey || event.repeat) return;
-  if (event.target.closest('input, select, textarea') || document.querySelector('dialog[open]')) return;
+  if (event.target.closest('input, select, textarea') || dialogue.anyOpen()) return;
   if (/^[0-9]$/.test(event.key)) return seatKey(event.key);
   if (event.key === 'n' || event.key === 'N') return document.querySelector('#next-unsent:not([hidden]) button, #next-button')?.click();
   if (event.key === 'u' || event.key === 'U') return undo.press();
-  if (event.key === 'm' || event.key === 'M') return commands.openDialog('menu-dialog');
-  if (event.key === '?') commands.openDialog('keys-dialog');
+  if (event.key === 'm' || event.key === 'M') return dialogue.open('menu-dialog');
+  if (event.key === '?') dialogue.open('keys-dialog');
 });

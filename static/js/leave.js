@@ -1,84 +1,65 @@
 // A seat leaves early: the candle gets its place on the shelf and a claim word, then the seat leaves. Needs the board at
 // hand: two devices may want one place, and only the board can tell.
 
+import { ask, command, page } from './api.js';
 import { season } from './clock.js';
+import * as dialogue from './dialogue.js';
 import { tell } from './status.js';
-import { token } from './token.js';
+import { say, submit } from './submit.js';
 
-let commandId = '';
+const AWAY = 'The board cannot be reached just now; nothing was lost. Try again.';
+/** What the instructor types there and the board does not know. */
+const TYPED = ['leave-name', 'leave-collect-by'];
 
-const dialog = () => document.getElementById('leave-dialog');
 const body = () => document.getElementById('leave-body');
+const answer = () => document.getElementById('leave-answer');
 
-const classPath = () => encodeURIComponent(document.body.dataset.class);
+/** @param {string} seat */
+const addressOf = (seat) => `/classes/${encodeURIComponent(document.body.dataset.class)}/seats/${seat}/leave`;
 
-/** @param {number} seat */
-async function fetchForm(seat) {
-  const answer = await fetch(`/classes/${classPath()}/seats/${seat}/leave`,
-    { credentials: 'same-origin', headers: { Accept: 'text/html' } });
-  if (!answer.ok) throw new Error(String(answer.status));
-  const parsed = new DOMParser().parseFromString(await answer.text(), 'text/html');
-  body().replaceChildren(...parsed.body.childNodes);
+/** @param {string} seat @returns {Promise<boolean>} whether the board was there to ask for it */
+async function showForm(seat) {
+  const form = await page(addressOf(seat));
+  if (form.ok) body().replaceChildren(...form.value.body.childNodes);
+  return form.ok;
 }
 
-/** @param {number} seat */
+/** @param {string} seat */
 async function open(seat) {
-  try {
-    await fetchForm(seat);
-  } catch {
+  if (!await showForm(seat)) {
     tell(`Seat ${seat} cannot leave by the shelf just now: the board cannot be reached.`);
     return;
   }
-  commandId = token();
-  document.getElementById('seat-sheet')?.close();
-  dialog().showModal();
+  dialogue.close('seat-sheet');
+  dialogue.open('leave-dialog');
   document.getElementById('leave-place')?.focus();
 }
 
-/** The places and the word afresh, what was typed kept. */
+/** The places and the word afresh, what was typed kept. @param {string} seat @param {string} words why */
 async function again(seat, words) {
-  commandId = token(); // what is sent next is another wish
-  const name = document.getElementById('leave-name')?.value ?? '';
-  const day = document.getElementById('leave-collect-by')?.value ?? '';
-  await fetchForm(seat);
-  const nameField = document.getElementById('leave-name');
-  if (nameField) nameField.value = name;
-  const dayField = document.getElementById('leave-collect-by');
-  if (dayField && day) dayField.value = day;
-  document.getElementById('leave-answer').textContent = words;
+  const typed = TYPED.map((id) => [id, document.getElementById(id)?.value ?? '']);
+  if (!await showForm(seat)) return say(answer(), AWAY);
+  for (const [id, value] of typed) {
+    const field = document.getElementById(id);
+    if (field && value) field.value = value;
+  }
+  return say(answer(), words);
 }
 
 /** @param {HTMLFormElement} form */
-async function submit(form) {
-  const seat = form.dataset.seat;
-  const place = form.elements.place;
-  const wish = {
-    commandId,
-    shelf: place.selectedOptions[0].dataset.shelf,
-    place: Number(place.value),
-    claim: form.elements.claim.value.trim(),
-    name: form.elements.name.value.trim(),
-    collectBy: form.elements.collectBy.value,
-  };
-  const button = form.querySelector('[type=submit]');
-  button.disabled = true;
-  try {
-    const answer = await fetch(`/api/classes/${classPath()}/seats/${seat}/leave`, {
-      method: 'POST',
-      headers: { 'Content-Type': 'application/json', Accept: 'application/json' },
-      body: JSON.stringify(wish),
-      credentials: 'same-origin',
-    });
-    const said = await answer.json();
-    if (answer.ok) return done(said);
-    const words = said.detail ?? said.title ?? 'That was not possible.';
-    if (answer.status === 409) await again(seat, words);
-    else document.getElementById('leave-answer').textContent = words;
-  } catch {
-    document.getElementById('leave-answer').textContent = 'The board cannot be reached just now; nothing was lost. Try again.';
-  } finally {
-    button.disabled = false;
-  }
+function send({ dataset: { seat }, elements }) {
+  return command(`/api${addressOf(seat)}`, {
+    shelf: elements.place.selectedOptions[0].dataset.shelf,
+    place: Number(elements.place.value),
+    claim: elements.claim.value.trim(),
+    name: elements.name.value.trim(),
+    collectBy: elements.collectBy.value,
+  });
+}
+
+/** @param {HTMLFormElement} form @param {import('./api.js').Refused} refusal */
+function refusedFor(form, { status, words }) {
+  return status === 409 ? again(form.dataset.seat, words) : say(answer(), status === 0 ? AWAY : words);
 }
 
 function day(stamp, withTime) {
@@ -101,21 +82,20 @@ function done(entry) {
 }
 
 async function draw() {
-  try {
-    const answer = await fetch('/api/shelf/claim-words', { credentials: 'same-origin' });
-    if (answer.ok) document.getElementById('leave-claim').value = (await answer.json()).claim;
-  } catch { /* the word that is there will do */ }
+  const word = await ask('/api/shelf/claim-words');
+  if (word.ok) document.getElementById('leave-claim').value = word.value.claim; // else the word that is there will do
 }
 
 export function start() {
   document.addEventListener('click', (event) => {
     const opener = event.target.closest('[data-leave-seat]');
-    if (opener) open(Number(opener.dataset.leaveSeat));
+    if (opener) open(opener.dataset.leaveSeat);
     if (event.target.closest('#leave-draw')) draw();
   });
   document.addEventListener('submit', (event) => {
-    if (event.target.id !== 'leave-form') return;
+    const form = event.target;
+    if (form.id !== 'leave-form') return;
     event.preventDefault();
-    submit(event.target);
+    submit(form, answer(), () => send(form), done, (refusal) => refusedFor(form, refusal));
   });
 }

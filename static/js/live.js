@@ -1,6 +1,7 @@
 // Keeps the page live. htmx and its extension open the stream and swap what comes; this module watches over it: says
 // softly when it is down, opens it anew when it went silent, and lets it rest while the page is hidden.
 
+import { ask } from './api.js';
 import * as clock from './clock.js';
 import { forget, warning } from './offline/shell.js';
 import { say } from './status.js';
@@ -119,14 +120,11 @@ function stamped(event) {
 
 /** A stream that the board refused may have been refused because this device was signed out. @param {string} url */
 async function signedOut(url) {
-  try {
-    const { status } = await fetch(url, { method: 'HEAD', cache: 'no-store', credentials: 'same-origin' });
-    if (status === 401) {
-      forget();
-      say('stream', '');
-      say('pairing', 'This device was signed out.', { href: '/', words: 'Pair this device again' });
-    }
-  } catch { /* the board is away, which is said already */ }
+  const { status } = await ask(url, { method: 'HEAD' });
+  if (status !== 401) return; // the board is away, which is said already
+  forget();
+  say('stream', '');
+  say('pairing', 'This device was signed out.', { href: '/', words: 'Pair this device again' });
 }
 
 /** The extension opens a fresh stream, with all listeners, when its closed one reports an error. */

@@ -1,26 +1,13 @@
 // A class looked back on: it prints, and what past classes taught can be taken over or taken back.
 
+import { ask } from './api.js';
 import './print.js';
-
-/** @param {HTMLButtonElement} button */
-async function settle(button) {
-  const answer = document.getElementById('lesson-answer');
-  button.disabled = true;
-  try {
-    const told = await fetch(`/api/classes/${button.dataset.classId}/step-lesson`, {
-      method: button.dataset.lesson,
-      headers: { Accept: 'application/json' },
-      credentials: 'same-origin',
-    });
-    if (!told.ok) throw new Error((await told.json()).detail);
-    window.location.reload();
-  } catch (refusal) {
-    answer.textContent = refusal instanceof TypeError ? 'The board cannot be reached just now.' : refusal.message;
-    button.disabled = false;
-  }
-}
+import { submit } from './submit.js';
 
 document.addEventListener('click', (event) => {
   const button = event.target.closest('[data-lesson]');
-  if (button) settle(button);
+  if (!button) return;
+  const { classId, lesson: method } = button.dataset;
+  submit(button, document.getElementById('lesson-answer'), () => ask(`/api/classes/${classId}/step-lesson`, { method }),
+    () => location.reload());
 });

@@ -1,7 +1,9 @@
 // The seat sheet: everything about one seat, fetched when opened and again after every change of the class.
 
+import { page } from './api.js';
 import * as clock from './clock.js';
 import * as degrees from './degrees.js';
+import * as dialogue from './dialogue.js';
 import { isAway, watch } from './offline/foreseen.js';
 import { sheetOf } from './offline/sheet.js';
 import { tell } from './status.js';
@@ -12,16 +14,16 @@ const PATIENCE_MS = 4_000;
 let seat = 0;
 let asked = 0;
 
-const dialog = () => document.getElementById('seat-sheet');
+const SHEET = 'seat-sheet';
 const body = () => document.getElementById('sheet-body');
 
 /** @param {number} number */
 export async function openSheet(number) {
   if (!document.querySelector(`[data-place="${number}"]`)) return;
-  const fresh = number !== seat || !dialog().open;
+  const fresh = number !== seat || !dialogue.isOpen(SHEET);
   seat = number;
   if (fresh) body().replaceChildren();
-  if (!dialog().open) dialog().showModal();
+  dialogue.open(SHEET);
   await refresh(fresh);
 }
 
@@ -29,18 +31,13 @@ export async function openSheet(number) {
 async function refresh(fresh) {
   const turn = ++asked;
   if (isAway() && showOwn(fresh)) fresh = false; // and perhaps the board answers all the same
-  try {
-    const answer = await fetch(`/classes/${encodeURIComponent(document.body.dataset.class)}/seats/${seat}/sheet`,
-      { credentials: 'same-origin', headers: { Accept: 'text/html' }, signal: AbortSignal.timeout?.(PATIENCE_MS) });
-    if (!answer.ok) throw new Error(String(answer.status));
-    const html = await answer.text();
-    // The server's own escaped template, the same that htmx swaps elsewhere.
-    if (turn === asked && dialog().open) {
-      show([...new DOMParser().parseFromString(html, 'text/html').body.childNodes], fresh);
-    }
-  } catch {
-    if (turn !== asked || showOwn(fresh) || !fresh) return;
-    dialog().close();
+  const sheet = await page(`/classes/${encodeURIComponent(document.body.dataset.class)}/seats/${seat}/sheet`,
+    { patience: PATIENCE_MS });
+  if (turn !== asked) return;
+  if (sheet.ok) {
+    if (dialogue.isOpen(SHEET)) show([...sheet.value.body.childNodes], fresh);
+  } else if (!showOwn(fresh) && fresh) {
+    dialogue.close(SHEET);
     tell(`The sheet of seat ${seat} cannot be fetched just now.`);
   }
 }
@@ -52,7 +49,7 @@ function showOwn(fresh) {
   const shown = document.createElement('div');
   shown.append(own);
   // a finger may be on it
-  if (dialog().open && shown.innerHTML !== body().innerHTML) show([...shown.childNodes], fresh);
+  if (dialogue.isOpen(SHEET) && shown.innerHTML !== body().innerHTML) show([...shown.childNodes], fresh);
   return true;
 }
 
@@ -78,13 +75,13 @@ function show(nodes, fresh) {
 }
 
 export function start() {
-  watch(() => { if (dialog().open && isAway()) refresh(false); });
+  watch(() => { if (dialogue.isOpen(SHEET) && isAway()) refresh(false); });
   document.addEventListener('click', (event) => {
     const opener = event.target.closest('[data-open-seat]');
     if (opener) openSheet(Number(opener.dataset.openSeat));
   });
   // A note or a corrected tap changes the sheet but not the tile, so every change of the class fetches it anew.
   document.addEventListener('board:stamp', (event) => {
-    if (event.detail === 'state' && dialog().open) refresh(false);
+    if (event.detail === 'state' && dialogue.isOpen(SHEET)) refresh(false);
   });
 }

@@ -1,59 +1,26 @@
 // The pickup shelf: buttons on rows, handing over by claim word, the settings. Every change is asked of the board at
 // once, which tells when another device was quicker.
 
-import { token } from './token.js';
+import { ask, command, refused } from './api.js';
+import * as dialogue from './dialogue.js';
+import { onSubmit, say, submit } from './submit.js';
 
 const answerLine = document.getElementById('shelf-answer');
 
-/** @param {string} id */
-function openDialog(id) {
-  const dialog = document.getElementById(id);
-  if (dialog && !dialog.open) dialog.showModal();
+/** Collects; what is still setting is asked about first. @returns {Promise<import('./api.js').Outcome<any>>} */
+async function collected(path, wish) {
+  const outcome = await command(path, wish);
+  if (outcome.ok || outcome.problem !== 'still-setting') return outcome;
+  document.getElementById('tested-words').textContent = outcome.words;
+  return await dialogue.asked('tested-dialog') ? command(path, { ...wish, handTested: true }) : refused('');
 }
 
-/**
- * @param {string} path
- * @param {object} body
- * @param {string} [method]
- */
-async function ask(path, body, method = 'POST') {
-  const answer = await fetch(path, {
-    method,
-    headers: { 'Content-Type': 'application/json', Accept: 'application/json' },
-    body: JSON.stringify(body),
-    credentials: 'same-origin',
-  });
-  let said = {};
-  try {
-    said = await answer.json();
-  } catch { /* no words came with it */ }
-  if (!answer.ok) throw Object.assign(new Error(said.detail ?? said.title ?? 'That was not possible.'), { type: said.type });
-  return said;
-}
-
-const wordsOf = (failure) => (failure instanceof TypeError ? 'The board cannot be reached just now.' : failure.message);
-
-/** Collects; what is still setting is asked about first. */
-async function collect(path, wish) {
-  const body = { commandId: token(), ...wish };
-  try {
-    const entry = await ask(path, body);
+/** @param {HTMLButtonElement} button @param {string} path @param {object} wish */
+function collect(button, path, wish) {
+  submit(button, answerLine, () => collected(path, wish), (entry) => {
     location.assign(`/shelf#candle-${entry.id}`);
     location.reload();
-  } catch (failure) {
-    if (!String(failure.type ?? '').endsWith('still-setting')) throw failure;
-    document.getElementById('tested-words').textContent = failure.message;
-    document.getElementById('tested-yes').onclick = () => {
-      document.getElementById('tested-dialog').close();
-      collect(path, { ...wish, handTested: true }).catch(tell);
-    };
-    openDialog('tested-dialog');
-  }
-}
-
-function tell(failure) {
-  answerLine.textContent = wordsOf(failure);
-  answerLine.scrollIntoView({ block: 'nearest' });
+  });
 }
 
 /** @type {{entry: string, action: string}} what the dialogue of places is for */
@@ -61,79 +28,56 @@ let wanted = { entry: '', action: '' };
 
 function choosePlace(entry, action, words) {
   wanted = { entry, action };
-  document.getElementById('move-answer').textContent = words;
-  openDialog('move-dialog');
+  say(document.getElementById('move-answer'), words);
+  dialogue.open('move-dialog');
 }
 
-async function act(entry, action) {
+/** @param {HTMLButtonElement} button @param {string} entry @param {string} action */
+function act(button, entry, action) {
   const path = `/api/shelf/${entry}/${action}`;
-  try {
-    if (action === 'collect') return await collect(path, {});
-    if (action === 'move') return choosePlace(entry, 'move', '');
-    await ask(path, { commandId: token() });
-    location.reload();
-  } catch (failure) {
-    if (action === 'undo' && String(failure.type ?? '').endsWith('place-taken')) choosePlace(entry, 'undo', failure.message);
-    else tell(failure);
-  }
+  if (action === 'collect') return collect(button, path, {});
+  if (action === 'move') return choosePlace(entry, 'move', '');
+  return submit(button, answerLine, () => command(path, {}), () => location.reload(), ({ problem, words }) => {
+    if (action === 'undo' && problem === 'place-taken') choosePlace(entry, 'undo', words);
+    else say(answerLine, words);
+  });
 }
 
 document.addEventListener('click', (event) => {
   const button = event.target.closest('[data-shelf-action]');
-  if (button) act(button.closest('[data-entry]').dataset.entry, button.dataset.shelfAction);
-  const opener = event.target.closest('[data-open]');
-  if (opener) openDialog(opener.dataset.open);
-  if (event.target.closest('[data-dismiss]')) event.target.closest('dialog')?.close();
+  if (button) act(button, button.closest('[data-entry]').dataset.entry, button.dataset.shelfAction);
   if (event.target.closest('#print')) window.print();
 });
+dialogue.start();
 
-document.getElementById('hand-over').addEventListener('click', () => {
+document.getElementById('hand-over').addEventListener('click', (event) => {
   const field = document.getElementById('find');
   if (field.value.trim() === '') field.focus();
-  else collect('/api/shelf/collect', { claim: field.value.trim() }).catch(tell);
+  else collect(event.currentTarget, '/api/shelf/collect', { claim: field.value.trim() });
 });
-
-/** Sends a form of a dialogue and says beside it why it failed. */
-function onSubmit(id, answerId, action) {
-  document.getElementById(id)?.addEventListener('submit', async (event) => {
-    event.preventDefault();
-    const place = document.getElementById(answerId);
-    place.textContent = '';
-    try {
-      await action(event.target);
-      location.reload();
-    } catch (failure) {
-      place.textContent = wordsOf(failure);
-    }
-  });
-}
 
 onSubmit('move-form', 'move-answer', (form) => {
   const choice = form.elements.place.selectedOptions[0];
-  if (!choice) throw new Error('No place is free.');
-  return ask(`/api/shelf/${wanted.entry}/${wanted.action}`,
-    { commandId: token(), shelf: choice.dataset.shelf, place: Number(choice.value) });
-});
+  if (!choice) return refused('No place is free.');
+  return command(`/api/shelf/${wanted.entry}/${wanted.action}`, { shelf: choice.dataset.shelf, place: Number(choice.value) });
+}, () => location.reload());
 
-/** "Upper 12" on each line. @param {string} text */
-function shelves(text) {
-  return text.split('\n').map((line) => line.trim()).filter(Boolean).map((line) => {
-    const [, name, places] = /^(.*\S)\s+(\d{1,3})$/.exec(line) ?? [];
-    if (!name) throw new Error(`"${line}" needs a name and a number of places, such as "Upper 12".`);
-    return { name, places: Number(places) };
-  });
-}
+const SHELF = /^(.*\S)\s+(\d{1,3})$/;
 
-onSubmit('settings-form', 'settings-answer', (form) => ask('/api/shelf/settings', {
-  shelves: shelves(form.elements.shelves.value),
-  readyMarginMinutes: Number(form.elements.readyMarginMinutes.value),
-  collectWithinDays: Number(form.elements.collectWithinDays.value),
-  eraseAfterDays: Number(form.elements.eraseAfterDays.value),
-}, 'PUT'));
+onSubmit('settings-form', 'settings-answer', ({ elements }) => {
+  const lines = elements.shelves.value.split('\n').map((line) => line.trim()).filter(Boolean);
+  const odd = lines.find((line) => !SHELF.test(line));
+  if (odd) return refused(`"${odd}" needs a name and a number of places, such as "Upper 12".`);
+  return ask('/api/shelf/settings', { method: 'PUT', body: {
+    shelves: lines.map((line) => SHELF.exec(line)).map(([, name, places]) => ({ name, places: Number(places) })),
+    readyMarginMinutes: Number(elements.readyMarginMinutes.value),
+    collectWithinDays: Number(elements.collectWithinDays.value),
+    eraseAfterDays: Number(elements.eraseAfterDays.value),
+  } });
+}, () => location.reload());
 
 // A page that was hidden may be old: another device may have been at the shelf.
 document.addEventListener('visibilitychange', () => {
-  if (!document.hidden && !document.querySelector('dialog[open]') && document.getElementById('find').value === document.getElementById('find').defaultValue) {
-    location.reload();
-  }
+  const find = document.getElementById('find');
+  if (!document.hidden && !dialogue.anyOpen() && find.value === find.defaultValue) location.reload();
 });

@@ -1,62 +1,34 @@
 // The start page: pairing, and setting up a class.
 
+import { ask } from './api.js';
 import * as clock from './clock.js';
 import * as clockChoice from './clock-choice.js';
+import * as dialogue from './dialogue.js';
 import { namesIn, seated } from './names.js';
 import * as leftOver from './offline/left-over.js';
 import { forget } from './offline/shell.js';
+import * as stored from './stored.js';
+import { onSubmit, say } from './submit.js';
 
-const INITIALS_KEY = 'benchpace.initials';
-
-/**
- * @param {string} path
- * @param {object} body
- */
-async function post(path, body) {
-  const answer = await fetch(path, {
-    method: 'POST',
-    headers: { 'Content-Type': 'application/json', Accept: 'application/json' },
-    body: JSON.stringify(body),
-    credentials: 'same-origin',
-  });
-  if (answer.status === 204) return {};
-  if (answer.ok) return answer.json();
-  let problem = {};
-  try {
-    problem = await answer.json();
-  } catch { /* no words came with it */ }
-  throw new Error(problem.detail ?? problem.title ?? 'That was not possible.');
+/** @param {{pin: string} | {key: string}} by @param {string} initials empty if not said */
+function pair(by, initials) {
+  return ask('/api/pair', { method: 'POST', body: { ...by, ...(initials && { initials }) } });
 }
 
-/** Connects a form: says why it failed beside it. */
-function onSubmit(formId, answerId, action) {
-  const form = document.getElementById(formId);
-  form?.addEventListener('submit', async (event) => {
-    event.preventDefault();
-    const place = document.getElementById(answerId);
-    const button = form.querySelector('[type=submit]');
-    button.disabled = true;
-    place.textContent = '';
-    try {
-      await action(new FormData(form));
-    } catch (refusal) {
-      place.textContent = refusal instanceof TypeError ? 'The board cannot be reached just now.' : refusal.message;
-    } finally {
-      button.disabled = false;
-    }
-  });
+/** @param {string} initials those of whoever holds this device; empty if not said */
+function remember(initials) {
+  if (initials) stored.write(stored.KEYS.initials, initials);
+  return initials;
 }
 
-onSubmit('pair-form', 'pair-answer', async (fields) => {
-  const initials = String(fields.get('initials')).trim().toUpperCase();
-  const { role } = await post('/api/pair', initials ? { pin: String(fields.get('pin')).trim(), initials }
-    : { pin: String(fields.get('pin')).trim() });
-  try {
-    if (initials) localStorage.setItem(INITIALS_KEY, initials);
-  } catch { /* asked again when needed */ }
-  if (role === 'wall') location.assign('/wall');
-  else location.reload();
-});
+/** @param {string} id of a field @returns {string} */
+const initialsIn = (id) => document.getElementById(id).value.trim().toUpperCase();
+
+onSubmit('pair-form', 'pair-answer', (form) => pair({ pin: form.elements.pin.value.trim() }, initialsIn('pair-initials')),
+  ({ role }) => {
+    remember(initialsIn('pair-initials'));
+    if (role === 'wall') location.assign('/wall'); else location.reload();
+  });
 
 /** A link from the console or a QR code carries its key behind the #, where no server log sees it. */
 async function pairByLink() {
@@ -65,58 +37,39 @@ async function pairByLink() {
   history.replaceState(null, '', location.pathname);
   const role = document.body.dataset.role;
   if (role === 'instructor' || (role === 'helper' && kind === 'helper')) return;
-  try {
-    const initials = kind === 'helper' ? await ownInitials() : '';
-    await post('/api/pair', initials ? { key, initials } : { key });
-    location.reload();
-  } catch (refusal) {
-    const place = document.getElementById('pair-answer');
-    if (place) place.textContent = refusal.message;
-  }
+  const outcome = await pair({ key }, kind === 'helper' ? await ownInitials() : '');
+  if (outcome.ok) location.reload();
+  else say(document.getElementById('pair-answer'), outcome.words);
 }
 
 /** A helper who comes by a link is asked once who they are; a seat shows it to the others. */
 async function ownInitials() {
-  let initials = '';
-  try {
-    initials = localStorage.getItem(INITIALS_KEY) ?? '';
-  } catch { /* asked each time */ }
-  const dialog = document.getElementById('link-dialog');
-  if (initials || !dialog) return initials;
-  dialog.showModal();
-  await new Promise((closed) => { dialog.addEventListener('close', closed, { once: true }); });
-  initials = document.getElementById('link-initials').value.trim().toUpperCase();
-  try {
-    if (initials) localStorage.setItem(INITIALS_KEY, initials);
-  } catch { /* asked each time */ }
-  return initials;
+  const known = stored.read(stored.KEYS.initials);
+  if (known || !document.getElementById('link-dialog')) return known;
+  await dialogue.closed('link-dialog');
+  return remember(initialsIn('link-initials'));
 }
 
-onSubmit('sign-out-form', 'sign-out-answer', async () => {
-  await post('/api/unpair', {});
+onSubmit('sign-out-form', 'sign-out-answer', () => ask('/api/unpair', { method: 'POST', body: {} }), () => {
   forget();
   location.assign('/');
 });
 
-document.getElementById('sign-out')?.addEventListener('click', () => document.getElementById('sign-out-dialog').showModal());
-document.getElementById('sign-out-not')?.addEventListener('click', () => document.getElementById('sign-out-dialog').close());
-
+dialogue.start();
 pairByLink();
 leftOver.start();
 
-onSubmit('set-up-form', 'set-up-answer', async (fields) => {
-  const startsAt = String(fields.get('startsAt') ?? '');
-  const names = namesIn(String(fields.get('names') ?? ''));
-  const wish = {
-    planId: fields.get('planId'),
-    name: String(fields.get('name')).trim(),
-    seats: Number(fields.get('seats')),
-    ...(names.length > 0 ? { names } : {}),
-    ...(startsAt ? { startsAt: new Date(startsAt).toISOString() } : {}),
-  };
-  const made = await post('/api/classes', wish);
-  location.assign(`/classes/${encodeURIComponent(made.id)}/instructor`);
-});
+onSubmit('set-up-form', 'set-up-answer', ({ elements }) => {
+  const startsAt = elements.startsAt.value;
+  const names = namesIn(elements.names.value);
+  return ask('/api/classes', { method: 'POST', body: {
+    planId: elements.planId.value,
+    name: elements.name.value.trim(),
+    seats: Number(elements.seats.value),
+    ...(names.length > 0 && { names }),
+    ...(startsAt && { startsAt: new Date(startsAt).toISOString() }),
+  } });
+}, (made) => location.assign(`/classes/${encodeURIComponent(made.id)}/instructor`));
 
 document.getElementById('class-names')?.addEventListener('input', (event) => {
   document.getElementById('names-echo').textContent = seated(namesIn(event.target.value));
@@ -128,8 +81,6 @@ document.getElementById('plan')?.addEventListener('change', (event) => {
   document.getElementById('class-name').value = plan.dataset.name;
 });
 
-clockChoice.start(() => location.reload(), (words) => {
-  document.getElementById('clocks-answer').textContent = words;
-});
+clockChoice.start(() => location.reload());
 
 if (document.querySelector('[data-clock]')) clock.start();

@@ -1,6 +1,7 @@
 // Sends taps. A tap becomes a command with an id of its own, is kept in the box until the board itself has answered it, and
 // is sent in order, one at a time. The id makes repeating harmless: the board counts it once.
 
+import { jsonOf, problemIn } from './api.js';
 import { drop, keep, kept, note, rewrite, still, waiting, waitsAlready, whenOthersChange } from './box.js';
 import * as clock from './clock.js';
 import * as lease from './lease.js';
@@ -12,7 +13,7 @@ import { token } from './token.js';
 /**
  * @typedef {import('./box.js').Command} Command
  * @typedef {import('./box.js').Kept} Kept
- * @typedef {{status: number, said: Record<string, unknown>, waitMs: number}} Reply
+ * @typedef {{status: number, text: string, waitMs: number}} Reply
  * @typedef {(waiting: Kept[], settled?: Command, takenBack?: boolean) => void} Watcher
  */
 
@@ -137,10 +138,11 @@ async function deliver(tap) {
   } finally {
     onItsWay = '';
   }
-  const { status, said, waitMs } = reply;
+  const { status, text, waitMs } = reply;
+  const { seq } = jsonOf(text);
   const takenBack = still(tap.key)?.takenBack;
-  if (status === 200 && Number.isInteger(said.seq)) return takenBack ? undoThere(tap, said.seq) : accepted(tap, said.seq);
-  const problem = /^urn:benchpace:([\w-]+)$/.exec(String(said.type ?? ''))?.[1];
+  if (status === 200 && Number.isInteger(seq)) return takenBack ? undoThere(tap, seq) : accepted(tap, seq);
+  const { problem, words } = problemIn(text);
   if (status === 401 && problem) return pairAgain();
   // What does not speak as the board does is something on the way, such as the sign-in page of a network.
   if (!problem || status === 429 || status === 408 || status >= 500) return retryLater(waitMs);
@@ -149,7 +151,7 @@ async function deliver(tap) {
     return retryLater(LONGEST_WAIT_MS);
   }
   if (problem === 'outside-class' && tap.command.at) return withoutTime(tap);
-  if (!takenBack && !QUIET_REFUSALS.includes(problem)) tell(said.detail ?? said.title ?? 'That was not possible.');
+  if (!takenBack && !QUIET_REFUSALS.includes(problem)) tell(words);
   return settle(tap);
 }
 
@@ -212,7 +214,10 @@ function asSent({ key, command }) {
   return performance.now() - (doubted.get(key) ?? -Infinity) < JUST_NOW_MS ? timeless : command;
 }
 
-/** @param {Kept} tap @returns {Promise<Reply>} what was answered; throws if nothing was, or if it led elsewhere */
+/**
+ * Not by api.js: the queue tells a tap that got no answer from one that may have, and waits as long as the board says.
+ * @param {Kept} tap @returns {Promise<Reply>} what was answered; throws if nothing was, or if it led elsewhere
+ */
 async function post(tap) {
   const stop = new AbortController();
   const timer = setTimeout(() => stop.abort(), TIMEOUT_MS);
@@ -227,20 +232,11 @@ async function post(tap) {
     });
     return {
       status: answer.status,
-      said: read(await answer.text()),
+      text: await answer.text(),
       waitMs: Number(answer.headers.get('Retry-After')) * 1000,
     };
   } finally {
     clearTimeout(timer);
-  }
-}
-
-/** @param {string} text @returns {Record<string, unknown>} nothing for what is no JSON */
-function read(text) {
-  try {
-    return JSON.parse(text) ?? {};
-  } catch {
-    return {};
   }
 }
 

@@ -1,17 +1,12 @@
 // A wall's link carries its key behind the #, where no server log sees it. A wall that cannot be paired shows all the same.
 
+import { ask } from './api.js';
+
 export async function pair() {
   const [, key] = /^#wall=([\w-]{16,})$/.exec(location.hash) ?? [];
   if (!key) return;
   history.replaceState(null, '', location.pathname);
   if (document.body.dataset.role !== 'guest') return; // whoever is paired can do as much already
-  try {
-    const answer = await fetch('/api/pair', {
-      method: 'POST',
-      headers: { 'Content-Type': 'application/json', Accept: 'application/json' },
-      body: JSON.stringify({ key }),
-      credentials: 'same-origin',
-    });
-    if (answer.ok) location.reload(); // its stream is then a paired device's
-  } catch { /* the board is away: the wall is shown when it is back, as a stranger's */ }
+  // where it cannot be, the wall is shown as a stranger's
+  if ((await ask('/api/pair', { method: 'POST', body: { key } })).ok) location.reload(); // its stream is a paired device's
 }

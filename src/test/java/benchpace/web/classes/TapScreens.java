@@ -56,6 +56,10 @@ public abstract class TapScreens extends LiveScreens {
         return device.page().evaluate("import('/static/js/" + module + ".js').then((it) => " + what + ")");
     }
 
+    static void nothingWaits(Device tablet) {
+        await().atMost(PATIENCE).pollInSameThread().until(() -> ask(tablet, "taps", "it.kept().length").equals(0));
+    }
+
     static Locator face(Page page, int seat) {
         return page.locator("#tile-" + seat + " .face:not(.face--unsent)");
     }

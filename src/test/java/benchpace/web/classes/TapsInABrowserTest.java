@@ -191,10 +191,6 @@ class TapsInABrowserTest extends TapScreens {
         assertThat(sent(page, seat)).hasText("not sent yet");
     }
 
-    private static void nothingWaits(Device tablet) {
-        await().atMost(PATIENCE).pollInSameThread().until(() -> ask(tablet, "taps", "it.kept().length").equals(0));
-    }
-
     @Test void an_undo_while_the_network_is_away_takes_back_the_tap_that_was_not_sent_and_nothing_else() {
         Device tablet = seatThreeDone();
         long before = seq();
