@@ -29,9 +29,9 @@ final class Checks {
         return wrong ? Optional.of(refusal.get()) : Optional.empty();
     }
 
-    Optional<Refusal> outsideClass(Instant at) {
-        boolean inside = !at.isBefore(live.earliest()) && !at.isAfter(now.plus(Rules.CLOCK_SLACK));
-        return inside ? Optional.empty() : refuse(new Refusal.OutsideClass(at, live.earliest(), now));
+    /** In the future, or before the class existed. */
+    boolean outsideClass(Instant at) {
+        return at.isBefore(live.earliest()) || at.isAfter(now.plus(Rules.CLOCK_SLACK));
     }
 
     // ---- seats

@@ -132,10 +132,17 @@ public sealed interface Refusal {
         }
     }
 
-    /** The tap says it was made in the future or before the class existed. */
+    /** The tap says it was made in the future or before the class existed; made at another time it might stand. */
     record OutsideClass(Instant at, Instant from, Instant until) implements Refusal {
         @Override public <R> R match(Cases<R> cases) {
             return cases.outsideClass(this);
+        }
+    }
+
+    /** The time to which something should be moved or corrected lies outside the class, whenever the tap was made. */
+    record MovedOutsideClass(Instant to, Instant from, Instant until) implements Refusal {
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.movedOutsideClass(this);
         }
     }
 
@@ -198,6 +205,8 @@ public sealed interface Refusal {
         R stepInUse(StepInUse refusal);
 
         R outsideClass(OutsideClass refusal);
+
+        R movedOutsideClass(MovedOutsideClass refusal);
 
         R classIsClosed(ClassIsClosed refusal);
 

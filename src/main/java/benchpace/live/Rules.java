@@ -43,7 +43,8 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
     /** @param now the class's time; the command may claim one that is later by {@link #CLOCK_SLACK} at most */
     public static Decision decide(LiveClass live, Command command, Instant now) {
         Rules rules = new Rules(live, command, now);
-        Optional<Refusal> refusal = rules.checks.outsideClass(command.at())
+        Optional<Refusal> refusal = refuseIf(rules.checks.outsideClass(command.at()),
+                () -> new Refusal.OutsideClass(command.at(), live.earliest(), now))
                 .or(rules::closed)
                 .or(() -> command.wish().match(rules));
         return refusal.<Decision>map(Decision.Refused::new).orElseGet(() -> new Decision.Accepted(command.wish()));
@@ -172,7 +173,8 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
     }
 
     @Override public Optional<Refusal> tapRetimed(ClassEvent.TapRetimed event) {
-        return correctable(event.seq()).or(() -> checks.outsideClass(event.to()));
+        return correctable(event.seq()).or(() -> refuseIf(checks.outsideClass(event.to()),
+                () -> new Refusal.MovedOutsideClass(event.to(), live.earliest(), now)));
     }
 
     @Override public Optional<Refusal> tapReseated(ClassEvent.TapReseated event) {
@@ -332,7 +334,7 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
                 .or(() -> {
                     Instant last = now.plus(Duration.ofHours(12));
                     boolean possible = !event.to().isBefore(now.minus(CLOCK_SLACK)) && !event.to().isAfter(last);
-                    return refuseIf(!possible, () -> new Refusal.OutsideClass(event.to(), now, last));
+                    return refuseIf(!possible, () -> new Refusal.MovedOutsideClass(event.to(), now, last));
                 });
     }
 

@@ -122,9 +122,9 @@ class ActivitiesTest {
         assertThat(labels().movedTo()).contains(TestClass.instant(55));
 
         assertThat(c.refusalOf(new ClassEvent.ActivityMoved(LABELS, TestClass.instant(20))))
-                .isInstanceOf(Refusal.OutsideClass.class);
+                .isInstanceOf(Refusal.MovedOutsideClass.class);
         assertThat(c.refusalOf(new ClassEvent.ActivityMoved(LABELS, TestClass.instant(24 * 60))))
-                .isInstanceOf(Refusal.OutsideClass.class);
+                .isInstanceOf(Refusal.MovedOutsideClass.class);
         assertThat(c.wish(OPENED).refusalOf(new ClassEvent.ActivityMoved(LABELS, TestClass.instant(60))))
                 .isEqualTo(new Refusal.AlreadySo("open"));
     }

@@ -48,9 +48,18 @@ class CorrectingATapTest {
         c.minute(15);
 
         assertThat(c.refusalOf(new ClassEvent.TapRetimed(tap, TestClass.instant(16)))).isEqualTo(
-                new Refusal.OutsideClass(TestClass.instant(16), TestClass.START, TestClass.instant(15)));
+                new Refusal.MovedOutsideClass(TestClass.instant(16), TestClass.START, TestClass.instant(15)));
         assertThat(c.refusalOf(new ClassEvent.TapRetimed(tap, TestClass.instant(-1))))
-                .isInstanceOf(Refusal.OutsideClass.class);
+                .isInstanceOf(Refusal.MovedOutsideClass.class);
+    }
+
+    @Test void a_correction_made_outside_the_class_is_told_from_one_that_leads_outside_it() {
+        c.minute(15);
+
+        assertThat(c.madeAt(-1).refusalOf(new ClassEvent.TapRetimed(tap, TestClass.instant(9)))).isEqualTo(
+                new Refusal.OutsideClass(TestClass.instant(-1), TestClass.START, TestClass.instant(15)));
+        assertThat(c.madeAt(14).refusalOf(new ClassEvent.TapRetimed(tap, TestClass.instant(-1)))).isEqualTo(
+                new Refusal.MovedOutsideClass(TestClass.instant(-1), TestClass.START, TestClass.instant(15)));
     }
 
     @Test void taps_retimed_past_each_other_keep_the_seat_where_its_furthest_tap_put_it() {

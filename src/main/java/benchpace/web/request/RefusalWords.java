@@ -6,6 +6,7 @@ import benchpace.plan.ActivityId;
 import benchpace.plan.Plan;
 import benchpace.plan.StepId;
 import benchpace.web.screen.shell.Degrees;
+import java.time.Instant;
 import java.util.stream.Collectors;
 
 /** Says why the rules of a class refused, in words for the person who tapped, and with the fitting status. */
@@ -119,8 +120,16 @@ public final class RefusalWords implements Refusal.Cases<Problem> {
     }
 
     @Override public Problem outsideClass(Refusal.OutsideClass r) {
-        return new Problem(422, "outside-class", "The time lies outside the class",
-                "The time " + r.at() + " does not lie between " + r.from() + " and " + r.until() + ".");
+        return outside("outside-class", r.at(), r.from(), r.until());
+    }
+
+    @Override public Problem movedOutsideClass(Refusal.MovedOutsideClass r) {
+        return outside("moved-outside-class", r.to(), r.from(), r.until());
+    }
+
+    private static Problem outside(String type, Instant time, Instant from, Instant until) {
+        return new Problem(422, type, "The time lies outside the class",
+                "The time " + time + " does not lie between " + from + " and " + until + ".");
     }
 
     @Override public Problem classIsClosed(Refusal.ClassIsClosed r) {

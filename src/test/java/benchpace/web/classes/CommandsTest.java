@@ -232,6 +232,18 @@ class CommandsTest {
         assertThat(seat(2).get("finished")).isEmpty();
     }
 
+    @Test void a_time_to_which_something_is_moved_is_told_from_the_time_of_the_tap() {
+        tap(opening("wicks")).ok();
+        long tap = tap(finish(1, "wicks")).ok().json().get("seq").longValue();
+        board.testClock().advanceMinutes(10);
+        ObjectNode correction = command("correct-time").put("seq", tap).put("to", "2020-01-01T00:00:00Z");
+
+        tap(correction.deepCopy()).problem(422, "moved-outside-class").detail("2020-01-01");
+        tap(correction.deepCopy().put("at", "2020-01-01T00:00:00Z")).problem(422, "outside-class");
+        tap(command("move-activity").put("activity", "labels").put("to", "2020-01-01T00:00:00Z"))
+                .problem(422, "moved-outside-class");
+    }
+
     @Test void a_refused_command_leaves_nothing_behind() {
         long before = board.state(id).seq();
 

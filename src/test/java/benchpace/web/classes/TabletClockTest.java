@@ -105,6 +105,24 @@ class TabletClockTest extends TapScreens {
         assertThat(tries).hasValue(2);
     }
 
+    @Test void a_correction_to_a_time_that_cannot_be_is_refused_with_its_own_time_and_not_sent_again() {
+        Device tablet = live(tablet().expectingRefusals(), table());
+        long before = seq();
+        AtomicInteger tries = new AtomicInteger();
+        tablet.page().onRequest(request -> {
+            if (request.url().endsWith("/commands")) {
+                tries.incrementAndGet();
+            }
+        });
+
+        ask(tablet, "taps", "it.send({ type: 'correct-time', seq: " + before + ", to: '2020-01-01T00:00:00Z' })");
+
+        assertThat(tablet.find("#messages")).containsText("2020-01-01T00:00:00Z does not lie between");
+        nothingWaits(tablet);
+        assertThat(since(before)).isEmpty();
+        assertThat(tries).hasValue(1);
+    }
+
     @Test void taps_keep_their_order_when_the_clock_is_set_back_between_two_visits() {
         Device tablet = live(tablet().withScript(CLOCKS), table());
         long before = seq();
