@@ -16,7 +16,7 @@ public final class BadField extends RuntimeException {
         this.sentence = sentence;
     }
 
-    public static BadField of(Problem problem) {
+    public static BadField of(Finding problem) {
         String field = problem.place().startsWith("/") ? problem.place().substring(1) : problem.place();
         return new BadField(field, problem.sentence());
     }

@@ -27,18 +27,18 @@ public final class Fields {
 
     private final JsonNode object;
     private final String pointer;
-    private final Consumer<Problem> problems;
+    private final Consumer<Finding> problems;
     private final Set<String> known = new LinkedHashSet<>();
     private final boolean readable;
     private boolean sound = true;
 
-    public Fields(JsonNode object, String pointer, Consumer<Problem> problems) {
+    public Fields(JsonNode object, String pointer, Consumer<Finding> problems) {
         this.object = object;
         this.pointer = pointer;
         this.problems = problems;
         this.readable = object.isObject();
         if (!readable) {
-            tell(new Problem(pointer, "must be an object in braces, not " + sort(object)));
+            tell(new Finding(pointer, "must be an object in braces, not " + sort(object)));
         }
     }
 
@@ -47,13 +47,13 @@ public final class Fields {
         return sound;
     }
 
-    private void tell(Problem problem) {
+    private void tell(Finding problem) {
         sound = false;
         problems.accept(problem);
     }
 
     public void tell(String field, String sentence) {
-        tell(new Problem(place(field), sentence));
+        tell(new Finding(place(field), sentence));
     }
 
     private String place(String field) {
@@ -247,7 +247,7 @@ public final class Fields {
 
     /** Reads a tree that stands somewhere in a larger one. */
     public interface TreeReader<T> {
-        Optional<T> read(JsonNode node, String pointer, Consumer<Problem> problems);
+        Optional<T> read(JsonNode node, String pointer, Consumer<Finding> problems);
     }
 
     /**
@@ -270,7 +270,7 @@ public final class Fields {
         List<String> all = Words.all(type);
         entries(field, 0, MOST_CHOICES, (node, place) -> Words.constant(type, node.textValue()).ifPresentOrElse(
                 chosen::add,
-                () -> tell(new Problem(place, "must be one of " + Words.quoted(all) + ", not "
+                () -> tell(new Finding(place, "must be one of " + Words.quoted(all) + ", not "
                         + (node.isTextual() ? shown(node.textValue()) + Words.suggestion(node.textValue(), all)
                         : sort(node))))));
         return chosen;
@@ -323,7 +323,7 @@ public final class Fields {
     }
 
     public static String shorter(String text) {
-        return Problem.onOneLine(text, 40);
+        return Finding.onOneLine(text, 40);
     }
 
     private static String plain(double number) {

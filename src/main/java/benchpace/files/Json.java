@@ -86,9 +86,9 @@ public final class Json {
     }
 
     /** What is wrong with text that is no JSON, and where, for people. */
-    public static Problem problem(JsonProcessingException e) {
+    public static Finding problem(JsonProcessingException e) {
         String place = e.getLocation() == null || e.getLocation().getLineNr() < 1 ? ""
                 : "line " + e.getLocation().getLineNr() + ", column " + e.getLocation().getColumnNr();
-        return new Problem(place, "is not sound JSON: " + JsonWords.of(e));
+        return new Finding(place, "is not sound JSON: " + JsonWords.of(e));
     }
 }

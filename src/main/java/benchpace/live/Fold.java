@@ -23,7 +23,7 @@ import java.util.function.UnaryOperator;
  */
 final class Fold implements ClassEvent.Cases<Void> {
     private final Map<StepId, Instant> opened = new LinkedHashMap<>();
-    private final SortedMap<SeatNumber, SeatDraft> seats = new TreeMap<>();
+    private final SortedMap<SeatNumber, SeatFold> seats = new TreeMap<>();
     private final Map<ActivityId, ActivityRun> activities = new HashMap<>();
     private final List<LiveClass.Temperature> roomReadings = new ArrayList<>();
     private final List<LiveClass.Temperature> pourReadings = new ArrayList<>();
@@ -50,7 +50,7 @@ final class Fold implements ClassEvent.Cases<Void> {
         Fold fold = new Fold();
         fold.created = created;
         List<Recorded> corrected = corrected(history, undone);
-        ReachDraft reach = new ReachDraft(created.plan(), begins(created, corrected.get(0).at()));
+        ReachFold reach = new ReachFold(created.plan(), begins(created, corrected.get(0).at()));
         for (Recorded recorded : corrected) {
             if (!undone.contains(recorded.seq())) {
                 fold.current = recorded;
@@ -111,8 +111,8 @@ final class Fold implements ClassEvent.Cases<Void> {
                 log, history, corrected, undone);
     }
 
-    private SeatDraft seat(ClassEvent.AtSeat event) {
-        SeatDraft draft = seats.get(event.seat());
+    private SeatFold seat(ClassEvent.AtSeat event) {
+        SeatFold draft = seats.get(event.seat());
         if (draft == null) {
             throw new IllegalStateException("event " + current.seq() + " names seat " + event.seat()
                     + ", which the class does not have");
@@ -128,7 +128,7 @@ final class Fold implements ClassEvent.Cases<Void> {
 
     @Override public Void classCreated(ClassEvent.ClassCreated event) {
         Instant since = current.at().isBefore(event.startsAt()) ? current.at() : event.startsAt();
-        event.seats().forEach(p -> seats.put(p.seat(), new SeatDraft(p.seat(), p.name(), since)));
+        event.seats().forEach(p -> seats.put(p.seat(), new SeatFold(p.seat(), p.name(), since)));
         return DONE;
     }
 
@@ -165,14 +165,14 @@ final class Fold implements ClassEvent.Cases<Void> {
     }
 
     @Override public Void seatExpected(ClassEvent.SeatExpected event) {
-        SeatDraft draft = seat(event);
+        SeatFold draft = seat(event);
         handOver(draft);
         draft.goAway(Seat.Presence.EXPECTED, current.at());
         return DONE;
     }
 
     @Override public Void seatArrived(ClassEvent.SeatArrived event) {
-        SeatDraft draft = seat(event);
+        SeatFold draft = seat(event);
         if (!event.name().isEmpty()) {
             draft.name = event.name();
         }
@@ -185,7 +185,7 @@ final class Fold implements ClassEvent.Cases<Void> {
     }
 
     @Override public Void seatLeft(ClassEvent.SeatLeft event) {
-        SeatDraft draft = seat(event);
+        SeatFold draft = seat(event);
         handOver(draft);
         draft.goAway(Seat.Presence.LEFT, current.at());
         return DONE;
@@ -193,8 +193,8 @@ final class Fold implements ClassEvent.Cases<Void> {
 
     /** Who shares makes no candle and hosts nobody, and who hosts makes one: also after an undo in between. */
     @Override public Void seatPaired(ClassEvent.SeatPaired event) {
-        SeatDraft host = seat(event);
-        SeatDraft guest = seats.get(event.with());
+        SeatFold host = seat(event);
+        SeatFold guest = seats.get(event.with());
         if (host.sharesWith.isPresent()) {
             host.standAlone(current.at());
         }
@@ -208,14 +208,14 @@ final class Fold implements ClassEvent.Cases<Void> {
         return DONE;
     }
 
-    private List<SeatDraft> sharing(SeatNumber host) {
+    private List<SeatFold> sharing(SeatNumber host) {
         return seats.values().stream().filter(s -> s.sharesWith.filter(host::equals).isPresent()).toList();
     }
 
     /** The candle stays with who is left of the pair; of several, the lowest seat makes it and the others share it. */
-    private void handOver(SeatDraft host) {
-        List<SeatDraft> sharing = sharing(host.number);
-        sharing.stream().filter(SeatDraft::present).findFirst().ifPresent(heir -> {
+    private void handOver(SeatFold host) {
+        List<SeatFold> sharing = sharing(host.number);
+        sharing.stream().filter(SeatFold::present).findFirst().ifPresent(heir -> {
             sharing.forEach(s -> s.sharesWith = Optional.of(heir.number));
             heir.takeOver(host, current.at());
         });
@@ -301,7 +301,7 @@ final class Fold implements ClassEvent.Cases<Void> {
         activity(event.activity(), run -> run.closed(current.at()));
         seats.values().stream()
                 .filter(s -> s.activity.filter(a -> a.activity().equals(event.activity())).isPresent())
-                .forEach(SeatDraft::quit);
+                .forEach(SeatFold::quit);
         return DONE;
     }
 

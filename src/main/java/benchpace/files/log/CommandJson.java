@@ -2,7 +2,7 @@ package benchpace.files.log;
 
 import benchpace.files.BadField;
 import benchpace.files.Fields;
-import benchpace.files.Problem;
+import benchpace.files.Finding;
 import benchpace.live.ClassEvent;
 import benchpace.live.Command;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -22,7 +22,7 @@ public final class CommandJson {
      * @throws BadField for anything that is no command; nothing else is thrown
      */
     public static Command read(JsonNode body, String by, Instant now) {
-        Consumer<Problem> thrown = problem -> {
+        Consumer<Finding> thrown = problem -> {
             throw BadField.of(problem);
         };
         Fields fields = new Fields(body, "", thrown);

@@ -1,6 +1,6 @@
 package benchpace.files.plan;
 
-import benchpace.files.Problem;
+import benchpace.files.Finding;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -24,13 +24,13 @@ public final class PlanCheck {
      */
     public static int run(String path, InputStream in, Appendable out, Appendable err) throws IOException {
         String shown = path.equals("-") ? "standard input" : path;
-        List<Problem> problems;
+        List<Finding> problems;
         try {
             problems = (path.equals("-") ? PlanFile.read(in) : PlanFile.read(Path.of(path))).problems();
         } catch (IOException | InvalidPathException unreadable) {
-            problems = List.of(new Problem("", why(path, unreadable)));
+            problems = List.of(new Finding("", why(path, unreadable)));
         }
-        for (Problem problem : problems) {
+        for (Finding problem : problems) {
             err.append(shown).append(": ").append(problem.toString()).append('\n');
         }
         return problems.isEmpty() ? SOUND : BAD_INPUT;

@@ -1,7 +1,7 @@
 package benchpace.files.plan;
 
+import benchpace.files.Finding;
 import benchpace.files.Json;
-import benchpace.files.Problem;
 import benchpace.files.SizedText;
 import benchpace.plan.Plan;
 import com.fasterxml.jackson.core.JsonProcessingException;
@@ -28,7 +28,7 @@ public final class PlanFile {
 
     /** Reads a plan that is the whole of a document. */
     public static PlanReading read(JsonNode node) {
-        List<Problem> problems = new ArrayList<>();
+        List<Finding> problems = new ArrayList<>();
         Optional<Plan> plan = PlanReader.read(node, "", problems::add);
         return plan.isPresent() && problems.isEmpty()
                 ? new PlanReading.Sound(plan.get()) : new PlanReading.Unsound(problems);
@@ -39,15 +39,15 @@ public final class PlanFile {
         try {
             return read(Json.read(SizedText.read(in, SizedText.PLAN)));
         } catch (SizedText.TooLarge e) {
-            return unsound(new Problem("", e.getMessage() + " of a plan"));
+            return unsound(new Finding("", e.getMessage() + " of a plan"));
         } catch (CharacterCodingException e) {
-            return unsound(new Problem("", "is not text in UTF-8"));
+            return unsound(new Finding("", "is not text in UTF-8"));
         } catch (JsonProcessingException e) {
             return unsound(Json.problem(e));
         }
     }
 
-    private static PlanReading unsound(Problem problem) {
+    private static PlanReading unsound(Finding problem) {
         return new PlanReading.Unsound(List.of(problem));
     }
 

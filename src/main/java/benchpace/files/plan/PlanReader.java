@@ -1,7 +1,7 @@
 package benchpace.files.plan;
 
 import benchpace.files.Fields;
-import benchpace.files.Problem;
+import benchpace.files.Finding;
 import benchpace.plan.Activity;
 import benchpace.plan.Candle;
 import benchpace.plan.Opening;
@@ -44,7 +44,7 @@ public final class PlanReader extends Draft<Plan> {
         super(fields);
     }
 
-    public static Optional<Plan> read(JsonNode node, String pointer, Consumer<Problem> problems) {
+    public static Optional<Plan> read(JsonNode node, String pointer, Consumer<Finding> problems) {
         Fields fields = new Fields(node, pointer, problems);
         if (!fields.sound()) {
             return Optional.empty();

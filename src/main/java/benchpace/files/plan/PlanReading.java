@@ -1,6 +1,6 @@
 package benchpace.files.plan;
 
-import benchpace.files.Problem;
+import benchpace.files.Finding;
 import benchpace.plan.Plan;
 import java.util.List;
 import java.util.Optional;
@@ -12,7 +12,7 @@ public sealed interface PlanReading {
     record Sound(Plan plan) implements PlanReading { }
 
     /** No plan, and why. @param problems at least one, in the order of the file */
-    record Unsound(List<Problem> problems) implements PlanReading {
+    record Unsound(List<Finding> problems) implements PlanReading {
         public Unsound {
             problems = List.copyOf(problems);
         }
@@ -24,7 +24,7 @@ public sealed interface PlanReading {
     }
 
     /** What is wrong; empty if the plan is sound. */
-    default List<Problem> problems() {
+    default List<Finding> problems() {
         return this instanceof Unsound unsound ? unsound.problems : List.of();
     }
 }

@@ -1,7 +1,7 @@
 package benchpace.files.roster;
 
 import benchpace.files.Fields;
-import benchpace.files.Problem;
+import benchpace.files.Finding;
 import benchpace.files.log.EventJson;
 import benchpace.live.ClassEvent.Place;
 import benchpace.plan.SeatNumber;
@@ -26,7 +26,7 @@ import org.apache.commons.csv.CSVRecord;
  * @param places   in seat order; what could be read, if there are problems
  * @param problems what is wrong, by line
  */
-public record Roster(List<Place> places, List<Problem> problems) {
+public record Roster(List<Place> places, List<Finding> problems) {
     private static final CSVFormat FORMAT = CSVFormat.RFC4180.builder()
             .setIgnoreEmptyLines(true)
             .setIgnoreSurroundingSpaces(true)
@@ -52,7 +52,7 @@ public record Roster(List<Place> places, List<Problem> problems) {
                 reading.take(record, parser.getCurrentLineNumber());
             }
         } catch (IOException | UncheckedIOException | IllegalStateException broken) {
-            reading.problems.add(new Problem("", "is not sound CSV: a quote is opened and not closed, or stands in the "
+            reading.problems.add(new Finding("", "is not sound CSV: a quote is opened and not closed, or stands in the "
                     + "middle of a field"));
         }
         reading.places.sort(Comparator.comparing(Place::seat));
@@ -67,7 +67,7 @@ public record Roster(List<Place> places, List<Problem> problems) {
     /** The lines so far. */
     private static final class Reading {
         private final List<Place> places = new ArrayList<>();
-        private final List<Problem> problems = new ArrayList<>();
+        private final List<Finding> problems = new ArrayList<>();
         private final Set<SeatNumber> taken = new HashSet<>();
 
         void take(CSVRecord record, long line) {
@@ -119,7 +119,7 @@ public record Roster(List<Place> places, List<Problem> problems) {
         }
 
         private void tell(long line, String sentence) {
-            problems.add(new Problem("line " + line, sentence));
+            problems.add(new Finding("line " + line, sentence));
         }
     }
 }

@@ -9,8 +9,8 @@ import benchpace.cure.RoomFit;
 import benchpace.cure.RoomPosterior;
 import benchpace.cure.TableCase;
 import benchpace.cure.TrajectoryCache;
+import benchpace.files.Finding;
 import benchpace.files.Json;
-import benchpace.files.Problem;
 import benchpace.files.roster.Demo;
 import benchpace.plan.Candle;
 import benchpace.plan.Plan;
@@ -56,7 +56,7 @@ class PlanCandlesTest {
     }
 
     private static List<String> problems(ObjectNode... candles) {
-        return PlanFile.read(plan(candles)).problems().stream().map(Problem::toString).toList();
+        return PlanFile.read(plan(candles)).problems().stream().map(Finding::toString).toList();
     }
 
     @Test void a_plan_may_name_no_candle() {

@@ -2,8 +2,8 @@ package benchpace.files.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchpace.files.Finding;
 import benchpace.files.Json;
-import benchpace.files.Problem;
 import benchpace.files.Words;
 import benchpace.plan.Activity;
 import benchpace.plan.Opening;
@@ -52,7 +52,7 @@ class PlanFileTest {
     }
 
     private static List<String> problems(ObjectNode plan) {
-        return PlanFile.read(plan).problems().stream().map(Problem::toString).toList();
+        return PlanFile.read(plan).problems().stream().map(Finding::toString).toList();
     }
 
     private static ObjectNode step(ObjectNode plan, int index) {
@@ -99,7 +99,7 @@ class PlanFileTest {
                    "longestMinutes":15,"places":0,"needs":["hands-free","tables-clear",3],"interruptible":"yes"}]}
                 """.formatted("x".repeat(401))));
 
-        assertThat(reading.problems().stream().map(Problem::toString)).containsExactly(
+        assertThat(reading.problems().stream().map(Finding::toString)).containsExactly(
                 "/id: the id of a plan must be 1 to 40 lower-case letters, digits or hyphens, not \"Big One\"",
                 "/name: is missing",
                 "/about: must be text in quotes, not the number 7",
@@ -191,7 +191,7 @@ class PlanFileTest {
         "{\"seats\": | line 1, column 10: is not sound JSON: it ends too early",
     })
     void what_is_no_plan_at_all_is_told_so(String text, String start) throws IOException {
-        assertThat(PlanFile.read(stream(text)).problems().stream().map(Problem::toString))
+        assertThat(PlanFile.read(stream(text)).problems().stream().map(Finding::toString))
                 .anySatisfy(p -> assertThat(p).startsWith(start));
     }
 

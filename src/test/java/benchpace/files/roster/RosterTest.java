@@ -2,7 +2,7 @@ package benchpace.files.roster;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import benchpace.files.Problem;
+import benchpace.files.Finding;
 import benchpace.live.ClassEvent.Place;
 import benchpace.plan.SeatNumber;
 import java.util.Arrays;
@@ -21,7 +21,7 @@ class RosterTest {
     }
 
     private static void assertProblems(String text, String... problems) {
-        assertThat(Roster.read(text).problems().stream().map(Problem::toString)).containsExactly(problems);
+        assertThat(Roster.read(text).problems().stream().map(Finding::toString)).containsExactly(problems);
     }
 
     @Test void seats_and_names_are_read_with_and_without_a_heading() {

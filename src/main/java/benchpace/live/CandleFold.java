@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 
 /** A candle in the making, and all that was told about it, while the fold writes on it. A pair hands it over whole. */
-final class CandleDraft {
+final class CandleFold {
     final Map<StepId, Seat.Finish> finishes = new LinkedHashMap<>();
     /** Position of the furthest step it has finished; -1 if none. */
     int furthest = -1;

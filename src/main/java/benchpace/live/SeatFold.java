@@ -10,18 +10,18 @@ import java.util.Optional;
 import java.util.Set;
 
 /** A seat while the fold writes on it. */
-final class SeatDraft {
+final class SeatFold {
     final SeatNumber number;
     String name;
     Seat.Presence presence = Seat.Presence.PRESENT;
     Optional<SeatNumber> sharesWith = Optional.empty();
-    CandleDraft candle = new CandleDraft();
+    CandleFold candle = new CandleFold();
     Optional<Seat.Joined> activity = Optional.empty();
     final List<Seat.Note> notes = new ArrayList<>();
     private Instant presenceSince;
     private final Set<ActivityId> activitiesDone = new LinkedHashSet<>();
 
-    SeatDraft(SeatNumber number, String name, Instant since) {
+    SeatFold(SeatNumber number, String name, Instant since) {
         this.number = number;
         this.name = name;
         this.presenceSince = since;
@@ -65,13 +65,13 @@ final class SeatDraft {
     }
 
     /** Goes on with the candle that {@code host} made for both; should the host come back, the host shares it. */
-    void takeOver(SeatDraft host, Instant at) {
+    void takeOver(SeatFold host, Instant at) {
         if (host.present()) {
             presenceSince = host.presenceSince;
         }
         host.candle.endPause(at);
         candle = host.candle;
-        host.candle = new CandleDraft();
+        host.candle = new CandleFold();
         sharesWith = Optional.empty();
         host.sharesWith = Optional.of(number);
     }

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 
 /** The {@link ClassReach} while the fold writes on it, event by event. */
-final class ReachDraft {
+final class ReachFold {
     private final Plan plan;
     private final int cure;
     private final Instant begins;
@@ -18,7 +18,7 @@ final class ReachDraft {
     private OpenStep whole;
     private boolean firm;
 
-    ReachDraft(Plan plan, Instant begins) {
+    ReachFold(Plan plan, Instant begins) {
         this.plan = plan;
         this.begins = begins;
         this.cure = plan.cure().map(c -> plan.indexOf(c.id())).orElse(plan.steps().size());
@@ -27,8 +27,8 @@ final class ReachDraft {
     }
 
     /** The class stands as it does after an event that was made at that instant. */
-    void see(Map<StepId, Instant> opened, Collection<SeatDraft> seats, Instant at) {
-        List<CandleDraft> makers = seats.stream().filter(s -> s.present() && s.sharesWith.isEmpty())
+    void see(Map<StepId, Instant> opened, Collection<SeatFold> seats, Instant at) {
+        List<CandleFold> makers = seats.stream().filter(s -> s.present() && s.sharesWith.isEmpty())
                 .map(s -> s.candle).toList();
         firm |= makers.stream().anyMatch(candle -> candle.furthest > cure || judgedSet(candle));
         int led = furthest(opened, plan.steps().size());
@@ -42,7 +42,7 @@ final class ReachDraft {
     }
 
     /** Before the first led step: the class begins with what is free. */
-    private OpenStep unled(List<CandleDraft> makers, Instant at) {
+    private OpenStep unled(List<CandleFold> makers, Instant at) {
         if (plan.steps().get(0).led()) {
             return new OpenStep(-1, begins);
         }
@@ -52,7 +52,7 @@ final class ReachDraft {
         return new OpenStep(most, most == first ? begins : at);
     }
 
-    private OpenStep led(int led, List<CandleDraft> makers, Map<StepId, Instant> opened, Instant at) {
+    private OpenStep led(int led, List<CandleFold> makers, Map<StepId, Instant> opened, Instant at) {
         Step step = plan.steps().get(led);
         OpenStep there = new OpenStep(led, opened.get(step.id()));
         List<Integer> free = plan.freeAfter(led);
@@ -64,7 +64,7 @@ final class ReachDraft {
     }
 
     /** The furthest of the free steps that most have reached; the other one if they have reached none. */
-    private int most(List<Integer> free, List<CandleDraft> makers, int otherwise) {
+    private int most(List<Integer> free, List<CandleFold> makers, int otherwise) {
         int furthest = otherwise;
         for (int step : free) {
             long there = makers.stream().filter(candle -> position(candle) >= step).count();
@@ -74,7 +74,7 @@ final class ReachDraft {
     }
 
     /** The first step after the furthest finished one that still wants something of the seat. */
-    private int position(CandleDraft candle) {
+    private int position(CandleFold candle) {
         for (int i = candle.furthest + 1; i < plan.steps().size(); i++) {
             Step step = plan.steps().get(i);
             if (step.needsTap() || step.kind() == StepKind.CURE && !judgedSet(candle)) {
@@ -84,7 +84,7 @@ final class ReachDraft {
         return plan.steps().size();
     }
 
-    private boolean judgedSet(CandleDraft candle) {
+    private boolean judgedSet(CandleFold candle) {
         return candle.judgedSetAt.isPresent()
                 && candle.judgedSince(Progress.firstPour(plan, candle.finishes)).isPresent();
     }

@@ -6,7 +6,7 @@ package benchpace.files;
  * @param place    where: a JSON pointer (RFC 6901) such as {@code /steps/2/minutes}, a line, or empty for the whole
  * @param sentence what is wrong, to be read after the place: "must be above 0"
  */
-public record Problem(String place, String sentence) {
+public record Finding(String place, String sentence) {
     /** Longer than any place or sentence of ours; what is longer holds a name out of the file itself. */
     private static final int LONGEST_SHOWN = 500;
 
