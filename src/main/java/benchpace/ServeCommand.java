@@ -34,7 +34,7 @@ import benchpace.web.pairing.Keys;
 import benchpace.web.pairing.Pins;
 import benchpace.web.pairing.Secrets;
 import benchpace.web.request.QrCode;
-import benchpace.web.screen.shell.Times;
+import benchpace.words.Times;
 import java.io.PrintWriter;
 import java.net.InetAddress;
 import java.net.UnknownHostException;

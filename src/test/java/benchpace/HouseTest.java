@@ -34,6 +34,8 @@ class HouseTest {
     private static final String[] CORE = {
         "benchpace.plan..", "benchpace.live..", "benchpace.cure..", "benchpace.pace..", "benchpace.breaks..",
         "benchpace.shelf..", "benchpace.report.."};
+    /** The same of what turns values into words. */
+    private static final String[] PURE = concat(CORE, "benchpace.words..");
 
     // ---- floors
 
@@ -45,22 +47,25 @@ class HouseTest {
             .layer("breaks, shelf, report").definedBy("benchpace.breaks..", "benchpace.shelf..", "benchpace.report..")
             .layer("files, store").definedBy("benchpace.files..", "benchpace.store..")
             .layer("board").definedBy("benchpace.board..")
+            .layer("words").definedBy("benchpace.words..")
             .layer("web").definedBy("benchpace.web..")
             .layer("Main").definedBy("benchpace")
             .whereLayer("Main").mayNotBeAccessedByAnyLayer()
             .whereLayer("web").mayOnlyBeAccessedByLayers("Main")
-            .whereLayer("board").mayOnlyBeAccessedByLayers("web", "Main")
+            .whereLayer("words").mayOnlyBeAccessedByLayers("web", "Main")
+            .whereLayer("board").mayOnlyBeAccessedByLayers("words", "web", "Main")
             .whereLayer("files, store").mayOnlyBeAccessedByLayers("board", "web", "Main")
-            .whereLayer("breaks, shelf, report").mayOnlyBeAccessedByLayers("files, store", "board", "web", "Main")
+            .whereLayer("breaks, shelf, report").mayOnlyBeAccessedByLayers(
+                    "files, store", "board", "words", "web", "Main")
             .whereLayer("live, cure, pace").mayOnlyBeAccessedByLayers(
-                    "breaks, shelf, report", "files, store", "board", "web", "Main");
+                    "breaks, shelf, report", "files, store", "board", "words", "web", "Main");
 
     @ArchTest static final ArchRule packages_are_free_of_cycles =
             slices().matching("benchpace.(*)..").should().beFreeOfCycles();
 
     @ArchTest static final ArchRule every_class_lives_on_a_floor = classes()
             .should().resideInAnyPackage(concat(CORE, "benchpace", "benchpace.files..", "benchpace.store..",
-                    "benchpace.board..", "benchpace.web.."));
+                    "benchpace.board..", "benchpace.words..", "benchpace.web.."));
 
     @ArchTest static final ArchRule the_class_itself_knows_neither_the_cure_nor_the_pace = noClasses()
             .that().resideInAPackage("benchpace.live..")
@@ -73,6 +78,10 @@ class HouseTest {
     @ArchTest static final ArchRule the_pace_knows_neither_the_cure_nor_the_class = noClasses()
             .that().resideInAPackage("benchpace.pace..")
             .should().dependOnClassesThat().resideInAnyPackage("benchpace.cure..", "benchpace.live..");
+
+    @ArchTest static final ArchRule words_are_made_of_facts_that_a_view_gives = noClasses()
+            .that().resideInAPackage("benchpace.words..")
+            .should().dependOnClassesThat().resideInAPackage("benchpace.board");
 
     @ArchTest static final ArchRule the_plan_knows_nothing_above_it = noClasses()
             .that().resideInAPackage("benchpace.plan..")
@@ -128,20 +137,20 @@ class HouseTest {
     // ---- the pure core
 
     @ArchTest static final ArchRule the_core_has_no_clock = noClasses()
-            .that().resideInAnyPackage(CORE)
+            .that().resideInAnyPackage(PURE)
             .should().callMethodWhere(named("a clock is read", Set.of("now", "currentTimeMillis", "nanoTime",
                     "systemDefault", "systemDefaultZone", "systemUTC"), "java."))
             .orShould().dependOnClassesThat(are(belongToAnyOf(Clock.class, InstantSource.class)));
 
     @ArchTest static final ArchRule the_core_draws_no_lots_but_from_a_seed = noClasses()
-            .that().resideInAnyPackage(CORE)
+            .that().resideInAnyPackage(PURE)
             .should().callConstructorWhere(unseeded())
             .orShould().callMethodWhere(named("lots are drawn without a seed", Set.of("random", "randomUUID"), "java."))
             .orShould().dependOnClassesThat().haveFullyQualifiedName("java.util.concurrent.ThreadLocalRandom")
             .orShould().dependOnClassesThat().haveFullyQualifiedName("java.security.SecureRandom");
 
     @ArchTest static final ArchRule the_core_has_no_files_network_database_log_or_threads = noClasses()
-            .that().resideInAnyPackage(CORE)
+            .that().resideInAnyPackage(PURE)
             .should().dependOnClassesThat().resideInAnyPackage("java.io..", "java.nio.file..", "java.nio.channels..",
                     "java.net..", "java.sql..", "javax..", "java.util.logging..",
                     "org.slf4j..", "java.util.concurrent..")
@@ -152,19 +161,19 @@ class HouseTest {
                     "java."));
 
     @ArchTest static final ArchRule the_core_asks_nothing_of_its_surroundings = noClasses()
-            .that().resideInAnyPackage(CORE)
+            .that().resideInAnyPackage(PURE)
             .should().callMethodWhere(named("the surroundings are asked", Set.of("getProperty", "getenv", "exit"),
                     "java.lang."))
             .orShould().accessField(System.class, "out")
             .orShould().accessField(System.class, "err");
 
     @ArchTest static final ArchRule the_core_stands_on_java_and_mathematics = noClasses()
-            .that().resideInAnyPackage(CORE)
+            .that().resideInAnyPackage(PURE)
             .should().dependOnClassesThat(not(resideInAnyPackage("benchpace..", "java..", "org.hipparchus.."))
                     .and(not(primitiveOrArray())));
 
     @ArchTest static final ArchRule core_classes_are_values_interfaces_or_final = classes()
-            .that().resideInAnyPackage(CORE).and().areNotAnonymousClasses()
+            .that().resideInAnyPackage(PURE).and().areNotAnonymousClasses()
             .should(be(
                     DescribedPredicate.<JavaClass>describe("records, enums, interfaces or final", c -> c.isRecord()
                             || c.isEnum() || c.isInterface() || c.getModifiers().contains(JavaModifier.FINAL))));

@@ -8,7 +8,7 @@ import benchpace.plan.TableTop;
 import benchpace.plan.Vessel;
 import benchpace.plan.Wax;
 import benchpace.web.screen.cure.CureForm;
-import benchpace.web.screen.shell.Degrees;
+import benchpace.words.Degrees;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

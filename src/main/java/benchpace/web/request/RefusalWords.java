@@ -5,7 +5,7 @@ import benchpace.live.Refusal;
 import benchpace.plan.ActivityId;
 import benchpace.plan.Plan;
 import benchpace.plan.StepId;
-import benchpace.web.screen.shell.Degrees;
+import benchpace.words.Degrees;
 import java.time.Instant;
 import java.util.stream.Collectors;
 

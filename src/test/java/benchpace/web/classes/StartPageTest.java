@@ -8,7 +8,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import benchpace.web.Browsers;
 import benchpace.web.Device;
 import benchpace.web.TestBoard;
-import benchpace.web.screen.shell.Times;
+import benchpace.words.Times;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Locator;

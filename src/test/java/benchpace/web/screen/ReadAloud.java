@@ -1,6 +1,6 @@
 package benchpace.web.screen;
 
-import benchpace.web.screen.shell.Phrases;
+import benchpace.words.Phrases;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.regex.Matcher;

@@ -2,7 +2,7 @@ package benchpace.web.screen.cure;
 
 import benchpace.cure.RoomFit;
 import benchpace.store.Rooms;
-import benchpace.web.screen.shell.Times;
+import benchpace.words.Times;
 
 /**
  * What a room has taught, in words.

@@ -5,9 +5,9 @@ import benchpace.board.cooling.SaidRange;
 import benchpace.board.view.ClassView;
 import benchpace.board.view.SeatView;
 import benchpace.plan.StepKind;
-import benchpace.web.screen.shell.CureWords;
-import benchpace.web.screen.shell.Phrases;
-import benchpace.web.screen.shell.Times;
+import benchpace.words.CureWords;
+import benchpace.words.Phrases;
+import benchpace.words.Times;
 import java.util.Optional;
 
 /**

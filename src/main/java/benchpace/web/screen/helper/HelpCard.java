@@ -5,8 +5,8 @@ import benchpace.board.view.ClassView;
 import benchpace.board.view.SeatView;
 import benchpace.web.screen.instructor.SeatTile;
 import benchpace.web.screen.shell.Counter;
-import benchpace.web.screen.shell.Times;
 import benchpace.web.screen.shell.Viewer;
+import benchpace.words.Times;
 import java.time.Instant;
 import java.util.Optional;
 

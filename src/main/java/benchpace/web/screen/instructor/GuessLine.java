@@ -1,6 +1,6 @@
 package benchpace.web.screen.instructor;
 
-import benchpace.web.screen.shell.Times;
+import benchpace.words.Times;
 import java.time.Instant;
 import java.util.Optional;
 

@@ -2,8 +2,8 @@ package benchpace.web.screen.instructor;
 
 import benchpace.board.pacing.HomeTime;
 import benchpace.board.view.ClassView;
-import benchpace.web.screen.shell.Phrases;
-import benchpace.web.screen.shell.Times;
+import benchpace.words.Phrases;
+import benchpace.words.Times;
 import java.time.Duration;
 import java.time.Instant;
 

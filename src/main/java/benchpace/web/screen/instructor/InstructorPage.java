@@ -4,9 +4,9 @@ import benchpace.board.view.ClassView;
 import benchpace.plan.SeatingChart;
 import benchpace.web.screen.shell.Parts;
 import benchpace.web.screen.shell.Shell;
-import benchpace.web.screen.shell.Times;
 import benchpace.web.screen.shell.UndoButton;
 import benchpace.web.screen.shell.Viewer;
+import benchpace.words.Times;
 import java.util.List;
 
 /**

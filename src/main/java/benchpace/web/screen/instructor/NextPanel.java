@@ -6,7 +6,7 @@ import benchpace.board.view.ClassView.Stage;
 import benchpace.board.view.ClassView.StepView;
 import benchpace.board.view.SeatView;
 import benchpace.plan.StepKind;
-import benchpace.web.screen.shell.Phrases;
+import benchpace.words.Phrases;
 import java.util.List;
 import java.util.Optional;
 

@@ -6,10 +6,10 @@ import benchpace.board.view.ClassView.NowView;
 import benchpace.board.view.ClassView.Stage;
 import benchpace.plan.StepKind;
 import benchpace.web.screen.shell.Counter;
-import benchpace.web.screen.shell.CureWords;
-import benchpace.web.screen.shell.Phrases;
-import benchpace.web.screen.shell.Times;
 import benchpace.web.screen.wall.WallMain;
+import benchpace.words.CureWords;
+import benchpace.words.Phrases;
+import benchpace.words.Times;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -107,7 +107,7 @@ public record NowPanel(String kicker, String heading, Optional<Counter> count, S
 
     private static Optional<Counter> ready(ClassView view) {
         return WallMain.waits(view) ? view.cure().range().filter(r -> r.phase(view.now()) == Phase.BEFORE)
-                .map(r -> CureWords.count(r)) : Optional.empty();
+                .map(Counter::tried) : Optional.empty();
     }
 
     private static Optional<Counter> quiet(ClassView view, Times times) {

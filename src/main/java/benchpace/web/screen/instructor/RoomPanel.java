@@ -2,8 +2,8 @@ package benchpace.web.screen.instructor;
 
 import benchpace.board.cooling.RoomView;
 import benchpace.board.view.ClassView;
-import benchpace.web.screen.shell.Degrees;
-import benchpace.web.screen.shell.Times;
+import benchpace.words.Degrees;
+import benchpace.words.Times;
 import java.util.Optional;
 
 /**

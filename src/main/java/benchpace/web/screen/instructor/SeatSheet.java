@@ -7,11 +7,11 @@ import benchpace.board.view.ClassView;
 import benchpace.board.view.SeatView;
 import benchpace.board.waiting.WaitView;
 import benchpace.web.screen.shell.Counter;
-import benchpace.web.screen.shell.CureWords;
 import benchpace.web.screen.shell.NoteLine;
-import benchpace.web.screen.shell.Phrases;
-import benchpace.web.screen.shell.Times;
 import benchpace.web.screen.shell.Viewer;
+import benchpace.words.CureWords;
+import benchpace.words.Phrases;
+import benchpace.words.Times;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;
@@ -67,7 +67,7 @@ public record SeatSheet(SeatTile tile, String word, String reason, String gaps, 
                 seat.slowness().map(SeatFlag::reason).orElse(""),
                 seat.gaps().isEmpty() ? "" : "Not tapped: " + String.join(", ", seat.gaps()) + ".",
                 otherSteps(view, seat, tile), candle.map(c -> CureWords.of(c, view.now(), times)).orElse(""),
-                candle.filter(c -> !c.settled()).map(c -> CureWords.count(c.said())),
+                candle.filter(c -> !c.settled()).map(c -> Counter.tried(c.said())),
                 candle.map(CureWords::basis).orElse(""), candle.isPresent(),
                 candle.filter(CandleClock::settled).isPresent(),
                 candle.map(c -> HandTest.from(seat)).orElse(""), finishName(view, tile), presence(seat),

@@ -8,8 +8,8 @@ import benchpace.board.view.SeatView;
 import benchpace.board.view.SeatView.Mark;
 import benchpace.board.waiting.WaitView;
 import benchpace.web.screen.shell.Counter;
-import benchpace.web.screen.shell.CureWords;
-import benchpace.web.screen.shell.Times;
+import benchpace.words.CureWords;
+import benchpace.words.Times;
 import java.time.Instant;
 import java.util.Optional;
 

@@ -9,7 +9,7 @@ import benchpace.board.cooling.SaidRange;
 import benchpace.board.view.ClassView;
 import benchpace.board.view.SeatView;
 import benchpace.web.screen.shell.CutDrawing;
-import benchpace.web.screen.shell.Times;
+import benchpace.words.Times;
 import java.util.List;
 import java.util.Optional;
 

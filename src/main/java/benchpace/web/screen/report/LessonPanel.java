@@ -2,8 +2,8 @@ package benchpace.web.screen.report;
 
 import benchpace.board.pacing.StepLessons;
 import benchpace.plan.Plan;
-import benchpace.web.screen.shell.Phrases;
-import benchpace.web.screen.shell.Times;
+import benchpace.words.Phrases;
+import benchpace.words.Times;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;

@@ -1,6 +1,8 @@
 package benchpace.web.screen.shell;
 
 import benchpace.board.cooling.SaidRange;
+import benchpace.words.CureWords;
+import benchpace.words.Times;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 
@@ -42,6 +44,11 @@ public record Counter(boolean up, String at, String style, String after, String 
      */
     public static Counter ready(SaidRange range, String style, String inside, String past) {
         return new Counter(false, iso(range.from()), style, inside, iso(range.until()), past, "");
+    }
+
+    /** Minutes to the beginning of its range, and what is to be done from then on. */
+    public static Counter tried(SaidRange range) {
+        return ready(range, "tried", CureWords.MAY_BE_NOW, CureWords.TRY_IT);
     }
 
     public static String iso(Instant at) {

@@ -5,6 +5,7 @@ import benchpace.cure.CandleSection;
 import benchpace.cure.SectionPoint;
 import benchpace.cure.SolidFront;
 import benchpace.plan.Vessel;
+import benchpace.words.Phrases;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

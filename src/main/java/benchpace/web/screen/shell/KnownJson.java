@@ -5,6 +5,7 @@ import benchpace.board.view.KnownClass;
 import benchpace.files.Json;
 import benchpace.live.Seat;
 import benchpace.plan.Step;
+import benchpace.words.Times;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;

@@ -1,6 +1,7 @@
 package benchpace.web.screen.shell;
 
 import benchpace.board.view.ClassView;
+import benchpace.words.Times;
 import java.util.Comparator;
 import java.util.List;
 

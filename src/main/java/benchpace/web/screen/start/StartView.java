@@ -2,7 +2,7 @@ package benchpace.web.screen.start;
 
 import benchpace.web.screen.shell.Role;
 import benchpace.web.screen.shell.Shell;
-import benchpace.web.screen.shell.Times;
+import benchpace.words.Times;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;

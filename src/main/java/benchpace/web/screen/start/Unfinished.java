@@ -3,7 +3,7 @@ package benchpace.web.screen.start;
 import benchpace.board.view.ClassView;
 import benchpace.board.view.SeatView;
 import benchpace.plan.StepKind;
-import benchpace.web.screen.shell.Phrases;
+import benchpace.words.Phrases;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -8,7 +8,7 @@ import benchpace.board.waiting.WaitView.CallView;
 import benchpace.breaks.WaitEvent;
 import benchpace.breaks.WaitWords;
 import benchpace.web.screen.shell.Counter;
-import benchpace.web.screen.shell.Times;
+import benchpace.words.Times;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;

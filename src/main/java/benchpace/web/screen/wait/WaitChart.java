@@ -8,7 +8,7 @@ import benchpace.board.waiting.WaitView;
 import benchpace.board.waiting.WaitView.PartView;
 import benchpace.board.waiting.WaitView.Progress;
 import benchpace.board.waiting.WaitView.StripView;
-import benchpace.web.screen.shell.Times;
+import benchpace.words.Times;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;

@@ -2,8 +2,8 @@ package benchpace.web.screen.wait;
 
 import benchpace.board.view.ClassView;
 import benchpace.board.waiting.WaitView.OfferView;
-import benchpace.web.screen.shell.Phrases;
-import benchpace.web.screen.shell.Times;
+import benchpace.words.Phrases;
+import benchpace.words.Times;
 import java.util.List;
 
 /**

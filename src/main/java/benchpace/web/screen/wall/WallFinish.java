@@ -4,7 +4,7 @@ import benchpace.board.cooling.CandleClock;
 import benchpace.board.view.ClassView;
 import benchpace.board.view.SeatView;
 import benchpace.plan.StepKind;
-import benchpace.web.screen.shell.Phrases;
+import benchpace.words.Phrases;
 import java.util.List;
 
 /**

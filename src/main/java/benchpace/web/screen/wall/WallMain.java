@@ -7,8 +7,8 @@ import benchpace.board.view.ClassView.NowView;
 import benchpace.board.view.ClassView.Stage;
 import benchpace.plan.StepKind;
 import benchpace.web.screen.shell.Counter;
-import benchpace.web.screen.shell.CureWords;
-import benchpace.web.screen.shell.Times;
+import benchpace.words.CureWords;
+import benchpace.words.Times;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -55,7 +55,7 @@ public record WallMain(String kicker, String heading, String sentence, boolean w
     private static WallMain setting(ClassView view, Times times) {
         Optional<SaidRange> range = view.cure().range();
         Optional<Counter> count = range.filter(r -> r.phase(view.now()) == Phase.BEFORE)
-                .map(r -> CureWords.count(r));
+                .map(Counter::tried);
         String small = view.cure().poured() == 0 ? view.present().wall() : CureWords.wall(view.cure(), view.now());
         return new WallMain("", heading(view), view.present().wall(), true, WallRibbon.of(view, times), count,
                 List.of(), "", small);

@@ -7,8 +7,8 @@ import benchpace.board.view.SeatView;
 import benchpace.web.screen.shell.CutDrawing;
 import benchpace.web.screen.shell.Parts;
 import benchpace.web.screen.shell.Shell;
-import benchpace.web.screen.shell.Times;
 import benchpace.web.screen.wait.WaitCall;
+import benchpace.words.Times;
 import java.util.List;
 import java.util.Optional;
 

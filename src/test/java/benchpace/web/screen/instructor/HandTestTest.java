@@ -7,7 +7,7 @@ import benchpace.live.ClassEvent;
 import benchpace.plan.SeatNumber;
 import benchpace.web.screen.Evening;
 import benchpace.web.screen.Evenings;
-import benchpace.web.screen.shell.Times;
+import benchpace.words.Times;
 import java.time.Instant;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;

@@ -6,7 +6,7 @@ import benchpace.board.view.ClassView;
 import benchpace.plan.TableShape;
 import benchpace.web.screen.Evening;
 import benchpace.web.screen.Evenings;
-import benchpace.web.screen.shell.Times;
+import benchpace.words.Times;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.DisplayNameGeneration;

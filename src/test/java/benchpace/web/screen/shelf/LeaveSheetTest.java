@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import benchpace.board.view.ClassView;
 import benchpace.web.screen.Evening;
 import benchpace.web.screen.Evenings;
-import benchpace.web.screen.shell.Times;
+import benchpace.words.Times;
 import java.util.List;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;

@@ -1,4 +1,4 @@
-package benchpace.web.screen.shell;
+package benchpace.words;
 
 import java.time.Duration;
 import java.util.ArrayList;

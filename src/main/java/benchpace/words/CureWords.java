@@ -1,4 +1,4 @@
-package benchpace.web.screen.shell;
+package benchpace.words;
 
 import benchpace.board.cooling.CandleClock;
 import benchpace.board.cooling.ReadyWindow.Basis;
@@ -16,7 +16,7 @@ import java.util.Optional;
 public final class CureWords {
     static final String DECIDES = "The instructor's hand test decides.";
     public static final String MAY_BE = "may be ready";
-    static final String MAY_BE_NOW = "may be ready now: try by hand";
+    public static final String MAY_BE_NOW = "may be ready now: try by hand";
     public static final String TRY_IT = "try it";
 
     private CureWords() { }
@@ -39,11 +39,6 @@ public final class CureWords {
         }
         return poured + (candle.phase(now) == Phase.PAST ? "was to be ready about " : "ready about ")
                 + times.said(candle.said()) + ".";
-    }
-
-    /** Minutes to the beginning of its range, and what is to be done from then on. */
-    public static Counter count(SaidRange range) {
-        return Counter.ready(range, "tried", MAY_BE_NOW, TRY_IT);
     }
 
     /**
