@@ -129,13 +129,9 @@ public final class ClassBoard {
         moveWhatIsOwed(); // or what is written now would move along
         Command wished = made.at(made.at().plus(live.setRightSince(clocks)));
         Instant now = now();
-        Decision decision = Rules.decide(live, wished, now);
+        Decision decision = Rules.decide(live, wished, now, (state, wish) -> absurd(state, wish, now));
         if (decision instanceof Decision.Refused refused) {
             return new Answer.Refused(refused.reason());
-        }
-        Optional<Refusal> absurd = absurd(wished, now);
-        if (absurd.isPresent()) {
-            return new Answer.Refused(absurd.get());
         }
         Instant tapped = wished.at().truncatedTo(ChronoUnit.MILLIS);
         Recorded recorded = new Recorded(live.seq() + 1, wished.id(), wished.by(), wished.device(),
@@ -161,9 +157,9 @@ public final class ClassBoard {
     }
 
     /** The one model asked under the lock. Where it fails the tap stands: no tap is lost for a model. */
-    private Optional<Refusal> absurd(Command wished, Instant now) {
-        return models.attempts().of(Model.PLAUSIBILITY, live.seq(), now,
-                () -> Plausible.refusal(live, wished.wish()), Optional::empty);
+    private Optional<Refusal> absurd(LiveClass state, ClassEvent wish, Instant now) {
+        return models.attempts().of(Model.PLAUSIBILITY, state.seq(), now,
+                () -> Plausible.refusal(state, wish), Optional::empty);
     }
 
     /** What of the class cannot be computed just now, as far as somebody has asked for it. */

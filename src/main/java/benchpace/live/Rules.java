@@ -15,8 +15,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Decides what a command means for a class. Pure: same state, command and instant, same answer. A command that was
- * recorded before is the caller's to recognise ({@link LiveClass#seqOf}); here every command is taken as new.
+ * Decides what a command means for a class. Pure: same state, command, instant and plausibility, same answer. A command
+ * that was recorded before is the caller's to recognise ({@link LiveClass#seqOf}); here every command is taken as new.
  */
 public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
     /** How far ahead of the class's time a tap may claim to have been made: what clock estimates differ by. */
@@ -40,13 +40,19 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
         this.now = now;
     }
 
-    /** @param now the class's time; the command may claim one that is later by {@link #CLOCK_SLACK} at most */
-    public static Decision decide(LiveClass live, Command command, Instant now) {
+    /**
+     * The whole decision.
+     *
+     * @param now          the class's time; the command may claim one that is later by {@link #CLOCK_SLACK} at most
+     * @param plausibility asked last, of what nothing else is in the way of
+     */
+    public static Decision decide(LiveClass live, Command command, Instant now, Plausibility plausibility) {
         Rules rules = new Rules(live, command, now);
         Optional<Refusal> refusal = refuseIf(rules.checks.outsideClass(command.at()),
                 () -> new Refusal.OutsideClass(command.at(), live.earliest(), now))
                 .or(rules::closed)
-                .or(() -> command.wish().match(rules));
+                .or(() -> command.wish().match(rules))
+                .or(() -> plausibility.refusal(live, command.wish()));
         return refusal.<Decision>map(Decision.Refused::new).orElseGet(() -> new Decision.Accepted(command.wish()));
     }
 

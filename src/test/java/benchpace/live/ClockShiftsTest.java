@@ -96,7 +96,7 @@ class ClockShiftsTest {
 
         LiveClass moved = shift(c.live(), 1, TWO_HOURS);
         Decision undo = Rules.decide(moved, new Command("u", "test", moved.lastRecordedAt(),
-                new ClassEvent.Undone(moved.seq())), moved.lastRecordedAt());
+                new ClassEvent.Undone(moved.seq())), moved.lastRecordedAt(), Plausibility.ANYTHING);
         assertThat(undo).isEqualTo(new Decision.Refused(new Refusal.CannotUndo(moved.seq())));
     }
 

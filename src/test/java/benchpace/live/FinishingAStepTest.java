@@ -44,12 +44,13 @@ class FinishingAStepTest {
         Instant now = c.now();
         Command first = new Command("tablet-a-1", "instructor", now, finished(2, "wicks"));
         Command second = new Command("tablet-b-1", "helper", now, finished(2, "wicks"));
-        assertThat(Rules.decide(seenByBoth, first, now)).isEqualTo(new Decision.Accepted(first.wish()));
+        assertThat(Rules.decide(seenByBoth, first, now, Plausibility.ANYTHING)).isEqualTo(
+                new Decision.Accepted(first.wish()));
 
         LiveClass after = seenByBoth.apply(
                 new Recorded(seenByBoth.seq() + 1, first.id(), first.by(), first.at(), now, first.wish()));
 
-        assertThat(Rules.decide(after, second, now)).isEqualTo(new Decision.Refused(
+        assertThat(Rules.decide(after, second, now, Plausibility.ANYTHING)).isEqualTo(new Decision.Refused(
                 new Refusal.AlreadyFinished(SEAT_2, new StepId("wicks"), after.seq())));
     }
 

@@ -269,7 +269,7 @@ class LiveClassProperties {
 
     private static Decision decide(LiveClass live, ClassEvent wish) {
         Instant now = live.lastRecordedAt();
-        return Rules.decide(live, new Command("again", "test", now, wish), now);
+        return Rules.decide(live, new Command("again", "test", now, wish), now, Plausibility.ANYTHING);
     }
 
     private static LiveClass append(LiveClass live, ClassEvent event) {

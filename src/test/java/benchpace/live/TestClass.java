@@ -194,7 +194,7 @@ public final class TestClass {
     /** Any other event; the rules must let it stand. */
     public TestClass wish(ClassEvent event) {
         Command command = command(event);
-        Decision decision = Rules.decide(live, command, now);
+        Decision decision = Rules.decide(live, command, now, Plausibility.ANYTHING);
         if (decision instanceof Decision.Refused refused) {
             throw new AssertionError(event + " was refused: " + refused.reason());
         }
@@ -206,7 +206,7 @@ public final class TestClass {
 
     /** What the rules say against this event; the class stays as it is. */
     public Refusal refusalOf(ClassEvent event) {
-        Decision decision = Rules.decide(live, command(event), now);
+        Decision decision = Rules.decide(live, command(event), now, Plausibility.ANYTHING);
         if (decision instanceof Decision.Refused refused) {
             return refused.reason();
         }

@@ -32,7 +32,8 @@ class TimeAndCloseTest {
         for (Instant at : new Instant[] {Instant.MIN, Instant.MAX}) {
             Command command = new Command("far", "test", at, finished(1, "wicks"));
 
-            assertThat(Rules.decide(c.live(), command, c.now())).isInstanceOfSatisfying(Decision.Refused.class,
+            assertThat(Rules.decide(c.live(), command, c.now(), Plausibility.ANYTHING)).isInstanceOfSatisfying(
+                    Decision.Refused.class,
                     refused -> assertThat(refused.reason()).isInstanceOf(Refusal.OutsideClass.class));
         }
     }
