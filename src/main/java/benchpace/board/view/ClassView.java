@@ -7,7 +7,9 @@ import benchpace.board.pacing.HomeTime;
 import benchpace.board.pacing.PaceLines;
 import benchpace.board.pacing.SeatFlag;
 import benchpace.board.waiting.WaitView;
+import benchpace.live.ClassEvent;
 import benchpace.plan.Opening;
+import benchpace.plan.Plan;
 import benchpace.plan.SeatingChart;
 import benchpace.plan.StepKind;
 import java.time.Duration;
@@ -20,6 +22,7 @@ import java.util.Optional;
  * All that any screen may show of a class at one instant. Pages and JSON only render it.
  *
  * @param id    the class's id in addresses
+ * @param plan  by which it goes, for what things are called
  * @param zone  in which clock times are printed
  * @param seq   the number of the last event it rests on
  * @param now   the board's time it holds for
@@ -33,7 +36,7 @@ import java.util.Optional;
  * @param known what a screen needs to go on by itself
  * @param missing what cannot be computed just now, and is left out here or stands as the plan has it
  */
-public record ClassView(String id, String name, String place, ZoneId zone, long seq, Instant now, Instant startsAt,
+public record ClassView(String id, String name, Plan plan, ZoneId zone, long seq, Instant now, Instant startsAt,
                         Stage stage, List<StepView> steps, NowView present, Optional<NextView> next,
                         SeatingChart chart, List<SeatView> seats, CureView cure, HomeTime home, List<HelpView> help,
                         String calm, Optional<Duration> silence, List<UndoView> undo, List<NoteView> notes,
@@ -109,8 +112,8 @@ public record ClassView(String id, String name, String place, ZoneId zone, long 
     public record LeftRow(int seat, String finishStep, String atStep, boolean paused, boolean answered,
                           double doneProbability, int remainingMinutes, int leaveMinutes, boolean judged) { }
 
-    /** The latest event of a device that can be taken back, in words. @param device the device's mark */
-    public record UndoView(long seq, String words, Instant at, String device) { }
+    /** The latest event of a device that can be taken back. @param device the device's mark */
+    public record UndoView(long seq, ClassEvent event, Instant at, String device) { }
 
     /** A remark; {@code seat} is empty if it is about the class. */
     public record NoteView(Optional<Integer> seat, Instant at, String text, long seq) { }
@@ -156,6 +159,11 @@ public record ClassView(String id, String name, String place, ZoneId zone, long 
         help = List.copyOf(help);
         undo = List.copyOf(undo);
         notes = List.copyOf(notes);
+    }
+
+    /** Where it is held; may be empty. */
+    public String place() {
+        return plan.place();
     }
 
     /** What a device takes back with one tap. @param device its mark */

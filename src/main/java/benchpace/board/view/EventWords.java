@@ -1,22 +1,22 @@
 package benchpace.board.view;
 
 import benchpace.live.ClassEvent;
-import benchpace.live.LiveClass;
 import benchpace.plan.ActivityId;
 import benchpace.plan.Plan;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.StepId;
 
 /** Says in a few plain words what an event was, for the undo button and a seat's history. */
-final class EventWords implements ClassEvent.Cases<String> {
+public final class EventWords implements ClassEvent.Cases<String> {
     private final Plan plan;
 
     private EventWords(Plan plan) {
         this.plan = plan;
     }
 
-    static String of(LiveClass live, ClassEvent event) {
-        return event.match(new EventWords(live.plan()));
+    /** "seat 4 done with Wicks". @param plan the class's, for the names of steps, activities and candles */
+    public static String of(Plan plan, ClassEvent event) {
+        return event.match(new EventWords(plan));
     }
 
     private String step(StepId id) {

@@ -3,6 +3,7 @@ package benchpace.board.view;
 import benchpace.board.cooling.CandleClock;
 import benchpace.board.pacing.Eased;
 import benchpace.board.pacing.SeatFlag;
+import benchpace.live.ClassEvent;
 import benchpace.plan.SeatingChart;
 import java.time.Instant;
 import java.util.List;
@@ -57,7 +58,7 @@ public record SeatView(int seat, String name, SeatingChart.Cell place, Mark mark
     }
 
     /** One tap of the seat's own history. @param undone it was taken back */
-    public record TapView(long seq, String words, Instant at, boolean undone, boolean correctable) { }
+    public record TapView(long seq, ClassEvent event, Instant at, boolean undone, boolean correctable) { }
 
     public SeatView {
         finished = List.copyOf(finished);

@@ -56,7 +56,7 @@ final class SeatViews {
                 boolean undone = live.isUndone(recorded.seq());
                 boolean finish = recorded.event() instanceof ClassEvent.StepFinished;
                 taps.computeIfAbsent(at.seat(), s -> new ArrayList<>()).add(new SeatView.TapView(recorded.seq(),
-                        EventWords.of(live, recorded.event()), recorded.at(), undone, finish && !undone));
+                        recorded.event(), recorded.at(), undone, finish && !undone));
             }
         }
     }

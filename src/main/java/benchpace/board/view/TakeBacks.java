@@ -20,8 +20,8 @@ final class TakeBacks {
         for (int i = history.size() - 1; i > 0; i--) {
             Recorded recorded = history.get(i);
             if (possible(live, recorded) && found.add(recorded.device())) {
-                latest.add(new ClassView.UndoView(recorded.seq(), EventWords.of(live, recorded.event()),
-                        recorded.at(), recorded.device()));
+                latest.add(new ClassView.UndoView(recorded.seq(), recorded.event(), recorded.at(),
+                        recorded.device()));
             }
         }
         return latest;

@@ -176,7 +176,7 @@ public final class ViewMaker {
                     () -> PaceLines.none(now));
             KnownClass known = tried(Model.OFFLINE, () -> KnownClass.of(live, clocks), () -> KnownClass.NOTHING);
             Missing missing = models.attempts().ofEveryView().without(Model.WORDS).and(also);
-            return new ClassView(classId, live.name(), plan.place(), zone, live.seq(), now, live.startsAt(), stage,
+            return new ClassView(classId, live.name(), plan, zone, live.seq(), now, live.startsAt(), stage,
                     steps, new NowViews(live, stepViews, seats).of(stage, present),
                     new NextViews(live, standings, stepViews, pace).next(), chart, seats, cure(), pace.home(),
                     help(), calm(missing), pace.silence(), TakeBacks.of(live), notes(), room,

@@ -8,6 +8,7 @@ import benchpace.board.pacing.HomeOdds;
 import benchpace.board.pacing.HomeTime;
 import benchpace.board.pacing.SeatFlag;
 import benchpace.board.view.ClassView;
+import benchpace.board.view.EventWords;
 import benchpace.board.view.SeatView;
 import benchpace.files.Json;
 import benchpace.web.screen.instructor.HomeLine;
@@ -64,8 +65,8 @@ public final class StateJson {
         state.put("silenceMinutes", view.silence().map(d -> d.toMinutes()).orElse(null));
         state.set("wait", WaitJson.of(view.waiting()));
         state.put("missing", view.missing().sentence());
-        view.undoOn(viewer.device()).ifPresent(
-                u -> state.putObject("undo").put("seq", u.seq()).put("words", u.words()));
+        view.undoOn(viewer.device()).ifPresent(u -> state.putObject("undo").put("seq", u.seq())
+                .put("words", EventWords.of(view.plan(), u.event())));
         return state;
     }
 

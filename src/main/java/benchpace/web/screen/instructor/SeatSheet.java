@@ -4,8 +4,10 @@ import benchpace.board.cooling.CandleClock;
 import benchpace.board.cooling.CutAway;
 import benchpace.board.pacing.SeatFlag;
 import benchpace.board.view.ClassView;
+import benchpace.board.view.EventWords;
 import benchpace.board.view.SeatView;
 import benchpace.board.waiting.WaitView;
+import benchpace.plan.Plan;
 import benchpace.web.screen.shell.Counter;
 import benchpace.web.screen.shell.NoteLine;
 import benchpace.web.screen.shell.Viewer;
@@ -73,7 +75,7 @@ public record SeatSheet(SeatTile tile, String word, String reason, String gaps, 
                 candle.map(c -> HandTest.from(seat)).orElse(""), finishName(view, tile), presence(seat),
                 seat.sharesWith(),
                 seat.sharedBy().isEmpty() ? "" : "Shared by " + Phrases.seats(seat.sharedBy(), 9) + ".",
-                taps(seat, times), NoteLine.latest(seat.notes(), 6, times),
+                taps(view.plan(), seat, times), NoteLine.latest(seat.notes(), 6, times),
                 view.seats().stream().map(SeatView::seat).filter(n -> n != seat.seat()).toList(),
                 viewer.instructor(), view.stage() != ClassView.Stage.CLOSED, seat.helper().orElse(""),
                 seat.helper().filter(viewer.initials()::equals).isPresent(), SheetCandle.of(view, seat, cut, times),
@@ -123,11 +125,11 @@ public record SeatSheet(SeatTile tile, String word, String reason, String gaps, 
                 .map(ClassView.StepView::name).orElse("");
     }
 
-    private static List<Tap> taps(SeatView seat, Times times) {
+    private static List<Tap> taps(Plan plan, SeatView seat, Times times) {
         return seat.taps().stream()
                 .sorted(Comparator.comparing(SeatView.TapView::seq).reversed())
-                .map(t -> new Tap(t.seq(), t.words(), times.clock(t.at()), t.undone(), t.correctable(),
-                        earlier(t.at())))
+                .map(t -> new Tap(t.seq(), EventWords.of(plan, t.event()), times.clock(t.at()), t.undone(),
+                        t.correctable(), earlier(t.at())))
                 .toList();
     }
 

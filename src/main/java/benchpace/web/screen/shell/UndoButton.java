@@ -1,6 +1,7 @@
 package benchpace.web.screen.shell;
 
 import benchpace.board.view.ClassView;
+import benchpace.board.view.EventWords;
 import benchpace.words.Times;
 import java.util.List;
 
@@ -17,7 +18,8 @@ public record UndoButton(long seq, String words, String at, List<Step> steps) {
     public static UndoButton of(ClassView view, Viewer viewer, Times times) {
         List<Step> steps = view.steps().stream().map(s -> new Step(s.id(), s.name())).toList();
         return view.undoOn(viewer.device())
-                .map(undo -> new UndoButton(undo.seq(), undo.words(), times.clock(undo.at()), steps))
+                .map(undo -> new UndoButton(undo.seq(), EventWords.of(view.plan(), undo.event()),
+                        times.clock(undo.at()), steps))
                 .orElse(new UndoButton(0, "", "", steps));
     }
 }
