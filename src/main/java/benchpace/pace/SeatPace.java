@@ -25,19 +25,4 @@ public record SeatPace(int seat, Level level, int step, String stepId, double st
     public int overMinutes() {
         return (int) Math.max(0, Math.round(minutesInStep - expectedMinutes));
     }
-
-    /**
-     * The flag's reason and price in one line a person would say; empty when there is no flag.
-     *
-     * @param stepName the step as people call it
-     */
-    public String sentence(String stepName) {
-        return switch (level) {
-            case NONE -> "";
-            case SLIPPING -> "Seat " + seat + ": still on " + stepName + "?";
-            case BEHIND -> "Seat " + seat + ": " + stepName + ", " + overMinutes()
-                    + " min longer than this table needs. " + (priceMinutes < 1 ? "It holds nobody yet."
-                    : "If it goes on, everyone leaves " + priceMinutes + " min later.");
-        };
-    }
 }

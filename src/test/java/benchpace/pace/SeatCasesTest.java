@@ -24,8 +24,7 @@ class SeatCasesTest {
         SeatPace seat = scene.seat(20, 4);
         assertThat(seat.level()).isEqualTo(Level.BEHIND);
         assertThat(seat.priceMinutes()).isPositive();
-        assertThat(seat.sentence("wicks")).matches("Seat 4: wicks, \\d+ min longer than this table needs\\. "
-                + "If it goes on, everyone leaves \\d+ min later\\.");
+        assertThat(seat.overMinutes()).isPositive();
         assertThat(scene.view(20).inNeed()).extracting(SeatPace::seat).containsExactly(4);
     }
 

@@ -1,8 +1,5 @@
 package benchpace.board.pacing;
 
-import benchpace.pace.Level;
-import benchpace.pace.SeatPace;
-import benchpace.plan.SeatNumber;
 import benchpace.plan.WallClock;
 import java.time.ZoneId;
 import java.util.Locale;
@@ -12,25 +9,24 @@ public final class FlagWords {
 
     private FlagWords() { }
 
-    /** @param level what it is flagged for, or would be */
-    static SeatFlag flag(SeatPace seat, Level level, String stepName) {
-        boolean behind = level == Level.BEHIND;
-        String reason = "Seat " + seat.seat() + ": " + (behind ? behind(seat, stepName) : "still on "
-                + spoken(stepName) + "?");
-        return new SeatFlag(behind ? SeatFlag.Level.BEHIND : SeatFlag.Level.SLIPPING, reason, seat.overMinutes(),
-                seat.priceMinutes());
+    /** "Seat 4: still on wicks?" or the reason and what it costs everyone. */
+    public static String reason(SeatFlag flag) {
+        return "Seat " + flag.seat() + ": " + switch (flag.level()) {
+            case SLIPPING -> "still on " + spoken(flag.step()) + "?";
+            case BEHIND -> behind(flag);
+        };
     }
 
-    private static String behind(SeatPace seat, String stepName) {
-        String over = seat.overMinutes() > 0 ? seat.overMinutes() + " min longer" : "longer";
-        String price = seat.priceMinutes() < 1 ? ""
-                : " If it goes on, everyone leaves " + seat.priceMinutes() + " min later.";
-        return spoken(stepName) + ", " + over + " than this table needs." + price;
+    private static String behind(SeatFlag flag) {
+        String over = flag.minutesOver() > 0 ? flag.minutesOver() + " min longer" : "longer";
+        String price = flag.priceMinutes() < 1 ? ""
+                : " If it goes on, everyone leaves " + flag.priceMinutes() + " min later.";
+        return spoken(flag.step()) + ", " + over + " than this table needs." + price;
     }
 
     /** "Seat 4 is still slow; MO sorted it at 19:16." */
-    public static String eased(SeatNumber seat, Eased eased, ZoneId zone) {
-        return "Seat " + seat.value() + " is still slow; " + eased.helper() + " sorted it at "
+    public static String eased(Eased eased, ZoneId zone) {
+        return "Seat " + eased.flag().seat() + " is still slow; " + eased.helper() + " sorted it at "
                 + WallClock.words(eased.at(), zone) + ".";
     }
 

@@ -82,7 +82,7 @@ public final class PosteriorPaceWatch implements PaceWatch {
         PaceView view = engine.judge(track, minutes, memory);
         Map<SeatNumber, SeatFlag> flags = new TreeMap<>();
         view.seats().stream().filter(s -> s.level() != Level.NONE)
-                .forEach(s -> flags.put(new SeatNumber(s.seat()), FlagWords.flag(s, s.level(), stepName(live, s))));
+                .forEach(s -> flags.put(new SeatNumber(s.seat()), SeatFlag.of(s, s.level(), stepName(live, s))));
         Map<SeatNumber, Eased> eased = eased(live, view);
         return new Pace(flags, eased, mostUrgent(view), unticked(engine, live, track, minutes),
                 HomeTimes.of(live, clocks, origin, engine.forecast(track, minutes), now),
@@ -95,7 +95,7 @@ public final class PosteriorPaceWatch implements PaceWatch {
         for (SeatPace pace : view.seats()) {
             SeatNumber seat = new SeatNumber(pace.seat());
             if (pace.eased() != Level.NONE) {
-                SeatFlag flag = FlagWords.flag(pace, pace.eased(), stepName(live, pace));
+                SeatFlag flag = SeatFlag.of(pace, pace.eased(), stepName(live, pace));
                 SeatEvents.lastSorted(live, seat).ifPresent(r -> eased.put(seat, new Eased(flag,
                         ((ClassEvent.HelpSorted) r.event()).helper(), r.at())));
             }

@@ -30,7 +30,7 @@ import java.util.Optional;
  * @param room  what is known of the cooling here
  * @param lines the chart of the class
  * @param waiting the plan of the wait
- * @param calm  one calm line for when nobody needs anybody
+ * @param longest who has been longest at a step; empty while that is several
  * @param undo  the latest thing each device said itself and may take back, the newest first
  * @param guestsMayTell whether guests may say with their own phones that they are done
  * @param known what a screen needs to go on by itself
@@ -39,8 +39,8 @@ import java.util.Optional;
 public record ClassView(String id, String name, Plan plan, ZoneId zone, long seq, Instant now, Instant startsAt,
                         Stage stage, List<StepView> steps, NowView present, Optional<NextView> next,
                         SeatingChart chart, List<SeatView> seats, CureView cure, HomeTime home, List<HelpView> help,
-                        String calm, Optional<Duration> silence, List<UndoView> undo, List<NoteView> notes,
-                        RoomView room, PaceLines lines, WaitView waiting, boolean guestsMayTell,
+                        Optional<LongestView> longest, Optional<Duration> silence, List<UndoView> undo,
+                        List<NoteView> notes, RoomView room, PaceLines lines, WaitView waiting, boolean guestsMayTell,
                         KnownClass known, Missing missing, Optional<Instant> nextChange) {
 
     /** How far the class is as a whole. */
@@ -143,12 +143,13 @@ public record ClassView(String id, String name, Plan plan, ZoneId zone, long seq
     /**
      * A seat that needs somebody.
      *
-     * @param place  where it stands, in words
      * @param helper who has it now
      * @param went   who went there and has not said "sorted" for too long
      */
-    public record HelpView(int seat, String name, SeatFlag flag, String place, Optional<String> helper,
-                           Optional<WentView> went) { }
+    public record HelpView(int seat, String name, SeatFlag flag, Optional<String> helper, Optional<WentView> went) { }
+
+    /** @param step what the step is called */
+    public record LongestView(int seat, String step) { }
 
     /** A helper who went to a seat. */
     public record WentView(String helper, Instant at) { }

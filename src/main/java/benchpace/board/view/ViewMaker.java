@@ -1,7 +1,6 @@
 package benchpace.board.view;
 
 import benchpace.board.attempt.Attempts;
-import benchpace.board.attempt.Listing;
 import benchpace.board.attempt.Missing;
 import benchpace.board.attempt.Model;
 import benchpace.board.cooling.CandleClock;
@@ -10,7 +9,6 @@ import benchpace.board.cooling.CureClock;
 import benchpace.board.cooling.CureOrPlan;
 import benchpace.board.cooling.CutAway;
 import benchpace.board.cooling.RoomView;
-import benchpace.board.pacing.FlagWords;
 import benchpace.board.pacing.HomeTimes;
 import benchpace.board.pacing.Pace;
 import benchpace.board.pacing.PaceLines;
@@ -44,7 +42,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -179,7 +176,7 @@ public final class ViewMaker {
             return new ClassView(classId, live.name(), plan, zone, live.seq(), now, live.startsAt(), stage,
                     steps, new NowViews(live, stepViews, seats).of(stage, present),
                     new NextViews(live, standings, stepViews, pace).next(), chart, seats, cure(), pace.home(),
-                    help(), calm(missing), pace.silence(), TakeBacks.of(live), notes(), room,
+                    help(), longest(), pace.silence(), TakeBacks.of(live), notes(), room,
                     lines, waiting, live.guestsMayTell(), known, missing, nextChange(missing));
         }
 
@@ -213,35 +210,20 @@ public final class ViewMaker {
             return pace.mostUrgent().stream().map(number -> {
                 Seat seat = live.seat(number).orElseThrow();
                 return new ClassView.HelpView(number.value(), seat.name(), pace.flags().get(number),
-                        Listing.place(chart, number),
                         seat.claim().filter(c -> c.holds(now)).map(Seat.Claim::helper),
                         seat.claim().filter(c -> !c.holds(now))
                                 .map(c -> new ClassView.WentView(c.helper(), c.at())));
             }).toList();
         }
 
-        /** What a helper reads when nobody needs them. */
-        private String calm(Missing missing) {
-            if (!pace.flags().isEmpty()) {
-                return "";
-            }
-            if (missing.has(Model.PACE) || missing.has(Model.WORDS)) {
-                return "Who needs somebody is not known just now.";
-            }
-            if (!pace.eased().isEmpty()) {
-                return new TreeMap<>(pace.eased()).entrySet().stream()
-                        .map(e -> FlagWords.eased(e.getKey(), e.getValue(), zone)).collect(Collectors.joining(" "));
-            }
-            return "Nobody needs you." + slowest().map(s -> " Seat " + s.number() + " has been longest at "
-                    + standings.get(s.number()).step().orElseThrow().name() + ".").orElse("");
-        }
-
         /** Who has been longest at a step; nobody while it is the same for several, as when a step has just opened. */
-        private Optional<Seat> slowest() {
+        private Optional<ClassView.LongestView> longest() {
             List<Seat> longest = makers().filter(s -> standings.get(s.number()).phase() == Phase.WORKING)
                     .sorted(Comparator.comparing(this::minutesAtIt).reversed()).toList();
             boolean tied = longest.size() > 1 && minutesAtIt(longest.get(0)) == minutesAtIt(longest.get(1));
-            return longest.stream().findFirst().filter(s -> !tied && minutesAtIt(s) > 0);
+            return longest.stream().findFirst().filter(s -> !tied && minutesAtIt(s) > 0)
+                    .map(s -> new ClassView.LongestView(s.number().value(),
+                            standings.get(s.number()).step().orElseThrow().name()));
         }
 
         /** Whole ones, as the tiles count them. */

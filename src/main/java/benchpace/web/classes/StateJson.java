@@ -4,6 +4,7 @@ import benchpace.board.cooling.CandleClock;
 import benchpace.board.cooling.CureDetail;
 import benchpace.board.cooling.ReadyWindow;
 import benchpace.board.cooling.RoomView;
+import benchpace.board.pacing.FlagWords;
 import benchpace.board.pacing.HomeOdds;
 import benchpace.board.pacing.HomeTime;
 import benchpace.board.pacing.SeatFlag;
@@ -71,7 +72,7 @@ public final class StateJson {
     }
 
     private static ObjectNode flag(ObjectNode node, SeatFlag flag) {
-        return node.put("level", token(flag.level())).put("reason", flag.reason())
+        return node.put("level", token(flag.level())).put("reason", FlagWords.reason(flag))
                 .put("minutesOver", flag.minutesOver()).put("priceMinutes", flag.priceMinutes());
     }
 

@@ -26,7 +26,7 @@ import org.junit.jupiter.api.Test;
 class PosteriorPaceWatchTest {
     private static final SeatNumber SEAT_4 = new SeatNumber(4);
 
-    // ---- who is flagged, and in what words
+    // ---- who is flagged, and why
 
     @Test void a_seat_stuck_while_the_others_wait_is_behind_with_its_reason_and_its_price() {
         Watched board = new Watched(Stories.stuckAtWicks(6));
@@ -35,8 +35,9 @@ class PosteriorPaceWatchTest {
         SeatFlag flag = board.flag(20, 4).orElseThrow();
 
         assertThat(flag.level()).isEqualTo(SeatFlag.Level.BEHIND);
-        assertThat(flag.reason()).matches("Seat 4: Step wicks, \\d+ min longer than this table needs\\. "
-                + "If it goes on, everyone leaves " + flag.priceMinutes() + " min later\\.");
+        assertThat(flag.seat()).isEqualTo(4);
+        assertThat(flag.step()).isEqualTo("Step wicks");
+        assertThat(flag.minutesOver()).isPositive();
         assertThat(flag.priceMinutes()).isPositive();
         assertThat(board.at(20).mostUrgent()).containsExactly(SEAT_4);
     }
@@ -49,7 +50,7 @@ class PosteriorPaceWatchTest {
         }
 
         assertThat(first.level()).isEqualTo(SeatFlag.Level.SLIPPING);
-        assertThat(first.reason()).isEqualTo("Seat 4: still on Step wicks?");
+        assertThat(first.step()).isEqualTo("Step wicks");
     }
 
     @Test void a_class_in_step_is_quiet() {
@@ -94,8 +95,6 @@ class PosteriorPaceWatchTest {
         ClassView view = board.view(19);
 
         assertThat(view.help()).isEmpty();
-        assertThat(view.calm()).isEqualTo("Seat 4 is still slow; MO sorted it at "
-                + TestClass.instant(17).atZone(Watched.ZONE).toLocalTime().toString().substring(0, 5) + ".");
         SeatView seat = view.seat(4);
         assertThat(seat.mark()).isEqualTo(SeatView.Mark.SLOW);
         assertThat(seat.flag()).isEmpty();
@@ -119,18 +118,17 @@ class PosteriorPaceWatchTest {
         c.sorted(4, "MO").minute(18).finish(4, "wicks");
 
         assertThat(new Watched(c).view(19).seat(4).eased()).isEmpty();
-        assertThat(new Watched(c).view(19).calm()).startsWith("Nobody needs you.");
+        assertThat(new Watched(c).view(19).seat(4).flag()).isEmpty();
     }
 
     @Test void nobody_is_named_as_longest_at_a_step_while_all_have_been_at_it_as_long() {
         TestClass c = Stories.vessel(TestClass.of(Stories.plan(), 6)).minute(3).open("wicks");
-        assertThat(new Watched(c).view(5).calm()).isEqualTo("Nobody needs you.");
+        assertThat(new Watched(c).view(5).longest()).isEmpty();
 
         for (int seat : new int[] {1, 2, 3, 5, 6}) {
             c.minute(5 + seat * 0.1).finish(seat, "wicks");
         }
-        assertThat(new Watched(c).view(6).calm())
-                .startsWith("Nobody needs you. Seat 4 has been longest at ");
+        assertThat(new Watched(c).view(6).longest()).contains(new ClassView.LongestView(4, "Step wicks"));
     }
 
     @Test void the_seat_where_walking_over_saves_most_comes_first() {

@@ -1,8 +1,11 @@
 package benchpace.web.screen.helper;
 
+import benchpace.board.attempt.Listing;
+import benchpace.board.pacing.FlagWords;
 import benchpace.board.pacing.SeatFlag;
 import benchpace.board.view.ClassView;
 import benchpace.board.view.SeatView;
+import benchpace.plan.SeatNumber;
 import benchpace.web.screen.instructor.SeatTile;
 import benchpace.web.screen.shell.Counter;
 import benchpace.web.screen.shell.Viewer;
@@ -31,7 +34,8 @@ public record HelpCard(int seat, String name, String mark, String word, String r
         SeatFlag flag = help.flag();
         String mark = flag.level() == SeatFlag.Level.BEHIND ? "behind" : "slipping";
         String helper = help.helper().orElse("");
-        return new HelpCard(help.seat(), help.name(), mark, mark, flag.reason(), help.place(),
+        return new HelpCard(help.seat(), help.name(), mark, mark, FlagWords.reason(flag),
+                Listing.place(view.chart(), new SeatNumber(help.seat())),
                 flag.level() == SeatFlag.Level.BEHIND ? "" : SeatTile.over(flag), helper,
                 !helper.isEmpty() && helper.equals(viewer.initials()),
                 help.went().map(ClassView.WentView::helper).orElse(""), help.went().map(w -> ago(w.at(), times)),

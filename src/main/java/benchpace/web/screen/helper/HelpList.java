@@ -1,5 +1,6 @@
 package benchpace.web.screen.helper;
 
+import benchpace.board.view.CalmWords;
 import benchpace.board.view.ClassView;
 import benchpace.web.screen.shell.Viewer;
 import benchpace.words.Times;
@@ -26,7 +27,7 @@ public record HelpList(List<HelpCard> cards, String more, List<Integer> rest, St
         String more = rest.isEmpty() ? ""
                 : "and " + rest.size() + " more" + (rest.size() > NAMED_SEATS ? ", first:" : ":");
         boolean quietStage = view.stage() == ClassView.Stage.BEFORE || view.stage() == ClassView.Stage.CLOSED;
-        return new HelpList(cards, more, named, quietStage ? "" : view.calm(), all.stream()
+        return new HelpList(cards, more, named, quietStage ? "" : CalmWords.of(view), all.stream()
                 .filter(card -> card.mark().equals("behind"))
                 .map(card -> String.valueOf(card.seat()))
                 .collect(Collectors.joining(" ")));

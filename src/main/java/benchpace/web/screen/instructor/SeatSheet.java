@@ -2,7 +2,7 @@ package benchpace.web.screen.instructor;
 
 import benchpace.board.cooling.CandleClock;
 import benchpace.board.cooling.CutAway;
-import benchpace.board.pacing.SeatFlag;
+import benchpace.board.pacing.FlagWords;
 import benchpace.board.view.ClassView;
 import benchpace.board.view.EventWords;
 import benchpace.board.view.SeatView;
@@ -66,7 +66,7 @@ public record SeatSheet(SeatTile tile, String word, String reason, String gaps, 
         SeatTile tile = SeatTile.of(seat, view, times);
         Optional<CandleClock> candle = seat.candle();
         return new SeatSheet(tile, tile.word().equals(CureWords.MAY_BE) ? tile.word() : seat.mark().words(),
-                seat.slowness().map(SeatFlag::reason).orElse(""),
+                seat.slowness().map(FlagWords::reason).orElse(""),
                 seat.gaps().isEmpty() ? "" : "Not tapped: " + String.join(", ", seat.gaps()) + ".",
                 otherSteps(view, seat, tile), candle.map(c -> CureWords.of(c, view.now(), times)).orElse(""),
                 candle.filter(c -> !c.settled()).map(c -> Counter.tried(c.said())),

@@ -1,0 +1,43 @@
+package benchpace.board.pacing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Instant;
+import java.time.ZoneOffset;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
+
+/** A flag in one line that a person would say. */
+@DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+class FlagWordsTest {
+    private static SeatFlag flag(SeatFlag.Level level, String step, int over, int price) {
+        return new SeatFlag(level, 4, step, over, price);
+    }
+
+    @Test void a_seat_that_may_be_slow_is_asked_about() {
+        assertThat(FlagWords.reason(flag(SeatFlag.Level.SLIPPING, "Wicks", 3, 2))).isEqualTo("Seat 4: still on wicks?");
+    }
+
+    @Test void a_seat_behind_is_told_with_its_minutes_and_what_they_cost_everyone() {
+        assertThat(FlagWords.reason(flag(SeatFlag.Level.BEHIND, "Wicks", 7, 5)))
+                .isEqualTo("Seat 4: wicks, 7 min longer than this table needs. If it goes on, everyone leaves 5 min later.");
+    }
+
+    @Test void what_costs_nobody_a_minute_has_no_price_and_less_than_a_minute_is_only_longer() {
+        assertThat(FlagWords.reason(flag(SeatFlag.Level.BEHIND, "Wicks", 0, 0)))
+                .isEqualTo("Seat 4: wicks, longer than this table needs.");
+    }
+
+    @Test void a_name_of_several_words_or_with_more_capitals_stays_as_it_is_written() {
+        assertThat(FlagWords.reason(flag(SeatFlag.Level.SLIPPING, "Cut the wick", 1, 0)))
+                .isEqualTo("Seat 4: still on Cut the wick?");
+        assertThat(FlagWords.reason(flag(SeatFlag.Level.SLIPPING, "QR", 1, 0))).isEqualTo("Seat 4: still on QR?");
+    }
+
+    @Test void a_seat_that_was_just_sorted_is_said_to_be_still_slow_with_who_was_there_and_when() {
+        Eased eased = new Eased(flag(SeatFlag.Level.BEHIND, "Wicks", 9, 4), "MO", Instant.parse("2026-03-02T19:16:30Z"));
+
+        assertThat(FlagWords.eased(eased, ZoneOffset.UTC)).isEqualTo("Seat 4 is still slow; MO sorted it at 19:16.");
+    }
+}
