@@ -1,7 +1,6 @@
 package benchpace.web.screen.helper;
 
 import benchpace.board.attempt.Listing;
-import benchpace.board.pacing.FlagWords;
 import benchpace.board.pacing.SeatFlag;
 import benchpace.board.view.ClassView;
 import benchpace.board.view.SeatView;
@@ -9,6 +8,7 @@ import benchpace.plan.SeatNumber;
 import benchpace.web.screen.instructor.SeatTile;
 import benchpace.web.screen.shell.Counter;
 import benchpace.web.screen.shell.Viewer;
+import benchpace.words.FlagWords;
 import benchpace.words.Times;
 import java.time.Instant;
 import java.util.Optional;

@@ -1,8 +1,8 @@
 package benchpace.web.screen.helper;
 
-import benchpace.board.view.CalmWords;
 import benchpace.board.view.ClassView;
 import benchpace.web.screen.shell.Viewer;
+import benchpace.words.CalmWords;
 import benchpace.words.Times;
 import java.util.List;
 import java.util.stream.Collectors;

@@ -2,9 +2,7 @@ package benchpace.web.screen.instructor;
 
 import benchpace.board.cooling.CandleClock;
 import benchpace.board.cooling.CutAway;
-import benchpace.board.pacing.FlagWords;
 import benchpace.board.view.ClassView;
-import benchpace.board.view.EventWords;
 import benchpace.board.view.SeatView;
 import benchpace.board.waiting.WaitView;
 import benchpace.plan.Plan;
@@ -12,6 +10,8 @@ import benchpace.web.screen.shell.Counter;
 import benchpace.web.screen.shell.NoteLine;
 import benchpace.web.screen.shell.Viewer;
 import benchpace.words.CureWords;
+import benchpace.words.EventWords;
+import benchpace.words.FlagWords;
 import benchpace.words.Phrases;
 import benchpace.words.Times;
 import java.time.Duration;

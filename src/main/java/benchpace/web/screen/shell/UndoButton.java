@@ -1,7 +1,7 @@
 package benchpace.web.screen.shell;
 
 import benchpace.board.view.ClassView;
-import benchpace.board.view.EventWords;
+import benchpace.words.EventWords;
 import benchpace.words.Times;
 import java.util.List;
 

@@ -1,5 +1,7 @@
-package benchpace.board.pacing;
+package benchpace.words;
 
+import benchpace.board.pacing.Eased;
+import benchpace.board.pacing.SeatFlag;
 import benchpace.plan.WallClock;
 import java.time.ZoneId;
 import java.util.Locale;

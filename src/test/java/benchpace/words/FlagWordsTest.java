@@ -1,7 +1,9 @@
-package benchpace.board.pacing;
+package benchpace.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchpace.board.pacing.Eased;
+import benchpace.board.pacing.SeatFlag;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import org.junit.jupiter.api.DisplayNameGeneration;

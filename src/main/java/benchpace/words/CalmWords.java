@@ -1,7 +1,8 @@
-package benchpace.board.view;
+package benchpace.words;
 
 import benchpace.board.attempt.Model;
-import benchpace.board.pacing.FlagWords;
+import benchpace.board.view.ClassView;
+import benchpace.board.view.SeatView;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,4 +1,4 @@
-package benchpace.board.view;
+package benchpace.words;
 
 import benchpace.live.ClassEvent;
 import benchpace.plan.ActivityId;

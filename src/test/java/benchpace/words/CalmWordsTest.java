@@ -1,8 +1,9 @@
-package benchpace.board.view;
+package benchpace.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.board.Stories;
+import benchpace.board.view.Watched;
 import benchpace.live.TestClass;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
