@@ -28,6 +28,27 @@ class SeatCasesTest {
         assertThat(scene.view(20).inNeed()).extracting(SeatPace::seat).containsExactly(4);
     }
 
+    /** Seat 5 stands at the vessel since minute 0, seat 2 at wicks since 2: the pour is held by the one far behind. */
+    @Test
+    void the_seat_where_walking_over_saves_most_comes_first_whatever_its_number() {
+        Scene scene = Scene.free(6).othersTap(2, 5, "vessel");
+        for (int seat : List.of(1, 3, 4, 6)) {
+            scene.tap(6, seat, "wicks").tap(11, seat, "mix").tap(14, seat, "pour");
+        }
+        List<SeatPace> urgent = scene.view(30).inNeed();
+        assertThat(urgent).extracting(SeatPace::seat).containsExactly(5, 2);
+        assertThat(urgent.get(0).savedMinutes()).isGreaterThan(urgent.get(1).savedMinutes() + 1);
+    }
+
+    /** A helper needs about a minute to get a seat going, so hardly more than the standstill itself is saved. */
+    @Test
+    void walking_over_saves_most_of_what_a_seat_that_surely_stands_still_costs_and_nothing_at_one_that_works() {
+        Scene scene = stuckAtWicks();
+        SeatPace stuck = scene.stillAtIt(19.5, 4, "wicks").seat(20, 4);
+        assertThat(stuck.savedMinutes()).isBetween(0.5 * stuck.priceMinutes(), stuck.priceMinutes() + 0.5);
+        assertThat(scene.seat(20, 3).savedMinutes()).isZero();
+    }
+
     @Test
     void a_stall_is_seen_within_twenty_minutes_when_seats_are_tapped_promptly() {
         for (int seats : List.of(4, 6, 12, 24)) {
