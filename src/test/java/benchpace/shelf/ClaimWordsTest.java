@@ -42,6 +42,24 @@ class ClaimWordsTest {
         assertThat(ClaimWord.read("<b>42")).isEmpty();
     }
 
+    @Test void a_word_of_three_to_twelve_letters_is_read() {
+        assertThat(ClaimWord.read("ivy 10")).contains(new ClaimWord("ivy", 10));
+        assertThat(ClaimWord.read("marshmallows 99")).contains(new ClaimWord("marshmallows", 99));
+        assertThat(ClaimWord.read("ox 10")).isEmpty();
+        assertThat(ClaimWord.read("strawberryjam 10")).isEmpty();
+    }
+
+    /** The first five outputs of splitmix64 from seed 1234567, as printed with its reference code (Vigna 2015). */
+    @Test void seeds_are_spread_by_splitmix64() {
+        String[] printed = {"6457827717110365317", "3203168211198807973", "9817491932198370423",
+            "4593380528125082431", "16408922859458223821"};
+        for (int i = 0; i < printed.length; i++) {
+            int at = (int) Math.floorMod(Long.parseUnsignedLong(printed[i]), WORDS.size() * 90L);
+            assertThat(ClaimWords.draw(1234567 + i * 0x9E3779B97F4A7C15L, Set.of()))
+                    .isEqualTo(new ClaimWord(WORDS.get(at % WORDS.size()), 10 + at / WORDS.size()));
+        }
+    }
+
     /** Levenshtein distance by its defining recurrence. */
     private static int letters(String a, String b) {
         int[][] d = new int[a.length() + 1][b.length() + 1];

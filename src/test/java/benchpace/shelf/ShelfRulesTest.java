@@ -1,11 +1,13 @@
 package benchpace.shelf;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Optional;
 
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -128,6 +130,76 @@ class ShelfRulesTest {
         assertThat(entry).isEqualTo(one.after(new ShelfEvent.Erased(id, READY)).entry(id).orElseThrow());
     }
 
+    @Test void what_nobody_put_there_cannot_be_fetched_moved_taken_back_or_undone() {
+        EntryId nobody = new EntryId(9);
+        ShelfDecision refused = refused(new ShelfRefusal.NoSuchEntry(nobody));
+        assertThat(RULES.collect(one, nobody, true, READY)).isEqualTo(refused);
+        assertThat(RULES.move(one, nobody, WINDOW_2, READY)).isEqualTo(refused);
+        assertThat(RULES.takeBack(one, nobody, READY)).isEqualTo(refused);
+        assertThat(RULES.undo(one, nobody, READY)).isEqualTo(refused);
+        assertThat(RULES.undo(one, nobody, WINDOW_2, READY)).isEqualTo(refused);
+    }
+
+    @Test void a_candle_moves_to_a_free_place_of_the_layout() {
+        Shelf moved = then(one, RULES.move(one, id, WINDOW_2, READY));
+        assertThat(moved.standingAt(WINDOW_2)).contains(one.entry(id).orElseThrow().at(WINDOW_2));
+        assertThat(moved.standingAt(WINDOW_1)).isEmpty();
+
+        assertThat(RULES.move(one, id, WINDOW_1, READY)).as("it stands there").isEqualTo(ShelfDecision.accept());
+        ShelfPlace attic = new ShelfPlace("Attic", 1);
+        assertThat(RULES.move(one, id, attic, READY)).isEqualTo(refused(new ShelfRefusal.NoSuchPlace(attic)));
+        Shelf two = then(one, put(one, 5, WINDOW_2, new ClaimWord("daisy", 17), ""));
+        assertThat(RULES.move(two, id, WINDOW_2, READY))
+                .isEqualTo(refused(new ShelfRefusal.PlaceTaken(WINDOW_2, new EntryId(2))));
+        Shelf gone = then(one, RULES.collect(one, id, false, READY));
+        assertThat(RULES.move(gone, id, WINDOW_2, READY))
+                .isEqualTo(refused(new ShelfRefusal.AlreadyCollected(id, READY)));
+    }
+
+    @Test void a_candle_is_kept_until_the_day_that_was_agreed_unless_it_is_not_even_ready_by_then() {
+        for (Instant agreed : List.of(READY, READY.plusSeconds(3600))) {
+            assertThat(collectBy(agreed)).isEqualTo(agreed);
+        }
+        assertThat(collectBy(READY.minusSeconds(1))).isEqualTo(READY.plus(Duration.ofDays(14)));
+    }
+
+    private static Instant collectBy(Instant agreed) {
+        return ((ShelfEvent.Placed) events(RULES.put(Shelf.empty(), "thursday", new SeatNumber(4), WINDOW_1,
+                READY.minus(Duration.ofMinutes(30)), Optional.of(agreed), MAPLE, "", NINE)).get(0)).collectBy();
+    }
+
+    @Test void a_seat_whose_next_candle_stands_there_does_not_get_the_first_one_back_too() {
+        Shelf gone = then(one, RULES.collect(one, id, false, READY));
+        Shelf next = then(gone, put(gone, 4, WINDOW_2, new ClaimWord("daisy", 17), ""));
+        assertThat(RULES.undo(next, id, READY))
+                .isEqualTo(refused(new ShelfRefusal.AlreadyOnShelf(new EntryId(2), WINDOW_2)));
+        Shelf neighbour = then(gone, put(gone, 5, WINDOW_2, new ClaimWord("daisy", 17), ""));
+        assertThat(then(neighbour, RULES.undo(neighbour, id, READY)).standing()).hasSize(2);
+    }
+
+    @Test void a_candle_put_back_when_the_shelf_is_full_is_refused_with_who_has_its_place() {
+        Shelf full = then(one, RULES.takeBack(one, id, READY));
+        int seat = 5;
+        for (ShelfPlace place : LAYOUT.places().toList()) {
+            full = then(full, put(full, seat, place, new ClaimWord("daisy", 10 + seat), ""));
+            seat++;
+        }
+        assertThat(RULES.putBack(full, id, READY))
+                .isEqualTo(refused(new ShelfRefusal.PlaceTaken(WINDOW_1, new EntryId(2))));
+    }
+
+    @Test void a_name_may_be_sixty_characters_long() {
+        assertThat(then(Shelf.empty(), put(Shelf.empty(), 4, WINDOW_1, MAPLE, "R".repeat(60))).entries()).hasSize(1);
+        assertThatThrownBy(() -> put(Shelf.empty(), 4, WINDOW_1, MAPLE, "R".repeat(61)))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test void a_shelf_read_from_its_log_goes_on_counting_where_it_stopped() {
+        ShelfEvent placed = events(put(Shelf.empty(), 4, WINDOW_1, MAPLE, "")).get(0);
+        Shelf read = Shelf.of(List.of(placed, new ShelfEvent.TakenBack(id, READY)));
+        assertThat(read.nextId()).isEqualTo(new EntryId(2)).hasToString("2");
+    }
+
     @Test void status_goes_from_setting_to_ready_to_overdue() {
         ShelfEntry entry = one.entry(id).orElseThrow();
         assertThat(entry.status(READY.minusSeconds(1))).isEqualTo(ShelfStatus.SETTING);
@@ -162,6 +234,8 @@ class ShelfRulesTest {
     @Test void a_tag_carries_the_word_the_times_and_the_cautions_of_makers() {
         ShelfTag tag = ShelfTag.of(one.entry(id).orElseThrow(), "Thursday candles", ZoneOffset.UTC);
         assertThat(tag.claim()).isEqualTo("maple 42");
+        assertThat(ShelfTag.of(one.after(new ShelfEvent.Erased(id, READY)).entry(id).orElseThrow(), "Thursday candles",
+                ZoneOffset.UTC).claim()).isEqualTo("erased");
         assertThat(tag.lines()).containsExactly("Robin", "Thursday candles, seat 4", "Shelf: Window 1",
                 "Ready from about Thu 4 Mar, 22:30", "Collect by Thu 18 Mar 2027");
         assertThat(tag.cautions()).contains("Burn within sight.", "Keep away from things that catch fire.",
