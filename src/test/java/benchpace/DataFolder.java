@@ -7,7 +7,7 @@ import benchpace.board.cooling.RoomLessons;
 import benchpace.board.pacing.PosteriorPaceWatch;
 import benchpace.board.pacing.StepLessons;
 import benchpace.board.view.ViewMaker;
-import benchpace.cure.RoomFit;
+import benchpace.cure.room.RoomFit;
 import benchpace.files.BadFile;
 import benchpace.files.plan.PlanFolder;
 import benchpace.files.roster.Demo;

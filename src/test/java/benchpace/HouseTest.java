@@ -108,6 +108,14 @@ class HouseTest {
             .that().resideInAPackage("benchpace.board.waiting..")
             .should().dependOnClassesThat().resideInAPackage("benchpace.board.pacing..");
 
+    @ArchTest static final ArchRule a_case_knows_no_solver_and_the_solver_no_room = layeredArchitecture()
+            .consideringOnlyDependenciesInAnyPackage("benchpace.cure..")
+            .layer("case").definedBy("benchpace.cure")
+            .layer("solver").definedBy("benchpace.cure.solver")
+            .layer("room").definedBy("benchpace.cure.room")
+            .whereLayer("room").mayNotBeAccessedByAnyLayer()
+            .whereLayer("solver").mayOnlyBeAccessedByLayers("room");
+
     @ArchTest static final ArchRule rooms_of_the_web_are_free_of_cycles =
             slices().matching("benchpace.web.(*)..").should().beFreeOfCycles();
 

@@ -1,6 +1,6 @@
 package benchpace.store;
 
-import benchpace.cure.RoomFit;
+import benchpace.cure.room.RoomFit;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;

@@ -1,16 +1,16 @@
 package benchpace.bench;
 
-import benchpace.cure.CandleSection;
 import benchpace.cure.CoolingCase;
-import benchpace.cure.CureMilestones;
-import benchpace.cure.CureOutlook;
-import benchpace.cure.CureSolver;
 import benchpace.cure.CuringCandle;
-import benchpace.cure.Evidence;
-import benchpace.cure.OpenCases;
-import benchpace.cure.RoomFit;
-import benchpace.cure.RoomPosterior;
-import benchpace.cure.TrajectoryCache;
+import benchpace.cure.room.CureOutlook;
+import benchpace.cure.room.Evidence;
+import benchpace.cure.room.OpenCases;
+import benchpace.cure.room.RoomFit;
+import benchpace.cure.room.RoomPosterior;
+import benchpace.cure.room.TrajectoryCache;
+import benchpace.cure.solver.CandleSection;
+import benchpace.cure.solver.CureMilestones;
+import benchpace.cure.solver.CureSolver;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;

@@ -6,7 +6,7 @@ import benchpace.board.ClassBoard;
 import benchpace.board.cooling.RoomCureClock;
 import benchpace.board.pacing.PosteriorPaceWatch;
 import benchpace.board.view.ViewMaker;
-import benchpace.cure.RoomFit;
+import benchpace.cure.room.RoomFit;
 import benchpace.files.roster.Demo;
 import benchpace.live.ClassEvent;
 import benchpace.live.Command;

@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import benchpace.cure.room.OpenCases;
+import benchpace.cure.solver.CureMilestones;
+import benchpace.cure.solver.CureRun;
+import benchpace.cure.solver.CureSolver;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;

@@ -3,6 +3,8 @@ package benchpace.cure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import benchpace.cure.solver.CureRun;
+import benchpace.cure.solver.CureSolver;
 import benchpace.files.plan.WaxFile;
 import benchpace.plan.TableTop;
 import benchpace.plan.Vessel;
@@ -12,16 +14,16 @@ import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
-class TableCaseTest {
+public class TableCaseTest {
     static final Vessel TUMBLER = new Vessel("tumbler", "Tumbler", Vessel.Material.GLASS, 75, 4, 90);
     static final Vessel TIN = new Vessel("tin", "Tin", Vessel.Material.TIN, 70, 0.3, 45);
 
-    static Wax wax(String id) {
+    public static Wax wax(String id) {
         return WaxFile.builtIn().stream().map(WaxFile.SourcedWax::wax).filter(w -> w.id().equals(id)).findFirst()
                 .orElseThrow();
     }
 
-    static TableCase soy(double room) {
+    public static TableCase soy(double room) {
         return TableCase.of(TUMBLER, wax("soy"), 200, 0.08, room, 70, TableTop.WOOD, 1);
     }
 

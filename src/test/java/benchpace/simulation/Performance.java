@@ -11,7 +11,7 @@ import benchpace.board.time.ClockChoice;
 import benchpace.board.time.SteadyClock;
 import benchpace.board.view.ClassView;
 import benchpace.board.view.ViewMaker;
-import benchpace.cure.RoomFit;
+import benchpace.cure.room.RoomFit;
 import benchpace.files.BadField;
 import benchpace.files.log.CommandJson;
 import benchpace.live.ClassEvent;

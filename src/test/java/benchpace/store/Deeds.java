@@ -1,6 +1,6 @@
 package benchpace.store;
 
-import benchpace.cure.RoomFit;
+import benchpace.cure.room.RoomFit;
 import benchpace.live.ClassEvent;
 import benchpace.live.Recorded;
 import benchpace.pace.StepPrior;

@@ -2,7 +2,7 @@ package benchpace.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import benchpace.cure.RoomFit;
+import benchpace.cure.room.RoomFit;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Optional;

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import benchpace.board.cooling.RoomCureClock;
 import benchpace.board.pacing.PosteriorPaceWatch;
 import benchpace.board.view.ViewMaker;
-import benchpace.cure.RoomFit;
+import benchpace.cure.room.RoomFit;
 import benchpace.files.Json;
 import benchpace.files.log.AnyEvent;
 import benchpace.files.plan.PlanFile;

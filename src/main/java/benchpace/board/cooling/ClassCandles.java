@@ -2,8 +2,8 @@ package benchpace.board.cooling;
 
 import benchpace.cure.CoolingCase;
 import benchpace.cure.CuringCandle;
-import benchpace.cure.Evidence;
 import benchpace.cure.TableCase;
+import benchpace.cure.room.Evidence;
 import benchpace.live.LiveClass;
 import benchpace.live.Progress;
 import benchpace.live.Seat;

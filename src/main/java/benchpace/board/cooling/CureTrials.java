@@ -1,14 +1,14 @@
 package benchpace.board.cooling;
 
 import benchpace.cure.CoolingCase;
-import benchpace.cure.CureCurves;
-import benchpace.cure.CureOutlook;
-import benchpace.cure.CureSolver;
 import benchpace.cure.CuringCandle;
-import benchpace.cure.RoomFit;
-import benchpace.cure.RoomPosterior;
 import benchpace.cure.TableCase;
-import benchpace.cure.TrajectoryCache;
+import benchpace.cure.room.CureOutlook;
+import benchpace.cure.room.RoomFit;
+import benchpace.cure.room.RoomPosterior;
+import benchpace.cure.room.TrajectoryCache;
+import benchpace.cure.solver.CureCurves;
+import benchpace.cure.solver.CureSolver;
 
 /** Candles tried out on paper, before a class. Safe for use by many threads. */
 public final class CureTrials {

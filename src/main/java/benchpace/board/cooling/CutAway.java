@@ -1,6 +1,6 @@
 package benchpace.board.cooling;
 
-import benchpace.cure.CandleSection;
+import benchpace.cure.solver.CandleSection;
 import benchpace.plan.TableTop;
 import benchpace.plan.Vessel;
 import java.util.List;

@@ -1,6 +1,6 @@
 package benchpace.board.cooling;
 
-import benchpace.cure.Evidence;
+import benchpace.cure.room.Evidence;
 import benchpace.live.ClassEvent;
 import benchpace.live.LiveClass;
 import benchpace.live.Refusal;

@@ -1,11 +1,11 @@
 package benchpace.board.cooling;
 
-import benchpace.cure.CureOutlook;
 import benchpace.cure.CuringCandle;
-import benchpace.cure.MinuteRange;
-import benchpace.cure.RoomFit;
-import benchpace.cure.RoomPosterior;
-import benchpace.cure.TrajectoryCache;
+import benchpace.cure.room.CureOutlook;
+import benchpace.cure.room.MinuteRange;
+import benchpace.cure.room.RoomFit;
+import benchpace.cure.room.RoomPosterior;
+import benchpace.cure.room.TrajectoryCache;
 import benchpace.live.LiveClass;
 import benchpace.live.Progress;
 import benchpace.live.Seat;

@@ -1,6 +1,6 @@
 package benchpace.board.cooling;
 
-import benchpace.cure.RoomFit;
+import benchpace.cure.room.RoomFit;
 import benchpace.live.LiveClass;
 import benchpace.store.Rooms;
 import benchpace.store.StoreException;

@@ -1,9 +1,9 @@
 package benchpace.board.cooling;
 
-import benchpace.cure.CandleSection;
 import benchpace.cure.CoolingCase;
-import benchpace.cure.CureMilestones;
-import benchpace.cure.CureSolver;
+import benchpace.cure.solver.CandleSection;
+import benchpace.cure.solver.CureMilestones;
+import benchpace.cure.solver.CureSolver;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

@@ -2,7 +2,7 @@ package benchpace.files.cure;
 
 import benchpace.cure.CaseFault;
 import benchpace.cure.CoolingCase;
-import benchpace.cure.CureMilestones;
+import benchpace.cure.solver.CureMilestones;
 import benchpace.files.BadFile;
 import benchpace.files.SizedText;
 import com.fasterxml.jackson.core.JsonFactory;

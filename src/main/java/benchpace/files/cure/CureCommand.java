@@ -1,7 +1,7 @@
 package benchpace.files.cure;
 
-import benchpace.cure.CureMilestones;
-import benchpace.cure.CureSolver;
+import benchpace.cure.solver.CureMilestones;
+import benchpace.cure.solver.CureSolver;
 import benchpace.files.BadFile;
 import java.io.BufferedInputStream;
 import java.io.IOException;

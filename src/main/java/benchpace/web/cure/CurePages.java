@@ -2,8 +2,8 @@ package benchpace.web.cure;
 
 import benchpace.board.cooling.CureTrials;
 import benchpace.board.cooling.RoomLessons;
-import benchpace.cure.RoomFit;
 import benchpace.cure.TableCase;
+import benchpace.cure.room.RoomFit;
 import benchpace.files.Json;
 import benchpace.plan.Plan;
 import benchpace.plan.Wax;

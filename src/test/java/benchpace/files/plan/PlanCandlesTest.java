@@ -3,12 +3,12 @@ package benchpace.files.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import benchpace.cure.CureOutlook;
 import benchpace.cure.CuringCandle;
-import benchpace.cure.RoomFit;
-import benchpace.cure.RoomPosterior;
 import benchpace.cure.TableCase;
-import benchpace.cure.TrajectoryCache;
+import benchpace.cure.room.CureOutlook;
+import benchpace.cure.room.RoomFit;
+import benchpace.cure.room.RoomPosterior;
+import benchpace.cure.room.TrajectoryCache;
 import benchpace.files.Finding;
 import benchpace.files.Json;
 import benchpace.files.roster.Demo;

@@ -7,7 +7,7 @@ import benchpace.board.pacing.PosteriorPaceWatch;
 import benchpace.board.view.ClassReport;
 import benchpace.board.view.ClassView;
 import benchpace.board.view.ViewMaker;
-import benchpace.cure.RoomFit;
+import benchpace.cure.room.RoomFit;
 import benchpace.files.plan.PlanFile;
 import benchpace.live.ClassEvent;
 import benchpace.live.LiveClass;

@@ -6,7 +6,7 @@ import benchpace.board.cooling.RoomCureClock;
 import benchpace.board.pacing.ForecastOnly;
 import benchpace.board.view.ClassView;
 import benchpace.board.view.ViewMaker;
-import benchpace.cure.RoomFit;
+import benchpace.cure.room.RoomFit;
 import benchpace.live.ClassEvent;
 import benchpace.live.LiveClass;
 import benchpace.plan.Plan;

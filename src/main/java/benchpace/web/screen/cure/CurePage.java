@@ -1,8 +1,8 @@
 package benchpace.web.screen.cure;
 
 import benchpace.board.cooling.CureTrials;
-import benchpace.cure.MinuteRange;
-import benchpace.cure.RoomFit;
+import benchpace.cure.room.MinuteRange;
+import benchpace.cure.room.RoomFit;
 import benchpace.web.screen.shell.Shell;
 import benchpace.words.Degrees;
 import benchpace.words.Phrases;

@@ -1,6 +1,6 @@
 package benchpace.web.screen.cure;
 
-import benchpace.cure.RoomFit;
+import benchpace.cure.room.RoomFit;
 import benchpace.store.Rooms;
 import benchpace.words.Times;
 

@@ -1,9 +1,9 @@
 package benchpace.web.screen.shell;
 
 import benchpace.board.cooling.CutAway;
-import benchpace.cure.CandleSection;
-import benchpace.cure.SectionPoint;
-import benchpace.cure.SolidFront;
+import benchpace.cure.solver.CandleSection;
+import benchpace.cure.solver.SectionPoint;
+import benchpace.cure.solver.SolidFront;
 import benchpace.plan.Vessel;
 import benchpace.words.Phrases;
 import java.util.ArrayList;

@@ -1,9 +1,0 @@
-package benchpace.cure;
-
-/**
- * What one solution of a case gives.
- *
- * @param milestones when what is reached
- * @param curves the course between
- */
-public record CureRun(CureMilestones milestones, CureCurves curves) { }
