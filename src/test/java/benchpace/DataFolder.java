@@ -25,6 +25,7 @@ import benchpace.store.Settings;
 import benchpace.store.SqliteEventLog;
 import benchpace.store.StepBeliefs;
 import benchpace.store.StoreException;
+import benchpace.words.MissingWords;
 import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.file.Files;
@@ -156,7 +157,7 @@ record DataFolder(Path folder) {
                         board.view();
                         classes.put(board.id(), board.live().seq());
                     });
-                    told.addAll(boards.degraded());
+                    told.addAll(MissingWords.told(boards.unreadable(), boards.missing()));
                     told.addAll(shelf.degraded());
                     return new Start(Optional.empty(), classes, told,
                             shelf.shelf().entries().stream().map(e -> e.id()).toList(),

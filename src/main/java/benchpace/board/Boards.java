@@ -1,5 +1,6 @@
 package benchpace.board;
 
+import benchpace.board.attempt.Missing;
 import benchpace.board.cooling.RoomLessons;
 import benchpace.board.pacing.StepLessons;
 import benchpace.board.time.BoardTime;
@@ -19,15 +20,15 @@ import java.time.InstantSource;
 import java.time.temporal.ChronoUnit;
 import java.util.Collection;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 
 /** Every class in the store, and the publisher that tells their screens what has changed. */
 public final class Boards implements AutoCloseable {
@@ -142,14 +143,12 @@ public final class Boards implements AutoCloseable {
         return Collections.unmodifiableSet(unreadable);
     }
 
-    /** A sentence for each class that cannot be read, and for each of which something cannot be computed just now. */
-    public List<String> degraded() {
-        Stream<String> out = unreadable.stream()
-                .map(id -> "Class " + id + " cannot be read back and is left out; the log says why.");
-        Stream<String> missing = boards.values().stream().sorted(Comparator.comparing(ClassBoard::id))
-                .filter(board -> !board.missing().models().isEmpty())
-                .map(board -> "Class " + board.id() + ": " + board.missing().fact());
-        return Stream.concat(out, missing).toList();
+    /** What cannot be computed just now, of each class of which something cannot, by the class's id. */
+    public SortedMap<String, Missing> missing() {
+        SortedMap<String, Missing> missing = new TreeMap<>();
+        boards.forEach((id, board) -> missing.put(id, board.missing()));
+        missing.values().removeIf(Missing.NOTHING::equals);
+        return missing;
     }
 
     /** Where the board's time is set. */

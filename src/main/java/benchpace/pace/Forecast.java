@@ -23,12 +23,4 @@ public record Forecast(FinishTimes times, int driverSeat, boolean driverPoured) 
     public double p90() {
         return times.quantile(0.9);
     }
-
-    /** What drives it, in words for the instructor: "seat 4, then the cure"; empty if it is no single seat. */
-    public String driver() {
-        if (driverSeat == 0) {
-            return "";
-        }
-        return driverPoured ? "the cure of seat " + driverSeat : "seat " + driverSeat + ", then the cure";
-    }
 }

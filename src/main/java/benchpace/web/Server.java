@@ -34,6 +34,7 @@ import benchpace.web.shelf.ShelfApi;
 import benchpace.web.shelf.ShelfPages;
 import benchpace.web.stream.StreamLimits;
 import benchpace.web.stream.Streams;
+import benchpace.words.MissingWords;
 import io.javalin.Javalin;
 import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;
@@ -98,7 +99,8 @@ public final class Server implements AutoCloseable {
             entrance(config, entrance, access, keys, host, port);
             RoutesConfig routes = config.routes;
             routes.before(guard::check);
-            new Health(boards, streams::count, List.of(boards::degraded, shelf::degraded)).routes(routes);
+            new Health(boards, streams::count, List.of(
+                    () -> MissingWords.told(boards.unreadable(), boards.missing()), shelf::degraded)).routes(routes);
             Pairing pairing = new Pairing(access, streams::end);
             pairing.routes(routes);
             new DevicesApi(access, streams, screens, zone, () -> reachable.apply(port())).routes(routes);

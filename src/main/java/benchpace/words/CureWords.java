@@ -69,6 +69,18 @@ public final class CureWords {
         return cure.allPoured() ? ", all by about " + times.clock(range.until()) : "";
     }
 
+    /** "Seats 3 and 4 are still setting, ready about 21:10 to 21:25."; empty for none. */
+    public static String setting(ClassView.CureView cure, Times times) {
+        return cure.setting().map(setting -> SeatWords.that(setting.seats(), " is", " are")
+                + " still setting, ready about " + times.said(setting.range()) + ".").orElse("");
+    }
+
+    /** "Seats 1 and 2 have not been tried by hand yet." Of those whose range has begun; empty for none. */
+    public static String untried(ClassView.CureView cure) {
+        return cure.untried().isEmpty() ? ""
+                : SeatWords.that(cure.untried(), " has", " have") + " not been tried by hand yet.";
+    }
+
     public static String basis(ClassView.CureView cure) {
         Optional<Basis> basis = cure.range().map(SaidRange::basis);
         return basis.isEmpty() ? cure.poured() == 0 ? "" : DECIDES

@@ -3,7 +3,6 @@ package benchpace.words;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** Lengths, seat numbers and counts in words, as every screen says them. {@code static/js/clock.js} says the same. */
 public final class Phrases {
@@ -29,14 +28,16 @@ public final class Phrases {
         return tenths < 1 ? "less than 1 in 10" : tenths > 9 ? "more than 9 in 10" : tenths + " in 10";
     }
 
+    /** "a, b and c"; empty for none. */
+    public static String and(List<String> things) {
+        int last = things.size() - 1;
+        return last < 1 ? String.join("", things)
+                : String.join(", ", things.subList(0, last)) + " and " + things.get(last);
+    }
+
     /** "4", "4 and 7", "1, 2 and 5"; empty for none. */
     public static String numbers(List<Integer> numbers) {
-        int last = numbers.size() - 1;
-        if (last < 1) {
-            return last < 0 ? "" : numbers.get(0).toString();
-        }
-        String head = numbers.subList(0, last).stream().map(String::valueOf).collect(Collectors.joining(", "));
-        return head + " and " + numbers.get(last);
+        return and(numbers.stream().map(String::valueOf).toList());
     }
 
     /** "1 to 4, 7 and 9": runs of three and more put together. */
@@ -52,8 +53,7 @@ public final class Phrases {
             runs.add(last == i ? sorted.get(i).toString() : sorted.get(i) + " to " + sorted.get(end));
             i = last + 1;
         }
-        int last = runs.size() - 1;
-        return last < 1 ? String.join("", runs) : String.join(", ", runs.subList(0, last)) + " and " + runs.get(last);
+        return and(runs);
     }
 
     /** "seat 4", "seats 1 to 6 and 8". */

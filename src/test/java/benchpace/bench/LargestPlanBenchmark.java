@@ -4,6 +4,7 @@ import benchpace.board.Mailbox;
 import benchpace.board.view.ClassView;
 import benchpace.live.ClassEvent;
 import benchpace.plan.Plan;
+import benchpace.words.MissingWords;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.Optional;
@@ -41,7 +42,7 @@ public final class LargestPlanBenchmark {
         long from = System.nanoTime();
         ClassView view = largest.board.view();
         if (!view.missing().models().isEmpty()) {
-            throw new IllegalStateException(view.missing().fact());
+            throw new IllegalStateException(MissingWords.fact(view.missing()));
         }
         return (System.nanoTime() - from) / 1_000_000;
     }

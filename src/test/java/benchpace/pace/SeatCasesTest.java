@@ -91,14 +91,14 @@ class SeatCasesTest {
         Scene all = Scene.free(6).othersTap(2, 0, "vessel").othersTap(6, 0, "wicks");
         Scene missing = Scene.free(6).arrive(30, 5).othersTap(2, 5, "vessel").othersTap(6, 5, "wicks");
         assertThat(missing.forecast(8).p50()).isGreaterThan(all.forecast(8).p50() + 3);
-        assertThat(missing.forecast(8).driver()).isEqualTo("seat 5, then the cure");
+        assertThat(missing.forecast(8).driverSeat()).isEqualTo(5);
     }
 
     @Test
     void home_time_hangs_on_no_one_seat_once_all_candles_are_past_their_time() {
         Scene scene = Scene.free(4).othersTap(1, 0, "pour");
-        assertThat(scene.forecast(20).driver()).startsWith("the cure of seat ");
-        assertThat(scene.forecast(200).driver()).as("each may be tried now").isEmpty();
+        assertThat(scene.forecast(20).driverPoured()).isTrue();
+        assertThat(scene.forecast(200).driverSeat()).as("each may be tried now").isZero();
     }
 
     @Test

@@ -22,6 +22,7 @@ import benchpace.plan.SeatNumber;
 import benchpace.shelf.ShelfEntry;
 import benchpace.store.EventLog;
 import benchpace.web.NetworkedBoard;
+import benchpace.words.MissingWords;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -298,7 +299,8 @@ final class Performance implements AutoCloseable {
 
     private void look() {
         ClassView view = view();
-        Broken.unless(view.missing().models().isEmpty(), "every model says something", () -> view.missing().fact());
+        Broken.unless(view.missing().models().isEmpty(), "every model says something",
+                () -> MissingWords.fact(view.missing()));
         stored();
         LiveClass again = LiveClass.of(log.read(id));
         ClassView fresh = maker().view(id, again, view.now());

@@ -7,6 +7,7 @@ import benchpace.files.log.EventJson;
 import benchpace.web.NetworkedBoard;
 import benchpace.web.StateText;
 import benchpace.web.screen.EveryScreen;
+import benchpace.words.MissingWords;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -26,7 +27,8 @@ final class Screenful {
     private Screenful() { }
 
     static void check(ClassBoard board, ClassView view) {
-        Broken.unless(view.missing().models().isEmpty(), "every model can be computed", view.missing()::fact);
+        Broken.unless(view.missing().models().isEmpty(), "every model can be computed",
+                () -> MissingWords.fact(view.missing()));
         Map<String, String> pages;
         Map<Integer, Map<String, String>> candles;
         String state;

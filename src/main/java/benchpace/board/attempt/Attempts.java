@@ -63,7 +63,7 @@ public final class Attempts {
             failed.put(model, at);
         }
         if (faults.isNew(model.name(), fault)) {
-            LOG.log(Level.ERROR, "class " + classId + ": " + model.what() + " cannot be computed", fault);
+            LOG.log(Level.ERROR, "class " + classId + ": model " + model + " cannot be computed", fault);
         }
     }
 

@@ -7,7 +7,7 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /**
- * What of a class cannot be worked out just now. The one place that turns this into words.
+ * What of a class cannot be worked out just now.
  *
  * @param models in their own order
  */
@@ -34,19 +34,5 @@ public record Missing(Set<Model> models) {
 
     public boolean has(Model model) {
         return models.contains(model);
-    }
-
-    /** "The plan of the wait cannot be worked out just now." Empty if nothing is missing. */
-    public String fact() {
-        if (models.isEmpty()) {
-            return "";
-        }
-        String what = Listing.and(models.stream().map(Model::what).toList());
-        return Character.toUpperCase(what.charAt(0)) + what.substring(1) + " cannot be worked out just now.";
-    }
-
-    /** The same for those who run the class, with what that means for them. */
-    public String sentence() {
-        return models.isEmpty() ? "" : fact() + " Taps and everything else go on.";
     }
 }

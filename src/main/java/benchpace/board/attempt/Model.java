@@ -2,30 +2,30 @@ package benchpace.board.attempt;
 
 /** What of a class is computed. Each is tried by itself: one that fails leaves the others as they are. */
 public enum Model {
-    WAIT("the plan of the wait"),
-    CURE("the candles' times"),
-    CUT("the drawing of a candle cut open"),
-    PACE("everybody's pace"),
-    LINES("the pace lines"),
-    OFFLINE("what a page needs to go on without the board"),
-    /** The words that rest on several of the others; the last of those that every view needs. */
-    WORDS("some of what this page says"),
-    HELD("what held the class"),
-    TOOK("what each step took"),
-    FLAGS("who was flagged"),
-    LESSON("what past classes teach about the steps"),
-    PLAUSIBILITY("whether a temperature can be true");
-
-    private final String what;
-
-    Model(String what) {
-        this.what = what;
-    }
-
-    /** In the middle of a sentence. */
-    String what() {
-        return what;
-    }
+    /** The plan of the wait. */
+    WAIT,
+    /** When candles are ready. */
+    CURE,
+    /** A candle drawn cut open. */
+    CUT,
+    /** Who needs somebody, and when the class ends. */
+    PACE,
+    /** The drawing of everybody's pace. */
+    LINES,
+    /** What a page needs to go on without the board. */
+    OFFLINE,
+    /** What rests on several of the others; the last of those that every view needs. */
+    WORDS,
+    /** What held the class. */
+    HELD,
+    /** What each step took. */
+    TOOK,
+    /** Who was flagged. */
+    FLAGS,
+    /** What past classes teach about the steps. */
+    LESSON,
+    /** Whether a temperature can be true. */
+    PLAUSIBILITY;
 
     /** Asked for with every view; the others only when somebody wants to see them. */
     boolean ofEveryView() {

@@ -12,11 +12,35 @@ import java.util.Optional;
  * @param promised when the plan says it ends
  * @param odds     how likely that is; empty where it could not be foretold
  * @param told     whether the table itself has told enough to foretell from: most seats are done with something
- * @param driver   what it hangs on, in words: "seat 4, then the cure"
- * @param basis    what the figure rests on, in words
+ * @param driver   the seat it hangs on, if it is one
+ * @param basis    what the figure rests on
  */
 public record HomeTime(Instant p10, Instant p50, Instant p90, Duration rest, Optional<Instant> ended, Instant promised,
-                       Optional<HomeOdds> odds, boolean told, String driver, String basis) {
+                       Optional<HomeOdds> odds, boolean told, Optional<Driver> driver, Basis basis) {
+
+    /** The seat that is most likely last. @param poured only its cure is left */
+    public record Driver(int seat, boolean poured) { }
+
+    /** What the figure rests on. */
+    public enum Basis {
+        /** Nothing is foretold. */
+        NONE,
+        /** The plan's figures: nobody has done anything yet. */
+        PLAN,
+        /** The evening's pace, and the cure by the plan's figure. */
+        PACE_AND_PLANNED_CURE,
+        /** The evening's pace, and the cure as computed for this room. */
+        PACE_AND_COMPUTED_CURE,
+        /** All have poured; the cure by the plan's figure. */
+        PLANNED_CURE,
+        /** All have poured; the cure as computed for this room. */
+        COMPUTED_CURE,
+        /** Every candle is in hand again. */
+        HAND,
+        /** Every candle was judged set. */
+        HAND_TEST
+    }
+
 
     /** What may be said of the promise. */
     public enum Promise {

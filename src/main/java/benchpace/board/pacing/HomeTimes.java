@@ -2,6 +2,7 @@ package benchpace.board.pacing;
 
 import benchpace.board.cooling.CandleClock;
 import benchpace.board.cooling.ReadyWindow;
+import benchpace.board.pacing.HomeTime.Basis;
 import benchpace.live.LiveClass;
 import benchpace.live.Seat;
 import benchpace.pace.Forecast;
@@ -30,7 +31,7 @@ public final class HomeTimes {
         return new HomeTime(PosteriorPaceWatch.instant(origin, forecast.p10()),
                 PosteriorPaceWatch.instant(origin, forecast.p50()), PosteriorPaceWatch.instant(origin, forecast.p90()),
                 rest, Optional.empty(), promised(live), Optional.of(odds), told(live),
-                set ? "" : forecast.driver(), basis(live, clocks));
+                set ? Optional.empty() : driver(forecast), basis(live, clocks));
     }
 
     /** The plan's promise alone: nothing is foretold. */
@@ -41,14 +42,14 @@ public final class HomeTimes {
         Duration rest = rest(live, now);
         Instant ready = promised(live).minus(rest);
         return new HomeTime(ready, ready, ready, rest, Optional.empty(), promised(live), Optional.empty(), told(live),
-                "", "");
+                Optional.empty(), Basis.NONE);
     }
 
     /** Nothing is expected any more: when the last candle was, or should have been, firm. */
     static HomeTime ofClosed(LiveClass live, Map<SeatNumber, CandleClock> clocks) {
         return new HomeTime(latest(live, clocks, ReadyWindow::from), latest(live, clocks, ReadyWindow::likely),
                 latest(live, clocks, ReadyWindow::until), Duration.ZERO, live.closedAt(), promised(live),
-                Optional.of(HomeOdds.known(live.closedAt().orElseThrow(), promised(live))), true, "",
+                Optional.of(HomeOdds.known(live.closedAt().orElseThrow(), promised(live))), true, Optional.empty(),
                 basis(live, clocks));
     }
 
@@ -99,15 +100,20 @@ public final class HomeTimes {
                 && what.test(clocks.get(s.number())));
     }
 
-    private static String basis(LiveClass live, Map<SeatNumber, CandleClock> clocks) {
+    private static Optional<HomeTime.Driver> driver(Forecast forecast) {
+        return forecast.driverSeat() == 0 ? Optional.empty()
+                : Optional.of(new HomeTime.Driver(forecast.driverSeat(), forecast.driverPoured()));
+    }
+
+    private static Basis basis(LiveClass live, Map<SeatNumber, CandleClock> clocks) {
         if (all(CandleClock::settled, live, clocks)) {
-            return all(c -> c.judgedSetAt().isPresent(), live, clocks) ? "by hand test" : "by hand";
+            return all(c -> c.judgedSetAt().isPresent(), live, clocks) ? Basis.HAND_TEST : Basis.HAND;
         }
-        String cure = clocks.values().stream().anyMatch(c -> c.ready().basis() == ReadyWindow.Basis.COMPUTED)
-                ? "the cure in this room" : "the plan's cure";
+        boolean computed = clocks.values().stream().anyMatch(c -> c.ready().basis() == ReadyWindow.Basis.COMPUTED);
         boolean begun = live.seats().stream().anyMatch(s -> !s.finishes().isEmpty());
         boolean poured = live.seats().stream().filter(Seat::makesCandle)
                 .allMatch(s -> clocks.containsKey(s.number()));
-        return !begun ? "by the plan's figures" : poured ? "by " + cure : "by tonight's pace and " + cure;
+        return !begun ? Basis.PLAN : poured ? computed ? Basis.COMPUTED_CURE : Basis.PLANNED_CURE
+                : computed ? Basis.PACE_AND_COMPUTED_CURE : Basis.PACE_AND_PLANNED_CURE;
     }
 }

@@ -54,15 +54,15 @@ public record ClassView(String id, String name, Plan plan, ZoneId zone, long seq
      * What the class is doing. Every candle-making seat is in one place here: done with the step, not done, at an
      * earlier step, or with a candle that still sets.
      *
-     * @param heading  the step's name, or a plain word before the first and after the last
+     * @param step     empty before the first and after the last
      * @param since    since when, if it has begun
      * @param done     how many of {@code of} candle-making seats are done with it
      * @param notDone  the seats at the step that are not, by number
      * @param earlier  the seats at steps before it, in the plan's order
      * @param setting  the seats that come to the step once their candles are set, by number
      */
-    public record NowView(Optional<StepView> step, String heading, Optional<Instant> since, String say,
-                          String caution, String wall, int done, int of, List<Integer> notDone,
+    public record NowView(Optional<StepView> step, Optional<Instant> since, String say, String caution, String wall,
+                          int done, int of, List<Integer> notDone,
                           List<EarlierView> earlier, List<Integer> setting) {
         public NowView {
             notDone = List.copyOf(notDone);
@@ -87,10 +87,9 @@ public record ClassView(String id, String name, Plan plan, ZoneId zone, long seq
      * The led step to open next.
      *
      * @param leavesBehind the seats that are not done with what is open
-     * @param cost         what opening it now means for them, in words; empty if nobody is left
      * @param rows         one for each seat left behind
      */
-    public record NextView(StepView step, List<Integer> leavesBehind, String cost, List<LeftRow> rows) {
+    public record NextView(StepView step, List<Integer> leavesBehind, List<LeftRow> rows) {
         public NextView {
             leavesBehind = List.copyOf(leavesBehind);
             rows = List.copyOf(rows);
@@ -128,15 +127,25 @@ public record ClassView(String id, String name, Plan plan, ZoneId zone, long seq
      * @param alike  each of them is said to be ready in that very range
      * @param likely when half of them are likely ready
      * @param firstPour when the first candle was poured
-     * @param basis  what the figures rest on, in words
-     * @param stillSetting the candles whose range has not begun, in words; empty if there are none
-     * @param untried the candles that may be firm and have not been judged, in words; empty if there are none
+     * @param setting the candles whose range has not begun; empty if there are none
+     * @param untried the seats whose candles may be firm and have not been judged, by number
      */
     public record CureView(int poured, int of, Optional<SaidRange> range, boolean alike, Optional<Instant> likely,
-                           Optional<Instant> firstPour, String basis, String stillSetting, String untried) {
+                           Optional<Instant> firstPour, Optional<SettingView> setting, List<Integer> untried) {
+        public CureView {
+            untried = List.copyOf(untried);
+        }
+
         /** Every seat that makes a candle has poured it. */
         public boolean allPoured() {
             return poured == of;
+        }
+    }
+
+    /** Candles that still set. @param range from the beginning of the first one's range to the end of the last one's */
+    public record SettingView(List<Integer> seats, SaidRange range) {
+        public SettingView {
+            seats = List.copyOf(seats);
         }
     }
 

@@ -1,6 +1,5 @@
 package benchpace.board.view;
 
-import benchpace.board.attempt.Listing;
 import benchpace.board.cooling.CandleClock;
 import benchpace.board.cooling.SaidRange;
 import benchpace.board.pacing.HomeTime;
@@ -8,7 +7,6 @@ import benchpace.live.LiveClass;
 import benchpace.live.Seat;
 import benchpace.plan.SeatNumber;
 import java.time.Instant;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,14 +18,12 @@ final class CureViews {
     private final Map<SeatNumber, CandleClock> clocks;
     private final HomeTime home;
     private final Instant now;
-    private final ZoneId zone;
 
-    CureViews(LiveClass live, Map<SeatNumber, CandleClock> clocks, HomeTime home, Instant now, ZoneId zone) {
+    CureViews(LiveClass live, Map<SeatNumber, CandleClock> clocks, HomeTime home, Instant now) {
         this.makers = live.seats().stream().filter(Seat::makesCandle).toList();
         this.clocks = clocks;
         this.home = home;
         this.now = now;
-        this.zone = zone;
     }
 
     ClassView.CureView cure() {
@@ -43,8 +39,8 @@ final class CureViews {
                 .min(Instant::compareTo);
         boolean alike = waiting.stream().map(CandleClock::said).distinct().count() == 1
                 && range.equals(Optional.of(waiting.get(0).said()));
-        return new ClassView.CureView(poured, makers.size(), range, alike, likely, first, home.basis(),
-                stillSetting(), untried());
+        return new ClassView.CureView(poured, makers.size(), range, alike, likely, first, setting(),
+                numbers(seats(c -> !c.settled() && c.mayBeReady(now))));
     }
 
     private List<Seat> seats(Predicate<CandleClock> which) {
@@ -52,19 +48,11 @@ final class CureViews {
                 .toList();
     }
 
-    /** "Seats 1 and 2 have not been tried by hand." Of those whose range has begun. */
-    private String untried() {
-        List<Seat> seats = seats(c -> !c.settled() && c.mayBeReady(now));
-        return seats.isEmpty() ? "" : Listing.seats(numbers(seats)) + (seats.size() == 1 ? " has" : " have")
-                + " not been tried by hand yet.";
-    }
-
-    /** "Seats 3 and 4 are still setting, ready about 21:10 to 21:25." Whoever goes on now should know. */
-    private String stillSetting() {
+    /** Whoever goes on now should know of these. */
+    private Optional<ClassView.SettingView> setting() {
         List<Seat> setting = seats(c -> c.stillSets(now));
         return SaidRange.covering(setting.stream().map(s -> clocks.get(s.number()).said()).toList())
-                .map(range -> Listing.seats(numbers(setting)) + (setting.size() == 1 ? " is" : " are")
-                        + " still setting, ready about " + range.words(zone) + ".").orElse("");
+                .map(range -> new ClassView.SettingView(numbers(setting), range));
     }
 
     private static List<Integer> numbers(List<Seat> seats) {

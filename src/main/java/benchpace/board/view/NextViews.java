@@ -1,6 +1,5 @@
 package benchpace.board.view;
 
-import benchpace.board.attempt.Listing;
 import benchpace.board.pacing.Pace;
 import benchpace.live.LiveClass;
 import benchpace.live.Progress;
@@ -42,7 +41,7 @@ final class NextViews {
         Map<SeatNumber, Pace.Unticked> judged = pace.unticked().stream()
                 .collect(Collectors.toMap(Pace.Unticked::seat, u -> u));
         List<Integer> numbers = behind.stream().map(s -> s.number().value()).toList();
-        return new ClassView.NextView(steps.of(step), numbers, words(numbers), behind.stream()
+        return new ClassView.NextView(steps.of(step), numbers, behind.stream()
                 .map(seat -> row(seat, index, Optional.ofNullable(judged.get(seat.number())))).toList());
     }
 
@@ -63,10 +62,5 @@ final class NextViews {
                 answered, judged.map(Pace.Unticked::doneProbability).orElse(0.0),
                 judged.map(Pace.Unticked::remainingMinutes).orElse(0),
                 judged.map(Pace.Unticked::leaveMinutes).orElse(0), judged.isPresent());
-    }
-
-    private static String words(List<Integer> behind) {
-        return behind.isEmpty() ? ""
-                : Listing.seats(behind) + (behind.size() == 1 ? " is" : " are") + " not done yet.";
     }
 }

@@ -35,12 +35,7 @@ final class NowViews {
 
     NowView of(Stage stage, PresentStep present) {
         if (stage == Stage.BEFORE || stage == Stage.CLOSED || present.step().isEmpty()) {
-            String heading = switch (stage) {
-                case BEFORE -> "Before the class";
-                case CLOSED -> "The class is over";
-                default -> "Nothing is open";
-            };
-            return new NowView(Optional.empty(), heading, Optional.empty(), "", "", "", 0, makers.size(), List.of(),
+            return new NowView(Optional.empty(), Optional.empty(), "", "", "", 0, makers.size(), List.of(),
                     List.of(), List.of());
         }
         return of(present.step().get(), present.index(), present.since());
@@ -52,7 +47,7 @@ final class NowViews {
         List<Integer> setting = before.stream().filter(this::sets).map(SeatView::seat).toList();
         List<EarlierView> earlier = earlier(before.stream().filter(s -> !sets(s)));
         List<Integer> notDone = step.needsTap() ? at.stream().map(SeatView::seat).toList() : List.of();
-        return new NowView(Optional.of(steps.of(step)), step.name(), Optional.of(since), step.say(), step.caution(),
+        return new NowView(Optional.of(steps.of(step)), Optional.of(since), step.say(), step.caution(),
                 step.wall(), makers.size() - at.size() - before.size(), makers.size(), notDone, earlier, setting);
     }
 

@@ -37,19 +37,8 @@ public record SeatView(int seat, String name, SeatingChart.Cell place, Mark mark
 
     /** What the tile says, by shape, word and colour together. */
     public enum Mark {
-        ON_PACE("on pace"), SLIPPING("slipping"), BEHIND("behind"), SLOW("slow"), WAITING("waiting"),
-        LISTENING("listening"), PAUSED("paused"), EXPECTED("not here yet"), LEFT("left"), SHARING("shares"),
-        SETTING("setting"), TRY_IT("try it"), AT_LEISURE("at leisure"), SET("set"), DONE("done");
-
-        private final String words;
-
-        Mark(String words) {
-            this.words = words;
-        }
-
-        public String words() {
-            return words;
-        }
+        ON_PACE, SLIPPING, BEHIND, SLOW, WAITING, LISTENING, PAUSED, EXPECTED, LEFT, SHARING, SETTING, TRY_IT,
+        AT_LEISURE, SET, DONE;
 
         /** As it stands in JSON and in class names of the style sheets: {@code on-pace}. */
         public String token() {

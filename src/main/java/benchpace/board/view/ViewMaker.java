@@ -85,7 +85,7 @@ public final class ViewMaker {
 
     private static void requireWhole(String classId, Missing missing) {
         if (!missing.models().isEmpty()) {
-            throw new IllegalStateException("class " + classId + ": " + missing.fact());
+            throw new IllegalStateException("class " + classId + " without " + missing.models());
         }
     }
 
@@ -203,7 +203,7 @@ public final class ViewMaker {
         }
 
         private ClassView.CureView cure() {
-            return new CureViews(live, clocks, pace.home(), now, zone).cure();
+            return new CureViews(live, clocks, pace.home(), now).cure();
         }
 
         private List<ClassView.HelpView> help() {

@@ -14,6 +14,8 @@ import benchpace.web.screen.instructor.HomeLine;
 import benchpace.web.screen.shell.Viewer;
 import benchpace.words.EventWords;
 import benchpace.words.FlagWords;
+import benchpace.words.HomeWords;
+import benchpace.words.MissingWords;
 import benchpace.words.Times;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -65,7 +67,7 @@ public final class StateJson {
                 .put("starts", e.starts()).putArray("seats")::add));
         state.put("silenceMinutes", view.silence().map(d -> d.toMinutes()).orElse(null));
         state.set("wait", WaitJson.of(view.waiting()));
-        state.put("missing", view.missing().sentence());
+        state.put("missing", MissingWords.sentence(view.missing()));
         view.undoOn(viewer.device()).ifPresent(u -> state.putObject("undo").put("seq", u.seq())
                 .put("words", EventWords.of(view.plan(), u.event())));
         return state;
@@ -127,7 +129,7 @@ public final class StateJson {
         HomeTime home = view.home();
         return Json.object().put("p10", home.p10().toString()).put("p50", home.p50().toString())
                 .put("p90", home.p90().toString()).put("promised", home.promised().toString())
-                .put("driver", home.driver()).put("basis", home.basis())
+                .put("driver", HomeWords.driver(home)).put("basis", HomeWords.basis(home))
                 .put("promise", token(home.promise()))
                 .put("keptProbability", home.odds().map(HomeOdds::kept).orElse(null))
                 .put("lateProbability", home.odds().map(HomeOdds::late).orElse(null))

@@ -175,7 +175,7 @@ class PosteriorPaceWatchTest {
         for (double minute = 0; minute < 22; minute += 0.5) {
             assertThat(board.flag(minute, 4)).as("minute %s", minute).isEmpty();
         }
-        assertThat(board.at(19).home().driver()).as("the class waits for it").isEqualTo("seat 4, then the cure");
+        assertThat(board.at(19).home().driver()).as("the class waits for it").contains(new HomeTime.Driver(4, false));
     }
 
     @Test void a_seat_that_shares_a_candle_is_never_flagged_and_its_candle_is_judged_once() {
@@ -292,8 +292,8 @@ class PosteriorPaceWatchTest {
 
         assertThat(home.p10()).isBefore(home.p50());
         assertThat(home.p50()).isBefore(home.p90());
-        assertThat(home.driver()).isEqualTo("seat 4, then the cure");
-        assertThat(home.basis()).isEqualTo("by tonight's pace and the plan's cure");
+        assertThat(home.driver()).contains(new HomeTime.Driver(4, false));
+        assertThat(home.basis()).isEqualTo(HomeTime.Basis.PACE_AND_PLANNED_CURE);
         assertThat(home.promised()).isEqualTo(TestClass.instant(78));
         assertThat(home.p50()).as("20 min gone, mix, pour and an hour of cure to come")
                 .isAfter(TestClass.instant(85)).isBefore(TestClass.instant(110));
@@ -310,7 +310,7 @@ class PosteriorPaceWatchTest {
         assertThat(List.of(home.p10(), home.p50(), home.p90())).allSatisfy(t ->
                 assertThat(Duration.between(t, TestClass.instant(74)).abs()).isLessThan(Duration.ofSeconds(1)));
         assertThat(home.driver()).isEmpty();
-        assertThat(home.basis()).isEqualTo("by hand test");
+        assertThat(home.basis()).isEqualTo(HomeTime.Basis.HAND_TEST);
     }
 
     @Test void once_every_candle_is_in_hand_home_hangs_on_none_of_them_tried_or_trimmed() {
@@ -323,13 +323,13 @@ class PosteriorPaceWatchTest {
         HomeTime home = new Watched(c).afterRestart(75).home();
 
         assertThat(home.driver()).isEmpty();
-        assertThat(home.basis()).isEqualTo("by hand");
+        assertThat(home.basis()).isEqualTo(HomeTime.Basis.HAND);
     }
 
     @Test void before_anybody_has_tapped_home_time_rests_on_the_plan() {
         HomeTime home = new Watched(TestClass.createdAtMinute(Stories.plan(), 6, -60)).afterRestart(-30).home();
 
-        assertThat(home.basis()).isEqualTo("by the plan's figures");
+        assertThat(home.basis()).isEqualTo(HomeTime.Basis.PLAN);
         assertThat(home.p50()).isAfter(TestClass.instant(70)).isBefore(TestClass.instant(100));
     }
 
@@ -340,7 +340,8 @@ class PosteriorPaceWatchTest {
             Pace pace = new Watched(Stories.othersTap(c, 6.5, 22, "wicks")).afterRestart(minute);
 
             assertThat(pace.flags()).containsOnlyKeys(new SeatNumber(22));
-            assertThat(pace.home().driver()).as("minute %s", minute).isEqualTo("seat 22, then the cure");
+            assertThat(pace.home().driver()).as("minute %s", minute)
+                    .contains(new HomeTime.Driver(22, false));
         }
     }
 
@@ -349,7 +350,7 @@ class PosteriorPaceWatchTest {
         Stories.othersTap(c, 6.5, 4, "wicks");
         Pace pace = new Watched(c.minute(7).open("mix").finish(1, "mix")).afterRestart(20);
 
-        assertThat(pace.home().driver()).as("as the forecast finds").endsWith(", then the cure");
+        assertThat(pace.home().driver()).as("as the forecast finds").map(HomeTime.Driver::poured).contains(false);
     }
 
     // ---- opening the next step

@@ -47,7 +47,7 @@ class PresentStepTest {
 
         NowView now = now(c, 24);
 
-        assertThat(now.heading()).isEqualTo("Step pour");
+        assertThat(now.step().orElseThrow().name()).isEqualTo("Step pour");
         assertThat(now.done()).isEqualTo(2);
         assertThat(now.of()).isEqualTo(6);
         assertThat(now.notDone()).containsExactly(3, 4, 5);
@@ -125,7 +125,7 @@ class PresentStepTest {
 
         NowView now = now(c, 73);
 
-        assertThat(now.heading()).isEqualTo("Step trim");
+        assertThat(now.step().orElseThrow().name()).isEqualTo("Step trim");
         assertThat(now.notDone()).containsExactly(2);
         assertThat(now.setting()).containsExactly(1, 3, 4);
         assertThat(now.earlier()).isEmpty();

@@ -11,6 +11,7 @@ import benchpace.plan.Opening;
 import benchpace.plan.StepKind;
 import benchpace.plan.TestPlans;
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -58,7 +59,7 @@ class ViewMakerTest {
         ClassView view = new Watched(poured()).view(40);
 
         assertThat(view.stage()).isEqualTo(Stage.SETTING);
-        assertThat(view.cure().stillSetting()).startsWith("Seats 1 and 2 are still setting, ready about ");
+        assertThat(view.cure().setting()).map(ClassView.SettingView::seats).contains(List.of(1, 2));
     }
 
     @Test void opened_all_the_same_the_finish_leaves_the_tile_its_countdown_and_takes_no_tap() {
@@ -77,7 +78,7 @@ class ViewMakerTest {
         assertThat(view.seat(1).canFinish()).isTrue();
         assertThat(view.seat(1).stepId()).isEqualTo("trim");
         assertThat(view.seat(1).afterTest()).isEmpty();
-        assertThat(view.cure().stillSetting()).isEmpty();
+        assertThat(view.cure().setting()).isEmpty();
     }
 
     @Test void the_class_is_at_the_finish_once_it_is_open_and_a_candle_may_be_firm() {
@@ -88,10 +89,9 @@ class ViewMakerTest {
     }
 
     @Test void whoever_opens_the_finish_is_told_which_candles_nobody_has_tried() {
-        assertThat(new Watched(poured()).view(87).cure().untried())
-                .isEqualTo("Seats 1 and 2 have not been tried by hand yet.");
+        assertThat(new Watched(poured()).view(87).cure().untried()).containsExactly(1, 2);
         assertThat(new Watched(poured().minute(86.5).judgeSet(1)).view(87).cure().untried())
-                .isEqualTo("Seat 2 has not been tried by hand yet.");
+                .containsExactly(2);
         assertThat(new Watched(poured()).view(40).cure().untried()).as("too early to try").isEmpty();
     }
 
@@ -119,6 +119,6 @@ class ViewMakerTest {
     @Test void home_does_not_hang_on_a_seat_that_is_done() {
         TestClass c = poured().minute(87).open("trim").minute(88).finish(1, "trim");
 
-        assertThat(new Watched(c).view(89).home().driver()).contains("seat 2").doesNotContain("seat 1");
+        assertThat(new Watched(c).view(89).home().driver()).map(HomeTime.Driver::seat).contains(2);
     }
 }

@@ -163,7 +163,7 @@ class ModelsThatFailTest {
         EveryPage.render(board, id, 4);
         assertThat(failing.cures()).as("the next minute").isGreaterThan(tried);
         assertThat(log.records()).singleElement().extracting(LogRecord::getMessage).asString()
-                .contains(id, "the candles' times");
+                .contains(id, "CURE");
     }
 
     @Test void an_open_screen_is_told_what_is_missing_and_when_it_is_there_again() throws Exception {

@@ -1,6 +1,5 @@
 package benchpace.web.screen.helper;
 
-import benchpace.board.attempt.Listing;
 import benchpace.board.pacing.SeatFlag;
 import benchpace.board.view.ClassView;
 import benchpace.board.view.SeatView;
@@ -9,6 +8,7 @@ import benchpace.web.screen.instructor.SeatTile;
 import benchpace.web.screen.shell.Counter;
 import benchpace.web.screen.shell.Viewer;
 import benchpace.words.FlagWords;
+import benchpace.words.SeatWords;
 import benchpace.words.Times;
 import java.time.Instant;
 import java.util.Optional;
@@ -35,7 +35,7 @@ public record HelpCard(int seat, String name, String mark, String word, String r
         String mark = flag.level() == SeatFlag.Level.BEHIND ? "behind" : "slipping";
         String helper = help.helper().orElse("");
         return new HelpCard(help.seat(), help.name(), mark, mark, FlagWords.reason(flag),
-                Listing.place(view.chart(), new SeatNumber(help.seat())),
+                SeatWords.place(view.chart(), new SeatNumber(help.seat())),
                 flag.level() == SeatFlag.Level.BEHIND ? "" : SeatTile.over(flag), helper,
                 !helper.isEmpty() && helper.equals(viewer.initials()),
                 help.went().map(ClassView.WentView::helper).orElse(""), help.went().map(w -> ago(w.at(), times)),

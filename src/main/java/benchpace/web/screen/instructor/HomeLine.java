@@ -2,6 +2,7 @@ package benchpace.web.screen.instructor;
 
 import benchpace.board.pacing.HomeTime;
 import benchpace.board.view.ClassView;
+import benchpace.words.HomeWords;
 import benchpace.words.Phrases;
 import benchpace.words.Times;
 import java.time.Duration;
@@ -26,17 +27,18 @@ public record HomeLine(String when, String against, boolean late, String driver,
         }
         String after = home.rest().toMinutes() == 0 ? ""
                 : ", then " + Phrases.length(home.rest()) + " by the plan to finish";
-        String basis = home.basis().isEmpty() ? "" : Phrases.sentence(home.basis()) + after + ".";
+        String rests = HomeWords.basis(home);
+        String basis = rests.isEmpty() ? "" : Phrases.sentence(rests) + after + ".";
         if (promise == HomeTime.Promise.UNTOLD) {
             return new HomeLine(times.clock(home.promised()), against, false, "", "");
         }
         if (promise == HomeTime.Promise.PLANNED) {
             return new HomeLine(times.clock(home.promised()), against, false, "",
-                    home.basis().isEmpty() ? "" : "Odds " + home.basis() + ".");
+                    rests.isEmpty() ? "" : "Odds " + rests + ".");
         }
         String window = times.window(home.home(home.p10(), view.now()), home.home(home.p90(), view.now()));
         String when = window.length() > CLOCK_LENGTH ? window : "about " + window;
-        return new HomeLine(when, against, promise == HomeTime.Promise.LATE, home.driver(), basis);
+        return new HomeLine(when, against, promise == HomeTime.Promise.LATE, HomeWords.driver(home), basis);
     }
 
     private static String against(HomeTime home, Instant now, String promised) {

@@ -6,7 +6,10 @@ import benchpace.board.view.ClassView.Stage;
 import benchpace.board.view.ClassView.StepView;
 import benchpace.board.view.SeatView;
 import benchpace.plan.StepKind;
+import benchpace.words.CureWords;
 import benchpace.words.Phrases;
+import benchpace.words.SeatWords;
+import benchpace.words.Times;
 import java.util.List;
 import java.util.Optional;
 
@@ -46,13 +49,15 @@ public record NextPanel(String step, String name, String leavesWords, String cos
             return new NextPanel("", "", "", "", List.of(), !closed, closed, false, "",
                     closed ? Optional.empty() : underWay(view), view.id());
         }
-        String setting = view.cure().stillSetting();
+        String setting = CureWords.setting(view.cure(), new Times(view.zone()));
         ClassView.NextView next = view.next().get();
         List<Left> leaves = next.rows().stream().map(row -> left(view, row)).toList();
         String words = leaves.isEmpty() ? "" : leavesWords(view, next.leavesBehind());
-        String wet = next.step().kind() != StepKind.FINISH ? "" : setting.isEmpty() ? view.cure().untried() : setting;
-        return new NextPanel(next.step().id(), next.step().name(), words.isEmpty() ? wet : words, next.cost(), leaves,
-                false, false, view.stage() == Stage.BEFORE, wet, Optional.empty(), view.id());
+        String wet = next.step().kind() != StepKind.FINISH ? ""
+                : setting.isEmpty() ? CureWords.untried(view.cure()) : setting;
+        return new NextPanel(next.step().id(), next.step().name(), words.isEmpty() ? wet : words,
+                SeatWords.notDone(next.leavesBehind()), leaves, false, false, view.stage() == Stage.BEFORE, wet,
+                Optional.empty(), view.id());
     }
 
     /** The step of the heading, or the nearest that somebody is not done with; empty when all are done with all. */
@@ -79,7 +84,7 @@ public record NextPanel(String step, String name, String leavesWords, String cos
             return words;
         }
         String where = further.stream().distinct().count() > 1 ? "further on" : "at " + further.get(0);
-        return words + ": " + (behind.size() - further.size()) + " not done with " + now.heading() + ", "
+        return words + ": " + (behind.size() - further.size()) + " not done with " + now.step().get().name() + ", "
                 + further.size() + " more " + where;
     }
 

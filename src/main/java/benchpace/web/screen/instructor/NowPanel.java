@@ -8,7 +8,9 @@ import benchpace.plan.StepKind;
 import benchpace.web.screen.shell.Counter;
 import benchpace.web.screen.wall.WallMain;
 import benchpace.words.CureWords;
+import benchpace.words.MissingWords;
 import benchpace.words.Phrases;
+import benchpace.words.StageWords;
 import benchpace.words.Times;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -38,10 +40,10 @@ public record NowPanel(String kicker, String heading, Optional<Counter> count, S
     public static NowPanel of(ClassView view, Times times) {
         NowView now = view.present();
         boolean tapped = now.step().filter(s -> s.kind().needsTap()).isPresent() && now.of() > 0;
-        return new NowPanel(kicker(view, times), now.heading(), count(view, times), now.say(), now.caution(),
+        return new NowPanel(kicker(view, times), StageWords.heading(view), count(view, times), now.say(), now.caution(),
                 now.step().map(ClassView.StepView::id).orElse(""), now.done(), tapped ? now.of() : 0,
                 tapped ? waitFor(now) : "", apart(now, tapped), cure(view, times), ready(view),
-                CureWords.basis(view.cure()), quiet(view, times), view.missing().sentence());
+                CureWords.basis(view.cure()), quiet(view, times), MissingWords.sentence(view.missing()));
     }
 
     private static String kicker(ClassView view, Times times) {

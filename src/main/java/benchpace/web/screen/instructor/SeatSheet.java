@@ -13,6 +13,7 @@ import benchpace.words.CureWords;
 import benchpace.words.EventWords;
 import benchpace.words.FlagWords;
 import benchpace.words.Phrases;
+import benchpace.words.SeatWords;
 import benchpace.words.Times;
 import java.time.Duration;
 import java.time.Instant;
@@ -65,7 +66,7 @@ public record SeatSheet(SeatTile tile, String word, String reason, String gaps, 
         Times times = new Times(view.zone());
         SeatTile tile = SeatTile.of(seat, view, times);
         Optional<CandleClock> candle = seat.candle();
-        return new SeatSheet(tile, tile.word().equals(CureWords.MAY_BE) ? tile.word() : seat.mark().words(),
+        return new SeatSheet(tile, tile.word().equals(CureWords.MAY_BE) ? tile.word() : SeatWords.mark(seat.mark()),
                 seat.slowness().map(FlagWords::reason).orElse(""),
                 seat.gaps().isEmpty() ? "" : "Not tapped: " + String.join(", ", seat.gaps()) + ".",
                 otherSteps(view, seat, tile), candle.map(c -> CureWords.of(c, view.now(), times)).orElse(""),

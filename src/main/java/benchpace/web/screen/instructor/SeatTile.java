@@ -9,6 +9,7 @@ import benchpace.board.view.SeatView.Mark;
 import benchpace.board.waiting.WaitView;
 import benchpace.web.screen.shell.Counter;
 import benchpace.words.CureWords;
+import benchpace.words.SeatWords;
 import benchpace.words.Times;
 import java.time.Instant;
 import java.util.Optional;
@@ -90,7 +91,7 @@ public record SeatTile(int seat, String name, String mark, String word, String l
         if (seat.question() && seat.canFinish() && seat.flag().isEmpty()) {
             return "still at it?";
         }
-        return seat.mark() == Mark.ON_PACE ? "" : seat.mark().words();
+        return seat.mark() == Mark.ON_PACE ? "" : SeatWords.mark(seat.mark());
     }
 
     private static String line(SeatView seat, Times times) {

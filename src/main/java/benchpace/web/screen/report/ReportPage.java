@@ -15,6 +15,7 @@ import benchpace.web.screen.instructor.LinesChart;
 import benchpace.web.screen.shell.NoteLine;
 import benchpace.web.screen.shell.Shell;
 import benchpace.web.screen.shell.Viewer;
+import benchpace.words.MissingWords;
 import benchpace.words.Phrases;
 import benchpace.words.Times;
 import java.time.Duration;
@@ -77,7 +78,7 @@ public record ReportPage(Shell shell, String name, String place, String when, St
                 report.held().map(reading::candles).orElse(List.of()), reading.steps(),
                 LinesChart.of(view, WIDTH, HEIGHT, report.held().map(reading::path).orElse(List.of()), times),
                 lesson, reading.flags(), reading.answers(), NoteLine.latest(view.notes(), Integer.MAX_VALUE, times),
-                view.stage() == ClassView.Stage.CLOSED, report.missing().fact(),
+                view.stage() == ClassView.Stage.CLOSED, MissingWords.fact(report.missing()),
                 !report.missing().has(Model.FLAGS));
     }
 

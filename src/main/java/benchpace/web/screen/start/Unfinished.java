@@ -3,7 +3,9 @@ package benchpace.web.screen.start;
 import benchpace.board.view.ClassView;
 import benchpace.board.view.SeatView;
 import benchpace.plan.StepKind;
+import benchpace.words.CureWords;
 import benchpace.words.Phrases;
+import benchpace.words.Times;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -31,7 +33,7 @@ public final class Unfinished {
         if (!dry.isEmpty()) {
             told.add(seats(dry) + (dry.size() == 1 ? " has" : " have") + " not poured");
         }
-        String setting = view.cure().stillSetting();
+        String setting = CureWords.setting(view.cure(), new Times(view.zone()));
         if (!setting.isEmpty()) {
             told.add(uncapitalized(setting.substring(0, setting.length() - 1)));
         }

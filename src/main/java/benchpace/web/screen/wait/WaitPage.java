@@ -8,6 +8,7 @@ import benchpace.web.screen.shell.Parts;
 import benchpace.web.screen.shell.Shell;
 import benchpace.web.screen.shell.UndoButton;
 import benchpace.web.screen.shell.Viewer;
+import benchpace.words.MissingWords;
 import benchpace.words.Phrases;
 import benchpace.words.Times;
 import java.time.Duration;
@@ -92,7 +93,7 @@ public record WaitPage(Shell shell, String name, String classId, boolean instruc
     }
 
     private static List<String> warnings(ClassView view) {
-        return Stream.concat(Stream.of(view.missing().sentence()).filter(words -> !words.isEmpty()),
+        return Stream.concat(Stream.of(MissingWords.sentence(view.missing())).filter(words -> !words.isEmpty()),
                 view.waiting().warnings().stream()).toList();
     }
 }

@@ -8,6 +8,7 @@ import benchpace.board.view.ClassView.Stage;
 import benchpace.plan.StepKind;
 import benchpace.web.screen.shell.Counter;
 import benchpace.words.CureWords;
+import benchpace.words.StageWords;
 import benchpace.words.Times;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -68,7 +69,7 @@ public record WallMain(String kicker, String heading, String sentence, boolean w
             case BEFORE -> "Your candle is setting";
             case INSIDE -> cure.alike() ? "Your candle may be ready" : "Some may be ready now";
             case PAST -> "Time for the hand test";
-        }).orElse(cure.poured() == 0 ? view.present().heading() : "Every candle was tried");
+        }).orElse(cure.poured() == 0 ? StageWords.heading(view) : "Every candle was tried");
     }
 
     private static WallMain working(ClassView view, Times times) {
@@ -79,7 +80,7 @@ public record WallMain(String kicker, String heading, String sentence, boolean w
         String progress = !tapped ? "" : now.done() == 0 ? "Take your time"
                 : now.done() == now.of() ? "Everybody is done" : now.done() + " of " + now.of() + " done";
         String sentence = WallFinish.isPresent(view) ? WallFinish.of(view).sentence(now.wall()) : now.wall();
-        return new WallMain(view.name(), now.heading(), sentence, false, Optional.empty(), Optional.empty(), dots,
-                progress, now.caution());
+        return new WallMain(view.name(), StageWords.heading(view), sentence, false, Optional.empty(), Optional.empty(),
+                dots, progress, now.caution());
     }
 }

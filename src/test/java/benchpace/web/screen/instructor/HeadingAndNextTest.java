@@ -15,6 +15,7 @@ import benchpace.web.screen.shell.ScreenKind;
 import benchpace.web.screen.shell.Viewer;
 import benchpace.web.screen.wait.WaitCall;
 import benchpace.web.screen.wall.WallSeats;
+import benchpace.words.StageWords;
 import benchpace.words.Times;
 import java.util.Map;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -179,7 +180,7 @@ class HeadingAndNextTest {
     @Test void while_no_candle_was_judged_the_wall_keeps_to_the_hand_test_and_the_open_trim_comes_next() {
         ClassView none = poured().open(102, "trim").view(103);
 
-        assertThat(none.present().heading()).isEqualTo("Trim the wick");
+        assertThat(StageWords.heading(none)).isEqualTo("Trim the wick");
         assertThat(said(ScreenKind.WALL, none, "wall-main")).contains("hand test").doesNotContain("rim the wick");
         assertThat(said(ScreenKind.WALL, none, "wall-wait")).doesNotContain("trim your wick");
         assertThat(said(ScreenKind.WALL, none, "wall-next")).isEqualTo("Next: Trim the wick");

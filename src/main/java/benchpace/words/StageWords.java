@@ -1,0 +1,17 @@
+package benchpace.words;
+
+import benchpace.board.view.ClassView;
+
+/** Says what the class is doing. */
+public final class StageWords {
+    private StageWords() { }
+
+    /** The step it is at, or a plain word before the first and after the last. */
+    public static String heading(ClassView view) {
+        return view.present().step().map(ClassView.StepView::name).orElseGet(() -> switch (view.stage()) {
+            case BEFORE -> "Before the class";
+            case CLOSED -> "The class is over";
+            default -> "Nothing is open";
+        });
+    }
+}
