@@ -27,12 +27,13 @@ import { furthestOpened, indexOf, isOpen, makesCandle, tableOf, wax } from './ta
 
 /**
  * @param {Step[]} steps of the plan
+ * @param {import('../carried.js').Traits} traits of commands
  * @param {Known} known the board's last word
  * @param {Tap[]} taps in their order; those that the board's word already holds are left out
  * @param {number} now in ms since 1970
  * @returns {Shown}
  */
-export function foresee(steps, known, taps, now) {
+export function foresee(steps, traits, known, taps, now) {
   const table = tableOf(steps, known);
   const moved = new Map();
   let come = { upToCure: known.upToCure, whole: known.whole, tried: known.tried };
@@ -41,7 +42,7 @@ export function foresee(steps, known, taps, now) {
   for (const { command, seq = 0 } of taps) {
     if (seq > 0 && seq <= known.seq) continue;
     const when = command.at ? Date.parse(command.at) : now;
-    if (!lets(table, command, when)) continue;
+    if (!lets(table, traits, command, when)) continue;
     const before = places(table);
     apply(table, command, when, seq);
     for (const [seat, place] of places(table)) if (before.get(seat) !== place) moved.set(seat, when);

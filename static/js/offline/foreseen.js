@@ -1,5 +1,6 @@
 // What this page foresees while its taps wait: the board's last word, the taps in their order, and what comes of both.
 
+import { carried, traits } from '../carried.js';
 import * as clock from '../clock.js';
 import { isLive } from '../live.js';
 import { failing, waiting, watchTaps } from '../taps.js';
@@ -25,12 +26,6 @@ let timer = 0;
 /** @type {(() => void)[]} */
 const watchers = [];
 
-/** @param {string} id @returns {any} what the board sent along; nothing on pages that carry none */
-function carried(id) {
-  const text = document.querySelector(`#${id} [data-json]`)?.dataset.json;
-  return text ? JSON.parse(text) : undefined;
-}
-
 /** @returns {boolean} whether taps have waited for longer than a blink, so that the page shows what they come to */
 export function isAhead() {
   return showing;
@@ -49,7 +44,8 @@ export function foreseen() {
   answered = answered.filter((tap) => tap.seq > known.seq);
   const taps = [...answered, ...waiting().map(({ command }) => ({ command }))];
   const now = clock.now().getTime();
-  return { steps, taps, base: foresee(steps, known, [], now), shown: foresee(steps, known, taps, now) };
+  const seen = (/** @type {Tap[]} */ those) => foresee(steps, traits(), known, those, now);
+  return { steps, taps, base: seen([]), shown: seen(taps) };
 }
 
 /** @param {() => void} watcher told whenever what is foreseen may have changed */

@@ -9,7 +9,6 @@ import { furthestFinished, furthestOpened, indexOf, isOpen, wax } from './table.
 
 /** How long a seat is left to the helper who went there, in ms; as on the board. */
 const CLAIM_HOLDS_MS = 5 * 60_000;
-const AFTER_THE_CLOSE = new Set(['undo', 'note', 'judge-set', 'close']);
 
 /** @type {Record<string, (table: Table, command: Command, at: number) => boolean>} */
 const LETS = {
@@ -34,9 +33,14 @@ const LETS = {
   'close': (table) => !table.closed,
 };
 
-/** @param {Table} table @param {Command} command @param {number} at when it was tapped, in ms */
-export function lets(table, command, at) {
-  if (table.closed && !AFTER_THE_CLOSE.has(command.type)) return false;
+/**
+ * @param {Table} table
+ * @param {import('../carried.js').Traits} traits of commands
+ * @param {Command} command
+ * @param {number} at when it was tapped, in ms
+ */
+export function lets(table, { afterTheClose }, command, at) {
+  if (table.closed && !afterTheClose.includes(command.type)) return false;
   return LETS[command.type]?.(table, command, at) ?? true;
 }
 

@@ -5,10 +5,12 @@ import benchpace.files.Fields;
 import benchpace.files.Json;
 import benchpace.live.ClassEvent;
 import benchpace.live.Era;
+import benchpace.live.EventTrait;
 import benchpace.live.Recorded;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
+import java.util.List;
 import java.util.Set;
 
 /**
@@ -31,6 +33,11 @@ public final class EventJson {
     /** Every type there is. */
     public static Set<String> types() {
         return EventReader.types();
+    }
+
+    /** The types of those events of which that holds, in a fixed order. */
+    public static List<String> types(EventTrait trait) {
+        return EventReader.types(trait);
     }
 
     /** The name of an event's type, {@code finish-step}. */

@@ -5,6 +5,7 @@ import benchpace.files.Fields;
 import benchpace.files.Words;
 import benchpace.files.plan.PlanReader;
 import benchpace.live.ClassEvent;
+import benchpace.live.EventTrait;
 import benchpace.plan.ActivityId;
 import benchpace.plan.Plan;
 import benchpace.plan.SeatNumber;
@@ -32,7 +33,10 @@ final class EventReader {
     /** As long as the time is in which there are classes. */
     private static final long LONGEST_SHIFT = Duration.ofDays(200 * 366).toMillis();
 
-    private static final Map<String, Function<Fields, ClassEvent>> READERS = readers();
+    /** What a type of event is read into. */
+    private record Reader(Set<Class<? extends ClassEvent>> kinds, Function<Fields, ? extends ClassEvent> read) { }
+
+    private static final Map<String, Reader> READERS = readers();
 
     private EventReader() { }
 
@@ -40,16 +44,22 @@ final class EventReader {
         return READERS.keySet();
     }
 
+    /** The types of those events of which that holds, in a fixed order. */
+    static List<String> types(EventTrait trait) {
+        return READERS.entrySet().stream().filter(e -> trait.kinds().containsAll(e.getValue().kinds()))
+                .map(Map.Entry::getKey).toList();
+    }
+
     static ClassEvent read(String type, Fields fields) {
-        Function<Fields, ClassEvent> reader = READERS.get(type);
+        Reader reader = READERS.get(type);
         if (reader == null) {
             throw new BadField("type", "is not a type of event" + Words.suggestion(type, types()));
         }
-        return reader.apply(fields);
+        return reader.read().apply(fields);
     }
 
-    private static Map<String, Function<Fields, ClassEvent>> readers() {
-        Map<String, Function<Fields, ClassEvent>> readers = new LinkedHashMap<>();
+    private static Map<String, Reader> readers() {
+        Map<String, Reader> readers = new LinkedHashMap<>();
         theClass(readers);
         steps(readers);
         seats(readers);
@@ -58,17 +68,24 @@ final class EventReader {
         return Collections.unmodifiableMap(readers);
     }
 
-    private static void theClass(Map<String, Function<Fields, ClassEvent>> readers) {
-        readers.put("create", EventReader::created);
-        readers.put("note", f -> f.has("seat")
-                ? new ClassEvent.SeatNoted(seat(f), note(f)) : new ClassEvent.ClassNoted(note(f)));
-        readers.put("guests-may-tell", f -> new ClassEvent.GuestsMayTell(f.yesOrNo("on").orElseThrow()));
-        readers.put("shift-clock", f -> new ClassEvent.ClockShifted(f.whole("from", 1, Long.MAX_VALUE).orElseThrow(),
-                Duration.ofMillis(f.whole("milliseconds", -LONGEST_SHIFT, LONGEST_SHIFT).orElseThrow())));
-        readers.put("close", f -> new ClassEvent.ClassClosed());
+    private static <E extends ClassEvent> void put(Map<String, Reader> readers, String type, Class<E> kind,
+                                                   Function<Fields, E> reader) {
+        readers.put(type, new Reader(Set.of(kind), reader));
     }
 
-    private static ClassEvent created(Fields fields) {
+    private static void theClass(Map<String, Reader> readers) {
+        put(readers, "create", ClassEvent.ClassCreated.class, EventReader::created);
+        readers.put("note", new Reader(Set.of(ClassEvent.SeatNoted.class, ClassEvent.ClassNoted.class),
+                f -> f.has("seat") ? new ClassEvent.SeatNoted(seat(f), note(f)) : new ClassEvent.ClassNoted(note(f))));
+        put(readers, "guests-may-tell", ClassEvent.GuestsMayTell.class,
+                f -> new ClassEvent.GuestsMayTell(f.yesOrNo("on").orElseThrow()));
+        put(readers, "shift-clock", ClassEvent.ClockShifted.class,
+                f -> new ClassEvent.ClockShifted(f.whole("from", 1, Long.MAX_VALUE).orElseThrow(),
+                Duration.ofMillis(f.whole("milliseconds", -LONGEST_SHIFT, LONGEST_SHIFT).orElseThrow())));
+        put(readers, "close", ClassEvent.ClassClosed.class, f -> new ClassEvent.ClassClosed());
+    }
+
+    private static ClassEvent.ClassCreated created(Fields fields) {
         String name = fields.line("name", 1, 80).orElseThrow();
         Instant startsAt = fields.instant("startsAt").orElseThrow();
         Plan plan = fields.tree("plan", PlanReader::read).orElseThrow();
@@ -84,47 +101,58 @@ final class EventReader {
         return new ClassEvent.ClassCreated(plan, name, startsAt, places);
     }
 
-    private static void steps(Map<String, Function<Fields, ClassEvent>> readers) {
-        readers.put("open-step", f -> new ClassEvent.StepOpened(step(f)));
-        readers.put("finish-step", f -> new ClassEvent.StepFinished(seat(f), step(f)));
-        readers.put("still-at-it", f -> new ClassEvent.StillWorking(seat(f), step(f)));
-        readers.put("guest-done", f -> new ClassEvent.DoneHinted(seat(f), step(f)));
-        readers.put("undo", f -> new ClassEvent.Undone(seq(f)));
-        readers.put("correct-time", f -> new ClassEvent.TapRetimed(seq(f), f.instant("to").orElseThrow()));
-        readers.put("correct-seat", f -> new ClassEvent.TapReseated(seq(f), seat(f, "to")));
+    private static void steps(Map<String, Reader> readers) {
+        put(readers, "open-step", ClassEvent.StepOpened.class, f -> new ClassEvent.StepOpened(step(f)));
+        put(readers, "finish-step", ClassEvent.StepFinished.class, f -> new ClassEvent.StepFinished(seat(f), step(f)));
+        put(readers, "still-at-it", ClassEvent.StillWorking.class, f -> new ClassEvent.StillWorking(seat(f), step(f)));
+        put(readers, "guest-done", ClassEvent.DoneHinted.class, f -> new ClassEvent.DoneHinted(seat(f), step(f)));
+        put(readers, "undo", ClassEvent.Undone.class, f -> new ClassEvent.Undone(seq(f)));
+        put(readers, "correct-time", ClassEvent.TapRetimed.class,
+                f -> new ClassEvent.TapRetimed(seq(f), f.instant("to").orElseThrow()));
+        put(readers, "correct-seat", ClassEvent.TapReseated.class,
+                f -> new ClassEvent.TapReseated(seq(f), seat(f, "to")));
     }
 
-    private static void seats(Map<String, Function<Fields, ClassEvent>> readers) {
-        readers.put("pause", f -> new ClassEvent.SeatPaused(seat(f)));
-        readers.put("resume", f -> new ClassEvent.SeatResumed(seat(f)));
-        readers.put("expect", f -> new ClassEvent.SeatExpected(seat(f)));
-        readers.put("arrive", f -> new ClassEvent.SeatArrived(seat(f), name(f)));
-        readers.put("leave", f -> new ClassEvent.SeatLeft(seat(f)));
-        readers.put("pair", f -> new ClassEvent.SeatPaired(seat(f), seat(f, "with")));
-        readers.put("unpair", f -> new ClassEvent.SeatUnpaired(seat(f)));
-        readers.put("claim", f -> new ClassEvent.HelpClaimed(seat(f), helper(f)));
-        readers.put("sorted", f -> new ClassEvent.HelpSorted(seat(f), helper(f)));
+    private static void seats(Map<String, Reader> readers) {
+        put(readers, "pause", ClassEvent.SeatPaused.class, f -> new ClassEvent.SeatPaused(seat(f)));
+        put(readers, "resume", ClassEvent.SeatResumed.class, f -> new ClassEvent.SeatResumed(seat(f)));
+        put(readers, "expect", ClassEvent.SeatExpected.class, f -> new ClassEvent.SeatExpected(seat(f)));
+        put(readers, "arrive", ClassEvent.SeatArrived.class, f -> new ClassEvent.SeatArrived(seat(f), name(f)));
+        put(readers, "leave", ClassEvent.SeatLeft.class, f -> new ClassEvent.SeatLeft(seat(f)));
+        put(readers, "pair", ClassEvent.SeatPaired.class, f -> new ClassEvent.SeatPaired(seat(f), seat(f, "with")));
+        put(readers, "unpair", ClassEvent.SeatUnpaired.class, f -> new ClassEvent.SeatUnpaired(seat(f)));
+        put(readers, "claim", ClassEvent.HelpClaimed.class, f -> new ClassEvent.HelpClaimed(seat(f), helper(f)));
+        put(readers, "sorted", ClassEvent.HelpSorted.class, f -> new ClassEvent.HelpSorted(seat(f), helper(f)));
     }
 
-    private static void theCandle(Map<String, Function<Fields, ClassEvent>> readers) {
-        readers.put("poured-again", f -> new ClassEvent.PouredAgain(seat(f)));
-        readers.put("choose-candle", f -> new ClassEvent.CandleChosen(seat(f), f.line("candle", 1, 40).orElseThrow()));
-        readers.put("read-room", f -> new ClassEvent.RoomRead(f.number("celsius", COLDEST, HOTTEST).orElseThrow()));
-        readers.put("read-pour", f -> new ClassEvent.PourRead(f.number("celsius", COLDEST, HOTTEST).orElseThrow()));
-        readers.put("read-temperature", f ->
-                new ClassEvent.TemperatureRead(seat(f), f.number("celsius", COLDEST, HOTTEST).orElseThrow()));
-        readers.put("judge-skin", f -> new ClassEvent.SkinSeen(seat(f)));
-        readers.put("judge-set", f -> new ClassEvent.JudgedSet(seat(f)));
+    private static void theCandle(Map<String, Reader> readers) {
+        put(readers, "poured-again", ClassEvent.PouredAgain.class, f -> new ClassEvent.PouredAgain(seat(f)));
+        put(readers, "choose-candle", ClassEvent.CandleChosen.class,
+                f -> new ClassEvent.CandleChosen(seat(f), f.line("candle", 1, 40).orElseThrow()));
+        put(readers, "read-room", ClassEvent.RoomRead.class,
+                f -> new ClassEvent.RoomRead(f.number("celsius", COLDEST, HOTTEST).orElseThrow()));
+        put(readers, "read-pour", ClassEvent.PourRead.class,
+                f -> new ClassEvent.PourRead(f.number("celsius", COLDEST, HOTTEST).orElseThrow()));
+        put(readers, "read-temperature", ClassEvent.TemperatureRead.class,
+                f -> new ClassEvent.TemperatureRead(seat(f), f.number("celsius", COLDEST, HOTTEST).orElseThrow()));
+        put(readers, "judge-skin", ClassEvent.SkinSeen.class, f -> new ClassEvent.SkinSeen(seat(f)));
+        put(readers, "judge-set", ClassEvent.JudgedSet.class, f -> new ClassEvent.JudgedSet(seat(f)));
     }
 
-    private static void activities(Map<String, Function<Fields, ClassEvent>> readers) {
-        readers.put("open-activity", f -> new ClassEvent.ActivityOpened(activity(f)));
-        readers.put("close-activity", f -> new ClassEvent.ActivityClosed(activity(f)));
-        readers.put("extend-activity", f -> new ClassEvent.ActivityExtended(activity(f), minutes(f)));
-        readers.put("move-activity", f -> new ClassEvent.ActivityMoved(activity(f), f.instant("to").orElseThrow()));
-        readers.put("skip-activity", f -> new ClassEvent.ActivitySkipped(activity(f)));
-        readers.put("join-activity", f -> new ClassEvent.ActivityJoined(seat(f), activity(f)));
-        readers.put("quit-activity", f -> new ClassEvent.ActivityQuit(seat(f), activity(f)));
+    private static void activities(Map<String, Reader> readers) {
+        put(readers, "open-activity", ClassEvent.ActivityOpened.class, f -> new ClassEvent.ActivityOpened(activity(f)));
+        put(readers, "close-activity", ClassEvent.ActivityClosed.class,
+                f -> new ClassEvent.ActivityClosed(activity(f)));
+        put(readers, "extend-activity", ClassEvent.ActivityExtended.class,
+                f -> new ClassEvent.ActivityExtended(activity(f), minutes(f)));
+        put(readers, "move-activity", ClassEvent.ActivityMoved.class,
+                f -> new ClassEvent.ActivityMoved(activity(f), f.instant("to").orElseThrow()));
+        put(readers, "skip-activity", ClassEvent.ActivitySkipped.class,
+                f -> new ClassEvent.ActivitySkipped(activity(f)));
+        put(readers, "join-activity", ClassEvent.ActivityJoined.class,
+                f -> new ClassEvent.ActivityJoined(seat(f), activity(f)));
+        put(readers, "quit-activity", ClassEvent.ActivityQuit.class,
+                f -> new ClassEvent.ActivityQuit(seat(f), activity(f)));
     }
 
     private static SeatNumber seat(Fields fields) {

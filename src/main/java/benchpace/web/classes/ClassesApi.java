@@ -12,6 +12,7 @@ import benchpace.files.plan.PlanFile;
 import benchpace.files.plan.PlanReading;
 import benchpace.live.ClassEvent;
 import benchpace.live.Command;
+import benchpace.live.EventTrait;
 import benchpace.live.Recorded;
 import benchpace.plan.Plan;
 import benchpace.plan.SeatNumber;
@@ -41,14 +42,9 @@ import java.util.Enumeration;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /** The JSON interface to classes. */
 public final class ClassesApi {
-    /** What a helper may wish for; the rest is the instructor's. */
-    private static final Set<String> HELPER_MAY = Set.of("finish-step", "still-at-it", "claim", "sorted", "note",
-            "pause", "resume", "read-temperature", "judge-skin", "join-activity", "quit-activity");
-
     private final Boards boards;
     private final Map<String, Plan> plans;
     private final Access access;
@@ -201,9 +197,9 @@ public final class ClassesApi {
         JsonNode body = Bodies.object(ctx);
         int clocks = clocks(board, body);
         Command command = CommandJson.read(body, by(viewer), board.now()).on(viewer.device());
-        String type = EventJson.type(command.wish());
-        if (viewer.role() != Role.INSTRUCTOR && !HELPER_MAY.contains(type)) {
-            throw new Refused(Problem.forbidden("Only the instructor may do that (" + type + ")."));
+        if (viewer.role() != Role.INSTRUCTOR && !EventTrait.HELPERS_MAY.of(command.wish())) {
+            throw new Refused(Problem.forbidden("Only the instructor may do that ("
+                    + EventJson.type(command.wish()) + ")."));
         }
         Answer answer = board.submit(command, clocks);
         if (answer instanceof Answer.Refused refused) {

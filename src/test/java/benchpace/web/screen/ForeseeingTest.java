@@ -126,11 +126,11 @@ class ForeseeingTest {
             ArrayNode all = Json.mapper().createArrayNode();
             cuts.forEach(c -> all.add(c.page()));
             Object answer = page.evaluate("""
-                    async (text) => {
+                    async ([traits, text]) => {
                       const { foresee } = await import('/static/js/offline/foresee.js');
                       return JSON.stringify(JSON.parse(text).map((c) =>
-                        foresee(JSON.parse(c.steps), JSON.parse(c.known), c.taps, c.now)));
-                    }""", Json.text(all));
+                        foresee(JSON.parse(c.steps), JSON.parse(traits), JSON.parse(c.known), c.taps, c.now)));
+                    }""", List.of(KnownJson.traits(), Json.text(all)));
             return Json.read((String) answer);
         }
     }

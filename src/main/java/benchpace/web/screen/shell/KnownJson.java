@@ -3,6 +3,8 @@ package benchpace.web.screen.shell;
 import benchpace.board.view.ClassView;
 import benchpace.board.view.KnownClass;
 import benchpace.files.Json;
+import benchpace.files.log.EventJson;
+import benchpace.live.EventTrait;
 import benchpace.live.Seat;
 import benchpace.plan.Step;
 import benchpace.words.Times;
@@ -15,6 +17,18 @@ import java.util.Optional;
 /** What a page carries to go on without the board, read by {@code static/js/offline}. Times are ms since 1970. */
 public final class KnownJson {
     private KnownJson() { }
+
+    /** What holds of commands by their type alone, as far as a page goes by it; the same for every class. */
+    public static String traits() {
+        ObjectNode traits = Json.object();
+        types(traits.putArray("eachCounts"), EventTrait.EACH_COUNTS);
+        types(traits.putArray("afterTheClose"), EventTrait.AFTER_THE_CLOSE);
+        return Json.text(traits);
+    }
+
+    private static void types(ArrayNode list, EventTrait trait) {
+        EventJson.types(trait).forEach(list::add);
+    }
 
     /** The plan's steps: they stay the same while a class runs. */
     public static String steps(KnownClass known) {

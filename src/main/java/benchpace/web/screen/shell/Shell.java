@@ -29,9 +29,19 @@ public record Shell(String title, String screen, List<String> sheets, String cla
         return !classId.isEmpty();
     }
 
+    /** Whether taps are made on it. */
+    public boolean takesTaps() {
+        return live() && !screen.equals(ScreenKind.WALL.token());
+    }
+
     /** Whether hands are at work on it, so that it is not simply replaced by another class. */
     public boolean offersOthers() {
-        return live() && !following.address().isEmpty() && !screen.equals(ScreenKind.WALL.token());
+        return takesTaps() && !following.address().isEmpty();
+    }
+
+    /** What holds of taps by their type alone, for {@code static/js/carried.js}. */
+    public String traits() {
+        return KnownJson.traits();
     }
 
     public String stream() {
