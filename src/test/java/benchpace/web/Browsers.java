@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.extension.BeforeAllCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
 import org.junit.jupiter.api.extension.ExtensionContext.Namespace;
+import org.junit.jupiter.api.extension.ExtensionContext.StoreScope;
 import org.junit.jupiter.api.extension.ParameterContext;
 import org.junit.jupiter.api.extension.ParameterResolver;
 import org.opentest4j.TestAbortedException;
@@ -24,7 +25,7 @@ import org.opentest4j.TestAbortedException;
 public final class Browsers implements BeforeAllCallback, ParameterResolver {
     private static final List<String> NAMES = List.of("chromium", "chromium-browser");
 
-    /** One browser for all test classes; closed with the last. */
+    /** One browser for all test classes that a process runs; closed with the process's last. */
     private record Running(Playwright playwright, Browser browser) implements AutoCloseable {
         @Override public void close() {
             browser.close();
@@ -37,7 +38,7 @@ public final class Browsers implements BeforeAllCallback, ParameterResolver {
     }
 
     private static Running running(ExtensionContext context) {
-        return context.getRoot().getStore(Namespace.create(Browsers.class))
+        return context.getStore(StoreScope.LAUNCHER_SESSION, Namespace.create(Browsers.class))
                 .getOrComputeIfAbsent("browser", key -> start(), Running.class);
     }
 
