@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 
@@ -81,6 +82,11 @@ public final class Evenings {
 
     /** A usual evening: pours spread over half an hour, an hour to set, places for about a quarter of the seats. */
     public static WaitProblem usual(int seats, boolean withClassBreak) {
+        return usual(seats, withClassBreak, 19 + seats);
+    }
+
+    /** The same with other pours. */
+    public static WaitProblem usual(int seats, boolean withClassBreak, long seed) {
         List<Activity> activities = new ArrayList<>(List.of(cleanUp(Math.max(2, seats / 4)),
                 labels(Math.max(2, seats / 4)), shortCraft(Math.max(2, seats / 5)),
                 longCraft(Math.max(2, seats / 4)), refreshments(Math.max(3, seats / 5)),
@@ -88,7 +94,7 @@ public final class Evenings {
         if (withClassBreak) {
             activities.add(together(10, 12, SeatNumber.MOST));
         }
-        Random random = new Random(19 + seats);
+        Random random = new Random(seed);
         List<SeatWait> waits = new ArrayList<>();
         for (int n = 1; n <= seats; n++) {
             int free = random.nextInt(25);
@@ -96,6 +102,40 @@ public final class Evenings {
             waits.add(seat(n, free, p50 - 8, p50, p50 + 11));
         }
         return WaitProblem.first(SEVEN, activities, waits, at(110));
+    }
+
+    /** A class in which anything may be the case, the same for the same seed. */
+    public static WaitProblem random(int seats, long seed) {
+        Random r = new Random(seed);
+        List<Activity> activities = new ArrayList<>(List.of(cleanUp(1 + r.nextInt(8)),
+                labels(2 + r.nextInt(6)), shortCraft(2 + r.nextInt(6)),
+                longCraft(2 + r.nextInt(6)), refreshments(2 + r.nextInt(8)),
+                browsing(2 + r.nextInt(4))));
+        if (r.nextBoolean()) {
+            activities.add(together(5 + r.nextInt(10), 15 + r.nextInt(4), r.nextInt(60) + 1));
+        }
+        if (r.nextInt(4) > 0) {
+            activities.add(wrapping(1 + r.nextInt(6)));
+        }
+        HandTest ahead = new HandTest.Ahead(Duration.ofMinutes(2 * r.nextInt(4)));
+        List<SeatWait> waits = new ArrayList<>();
+        for (int n = 1; n <= seats; n++) {
+            int free = r.nextInt(30);
+            int p50 = free + 20 + r.nextInt(60);
+            SeatWait seat = seat(n, free, p50 - r.nextInt(10), p50, p50 + r.nextInt(15)).with(ahead);
+            waits.add(switch (r.nextInt(12)) {
+                case 0 -> seat.with(new Presence.Paused());
+                case 1 -> seat.with(new Presence.LeavingAt(at(free + r.nextInt(70))));
+                case 2 -> new SeatWait(seat.seat(), seat.freeFrom(), seat.ready(), seat.presence(), List.of(),
+                        at(free + 10 + r.nextInt(40)));
+                case 3 -> SeatWait.of(seat.seat(), at(-70), ReadyRange.exactly(at(-2)))
+                        .with(new HandTest.Passed(at(-2), r.nextBoolean() ? Optional.empty()
+                                : Optional.of(at(r.nextInt(6))), Duration.ofMinutes(4)));
+                case 4 -> n == 1 ? seat : seat.sharing(seat(n - 1));
+                default -> seat;
+            });
+        }
+        return WaitProblem.first(SEVEN, activities, waits, at(80 + r.nextInt(60)));
     }
 
     /** A small class with lengths of a few minutes, so that every plan can be tried. */
@@ -125,5 +165,17 @@ public final class Evenings {
             waits.add(seat(n, free, p50 - r.nextInt(3), p50, p50 + r.nextInt(3)));
         }
         return WaitProblem.first(SEVEN, activities, waits, at(40));
+    }
+
+    /** Seats without a label or a clean-up that the class offers. */
+    public static int missed(WaitProblem problem, WaitPlan plan) {
+        int missed = 0;
+        for (Activity a : problem.activities()) {
+            if (a.kind() == ActivityKind.LABELS || a.kind() == ActivityKind.CLEAN_UP) {
+                missed += (int) plan.strips().stream()
+                        .filter(s -> s.parts().stream().noneMatch(p -> p.activity().equals(a.id()))).count();
+            }
+        }
+        return missed;
     }
 }

@@ -6,7 +6,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Random;
 
 import benchpace.plan.Activity;
@@ -22,33 +21,33 @@ class WaitPlanProperties {
     @Property(tries = 60)
     void a_plan_never_breaks_a_rule(@ForAll @IntRange(min = 1, max = 40) int seats,
                                     @ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
-        WaitProblem problem = evening(seats, seed);
+        WaitProblem problem = Evenings.random(seats, seed);
         assertThat(PlanFaults.of(problem, WaitPlanner.plan(problem))).isEmpty();
     }
 
     @Property(tries = 60)
     void first_come_first_served_keeps_the_same_rules(@ForAll @IntRange(min = 1, max = 20) int seats,
                                                       @ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
-        WaitProblem problem = evening(seats, seed);
+        WaitProblem problem = Evenings.random(seats, seed);
         assertThat(PlanFaults.of(problem, FirstComeFirstServed.plan(problem))).isEmpty();
     }
 
     @Property(tries = 40)
     void planning_never_serves_the_class_worse_than_first_come_first_served(
             @ForAll @IntRange(min = 1, max = 16) int seats, @ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
-        WaitProblem problem = evening(seats, seed);
+        WaitProblem problem = Evenings.random(seats, seed);
         WaitPlan plan = WaitPlanner.plan(problem);
         WaitPlan queue = FirstComeFirstServed.plan(problem);
         assertThat(plan.unplaced()).hasSameSizeAs(queue.unplaced());
-        assertThat(100_000L * missed(problem, plan) + plan.idleMinutes())
-                .isLessThanOrEqualTo(100_000L * missed(problem, queue) + queue.idleMinutes());
+        assertThat(100_000L * Evenings.missed(problem, plan) + plan.idleMinutes())
+                .isLessThanOrEqualTo(100_000L * Evenings.missed(problem, queue) + queue.idleMinutes());
     }
 
     /** What was told and what has been is the same for both, so that neither is charged with the past alone. */
     @Property(tries = 30)
     void replanning_never_serves_the_class_worse_than_going_on_first_come_first_served(
             @ForAll @IntRange(min = 1, max = 16) int seats, @ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
-        WaitProblem problem = evening(seats, seed);
+        WaitProblem problem = Evenings.random(seats, seed);
         Random random = new Random(seed);
         WaitPlan plan = WaitPlanner.plan(problem);
         for (int step = 0; step < 4; step++) {
@@ -69,14 +68,14 @@ class WaitPlanProperties {
 
     private static long price(WaitProblem problem, WaitPlan plan) {
         long broken = plan.changes().size();
-        return ((100L * plan.unplaced().size() + broken) * 1_000 + missed(problem, plan)) * 100_000
+        return ((100L * plan.unplaced().size() + broken) * 1_000 + Evenings.missed(problem, plan)) * 100_000
                 + plan.idleMinutes();
     }
 
     @Property(tries = 40)
     void an_evening_of_replanning_without_taps_keeps_every_rule_and_forgets_nothing(
             @ForAll @IntRange(min = 1, max = 14) int seats, @ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
-        WaitProblem problem = evening(seats, seed);
+        WaitProblem problem = Evenings.random(seats, seed);
         Random random = new Random(seed);
         WaitPlan plan = WaitPlanner.plan(problem);
         for (int step = 0; step < 8; step++) {
@@ -98,7 +97,7 @@ class WaitPlanProperties {
     @Property(tries = 40)
     void every_announcement_is_kept_or_accounted_for(@ForAll @IntRange(min = 1, max = 14) int seats,
                                                      @ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
-        WaitProblem first = evening(seats, seed);
+        WaitProblem first = Evenings.random(seats, seed);
         WaitPlan before = WaitPlanner.plan(first);
         Random random = new Random(seed);
         Instant now = first.now().plusSeconds(60L * random.nextInt(20));
@@ -116,7 +115,7 @@ class WaitPlanProperties {
     @Property(tries = 30)
     void nothing_announced_moves_while_only_seconds_pass(@ForAll @IntRange(min = 1, max = 30) int seats,
                                                          @ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
-        WaitProblem first = evening(seats, seed);
+        WaitProblem first = Evenings.random(seats, seed);
         WaitPlan before = WaitPlanner.plan(first);
         WaitProblem again = new WaitProblem(first.now().plusSeconds(29), first.activities(), first.seats(), List.of(),
                 first.promisedEnd(), before, before.announcedWithin(Duration.ofHours(3)));
@@ -127,7 +126,8 @@ class WaitPlanProperties {
     @Property(tries = 20)
     void the_same_problem_gives_the_same_plan(@ForAll @IntRange(min = 1, max = 30) int seats,
                                               @ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
-        assertThat(WaitPlanner.plan(evening(seats, seed))).isEqualTo(WaitPlanner.plan(evening(seats, seed)));
+        assertThat(WaitPlanner.plan(Evenings.random(seats, seed)))
+                .isEqualTo(WaitPlanner.plan(Evenings.random(seats, seed)));
     }
 
     /** Wrapping in the order of readiness: no order of the seats makes the waits for a place shorter in sum. */
@@ -165,50 +165,6 @@ class WaitPlanProperties {
             }
         }
         return best;
-    }
-
-    private static int missed(WaitProblem problem, WaitPlan plan) {
-        int missed = 0;
-        for (Activity a : problem.activities()) {
-            if (a.kind() == ActivityKind.LABELS || a.kind() == ActivityKind.CLEAN_UP) {
-                missed += (int) plan.strips().stream()
-                        .filter(s -> s.parts().stream().noneMatch(p -> p.activity().equals(a.id()))).count();
-            }
-        }
-        return missed;
-    }
-
-    static WaitProblem evening(int seats, long seed) {
-        Random r = new Random(seed);
-        List<Activity> activities = new ArrayList<>(List.of(Evenings.cleanUp(1 + r.nextInt(8)),
-                Evenings.labels(2 + r.nextInt(6)), Evenings.shortCraft(2 + r.nextInt(6)),
-                Evenings.longCraft(2 + r.nextInt(6)), Evenings.refreshments(2 + r.nextInt(8)),
-                Evenings.browsing(2 + r.nextInt(4))));
-        if (r.nextBoolean()) {
-            activities.add(Evenings.together(5 + r.nextInt(10), 15 + r.nextInt(4), r.nextInt(60) + 1));
-        }
-        if (r.nextInt(4) > 0) {
-            activities.add(Evenings.wrapping(1 + r.nextInt(6)));
-        }
-        HandTest ahead = new HandTest.Ahead(Duration.ofMinutes(2 * r.nextInt(4)));
-        List<SeatWait> waits = new ArrayList<>();
-        for (int n = 1; n <= seats; n++) {
-            int free = r.nextInt(30);
-            int p50 = free + 20 + r.nextInt(60);
-            SeatWait seat = Evenings.seat(n, free, p50 - r.nextInt(10), p50, p50 + r.nextInt(15)).with(ahead);
-            waits.add(switch (r.nextInt(12)) {
-                case 0 -> seat.with(new Presence.Paused());
-                case 1 -> seat.with(new Presence.LeavingAt(Evenings.at(free + r.nextInt(70))));
-                case 2 -> new SeatWait(seat.seat(), seat.freeFrom(), seat.ready(), seat.presence(), List.of(),
-                        Evenings.at(free + 10 + r.nextInt(40)));
-                case 3 -> SeatWait.of(seat.seat(), Evenings.at(-70), ReadyRange.exactly(Evenings.at(-2)))
-                        .with(new HandTest.Passed(Evenings.at(-2), r.nextBoolean() ? Optional.empty()
-                                : Optional.of(Evenings.at(r.nextInt(6))), Duration.ofMinutes(4)));
-                case 4 -> n == 1 ? seat : seat.sharing(Evenings.seat(n - 1));
-                default -> seat;
-            });
-        }
-        return WaitProblem.first(Evenings.SEVEN, activities, waits, Evenings.at(80 + r.nextInt(60)));
     }
 
     private static List<SeatWait> disturbed(List<SeatWait> seats, Instant now, Random r) {
