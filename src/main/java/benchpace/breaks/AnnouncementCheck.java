@@ -106,9 +106,9 @@ final class AnnouncementCheck {
             return told.from().isBefore(seat.ready().p50()) ? AnnouncedChange.Reason.CANDLE_LATER : leavesOr(seat, end);
         }
         Instant longestEnd = told.from().plusSeconds(60L * task.mustHave());
-        Lane lane = line.lanes.stream().filter(l -> l.seat().equals(told.seat())).findFirst().orElseThrow();
-        if (task.mustHave() > 0 && longestEnd.isAfter(line.instant(lane.mustEndBy()))
-                || end.isAfter(line.instant(lane.until()))) {
+        SeatWindow window = line.windows.stream().filter(l -> l.seat().equals(told.seat())).findFirst().orElseThrow();
+        if (task.mustHave() > 0 && longestEnd.isAfter(line.instant(window.mustEndBy()))
+                || end.isAfter(line.instant(window.until()))) {
             return leavesOr(seat, longestEnd.isAfter(end) ? longestEnd : end) == AnnouncedChange.Reason.GUEST_AWAY
                     ? AnnouncedChange.Reason.GUEST_AWAY : AnnouncedChange.Reason.CANDLE_TOO_EARLY;
         }

@@ -28,8 +28,8 @@ final class BreakTimes {
     }
 
     /** The seats that are still waiting. */
-    private List<Lane> waiting() {
-        return line.lanes.stream().filter(Lane::waits).toList();
+    private List<SeatWindow> waiting() {
+        return line.windows.stream().filter(SeatWindow::waits).toList();
     }
 
     boolean tooFewPlaces(Task classBreak) {
@@ -37,7 +37,7 @@ final class BreakTimes {
     }
 
     /** The waiting seats that take part in a break beginning in this slot. */
-    List<Lane> takingPart(Task classBreak, int start) {
+    List<SeatWindow> takingPart(Task classBreak, int start) {
         return waiting().stream().filter(l -> l.allows(classBreak, start)).limit(classBreak.places()).toList();
     }
 

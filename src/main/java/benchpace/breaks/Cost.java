@@ -9,7 +9,7 @@ final class Cost {
     static final long NEW_PART = 1;
     static final long IDLE_MINUTE = 10_000;
     static final long MISSED = 1_000_000_000L;
-    static final long BROKEN_WORD = 1_000_000_000_000L;
+    static final long BROKEN_ANNOUNCEMENT = 1_000_000_000_000L;
 
     private Cost() { }
 

@@ -14,13 +14,13 @@ import benchpace.plan.SeatNumber;
 /** What to call out and count down to, read from the strips. */
 final class EventReading {
     private final Timeline line;
-    private final Draft draft;
+    private final Schedule schedule;
     private final BreakTimes times;
     private final List<SeatStrip> strips;
 
-    EventReading(Timeline line, Draft draft, BreakTimes times, List<SeatStrip> strips) {
+    EventReading(Timeline line, Schedule schedule, BreakTimes times, List<SeatStrip> strips) {
         this.line = line;
-        this.draft = draft;
+        this.schedule = schedule;
         this.times = times;
         this.strips = strips;
     }
@@ -52,17 +52,17 @@ final class EventReading {
     }
 
     private void classBreaks(List<WaitEvent> events) {
-        for (int b = 0; b < draft.breakStarts.length; b++) {
-            int start = draft.breakStarts[b];
+        for (int b = 0; b < schedule.breakStarts.length; b++) {
+            int start = schedule.breakStarts[b];
             if (start == BreakTimes.NONE) {
                 continue;
             }
             Task task = line.classBreaks.get(b);
-            List<Lane> taking = times.takingPart(task, start);
+            List<SeatWindow> taking = times.takingPart(task, start);
             Activity activity = task.activity();
             events.add(new WaitEvent.ClassBreak(line.instant(start), line.instant(start + task.length()),
-                    activity.id(), activity.name(), activity.where(), taking.stream().map(Lane::seat).toList(),
-                    line.lanes.stream().filter(l -> l.waits() && !taking.contains(l)).map(Lane::seat).toList()));
+                    activity.id(), activity.name(), activity.where(), taking.stream().map(SeatWindow::seat).toList(),
+                    line.windows.stream().filter(l -> l.waits() && !taking.contains(l)).map(SeatWindow::seat).toList()));
         }
     }
 
@@ -93,9 +93,9 @@ final class EventReading {
         Activity wrap = line.wrapping.task().activity();
         waves(wrap).forEach((at, seats) -> events.add(
                 new WaitEvent.Wrapping(at, wrap.id(), wrap.name(), wrap.where(), List.copyOf(seats))));
-        boolean begun = line.lanes.stream().anyMatch(Lane::called)
+        boolean begun = line.windows.stream().anyMatch(SeatWindow::called)
                 || line.problem.seats().stream().filter(Timeline::isHere).anyMatch(line.wrapping::alreadyWrapped);
-        line.lanes.stream().filter(l -> l.wrapFrom() >= 0).mapToInt(Lane::wrapFrom).min().ifPresent(first -> {
+        line.windows.stream().filter(l -> l.wrapFrom() >= 0).mapToInt(SeatWindow::wrapFrom).min().ifPresent(first -> {
             if (!begun) {
                 boolean due = line.problem.seats().stream().filter(Timeline::isHere)
                         .anyMatch(s -> !s.ready().p50().isAfter(line.problem.now()));

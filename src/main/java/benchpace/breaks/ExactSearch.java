@@ -14,29 +14,29 @@ final class ExactSearch {
     private final Timeline line;
     private final BreakTimes times;
     private final StripSearch[] searches;
-    private Draft best;
+    private Schedule best;
     private Score bestScore;
-    private Draft current;
+    private Schedule current;
     private boolean[][] blocked;
-    private Places places;
+    private Capacity places;
     private long steps;
 
-    ExactSearch(Timeline line, BreakTimes times, Draft known) {
+    ExactSearch(Timeline line, BreakTimes times, Schedule known) {
         this.line = line;
         this.times = times;
         this.best = known;
         this.bestScore = known.score();
-        this.searches = new StripSearch[line.lanes.size()];
+        this.searches = new StripSearch[line.windows.size()];
         for (int i = 0; i < searches.length; i++) {
             searches[i] = new StripSearch(line);
         }
     }
 
     /** Goes through all combinations of class-break starts. */
-    Draft search(List<int[]> combinations) {
+    Schedule search(List<int[]> combinations) {
         for (int[] starts : combinations) {
-            current = new Draft(starts, line.lanes.size());
-            blocked = Draft.blocked(line, times, starts);
+            current = new Schedule(starts, line.windows.size());
+            blocked = Schedule.blocked(line, times, starts);
             places = line.placesNow();
             place(0);
         }
@@ -66,19 +66,19 @@ final class ExactSearch {
             return;
         }
         for (int j = i; j < searches.length; j++) {
-            searches[j].begin(line.lanes.get(j), places, blocked[j]);
+            searches[j].begin(line.windows.get(j), places, blocked[j]);
             current.costs[j] = searches[j].best();
         }
         if (!current.score().aimsBetterThan(bestScore) || !finished()) {
             return;
         }
         long[] bounds = current.costs.clone();
-        Lane lane = line.lanes.get(i);
-        extend(i, lane.from(), searches[i].firstState(), Cost.BROKEN_WORD * lane.toldCount(), new int[0]);
+        SeatWindow window = line.windows.get(i);
+        extend(i, window.from(), searches[i].firstState(), Cost.BROKEN_ANNOUNCEMENT * window.toldCount(), new int[0]);
         System.arraycopy(bounds, 0, current.costs, 0, bounds.length);
     }
 
-    /** Stops the strip of lane i here, and then tries every part that may come next. */
+    /** Stops the strip of window i here, and then tries every part that may come next. */
     private void extend(int i, int t, long state, long spent, int[] strip) {
         steps += 4;
         StripSearch search = searches[i];
@@ -95,12 +95,12 @@ final class ExactSearch {
             }
             Task task = line.tasks.get(k);
             long next = StripSearch.after(state, k);
-            for (int start = t; start + task.shortest() <= line.lanes.get(i).until(); start++) {
+            for (int start = t; start + task.shortest() <= line.windows.get(i).until(); start++) {
                 for (int length = task.length(); length >= task.shortest(); length--) {
                     if (search.fits(k, start, length)) {
                         long cost = spent + Cost.IDLE_MINUTE * search.idle(t, start) + search.startCost(k, start);
                         int[] longer = Arrays.copyOf(strip, strip.length + 1);
-                        longer[strip.length] = Part.of(k, start, start + length);
+                        longer[strip.length] = Booking.of(k, start, start + length);
                         extend(i, start + length, next, cost, longer);
                     }
                 }
@@ -116,7 +116,7 @@ final class ExactSearch {
         return current.score().aimsBetterThan(bestScore);
     }
 
-    /** Fixes a strip of lane i and goes on to the next lane. */
+    /** Fixes a strip of window i and goes on to the next window. */
     private void settle(int i, long cost, int[] strip) {
         current.costs[i] = cost;
         current.strips[i] = strip;

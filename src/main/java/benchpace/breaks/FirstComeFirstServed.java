@@ -18,16 +18,16 @@ public final class FirstComeFirstServed {
     public static WaitPlan plan(WaitProblem problem) {
         Timeline line = new Timeline(problem);
         BreakTimes times = new BreakTimes(line);
-        return new PlanReading(line, draft(line, times), false).plan();
+        return new PlanAssembly(line, schedule(line, times), false).plan();
     }
 
-    /** The same as a draft, which planning starts from too, so that it never does worse. */
-    static Draft draft(Timeline line, BreakTimes times) {
+    /** The same as a schedule, which planning starts from too, so that it never does worse. */
+    static Schedule schedule(Timeline line, BreakTimes times) {
         int[] starts = times.combinations(false).stream()
                 .min(Comparator.comparingInt((int[] s) -> broken(line, times, s))).orElseThrow();
-        Draft draft = new Draft(starts, line.lanes.size());
-        new Queue(line, draft, Draft.blocked(line, times, draft.breakStarts)).run();
-        return draft;
+        Schedule schedule = new Schedule(starts, line.windows.size());
+        new Queue(line, schedule, Schedule.blocked(line, times, schedule.breakStarts)).run();
+        return schedule;
     }
 
     /** How much of what was told the class breaks would hold up if they began then. */
@@ -36,10 +36,10 @@ public final class FirstComeFirstServed {
         for (int b = 0; b < starts.length; b++) {
             Task task = line.classBreaks.get(b);
             int from = starts[b];
-            for (Lane lane : from == BreakTimes.NONE ? List.<Lane>of() : times.takingPart(task, from)) {
+            for (SeatWindow window : from == BreakTimes.NONE ? List.<SeatWindow>of() : times.takingPart(task, from)) {
                 for (int k = 0; k < line.tasks.size(); k++) {
                     int length = line.tasks.get(k).shortest();
-                    broken += (int) IntStream.of(lane.told()[k])
+                    broken += (int) IntStream.of(window.told()[k])
                             .filter(told -> told < from + task.length() && from < told + length).count();
                 }
             }
@@ -49,24 +49,24 @@ public final class FirstComeFirstServed {
 
     private static final class Queue {
         private final Timeline line;
-        private final Draft draft;
+        private final Schedule schedule;
         private final boolean[][] blocked;
-        private final Places places;
+        private final Capacity places;
         private final StripSearch rules;
         private final long[] states;
         private final int[] freeFrom;
         private final int[][] told;
 
-        Queue(Timeline line, Draft draft, boolean[][] blocked) {
+        Queue(Timeline line, Schedule schedule, boolean[][] blocked) {
             this.line = line;
-            this.draft = draft;
+            this.schedule = schedule;
             this.blocked = blocked;
             this.places = line.placesNow();
             this.rules = new StripSearch(line);
-            this.freeFrom = line.lanes.stream().mapToInt(Lane::from).toArray();
+            this.freeFrom = line.windows.stream().mapToInt(SeatWindow::from).toArray();
             this.states = new long[freeFrom.length];
             for (int i = 0; i < states.length; i++) {
-                rules.begin(line.lanes.get(i), places, blocked[i]);
+                rules.begin(line.windows.get(i), places, blocked[i]);
                 states[i] = rules.firstState();
             }
             this.told = new int[freeFrom.length][0];
@@ -77,13 +77,13 @@ public final class FirstComeFirstServed {
 
         /** Keeps the places of what the seat was told. */
         private void hold(int i) {
-            rules.begin(line.lanes.get(i), places, blocked[i]);
+            rules.begin(line.windows.get(i), places, blocked[i]);
             IntStream.Builder held = IntStream.builder();
             for (int k = 0; k < line.tasks.size(); k++) {
                 int length = line.tasks.get(k).shortest();
-                for (int slot : line.lanes.get(i).told()[k]) {
+                for (int slot : line.windows.get(i).told()[k]) {
                     if (rules.fits(k, slot, length)) {
-                        held.add(Part.of(k, slot, slot + length));
+                        held.add(Booking.of(k, slot, slot + length));
                     }
                 }
             }
@@ -94,15 +94,15 @@ public final class FirstComeFirstServed {
         void run() {
             for (int t = 0; t < line.slots; t++) {
                 for (int i : byFreeFrom()) {
-                    if (freeFrom[i] <= t && t < line.lanes.get(i).until()) {
+                    if (freeFrom[i] <= t && t < line.windows.get(i).until()) {
                         takeUp(i, t);
                     }
                 }
             }
-            Places none = Places.of(line.tasks.size(), line.slots);
+            Capacity none = Capacity.of(line.tasks.size(), line.slots);
             for (int i = 0; i < freeFrom.length; i++) {
-                rules.begin(line.lanes.get(i), none, blocked[i]);
-                draft.costs[i] = rules.cost(draft.strips[i]);
+                rules.begin(line.windows.get(i), none, blocked[i]);
+                schedule.costs[i] = rules.cost(schedule.strips[i]);
             }
         }
 
@@ -112,12 +112,12 @@ public final class FirstComeFirstServed {
         }
 
         private void takeUp(int i, int t) {
-            int[] now = IntStream.of(told[i]).filter(p -> Part.from(p) == t).toArray();
+            int[] now = IntStream.of(told[i]).filter(p -> Booking.from(p) == t).toArray();
             places.giveBack(now);
-            int next = IntStream.of(told[i]).map(Part::from).filter(from -> from > t).min().orElse(line.slots);
-            rules.begin(line.lanes.get(i), places, blocked[i]);
+            int next = IntStream.of(told[i]).map(Booking::from).filter(from -> from > t).min().orElse(line.slots);
+            rules.begin(line.windows.get(i), places, blocked[i]);
             for (int part : now) {
-                if (takeUp(i, Part.task(part), t, next)) {
+                if (takeUp(i, Booking.task(part), t, next)) {
                     return;
                 }
             }
@@ -132,9 +132,9 @@ public final class FirstComeFirstServed {
             Task task = line.tasks.get(k);
             for (int length = Math.min(task.length(), next - t); length >= task.shortest(); length--) {
                 if (rules.mayBegin(states[i], k) && rules.fits(k, t, length)) {
-                    int[] strip = Arrays.copyOf(draft.strips[i], draft.strips[i].length + 1);
-                    strip[strip.length - 1] = Part.of(k, t, t + length);
-                    draft.strips[i] = strip;
+                    int[] strip = Arrays.copyOf(schedule.strips[i], schedule.strips[i].length + 1);
+                    strip[strip.length - 1] = Booking.of(k, t, t + length);
+                    schedule.strips[i] = strip;
                     places.add(k, t, t + length, -1);
                     states[i] = StripSearch.after(states[i], k);
                     freeFrom[i] = t + length;

@@ -39,7 +39,7 @@ final class LeisureReading {
     }
 
     private Stream<Instant> tried(SeatStrip strip) {
-        return line.lanes.stream().filter(l -> l.seat().equals(strip.seat())).map(l -> line.instant(l.testFrom()));
+        return line.windows.stream().filter(l -> l.seat().equals(strip.seat())).map(l -> line.instant(l.testFrom()));
     }
 
     private List<ActivityId> offers(SeatStrip strip, Instant from, Instant until) {

@@ -33,30 +33,30 @@ final class PlanSearch {
     PlanSearch(Timeline line) {
         this.line = line;
         this.times = new BreakTimes(line);
-        this.small = line.lanes.size() <= SMALL;
+        this.small = line.windows.size() <= SMALL;
         this.search = new StripSearch(line, false);
     }
 
     /** The best plan found. */
-    Draft best() {
+    Schedule best() {
         List<int[]> combinations = times.combinations(!small);
         boolean complete = times.complete(combinations);
-        Draft draft = combinations.size() == 1 ? share(combinations.get(0), MOST_WORK) : bestOf(combinations);
-        if (draft.score().main() > 0 || draft.score().unplaced() > 0) {
-            Draft unplanned = FirstComeFirstServed.draft(line, times);
-            boolean[][] blocked = Draft.blocked(line, times, unplanned.breakStarts);
-            Draft other = improve(unplanned.copy(), blocked, bounds(search, blocked), search.work + MOST_WORK / 4);
-            draft = Stream.of(draft, other, unplanned).min(Comparator.comparing(Draft::score)).orElseThrow();
+        Schedule schedule = combinations.size() == 1 ? share(combinations.get(0), MOST_WORK) : bestOf(combinations);
+        if (schedule.score().main() > 0 || schedule.score().unplaced() > 0) {
+            Schedule unplanned = FirstComeFirstServed.schedule(line, times);
+            boolean[][] blocked = Schedule.blocked(line, times, unplanned.breakStarts);
+            Schedule other = improve(unplanned.copy(), blocked, bounds(search, blocked), search.work + MOST_WORK / 4);
+            schedule = Stream.of(schedule, other, unplanned).min(Comparator.comparing(Schedule::score)).orElseThrow();
         }
-        Score score = draft.score();
+        Score score = schedule.score();
         boolean nothingToGain = score.unplaced() == 0 && score.main() == 0;
-        proven = nothingToGain || complete && combinations.size() == 1 && reachesBounds(draft);
+        proven = nothingToGain || complete && combinations.size() == 1 && reachesBounds(schedule);
         if (small && !proven) {
-            ExactSearch exact = new ExactSearch(line, times, draft);
-            draft = exact.search(combinations);
+            ExactSearch exact = new ExactSearch(line, times, schedule);
+            schedule = exact.search(combinations);
             proven = complete && exact.finished();
         }
-        return draft;
+        return schedule;
     }
 
     boolean proven() {
@@ -64,26 +64,26 @@ final class PlanSearch {
     }
 
     /** Builds a plan for the starts whose bounds promise most, and shares the places well for the best two. */
-    private Draft bestOf(List<int[]> combinations) {
-        return promising(combinations).stream().map(this::buildOnce).sorted(Comparator.comparing(Draft::score))
+    private Schedule bestOf(List<int[]> combinations) {
+        return promising(combinations).stream().map(this::buildOnce).sorted(Comparator.comparing(Schedule::score))
                 .limit(2).map(d -> share(d.breakStarts, MOST_WORK / 2))
-                .min(Comparator.comparing(Draft::score)).orElseThrow();
+                .min(Comparator.comparing(Schedule::score)).orElseThrow();
     }
 
-    private Draft buildOnce(int[] starts) {
-        return build(Order.AS_BEFORE, inOrder(Order.AS_BEFORE), starts, Draft.blocked(line, times, starts));
+    private Schedule buildOnce(int[] starts) {
+        return build(Order.AS_BEFORE, inOrder(Order.AS_BEFORE), starts, Schedule.blocked(line, times, starts));
     }
 
     private List<int[]> promising(List<int[]> combinations) {
         record Bound(int[] starts, long least) { }
-        int step = Math.max(1, line.lanes.size() / SAMPLE);
-        Places places = line.placesNow();
+        int step = Math.max(1, line.windows.size() / SAMPLE);
+        Capacity places = line.placesNow();
         List<Bound> all = new ArrayList<>();
         for (int[] starts : combinations) {
-            boolean[][] blocked = Draft.blocked(line, times, starts);
+            boolean[][] blocked = Schedule.blocked(line, times, starts);
             long sum = 0;
-            for (int i = 0; i < line.lanes.size(); i += step) {
-                search.begin(line.lanes.get(i), places, blocked[i]);
+            for (int i = 0; i < line.windows.size(); i += step) {
+                search.begin(line.windows.get(i), places, blocked[i]);
                 sum += search.best();
             }
             all.add(new Bound(starts, sum));
@@ -94,37 +94,37 @@ final class PlanSearch {
         return IntStream.range(0, good.size()).filter(i -> i % each == 0).mapToObj(i -> good.get(i).starts()).toList();
     }
 
-    private boolean reachesBounds(Draft draft) {
+    private boolean reachesBounds(Schedule schedule) {
         StripSearch exact = new StripSearch(line);
-        long[] bounds = bounds(exact, Draft.blocked(line, times, draft.breakStarts));
-        return !exact.cutShort() && draft.score().main() == Score.of(0, bounds).main();
+        long[] bounds = bounds(exact, Schedule.blocked(line, times, schedule.breakStarts));
+        return !exact.cutShort() && schedule.score().main() == Score.of(0, bounds).main();
     }
 
     private long[] bounds(StripSearch search, boolean[][] blocked) {
-        Places places = line.placesNow();
-        long[] bounds = new long[line.lanes.size()];
+        Capacity places = line.placesNow();
+        long[] bounds = new long[line.windows.size()];
         for (int i = 0; i < bounds.length; i++) {
-            search.begin(line.lanes.get(i), places, blocked[i]);
+            search.begin(line.windows.get(i), places, blocked[i]);
             bounds[i] = search.best();
         }
         return bounds;
     }
 
     /** The best strips found for given starts of the class breaks. */
-    Draft share(int[] breakStarts, long mostWork) {
-        boolean[][] blocked = Draft.blocked(line, times, breakStarts);
+    Schedule share(int[] breakStarts, long mostWork) {
+        boolean[][] blocked = Schedule.blocked(line, times, breakStarts);
         long[] bounds = bounds(search, blocked);
         long goal = Score.of(0, bounds).main();
         long start = search.work;
         long stopBuilding = start + (long) (BUILDING * mostWork);
-        Draft best = build(Order.AS_BEFORE, inOrder(Order.AS_BEFORE), breakStarts, blocked);
+        Schedule best = build(Order.AS_BEFORE, inOrder(Order.AS_BEFORE), breakStarts, blocked);
         for (Order order : Order.values()) {
             List<Integer> seats = new ArrayList<>(inOrder(order));
             long stopAt = start + (stopBuilding - start) * (order.ordinal() + 1) / Order.values().length;
             while (best.score().main() > goal && search.work < stopAt) {
-                Draft draft = build(order, seats, breakStarts, blocked);
-                best = draft.score().betterThan(best.score()) ? draft : best;
-                if (!bringForward(seats, draft, bounds)) {
+                Schedule schedule = build(order, seats, breakStarts, blocked);
+                best = schedule.score().betterThan(best.score()) ? schedule : best;
+                if (!bringForward(seats, schedule, bounds)) {
                     break;
                 }
             }
@@ -136,9 +136,9 @@ final class PlanSearch {
      * Lets the seats that fared worse than they could choose earlier next time, the worst by most places ("squeaky
      * wheel" optimisation, Joslin and Clements, Journal of Artificial Intelligence Research 10, 1999; from memory).
      */
-    private static boolean bringForward(List<Integer> seats, Draft draft, long[] bounds) {
-        List<Integer> worse = seats.stream().filter(i -> draft.costs[i] > bounds[i])
-                .sorted(Comparator.comparingLong((Integer i) -> draft.costs[i] - bounds[i]).thenComparing(i -> i))
+    private static boolean bringForward(List<Integer> seats, Schedule schedule, long[] bounds) {
+        List<Integer> worse = seats.stream().filter(i -> schedule.costs[i] > bounds[i])
+                .sorted(Comparator.comparingLong((Integer i) -> schedule.costs[i] - bounds[i]).thenComparing(i -> i))
                 .toList();
         int rank = 0;
         for (int seat : worse) {
@@ -153,40 +153,40 @@ final class PlanSearch {
     /** In which order seats choose when a plan is first built. */
     private enum Order { AS_BEFORE, FIRST_READY, TIGHTEST, FIRST_FREE }
 
-    private Draft build(Order order, List<Integer> seats, int[] breakStarts, boolean[][] blocked) {
-        Draft draft = new Draft(breakStarts, line.lanes.size());
-        Places places = line.placesNow();
+    private Schedule build(Order order, List<Integer> seats, int[] breakStarts, boolean[][] blocked) {
+        Schedule schedule = new Schedule(breakStarts, line.windows.size());
+        Capacity places = line.placesNow();
         int[][] kept = reserve(places, blocked, order == Order.AS_BEFORE);
         for (int i : seats) {
             places.giveBack(kept[i]);
-            choose(i, draft, places, blocked);
+            choose(i, schedule, places, blocked);
         }
-        return draft;
+        return schedule;
     }
 
     private List<Integer> inOrder(Order order) {
         Comparator<Integer> by = Comparator.comparingInt((Integer i) -> switch (order) {
-            case AS_BEFORE, FIRST_READY -> line.lanes.get(i).until();
-            case TIGHTEST -> Math.min(line.lanes.get(i).mustEndBy(), line.lanes.get(i).until())
-                    - line.lanes.get(i).from();
-            case FIRST_FREE -> line.lanes.get(i).from();
+            case AS_BEFORE, FIRST_READY -> line.windows.get(i).until();
+            case TIGHTEST -> Math.min(line.windows.get(i).mustEndBy(), line.windows.get(i).until())
+                    - line.windows.get(i).from();
+            case FIRST_FREE -> line.windows.get(i).from();
         });
-        return IntStream.range(0, line.lanes.size()).boxed().sorted(by.thenComparing(i -> i)).toList();
+        return IntStream.range(0, line.windows.size()).boxed().sorted(by.thenComparing(i -> i)).toList();
     }
 
     /** Holds the places of what was announced, or of the whole previous plan, until the seat itself chooses. */
-    private int[][] reserve(Places places, boolean[][] blocked, boolean allOfIt) {
-        int[][] kept = new int[line.lanes.size()][];
+    private int[][] reserve(Capacity places, boolean[][] blocked, boolean allOfIt) {
+        int[][] kept = new int[line.windows.size()][];
         for (int round = 0; round < (allOfIt ? 2 : 1); round++) {
             for (int i = 0; i < kept.length; i++) {
-                Lane lane = line.lanes.get(i);
-                search.begin(lane, places, blocked[i]);
+                SeatWindow window = line.windows.get(i);
+                search.begin(window, places, blocked[i]);
                 List<Integer> parts = new ArrayList<>();
                 for (int k = 0; k < line.tasks.size(); k++) {
                     int length = line.tasks.get(k).shortest();
-                    for (int slot : round == 0 ? lane.told()[k] : lane.before()[k]) {
-                        if (search.fits(k, slot, length) && (round == 0 || !lane.isTold(k, slot))) {
-                            parts.add(Part.of(k, slot, slot + length));
+                    for (int slot : round == 0 ? window.told()[k] : window.before()[k]) {
+                        if (search.fits(k, slot, length) && (round == 0 || !window.isTold(k, slot))) {
+                            parts.add(Booking.of(k, slot, slot + length));
                         }
                     }
                 }
@@ -198,69 +198,69 @@ final class PlanSearch {
         return kept;
     }
 
-    private void choose(int i, Draft draft, Places places, boolean[][] blocked) {
-        search.begin(line.lanes.get(i), places, blocked[i]);
-        draft.costs[i] = search.best();
-        draft.strips[i] = search.bestStrip();
-        places.take(draft.strips[i]);
+    private void choose(int i, Schedule schedule, Capacity places, boolean[][] blocked) {
+        search.begin(line.windows.get(i), places, blocked[i]);
+        schedule.costs[i] = search.best();
+        schedule.strips[i] = search.bestStrip();
+        places.take(schedule.strips[i]);
     }
 
-    private Draft improve(Draft draft, boolean[][] blocked, long[] bounds, long stopAt) {
-        Places places = line.placesNow();
-        for (int[] strip : draft.strips) {
+    private Schedule improve(Schedule schedule, boolean[][] blocked, long[] bounds, long stopAt) {
+        Capacity places = line.placesNow();
+        for (int[] strip : schedule.strips) {
             places.take(strip);
         }
         boolean better = true;
         while (better && search.work < stopAt) {
             better = false;
-            for (int i : byCost(draft)) {
-                if (draft.costs[i] <= bounds[i] || search.work >= stopAt) {
+            for (int i : byCost(schedule)) {
+                if (schedule.costs[i] <= bounds[i] || search.work >= stopAt) {
                     continue;
                 }
-                better |= alone(i, draft, places, blocked) || withAnother(i, draft, places, blocked, bounds, stopAt);
+                better |= alone(i, schedule, places, blocked) || withAnother(i, schedule, places, blocked, bounds, stopAt);
             }
         }
-        return draft;
+        return schedule;
     }
 
-    private List<Integer> byCost(Draft draft) {
-        return IntStream.range(0, draft.costs.length).boxed()
-                .sorted(Comparator.comparingLong((Integer i) -> -draft.costs[i]).thenComparing(i -> i)).toList();
+    private List<Integer> byCost(Schedule schedule) {
+        return IntStream.range(0, schedule.costs.length).boxed()
+                .sorted(Comparator.comparingLong((Integer i) -> -schedule.costs[i]).thenComparing(i -> i)).toList();
     }
 
-    private boolean alone(int i, Draft draft, Places places, boolean[][] blocked) {
-        long before = draft.costs[i];
-        places.giveBack(draft.strips[i]);
-        choose(i, draft, places, blocked);
-        return draft.costs[i] < before;
+    private boolean alone(int i, Schedule schedule, Capacity places, boolean[][] blocked) {
+        long before = schedule.costs[i];
+        places.giveBack(schedule.strips[i]);
+        choose(i, schedule, places, blocked);
+        return schedule.costs[i] < before;
     }
 
-    private boolean withAnother(int i, Draft draft, Places places, boolean[][] blocked, long[] bounds, long stopAt) {
-        for (int j = 0; j < draft.costs.length && search.work < stopAt && draft.costs[i] > bounds[i]; j++) {
-            if (j == i || draft.strips[j].length == 0) {
+    private boolean withAnother(int i, Schedule schedule, Capacity places, boolean[][] blocked, long[] bounds, long stopAt) {
+        for (int j = 0; j < schedule.costs.length && search.work < stopAt && schedule.costs[i] > bounds[i]; j++) {
+            if (j == i || schedule.strips[j].length == 0) {
                 continue;
             }
-            int[][] strips = {draft.strips[i], draft.strips[j]};
-            long[] costs = {draft.costs[i], draft.costs[j]};
+            int[][] strips = {schedule.strips[i], schedule.strips[j]};
+            long[] costs = {schedule.costs[i], schedule.costs[j]};
             places.giveBack(strips[0]);
             places.giveBack(strips[1]);
-            choose(i, draft, places, blocked);
-            choose(j, draft, places, blocked);
-            Score now = Score.of(0, new long[] {draft.costs[i], draft.costs[j]});
+            choose(i, schedule, places, blocked);
+            choose(j, schedule, places, blocked);
+            Score now = Score.of(0, new long[] {schedule.costs[i], schedule.costs[j]});
             if (now.betterThan(Score.of(0, costs))) {
                 return true;
             }
-            places.giveBack(draft.strips[i]);
-            places.giveBack(draft.strips[j]);
-            put(i, strips[0], costs[0], draft, places);
-            put(j, strips[1], costs[1], draft, places);
+            places.giveBack(schedule.strips[i]);
+            places.giveBack(schedule.strips[j]);
+            put(i, strips[0], costs[0], schedule, places);
+            put(j, strips[1], costs[1], schedule, places);
         }
         return false;
     }
 
-    private static void put(int i, int[] strip, long cost, Draft draft, Places places) {
-        draft.strips[i] = strip;
-        draft.costs[i] = cost;
+    private static void put(int i, int[] strip, long cost, Schedule schedule, Capacity places) {
+        schedule.strips[i] = strip;
+        schedule.costs[i] = cost;
         places.take(strip);
     }
 }

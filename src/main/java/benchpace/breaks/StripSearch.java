@@ -39,7 +39,7 @@ final class StripSearch {
     private int filled;
     private long bestCost;
     private int bestChoice;
-    private Lane lane;
+    private SeatWindow window;
     private long floor;
     private long stopAt;
     private boolean cutShort;
@@ -78,8 +78,8 @@ final class StripSearch {
     }
 
     /** Takes up a seat; {@code blocked[t]} says that a class break holds it in slot t. */
-    void begin(Lane seat, Places left, boolean[] blocked) {
-        lane = seat;
+    void begin(SeatWindow seat, Capacity left, boolean[] blocked) {
+        window = seat;
         Arrays.fill(keys, NONE);
         filled = 0;
         work += line.slots;
@@ -89,7 +89,7 @@ final class StripSearch {
         }
         for (int k = 0; k < run.length; k++) {
             Arrays.fill(run[k], 0);
-            for (int t = lane.until() - 1; t >= lane.from(); t--) {
+            for (int t = window.until() - 1; t >= window.from(); t--) {
                 run[k][t] = blocked[t] || !left.free(k, t) ? 0 : run[k][t + 1] + 1;
             }
         }
@@ -98,13 +98,13 @@ final class StripSearch {
 
     private void prepareBounds() {
         Arrays.fill(lastStart, -1);
-        uncoverable[lane.until()] = 0;
-        reward[lane.until()] = 0;
-        for (int t = lane.until() - 1; t >= lane.from(); t--) {
+        uncoverable[window.until()] = 0;
+        reward[window.until()] = 0;
+        for (int t = window.until() - 1; t >= window.from(); t--) {
             int least = uncoverable[t + 1] + idle(t, t + 1);
             reward[t] = reward[t + 1];
             for (int k = 0; k < run.length; k++) {
-                reward[t] -= lane.isTold(k, t) ? Cost.BROKEN_WORD : 0;
+                reward[t] -= window.isTold(k, t) ? Cost.BROKEN_ANNOUNCEMENT : 0;
                 if (!fits(k, t, shortest[k])) {
                     continue;
                 }
@@ -125,41 +125,41 @@ final class StripSearch {
 
     /** The cost of the seat's best strip. */
     long best() {
-        return Cost.BROKEN_WORD * lane.toldCount() + bestFrom(lane.from(), firstState());
+        return Cost.BROKEN_ANNOUNCEMENT * window.toldCount() + bestFrom(window.from(), firstState());
     }
 
     /** The best strip, as packed parts in order. */
     int[] bestStrip() {
         int[] parts = new int[64];
         int count = 0;
-        int t = lane.from();
+        int t = window.from();
         long state = firstState();
         bestFrom(t, state);
         for (int part = choice(t, state); part >= 0; part = choice(t, state)) {
             parts[count++] = part;
-            state = after(state, Part.task(part));
-            t = Part.until(part);
+            state = after(state, Booking.task(part));
+            t = Booking.until(part);
         }
         return Arrays.copyOf(parts, count);
     }
 
     /** What a given strip of the seat costs, whoever made it. */
     long cost(int[] strip) {
-        long cost = Cost.BROKEN_WORD * lane.toldCount();
-        int t = lane.from();
+        long cost = Cost.BROKEN_ANNOUNCEMENT * window.toldCount();
+        int t = window.from();
         long state = firstState();
         for (int part : strip) {
-            cost += Cost.IDLE_MINUTE * idle(t, Part.from(part)) + startCost(Part.task(part), Part.from(part));
-            state = after(state, Part.task(part));
-            t = Part.until(part);
+            cost += Cost.IDLE_MINUTE * idle(t, Booking.from(part)) + startCost(Booking.task(part), Booking.from(part));
+            state = after(state, Booking.task(part));
+            t = Booking.until(part);
         }
         return cost + costOfStopping(t, state);
     }
 
     long firstState() {
-        long state = lane.last() + 1;
+        long state = window.last() + 1;
         for (int k = 0; k < run.length; k++) {
-            state |= (long) lane.uses()[k] << 5 + 2 * k;
+            state |= (long) window.uses()[k] << 5 + 2 * k;
         }
         return state;
     }
@@ -179,9 +179,9 @@ final class StripSearch {
 
     /** Whether places, class breaks, opening and the candle let a part be there. */
     boolean fits(int task, int start, int length) {
-        return start >= lane.from() && start >= notBefore[task] && start + length <= lane.until()
+        return start >= window.from() && start >= notBefore[task] && start + length <= window.until()
                 && run[task][start] >= length
-                && (mustHave[task] == 0 || start + mustHave[task] <= lane.mustEndBy());
+                && (mustHave[task] == 0 || start + mustHave[task] <= window.mustEndBy());
     }
 
     int idle(int from, int until) {
@@ -189,12 +189,12 @@ final class StripSearch {
     }
 
     long startCost(int task, int start) {
-        return lane.isTold(task, start) ? -Cost.BROKEN_WORD : lane.wasPlanned(task, start) ? 0 : Cost.NEW_PART;
+        return window.isTold(task, start) ? -Cost.BROKEN_ANNOUNCEMENT : window.wasPlanned(task, start) ? 0 : Cost.NEW_PART;
     }
 
     /** What stopping here costs: the rest of the wait idle, and whatever is expected of everybody and not done. */
     long costOfStopping(int t, long state) {
-        long cost = Cost.IDLE_MINUTE * idle(t, lane.until());
+        long cost = Cost.IDLE_MINUTE * idle(t, window.until());
         for (int k = 0; k < run.length; k++) {
             if (expected[k] && (state >>> 5 + 2 * k & 3) != 0) {
                 cost += Cost.MISSED;
@@ -237,7 +237,7 @@ final class StripSearch {
      * all remaining tasks together are too short for; expected tasks it is too late for; every announcement kept.
      */
     private long leastFrom(int t, long state) {
-        int uncovered = idle(t, lane.until());
+        int uncovered = idle(t, window.until());
         long missed = 0;
         for (int k = 0; k < run.length; k++) {
             int uses = (int) (state >>> 5 + 2 * k & 3);
@@ -254,8 +254,8 @@ final class StripSearch {
     private void weigh(int t, int task, long next, boolean kept) {
         for (int length = fullLength[task]; length >= shortest[task]; length = shorter(task, length)) {
             if (kept) {
-                weighKept(lane.told()[task], t, task, length, next);
-                weighKept(lane.before()[task], t, task, length, next);
+                weighKept(window.told()[task], t, task, length, next);
+                weighKept(window.before()[task], t, task, length, next);
             } else {
                 int start = firstFit(task, t, length);
                 if (start >= 0) {
@@ -298,14 +298,14 @@ final class StripSearch {
         int choice = bestChoice;
         long through = spent + explored(start + length, next);
         bestCost = Math.min(cost, through);
-        bestChoice = through < cost ? Part.of(task, start, start + length) : choice;
+        bestChoice = through < cost ? Booking.of(task, start, start + length) : choice;
     }
 
     private int firstFit(int task, int t, int length) {
         int start = Math.max(t, notBefore[task]);
-        int latest = lane.until() - length;
+        int latest = window.until() - length;
         if (mustHave[task] > 0) {
-            latest = Math.min(latest, lane.mustEndBy() - mustHave[task]);
+            latest = Math.min(latest, window.mustEndBy() - mustHave[task]);
         }
         int[] free = run[task];
         while (start <= latest) {

@@ -26,7 +26,7 @@ final class Timeline {
     final Instant origin;
     final List<Task> tasks = new ArrayList<>();
     final List<Task> classBreaks = new ArrayList<>();
-    final List<Lane> lanes = new ArrayList<>();
+    final List<SeatWindow> windows = new ArrayList<>();
     final Map<SeatNumber, List<StripPart>> histories = new LinkedHashMap<>();
     final WrappingTurns wrapping;
     final int slots;
@@ -46,8 +46,8 @@ final class Timeline {
         Task wrap = sortTasks(standings);
         this.wrapping = new WrappingTurns(this, wrap, wrap == null ? Standing.AS_PLANNED
                 : standings.getOrDefault(wrap.activity().id(), Standing.AS_PLANNED));
-        addLanes();
-        this.slots = 1 + lanes.stream().mapToInt(Lane::until).max().orElse(0);
+        addWindows();
+        this.slots = 1 + windows.stream().mapToInt(SeatWindow::until).max().orElse(0);
     }
 
     Instant instant(int slot) {
@@ -73,8 +73,8 @@ final class Timeline {
     }
 
     /** The places free at every task while the present occupants stay as long as expected. */
-    Places placesNow() {
-        Places places = Places.of(tasks.size(), slots);
+    Capacity placesNow() {
+        Capacity places = Capacity.of(tasks.size(), slots);
         for (int k = 0; k < tasks.size(); k++) {
             places.add(k, 0, slots, tasks.get(k).places());
         }
@@ -138,16 +138,16 @@ final class Timeline {
         return wrap;
     }
 
-    private void addLanes() {
+    private void addWindows() {
         Map<SeatNumber, Integer> turns = wrapping.turns();
         for (SeatWait seat : problem.seats().stream().sorted(Comparator.comparing(SeatWait::seat)).toList()) {
             if (isHere(seat)) {
-                lanes.add(lane(seat, turns.getOrDefault(seat.seat(), -1)));
+                windows.add(window(seat, turns.getOrDefault(seat.seat(), -1)));
             }
         }
     }
 
-    private Lane lane(SeatWait seat, int turn) {
+    private SeatWindow window(SeatWait seat, int turn) {
         List<StripPart> history = histories.get(seat.seat());
         int from = freeFrom(seat);
         boolean wrapped = wrapping.alreadyWrapped(seat);
@@ -171,8 +171,8 @@ final class Timeline {
                 uses[last] = Math.max(0, uses[last] - 1);
             }
         }
-        until = Math.max(from, Math.min(until, Part.MOST_SLOTS - 2));
-        return new Lane(seat.seat(), from, until, mustEndBy, turn, wrapping.mayBeCalled(seat),
+        until = Math.max(from, Math.min(until, Booking.MOST_SLOTS - 2));
+        return new SeatWindow(seat.seat(), from, until, mustEndBy, turn, wrapping.mayBeCalled(seat),
                 tried, tried + wrapping.finishing(seat), uses, last, told(seat, from), planned(seat, from), history);
     }
 

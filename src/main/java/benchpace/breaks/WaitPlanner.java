@@ -29,7 +29,7 @@ public final class WaitPlanner {
     public static WaitPlan plan(WaitProblem problem) {
         Timeline line = new Timeline(problem);
         PlanSearch search = new PlanSearch(line);
-        Draft draft = search.best();
-        return new PlanReading(line, draft, search.proven()).plan();
+        Schedule schedule = search.best();
+        return new PlanAssembly(line, schedule, search.proven()).plan();
     }
 }

@@ -78,7 +78,7 @@ final class WrappingTurns {
         List<List<SeatWait>> queue = queue();
         int latest = queue.stream().mapToInt(this::earliest).max().orElse(0);
         boolean together = together() && queue.size() <= wrap.places();
-        Places places = placesNow(latest + (queue.size() + 1) * wrap.length() * 2);
+        Capacity places = placesNow(latest + (queue.size() + 1) * wrap.length() * 2);
         for (List<SeatWait> candle : queue) {
             int told = toldSlot(candle);
             if (!together && told >= earliest(candle) && places.free(0, told, told + wrap.length())) {
@@ -102,7 +102,7 @@ final class WrappingTurns {
         if (!exists()) {
             return List.of();
         }
-        Places places = placesNow(1);
+        Capacity places = placesNow(1);
         Map<SeatNumber, Integer> turns = turns();
         List<List<SeatWait>> queue = queue();
         queue.stream().filter(c -> c.stream().anyMatch(s -> mayBeCalled(s) && turns.getOrDefault(s.seat(), 1) == 0))
@@ -140,7 +140,7 @@ final class WrappingTurns {
         return wrap.activity().audience() == Activity.Audience.WHOLE_CLASS;
     }
 
-    private void give(List<SeatWait> candle, int turn, Map<SeatNumber, Integer> turns, Places places) {
+    private void give(List<SeatWait> candle, int turn, Map<SeatNumber, Integer> turns, Capacity places) {
         List<SeatWait> staying = candle.stream().filter(s -> staysFor(s, turn)).toList();
         if (!staying.isEmpty()) {
             staying.forEach(s -> turns.put(s.seat(), turn));
@@ -153,8 +153,8 @@ final class WrappingTurns {
                 || turn + wrap.length() <= line.floor(leaving.at());
     }
 
-    private Places placesNow(int slots) {
-        Places places = Places.of(1, slots);
+    private Capacity placesNow(int slots) {
+        Capacity places = Capacity.of(1, slots);
         places.add(0, 0, slots, wrap.places());
         Map<SeatNumber, Integer> takenUntil = new HashMap<>();
         for (SeatWait seat : line.problem.seats()) {

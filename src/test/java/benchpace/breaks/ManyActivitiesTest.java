@@ -29,7 +29,7 @@ class ManyActivitiesTest {
         Timeline line = new Timeline(with(12, Plan.MOST_ACTIVITIES));
         for (boolean everyLength : new boolean[] {true, false}) {
             StripSearch search = new StripSearch(line, everyLength);
-            search.begin(line.lanes.get(3), line.placesNow(), new boolean[line.slots]);
+            search.begin(line.windows.get(3), line.placesNow(), new boolean[line.slots]);
             long before = search.work;
             search.best();
 
@@ -41,8 +41,8 @@ class ManyActivitiesTest {
     @Test void an_ordinary_wait_is_searched_to_its_end() {
         Timeline line = new Timeline(Evenings.usual(40, true));
         StripSearch search = new StripSearch(line);
-        for (Lane lane : line.lanes) {
-            search.begin(lane, line.placesNow(), new boolean[line.slots]);
+        for (SeatWindow window : line.windows) {
+            search.begin(window, line.placesNow(), new boolean[line.slots]);
             search.best();
         }
         assertThat(search.cutShort()).isFalse();

@@ -12,16 +12,16 @@ import java.util.Optional;
 import benchpace.plan.Activity;
 import benchpace.plan.SeatNumber;
 
-/** Turns a draft in slots into the plan people see. */
-final class PlanReading {
+/** Turns a schedule in slots into the plan people see. */
+final class PlanAssembly {
     private final Timeline line;
-    private final Draft draft;
+    private final Schedule schedule;
     private final boolean proven;
     private final BreakTimes times;
 
-    PlanReading(Timeline line, Draft draft, boolean proven) {
+    PlanAssembly(Timeline line, Schedule schedule, boolean proven) {
         this.line = line;
-        this.draft = draft;
+        this.schedule = schedule;
         this.proven = proven;
         this.times = new BreakTimes(line);
     }
@@ -29,43 +29,43 @@ final class PlanReading {
     WaitPlan plan() {
         List<SeatStrip> strips = strips();
         AnnouncementCheck check = new AnnouncementCheck(line, strips);
-        return new WaitPlan(line.problem.now(), strips, new EventReading(line, draft, times, strips).events(),
+        return new WaitPlan(line.problem.now(), strips, new EventReading(line, schedule, times, strips).events(),
                 new LeisureReading(line, strips).leisure(),
                 line.problem.announced().stream().map(check::of).flatMap(Optional::stream).toList(),
                 unplaced(), pastPromisedEnd(), proven);
     }
 
     private List<SeatStrip> strips() {
-        boolean[][] blocked = Draft.blocked(line, times, draft.breakStarts);
+        boolean[][] blocked = Schedule.blocked(line, times, schedule.breakStarts);
         Map<SeatNumber, SeatStrip> strips = new HashMap<>();
-        for (int i = 0; i < line.lanes.size(); i++) {
-            Lane lane = line.lanes.get(i);
-            List<StripPart> parts = new ArrayList<>(lane.history());
+        for (int i = 0; i < line.windows.size(); i++) {
+            SeatWindow window = line.windows.get(i);
+            List<StripPart> parts = new ArrayList<>(window.history());
             boolean[] covered = blocked[i].clone();
-            for (int part : draft.strips[i]) {
-                parts.add(planned(line.tasks.get(Part.task(part)).activity(), Part.from(part), Part.until(part)));
-                Arrays.fill(covered, Part.from(part), Part.until(part), true);
+            for (int part : schedule.strips[i]) {
+                parts.add(planned(line.tasks.get(Booking.task(part)).activity(), Booking.from(part), Booking.until(part)));
+                Arrays.fill(covered, Booking.from(part), Booking.until(part), true);
             }
-            for (int b = 0; b < draft.breakStarts.length; b++) {
+            for (int b = 0; b < schedule.breakStarts.length; b++) {
                 Task task = line.classBreaks.get(b);
-                if (draft.breakStarts[b] >= 0 && times.takingPart(task, draft.breakStarts[b]).contains(lane)) {
-                    parts.add(planned(task.activity(), draft.breakStarts[b],
-                            draft.breakStarts[b] + task.length()));
+                if (schedule.breakStarts[b] >= 0 && times.takingPart(task, schedule.breakStarts[b]).contains(window)) {
+                    parts.add(planned(task.activity(), schedule.breakStarts[b],
+                            schedule.breakStarts[b] + task.length()));
                 }
             }
-            if (lane.wrapFrom() >= 0) {
+            if (window.wrapFrom() >= 0) {
                 Task wrap = line.wrapping.task();
-                parts.add(new StripPart(wrap.activity().id(), line.instant(lane.wrapFrom()),
-                        line.instant(lane.wrapFrom() + wrap.length()),
-                        lane.called() ? StripPart.Progress.PLANNED : StripPart.Progress.EXPECTED));
+                parts.add(new StripPart(wrap.activity().id(), line.instant(window.wrapFrom()),
+                        line.instant(window.wrapFrom() + wrap.length()),
+                        window.called() ? StripPart.Progress.PLANNED : StripPart.Progress.EXPECTED));
             }
             parts.sort(Comparator.comparing(StripPart::from));
             int idle = 0;
-            for (int t = lane.from(); t < lane.until(); t++) {
+            for (int t = window.from(); t < window.until(); t++) {
                 idle += covered[t] ? 0 : 1;
             }
-            strips.put(lane.seat(), new SeatStrip(lane.seat(), parts, line.instant(lane.from()),
-                    line.instant(lane.until()), idle, idleSoFar(seat(lane.seat()))));
+            strips.put(window.seat(), new SeatStrip(window.seat(), parts, line.instant(window.from()),
+                    line.instant(window.until()), idle, idleSoFar(seat(window.seat()))));
         }
         for (SeatNumber seat : line.histories.keySet()) {
             strips.computeIfAbsent(seat, s -> new SeatStrip(s, line.histories.get(s), line.instant(0),
@@ -96,8 +96,8 @@ final class PlanReading {
 
     private List<Unplaced> unplaced() {
         List<Unplaced> unplaced = new ArrayList<>();
-        for (int b = 0; b < draft.breakStarts.length; b++) {
-            if (draft.breakStarts[b] == BreakTimes.NONE) {
+        for (int b = 0; b < schedule.breakStarts.length; b++) {
+            if (schedule.breakStarts[b] == BreakTimes.NONE) {
                 Task task = line.classBreaks.get(b);
                 unplaced.add(new Unplaced(task.activity().id(), times.tooFewPlaces(task)
                         ? Unplaced.Reason.TOO_FEW_PLACES : Unplaced.Reason.NO_COMMON_TIME));
@@ -108,10 +108,10 @@ final class PlanReading {
 
     private List<SeatNumber> pastPromisedEnd() {
         int wrapLength = line.wrapping.exists() ? line.wrapping.task().length() : 0;
-        return line.lanes.stream().filter(l -> l.waits() || l.wrapFrom() >= 0)
+        return line.windows.stream().filter(l -> l.waits() || l.wrapFrom() >= 0)
                 .filter(l -> !line.wrapping.alreadyWrapped(seat(l.seat())))
                 .filter(l -> !(seat(l.seat()).presence() instanceof Presence.LeavingAt))
                 .filter(l -> Math.max(l.until(), l.wrapFrom() + wrapLength) > line.promisedEnd)
-                .map(Lane::seat).toList();
+                .map(SeatWindow::seat).toList();
     }
 }

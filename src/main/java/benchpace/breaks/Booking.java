@@ -1,11 +1,11 @@
 package benchpace.breaks;
 
 /** A planned part packed into an int, as the search makes and drops millions of them: task, first slot, end slot. */
-final class Part {
+final class Booking {
     /** The longest timeline that fits: slots 0 to 1023. */
     static final int MOST_SLOTS = 1 << 10;
 
-    private Part() { }
+    private Booking() { }
 
     static int of(int task, int from, int until) {
         return task << 20 | from << 10 | until;

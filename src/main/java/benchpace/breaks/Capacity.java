@@ -1,23 +1,23 @@
 package benchpace.breaks;
 
 /** How many places of each task are free in each slot. */
-final class Places {
+final class Capacity {
     private final int[][] free;
 
-    private Places(int[][] free) {
+    private Capacity(int[][] free) {
         this.free = free;
     }
 
-    static Places of(int tasks, int slots) {
-        return new Places(new int[tasks][slots]);
+    static Capacity of(int tasks, int slots) {
+        return new Capacity(new int[tasks][slots]);
     }
 
-    Places copy() {
+    Capacity copy() {
         int[][] copy = new int[free.length][];
         for (int k = 0; k < free.length; k++) {
             copy[k] = free[k].clone();
         }
-        return new Places(copy);
+        return new Capacity(copy);
     }
 
     boolean free(int task, int slot) {
@@ -43,13 +43,13 @@ final class Places {
 
     void take(int[] strip) {
         for (int part : strip) {
-            add(Part.task(part), Part.from(part), Part.until(part), -1);
+            add(Booking.task(part), Booking.from(part), Booking.until(part), -1);
         }
     }
 
     void giveBack(int[] strip) {
         for (int part : strip) {
-            add(Part.task(part), Part.from(part), Part.until(part), 1);
+            add(Booking.task(part), Booking.from(part), Booking.until(part), 1);
         }
     }
 }

@@ -20,7 +20,7 @@ import benchpace.plan.SeatNumber;
  * @param before    by task, the slots in which the previous plan began it
  * @param history   what it did and does
  */
-record Lane(SeatNumber seat, int from, int until, int mustEndBy, int wrapFrom, boolean called,
+record SeatWindow(SeatNumber seat, int from, int until, int mustEndBy, int wrapFrom, boolean called,
             int testFrom, int testUntil, int[] uses, int last, int[][] told, int[][] before,
             List<StripPart> history) {
 
