@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 import benchpace.plan.ActivityId;
 
@@ -42,97 +43,103 @@ final class BreakTimes {
     }
 
     /** All slots in which one break could begin, in order. */
-    int[] possible(Task classBreak) {
+    private List<Integer> possible(Task classBreak) {
         if (classBreak.pinned()) {
-            return takingPart(classBreak, classBreak.notBefore()).isEmpty() ? new int[0]
-                    : new int[] {classBreak.notBefore()};
+            return takingPart(classBreak, classBreak.notBefore()).isEmpty() ? List.of()
+                    : List.of(classBreak.notBefore());
         }
         int everybody = waiting().size();
         if (everybody == 0 || tooFewPlaces(classBreak)) {
-            return new int[0];
+            return List.of();
         }
         return IntStream.rangeClosed(0, line.promisedEnd - classBreak.length())
-                .filter(s -> takingPart(classBreak, s).size() == everybody).toArray();
+                .filter(s -> takingPart(classBreak, s).size() == everybody).boxed().toList();
     }
 
     /**
-     * Starts of all breaks together, one array each; every one places as many breaks as can be placed. What was
-     * announced and is still possible is the only choice for its break.
+     * Starts of all breaks together; every one places as many breaks as can be placed. What was announced and is
+     * still possible is the only choice for its break.
      *
      * @param few whether to try only a few spread-out starts of each break
      */
-    List<int[]> combinations(boolean few) {
+    List<List<Integer>> combinations(boolean few) {
         int breaks = line.classBreaks.size();
         int each = few ? Math.max(3, 8 - 2 * breaks) : Integer.MAX_VALUE;
-        List<int[]> found = combine(each);
+        List<List<Integer>> found = combine(each);
         return found.size() > MOST_COMBINATIONS ? combine(3) : found;
     }
 
-    /** Whether {@link #combinations} with this choice leaves nothing out. */
-    boolean complete(List<int[]> combinations) {
-        return combinations.size() == combine(Integer.MAX_VALUE).size();
-    }
-
-    private List<int[]> combine(int each) {
-        List<int[]> choices = line.classBreaks.stream().map(b -> choices(b, each)).toList();
-        List<int[]> found = new ArrayList<>();
-        int[] starts = new int[choices.size()];
-        for (int leftOut = 0; found.isEmpty() && leftOut <= starts.length; leftOut++) {
-            extend(choices, 0, leftOut, starts, found);
+    private List<List<Integer>> combine(int each) {
+        List<List<Integer>> choices = line.classBreaks.stream().map(b -> choices(b, each)).toList();
+        List<List<Integer>> found = new ArrayList<>();
+        for (int leftOut = 0; found.isEmpty() && leftOut <= choices.size(); leftOut++) {
+            extend(choices, List.of(), leftOut, found);
         }
         return found;
     }
 
-    private void extend(List<int[]> choices, int next, int mayLeaveOut, int[] starts, List<int[]> found) {
+    private void extend(List<List<Integer>> choices, List<Integer> starts, int mayLeaveOut,
+                        List<List<Integer>> found) {
         if (found.size() > 4 * MOST_COMBINATIONS) {
             return;
         }
-        if (next == starts.length) {
-            found.add(starts.clone());
+        if (starts.size() == choices.size()) {
+            found.add(starts);
             return;
         }
-        for (int start : choices.get(next)) {
-            if (apart(next, start, starts)) {
-                starts[next] = start;
-                extend(choices, next + 1, mayLeaveOut, starts, found);
+        for (int start : choices.get(starts.size())) {
+            if (apart(start, starts)) {
+                extend(choices, with(starts, start), mayLeaveOut, found);
             }
         }
         if (mayLeaveOut > 0) {
-            starts[next] = NONE;
-            extend(choices, next + 1, mayLeaveOut - 1, starts, found);
+            extend(choices, with(starts, NONE), mayLeaveOut - 1, found);
         }
     }
 
-    private boolean apart(int next, int start, int[] starts) {
-        int length = line.classBreaks.get(next).length();
-        for (int b = 0; b < next; b++) {
-            if (starts[b] != NONE && starts[b] < start + length
-                    && start < starts[b] + line.classBreaks.get(b).length()) {
-                return false;
-            }
-        }
-        return true;
+    private static List<Integer> with(List<Integer> starts, int next) {
+        return Stream.concat(starts.stream(), Stream.of(next)).toList();
     }
 
-    private int[] choices(Task classBreak, int most) {
-        int[] all = possible(classBreak);
+    private boolean apart(int start, List<Integer> starts) {
+        int length = line.classBreaks.get(starts.size()).length();
+        return IntStream.range(0, starts.size()).noneMatch(b -> starts.get(b) != NONE && starts.get(b) < start + length
+                && start < starts.get(b) + line.classBreaks.get(b).length());
+    }
+
+    private List<Integer> choices(Task classBreak, int most) {
+        List<Integer> all = possible(classBreak);
         int told = toldSlot(classBreak.activity().id());
-        if (Arrays.binarySearch(all, told) >= 0) {
-            return new int[] {told};
+        if (all.contains(told)) {
+            return List.of(told);
         }
-        if (all.length <= most) {
+        if (all.size() <= most) {
             return all;
         }
         TreeSet<Integer> spread = new TreeSet<>();
         for (int i = 0; i < most; i++) {
-            spread.add(all[(int) ((long) i * (all.length - 1) / (most - 1))]);
+            spread.add(all.get((int) ((long) i * (all.size() - 1) / (most - 1))));
         }
-        for (int before : plannedSlots(classBreak.activity().id())) {
-            if (Arrays.binarySearch(all, before) >= 0) {
-                spread.add(before);
+        plannedSlots(classBreak.activity().id()).filter(all::contains).forEach(spread::add);
+        return List.copyOf(spread);
+    }
+
+    /** By seat and slot, whether a class break, or the hand test and the trim, hold the seat then. */
+    boolean[][] blocked(List<Integer> starts) {
+        boolean[][] blocked = new boolean[line.windows.size()][line.slots];
+        for (int i = 0; i < blocked.length; i++) {
+            SeatWindow window = line.windows.get(i);
+            int until = Math.min(window.testUntil(), line.slots);
+            Arrays.fill(blocked[i], Math.min(window.testFrom(), until), until, true);
+        }
+        for (int b = 0; b < starts.size(); b++) {
+            int from = starts.get(b);
+            Task task = line.classBreaks.get(b);
+            for (SeatWindow window : from == NONE ? List.<SeatWindow>of() : takingPart(task, from)) {
+                Arrays.fill(blocked[line.windows.indexOf(window)], from, from + task.length(), true);
             }
         }
-        return spread.stream().mapToInt(Integer::intValue).toArray();
+        return blocked;
     }
 
     private int toldSlot(ActivityId id) {
@@ -140,9 +147,9 @@ final class BreakTimes {
                 .mapToInt(a -> line.exactly(a.from())).filter(s -> s >= 0).findFirst().orElse(-1);
     }
 
-    private int[] plannedSlots(ActivityId id) {
+    private IntStream plannedSlots(ActivityId id) {
         return line.problem.previous().strips().stream().flatMap(s -> s.planned().stream())
                 .filter(p -> p.activity().equals(id)).map(StripPart::from).distinct()
-                .mapToInt((Instant at) -> line.exactly(at)).filter(s -> s >= 0).toArray();
+                .mapToInt((Instant at) -> line.exactly(at)).filter(s -> s >= 0);
     }
 }

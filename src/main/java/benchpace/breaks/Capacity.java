@@ -1,5 +1,9 @@
 package benchpace.breaks;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+
 /** How many places of each task are free in each slot. */
 final class Capacity {
     private final int[][] free;
@@ -8,16 +12,13 @@ final class Capacity {
         this.free = free;
     }
 
-    static Capacity of(int tasks, int slots) {
-        return new Capacity(new int[tasks][slots]);
-    }
-
-    Capacity copy() {
-        int[][] copy = new int[free.length][];
+    /** Every place of every task free. */
+    static Capacity of(List<Task> tasks, int slots) {
+        int[][] free = new int[tasks.size()][slots];
         for (int k = 0; k < free.length; k++) {
-            copy[k] = free[k].clone();
+            Arrays.fill(free[k], tasks.get(k).places());
         }
-        return new Capacity(copy);
+        return new Capacity(free);
     }
 
     boolean free(int task, int slot) {
@@ -25,31 +26,36 @@ final class Capacity {
     }
 
     /** Whether a place is free all the time; beyond the timeline nobody takes one. */
-    boolean free(int task, int from, int until) {
-        for (int t = from; t < Math.min(until, free[task].length); t++) {
-            if (free[task][t] <= 0) {
+    boolean free(Booking booking) {
+        for (int t = booking.from(); t < Math.min(booking.until(), free[booking.task()].length); t++) {
+            if (free[booking.task()][t] <= 0) {
                 return false;
             }
         }
         return true;
     }
 
-    /** Adds places (negative: takes them) from a slot up to another, as far as the timeline reaches. */
-    void add(int task, int from, int until, int places) {
-        for (int t = Math.max(0, from); t < Math.min(until, free[task].length); t++) {
-            free[task][t] += places;
-        }
+    /** What is left when these are taken, as far as the timeline reaches. */
+    Capacity less(Stream<Booking> taken) {
+        return changed(taken, -1);
     }
 
-    void take(int[] strip) {
-        for (int part : strip) {
-            add(Booking.task(part), Booking.from(part), Booking.until(part), -1);
-        }
+    /** What is left when these are given back. */
+    Capacity more(Stream<Booking> given) {
+        return changed(given, 1);
     }
 
-    void giveBack(int[] strip) {
-        for (int part : strip) {
-            add(Booking.task(part), Booking.from(part), Booking.until(part), 1);
+    private Capacity changed(Stream<Booking> bookings, int places) {
+        int[][] changed = new int[free.length][];
+        for (int k = 0; k < free.length; k++) {
+            changed[k] = free[k].clone();
         }
+        bookings.forEach(b -> {
+            int[] row = changed[b.task()];
+            for (int t = b.from(); t < Math.min(b.until(), row.length); t++) {
+                row[t] += places;
+            }
+        });
+        return new Capacity(changed);
     }
 }

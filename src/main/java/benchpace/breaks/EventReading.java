@@ -52,8 +52,8 @@ final class EventReading {
     }
 
     private void classBreaks(List<WaitEvent> events) {
-        for (int b = 0; b < schedule.breakStarts.length; b++) {
-            int start = schedule.breakStarts[b];
+        for (int b = 0; b < line.classBreaks.size(); b++) {
+            int start = schedule.breakStarts().get(b);
             if (start == BreakTimes.NONE) {
                 continue;
             }
@@ -62,7 +62,8 @@ final class EventReading {
             Activity activity = task.activity();
             events.add(new WaitEvent.ClassBreak(line.instant(start), line.instant(start + task.length()),
                     activity.id(), activity.name(), activity.where(), taking.stream().map(SeatWindow::seat).toList(),
-                    line.windows.stream().filter(l -> l.waits() && !taking.contains(l)).map(SeatWindow::seat).toList()));
+                    line.windows.stream().filter(w -> w.waits() && !taking.contains(w)).map(SeatWindow::seat)
+                            .toList()));
         }
     }
 

@@ -1,9 +1,11 @@
 package benchpace.breaks;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * What happens without a plan: whoever comes free takes the first thing on the list that has a place and does not
@@ -18,24 +20,22 @@ public final class FirstComeFirstServed {
     public static WaitPlan plan(WaitProblem problem) {
         Timeline line = new Timeline(problem);
         BreakTimes times = new BreakTimes(line);
-        return new PlanAssembly(line, schedule(line, times), false).plan();
+        return new PlanAssembly(line, schedule(line, times)).plan();
     }
 
     /** The same as a schedule, which planning starts from too, so that it never does worse. */
     static Schedule schedule(Timeline line, BreakTimes times) {
-        int[] starts = times.combinations(false).stream()
-                .min(Comparator.comparingInt((int[] s) -> broken(line, times, s))).orElseThrow();
-        Schedule schedule = new Schedule(starts, line.windows.size());
-        new Queue(line, schedule, Schedule.blocked(line, times, schedule.breakStarts)).run();
-        return schedule;
+        List<Integer> starts = times.combinations(false).stream()
+                .min(Comparator.comparingInt((List<Integer> s) -> broken(line, times, s))).orElseThrow();
+        return new Queue(line, times.blocked(starts)).run(starts);
     }
 
     /** How much of what was told the class breaks would hold up if they began then. */
-    private static int broken(Timeline line, BreakTimes times, int[] starts) {
+    private static int broken(Timeline line, BreakTimes times, List<Integer> starts) {
         int broken = 0;
-        for (int b = 0; b < starts.length; b++) {
+        for (int b = 0; b < starts.size(); b++) {
             Task task = line.classBreaks.get(b);
-            int from = starts[b];
+            int from = starts.get(b);
             for (SeatWindow window : from == BreakTimes.NONE ? List.<SeatWindow>of() : times.takingPart(task, from)) {
                 for (int k = 0; k < line.tasks.size(); k++) {
                     int length = line.tasks.get(k).shortest();
@@ -49,99 +49,78 @@ public final class FirstComeFirstServed {
 
     private static final class Queue {
         private final Timeline line;
-        private final Schedule schedule;
-        private final boolean[][] blocked;
-        private final Capacity places;
-        private final StripSearch rules;
-        private final long[] states;
-        private final int[] freeFrom;
-        private final int[][] told;
+        private final List<StripRules> rules = new ArrayList<>();
+        private final List<List<Booking>> told = new ArrayList<>();
+        private final List<List<Booking>> taken = new ArrayList<>();
+        private Capacity left;
 
-        Queue(Timeline line, Schedule schedule, boolean[][] blocked) {
+        /** Keeps the places of what each seat was told. */
+        Queue(Timeline line, boolean[][] blocked) {
             this.line = line;
-            this.schedule = schedule;
-            this.blocked = blocked;
-            this.places = line.placesNow();
-            this.rules = new StripSearch(line);
-            this.freeFrom = line.windows.stream().mapToInt(SeatWindow::from).toArray();
-            this.states = new long[freeFrom.length];
-            for (int i = 0; i < states.length; i++) {
-                rules.begin(line.windows.get(i), places, blocked[i]);
-                states[i] = rules.firstState();
-            }
-            this.told = new int[freeFrom.length][0];
-            for (int i = 0; i < told.length; i++) {
-                hold(i);
+            this.left = line.capacity;
+            for (int i = 0; i < blocked.length; i++) {
+                SeatWindow window = line.windows.get(i);
+                StripRules own = new StripRules(line, window, blocked[i]);
+                List<Booking> held = IntStream.range(0, line.tasks.size()).boxed()
+                        .flatMap(k -> IntStream.of(window.told()[k])
+                                .mapToObj(slot -> Booking.of(k, slot, line.tasks.get(k).shortest())))
+                        .filter(b -> own.allows(b) && left.free(b)).toList();
+                left = left.less(held.stream());
+                rules.add(own);
+                told.add(held);
+                taken.add(new ArrayList<>());
             }
         }
 
-        /** Keeps the places of what the seat was told. */
-        private void hold(int i) {
-            rules.begin(line.windows.get(i), places, blocked[i]);
-            IntStream.Builder held = IntStream.builder();
-            for (int k = 0; k < line.tasks.size(); k++) {
-                int length = line.tasks.get(k).shortest();
-                for (int slot : line.windows.get(i).told()[k]) {
-                    if (rules.fits(k, slot, length)) {
-                        held.add(Booking.of(k, slot, slot + length));
-                    }
-                }
-            }
-            told[i] = held.build().toArray();
-            places.take(told[i]);
-        }
-
-        void run() {
+        Schedule run(List<Integer> starts) {
             for (int t = 0; t < line.slots; t++) {
-                for (int i : byFreeFrom()) {
-                    if (freeFrom[i] <= t && t < line.windows.get(i).until()) {
-                        takeUp(i, t);
+                for (int seat : byFreeFrom()) {
+                    if (freeFrom(seat) <= t && t < line.windows.get(seat).until()) {
+                        takeUp(seat, t);
                     }
                 }
             }
-            Capacity none = Capacity.of(line.tasks.size(), line.slots);
-            for (int i = 0; i < freeFrom.length; i++) {
-                rules.begin(line.windows.get(i), none, blocked[i]);
-                schedule.costs[i] = rules.cost(schedule.strips[i]);
-            }
+            return new Schedule(starts, IntStream.range(0, taken.size())
+                    .mapToObj(i -> rules.get(i).strip(taken.get(i))).toList());
         }
 
         private List<Integer> byFreeFrom() {
-            return IntStream.range(0, freeFrom.length).boxed()
-                    .sorted(Comparator.comparingInt((Integer i) -> freeFrom[i]).thenComparing(i -> i)).toList();
+            return IntStream.range(0, taken.size()).boxed()
+                    .sorted(Comparator.comparingInt(this::freeFrom).thenComparing(i -> i)).toList();
         }
 
-        private void takeUp(int i, int t) {
-            int[] now = IntStream.of(told[i]).filter(p -> Booking.from(p) == t).toArray();
-            places.giveBack(now);
-            int next = IntStream.of(told[i]).map(Booking::from).filter(from -> from > t).min().orElse(line.slots);
-            rules.begin(line.windows.get(i), places, blocked[i]);
-            for (int part : now) {
-                if (takeUp(i, Booking.task(part), t, next)) {
-                    return;
-                }
-            }
-            for (int k = 0; k < line.tasks.size(); k++) {
-                if (takeUp(i, k, t, next)) {
-                    return;
-                }
-            }
+        private int freeFrom(int seat) {
+            List<Booking> own = taken.get(seat);
+            return own.isEmpty() ? line.windows.get(seat).from() : own.get(own.size() - 1).until();
         }
 
-        private boolean takeUp(int i, int k, int t, int next) {
+        /** First what it was told for now, then the first on the list. */
+        private void takeUp(int seat, int t) {
+            List<Booking> now = told.get(seat).stream().filter(b -> b.from() == t).toList();
+            left = now.isEmpty() ? left : left.more(now.stream());
+            int next = told.get(seat).stream().mapToInt(Booking::from).filter(from -> from > t).min()
+                    .orElse(line.slots);
+            IntStream.concat(now.stream().mapToInt(Booking::task), IntStream.range(0, line.tasks.size())).boxed()
+                    .flatMap(k -> longest(seat, k, t, next).stream()).findFirst().ifPresent(booking -> {
+                        taken.get(seat).add(booking);
+                        left = left.less(Stream.of(booking));
+                    });
+        }
+
+        /** As long a stay at a task as fits from now up to a slot. */
+        private Optional<Booking> longest(int seat, int k, int t, int next) {
             Task task = line.tasks.get(k);
-            for (int length = Math.min(task.length(), next - t); length >= task.shortest(); length--) {
-                if (rules.mayBegin(states[i], k) && rules.fits(k, t, length)) {
-                    int[] strip = Arrays.copyOf(schedule.strips[i], schedule.strips[i].length + 1);
-                    strip[strip.length - 1] = Booking.of(k, t, t + length);
-                    schedule.strips[i] = strip;
-                    places.add(k, t, t + length, -1);
-                    states[i] = StripSearch.after(states[i], k);
-                    freeFrom[i] = t + length;
-                    return true;
-                }
+            StripState state = StripState.first(line.windows.get(seat));
+            for (Booking booking : taken.get(seat)) {
+                state = state.after(booking);
             }
-            return false;
+            if (!rules.get(seat).mayFollow(state, k)) {
+                return Optional.empty();
+            }
+            int most = Math.min(task.length(), next - t);
+            return IntStream.rangeClosed(task.shortest(), most).map(n -> most + task.shortest() - n)
+                    .mapToObj(length -> Booking.of(k, t, length))
+                    .filter(b -> rules.get(seat).allows(b) && left.free(b)).findFirst();
         }
     }
 }

@@ -16,13 +16,11 @@ import benchpace.plan.SeatNumber;
 final class PlanAssembly {
     private final Timeline line;
     private final Schedule schedule;
-    private final boolean proven;
     private final BreakTimes times;
 
-    PlanAssembly(Timeline line, Schedule schedule, boolean proven) {
+    PlanAssembly(Timeline line, Schedule schedule) {
         this.line = line;
         this.schedule = schedule;
-        this.proven = proven;
         this.times = new BreakTimes(line);
     }
 
@@ -32,25 +30,25 @@ final class PlanAssembly {
         return new WaitPlan(line.problem.now(), strips, new EventReading(line, schedule, times, strips).events(),
                 new LeisureReading(line, strips).leisure(),
                 line.problem.announced().stream().map(check::of).flatMap(Optional::stream).toList(),
-                unplaced(), pastPromisedEnd(), proven);
+                unplaced(), pastPromisedEnd());
     }
 
     private List<SeatStrip> strips() {
-        boolean[][] blocked = Schedule.blocked(line, times, schedule.breakStarts);
+        boolean[][] blocked = times.blocked(schedule.breakStarts());
         Map<SeatNumber, SeatStrip> strips = new HashMap<>();
         for (int i = 0; i < line.windows.size(); i++) {
             SeatWindow window = line.windows.get(i);
             List<StripPart> parts = new ArrayList<>(window.history());
             boolean[] covered = blocked[i].clone();
-            for (int part : schedule.strips[i]) {
-                parts.add(planned(line.tasks.get(Booking.task(part)).activity(), Booking.from(part), Booking.until(part)));
-                Arrays.fill(covered, Booking.from(part), Booking.until(part), true);
+            for (Booking b : schedule.strips().get(i).bookings()) {
+                parts.add(planned(line.tasks.get(b.task()).activity(), b.from(), b.until()));
+                Arrays.fill(covered, b.from(), b.until(), true);
             }
-            for (int b = 0; b < schedule.breakStarts.length; b++) {
+            for (int b = 0; b < line.classBreaks.size(); b++) {
                 Task task = line.classBreaks.get(b);
-                if (schedule.breakStarts[b] >= 0 && times.takingPart(task, schedule.breakStarts[b]).contains(window)) {
-                    parts.add(planned(task.activity(), schedule.breakStarts[b],
-                            schedule.breakStarts[b] + task.length()));
+                int start = schedule.breakStarts().get(b);
+                if (start != BreakTimes.NONE && times.takingPart(task, start).contains(window)) {
+                    parts.add(planned(task.activity(), start, start + task.length()));
                 }
             }
             if (window.wrapFrom() >= 0) {
@@ -96,8 +94,8 @@ final class PlanAssembly {
 
     private List<Unplaced> unplaced() {
         List<Unplaced> unplaced = new ArrayList<>();
-        for (int b = 0; b < schedule.breakStarts.length; b++) {
-            if (schedule.breakStarts[b] == BreakTimes.NONE) {
+        for (int b = 0; b < line.classBreaks.size(); b++) {
+            if (schedule.breakStarts().get(b) == BreakTimes.NONE) {
                 Task task = line.classBreaks.get(b);
                 unplaced.add(new Unplaced(task.activity().id(), times.tooFewPlaces(task)
                         ? Unplaced.Reason.TOO_FEW_PLACES : Unplaced.Reason.NO_COMMON_TIME));

@@ -30,10 +30,4 @@ record Score(int unplaced, long main, int mostIdle, long changes) implements Com
     boolean betterThan(Score other) {
         return compareTo(other) < 0;
     }
-
-    /** Better by what people notice, the changes to the previous plan apart: what a proof of the best is about. */
-    boolean aimsBetterThan(Score other) {
-        return new Score(unplaced, main, mostIdle, 0).betterThan(
-                new Score(other.unplaced, other.main, other.mostIdle, 0));
-    }
 }

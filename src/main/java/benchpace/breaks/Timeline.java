@@ -31,6 +31,7 @@ final class Timeline {
     final WrappingTurns wrapping;
     final int slots;
     final int promisedEnd;
+    final Capacity capacity;
 
     Timeline(WaitProblem problem) {
         this.problem = problem;
@@ -48,6 +49,7 @@ final class Timeline {
                 : standings.getOrDefault(wrap.activity().id(), Standing.AS_PLANNED));
         addWindows();
         this.slots = 1 + windows.stream().mapToInt(SeatWindow::until).max().orElse(0);
+        this.capacity = capacityNow();
     }
 
     Instant instant(int slot) {
@@ -73,19 +75,19 @@ final class Timeline {
     }
 
     /** The places free at every task while the present occupants stay as long as expected. */
-    Capacity placesNow() {
-        Capacity places = Capacity.of(tasks.size(), slots);
+    private Capacity capacityNow() {
+        return Capacity.of(tasks, slots).less(histories.values().stream().flatMap(List::stream)
+                .filter(p -> p.progress() == StripPart.Progress.UNDER_WAY && taskOf(p.activity()) >= 0)
+                .map(p -> new Booking(taskOf(p.activity()), 0, ceil(p.until()))));
+    }
+
+    /** The task that clears the table, or -1. */
+    int cleanUp() {
+        int clean = -1;
         for (int k = 0; k < tasks.size(); k++) {
-            places.add(k, 0, slots, tasks.get(k).places());
+            clean = tasks.get(k).isCleanUp() ? k : clean;
         }
-        histories.values().forEach(parts -> parts.stream()
-                .filter(p -> p.progress() == StripPart.Progress.UNDER_WAY).forEach(p -> {
-                    int k = taskOf(p.activity());
-                    if (k >= 0) {
-                        places.add(k, 0, ceil(p.until()), -1);
-                    }
-                }));
-        return places;
+        return clean;
     }
 
     int taskOf(ActivityId id) {
@@ -171,7 +173,7 @@ final class Timeline {
                 uses[last] = Math.max(0, uses[last] - 1);
             }
         }
-        until = Math.max(from, Math.min(until, Booking.MOST_SLOTS - 2));
+        until = Math.max(from, until);
         return new SeatWindow(seat.seat(), from, until, mustEndBy, turn, wrapping.mayBeCalled(seat),
                 tried, tried + wrapping.finishing(seat), uses, last, told(seat, from), planned(seat, from), history);
     }

@@ -18,15 +18,12 @@ import benchpace.plan.SeatNumber;
  * @param changes          what guests were told and does not hold any more
  * @param unplaced         class breaks that find no time
  * @param pastPromisedEnd  seats that are not wrapped by the promised end: offer them the pickup shelf
- * @param provenBest       whether no plan under the same rules has fewer idle minutes in total; when false, the plan
- *                         is the best found within the bounded search
  */
 public record WaitPlan(Instant at, List<SeatStrip> strips, List<WaitEvent> events, List<Leisure> leisure,
-                       List<AnnouncedChange> changes, List<Unplaced> unplaced, List<SeatNumber> pastPromisedEnd,
-                       boolean provenBest) {
+                       List<AnnouncedChange> changes, List<Unplaced> unplaced, List<SeatNumber> pastPromisedEnd) {
     /** No plan yet. */
     public static final WaitPlan NONE = new WaitPlan(Instant.EPOCH, List.of(), List.of(), List.of(), List.of(),
-            List.of(), List.of(), true);
+            List.of(), List.of());
 
     public WaitPlan {
         strips = List.copyOf(strips);

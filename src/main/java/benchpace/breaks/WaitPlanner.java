@@ -28,8 +28,6 @@ public final class WaitPlanner {
     /** The wait plan for a problem. The same problem always gives the same plan. */
     public static WaitPlan plan(WaitProblem problem) {
         Timeline line = new Timeline(problem);
-        PlanSearch search = new PlanSearch(line);
-        Schedule schedule = search.best();
-        return new PlanAssembly(line, schedule, search.proven()).plan();
+        return new PlanAssembly(line, new PlanSearch(line).best()).plan();
     }
 }

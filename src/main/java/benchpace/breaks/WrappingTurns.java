@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import benchpace.plan.Activity;
 import benchpace.plan.ActivityId;
@@ -69,32 +70,45 @@ final class WrappingTurns {
         return !exists() || mayBeCalled(seat) ? 0 : Task.minutesUp(seat.handTest().finishing());
     }
 
+    /** Turns given so far, and the places left after them. */
+    private record Turns(Map<SeatNumber, Integer> slots, Capacity left) {
+        boolean has(List<SeatWait> candle) {
+            return candle.stream().anyMatch(s -> slots.containsKey(s.seat()));
+        }
+    }
+
     /** The slot in which each seat's turn begins; seats that leave before it have none. */
     Map<SeatNumber, Integer> turns() {
-        Map<SeatNumber, Integer> turns = new HashMap<>();
         if (!exists()) {
-            return turns;
+            return Map.of();
         }
         List<List<SeatWait>> queue = queue();
         int latest = queue.stream().mapToInt(this::earliest).max().orElse(0);
         boolean together = together() && queue.size() <= wrap.places();
-        Capacity places = placesNow(latest + (queue.size() + 1) * wrap.length() * 2);
+        Turns turns = new Turns(Map.of(), capacityNow(latest + (queue.size() + 1) * wrap.length() * 2));
         for (List<SeatWait> candle : queue) {
             int told = toldSlot(candle);
-            if (!together && told >= earliest(candle) && places.free(0, told, told + wrap.length())) {
-                give(candle, told, turns, places);
+            if (!together && told >= earliest(candle) && turns.left().free(turnAt(told))) {
+                turns = given(candle, told, turns);
             }
         }
         for (List<SeatWait> candle : queue) {
-            int turn = together ? latest : earliest(candle);
-            while (!together && !places.free(0, turn, turn + wrap.length())) {
-                turn++;
-            }
-            if (candle.stream().noneMatch(s -> turns.containsKey(s.seat()))) {
-                give(candle, turn, turns, places);
-            }
+            turns = turns.has(candle) ? turns
+                    : given(candle, together ? latest : firstFree(earliest(candle), turns.left()), turns);
         }
-        return turns;
+        return turns.slots();
+    }
+
+    private int firstFree(int from, Capacity left) {
+        int turn = from;
+        while (!left.free(turnAt(turn))) {
+            turn++;
+        }
+        return turn;
+    }
+
+    private Booking turnAt(int slot) {
+        return Booking.of(0, slot, wrap.length());
     }
 
     /** Seats whose candles wait for the hand test and who may fold a box meanwhile, as many as there are places. */
@@ -102,17 +116,18 @@ final class WrappingTurns {
         if (!exists()) {
             return List.of();
         }
-        Capacity places = placesNow(1);
         Map<SeatNumber, Integer> turns = turns();
         List<List<SeatWait>> queue = queue();
-        queue.stream().filter(c -> c.stream().anyMatch(s -> mayBeCalled(s) && turns.getOrDefault(s.seat(), 1) == 0))
-                .forEach(c -> places.add(0, 0, 1, -1));
+        Booking now = Booking.of(0, 0, 1);
+        Capacity left = capacityNow(1).less(queue.stream()
+                .filter(c -> c.stream().anyMatch(s -> mayBeCalled(s) && turns.getOrDefault(s.seat(), 1) == 0))
+                .map(c -> now));
         List<SeatNumber> folding = new ArrayList<>();
         for (List<SeatWait> candle : queue) {
             List<SeatWait> idle = candle.stream().filter(this::mayFold).toList();
-            if (!idle.isEmpty() && places.free(0, 0)) {
+            if (!idle.isEmpty() && left.free(now)) {
                 idle.forEach(s -> folding.add(s.seat()));
-                places.add(0, 0, 1, -1);
+                left = left.less(Stream.of(now));
             }
         }
         return folding;
@@ -140,12 +155,14 @@ final class WrappingTurns {
         return wrap.activity().audience() == Activity.Audience.WHOLE_CLASS;
     }
 
-    private void give(List<SeatWait> candle, int turn, Map<SeatNumber, Integer> turns, Capacity places) {
+    private Turns given(List<SeatWait> candle, int turn, Turns before) {
         List<SeatWait> staying = candle.stream().filter(s -> staysFor(s, turn)).toList();
-        if (!staying.isEmpty()) {
-            staying.forEach(s -> turns.put(s.seat(), turn));
-            places.add(0, turn, turn + wrap.length(), -1);
+        if (staying.isEmpty()) {
+            return before;
         }
+        Map<SeatNumber, Integer> slots = new HashMap<>(before.slots());
+        staying.forEach(s -> slots.put(s.seat(), turn));
+        return new Turns(slots, before.left().less(Stream.of(turnAt(turn))));
     }
 
     private boolean staysFor(SeatWait seat, int turn) {
@@ -153,17 +170,14 @@ final class WrappingTurns {
                 || turn + wrap.length() <= line.floor(leaving.at());
     }
 
-    private Capacity placesNow(int slots) {
-        Capacity places = Capacity.of(1, slots);
-        places.add(0, 0, slots, wrap.places());
+    private Capacity capacityNow(int slots) {
         Map<SeatNumber, Integer> takenUntil = new HashMap<>();
         for (SeatWait seat : line.problem.seats()) {
             line.histories.getOrDefault(seat.seat(), List.of()).stream()
                     .filter(p -> p.progress() == StripPart.Progress.UNDER_WAY && isTask(p.activity()))
                     .forEach(p -> takenUntil.merge(seat.candle(), line.ceil(p.until()), Math::max));
         }
-        takenUntil.values().forEach(until -> places.add(0, 0, until, -1));
-        return places;
+        return Capacity.of(List.of(wrap), slots).less(takenUntil.values().stream().map(t -> new Booking(0, 0, t)));
     }
 
     private boolean isTask(ActivityId id) {

@@ -6,7 +6,8 @@
  * <p>Start at {@link benchpace.breaks.WaitPlanner}. A {@link benchpace.breaks.WaitProblem} goes in, a
  * {@link benchpace.breaks.WaitPlan} comes out; the plan is handed back with the next problem, so that what was
  * announced stays and what was planned counts as done when nobody taps. Inside, {@code Timeline} turns instants into
- * whole minutes, {@code StripSearch} finds one seat's best strip exactly, {@code PlanSearch} and {@code ExactSearch}
- * share the places among the seats. Not here: words on a screen, events of the class, how long candles take.
+ * whole minutes, {@code StripSearch} finds one seat's best strip beside the others', {@code StripSharing} shares the
+ * places among the seats and {@code PlanSearch} chooses when class breaks begin. Not here: words on a screen, events
+ * of the class, how long candles take.
  */
 package benchpace.breaks;

@@ -1,5 +1,6 @@
 package benchpace.bench;
 
+import java.lang.management.ManagementFactory;
 import java.util.List;
 import java.util.function.LongFunction;
 import java.util.stream.LongStream;
@@ -12,7 +13,7 @@ import benchpace.breaks.WaitProblem;
 
 /**
  * Prints, for random classes of each size, what planning leaves: minutes with nothing to do, labels and clean-ups
- * missed, class breaks without a time, and the milliseconds a plan takes. Asserts nothing.
+ * missed, class breaks without a time, and the milliseconds of the processor a plan takes. Asserts nothing.
  * {@code java -cp target/test-classes:target/classes:... benchpace.bench.IdleMinutesTable [classes]}
  */
 public final class IdleMinutesTable {
@@ -33,9 +34,9 @@ public final class IdleMinutesTable {
     private static void print(String kind, int seats, int classes, LongFunction<WaitProblem> problem) {
         List<WaitProblem> problems = LongStream.range(0, classes).mapToObj(problem).toList();
         problems.forEach(WaitPlanner::plan);
-        long from = System.nanoTime();
+        long from = processorNanos();
         List<WaitPlan> plans = problems.stream().map(WaitPlanner::plan).toList();
-        double milliseconds = (System.nanoTime() - from) / 1e6 / classes;
+        double milliseconds = (processorNanos() - from) / 1e6 / classes;
         int missed = 0;
         for (int n = 0; n < classes; n++) {
             missed += Evenings.missed(problems.get(n), plans.get(n));
@@ -47,5 +48,9 @@ public final class IdleMinutesTable {
                 missed / (double) classes, plans.stream().mapToInt(p -> p.unplaced().size()).average().orElseThrow(),
                 problems.stream().map(FirstComeFirstServed::plan).mapToInt(WaitPlan::idleMinutes).average()
                         .orElseThrow(), milliseconds);
+    }
+
+    private static long processorNanos() {
+        return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
     }
 }
