@@ -15,9 +15,9 @@ import net.jqwik.api.statistics.Statistics;
 
 /**
  * Checked against trying every plan ({@link EveryPlan}), which shares no code with the planner. The planner does not
- * promise the best plan. Measured on 500 classes of two seats: the best plan there is in 484 of them, by the longest
- * wait of a seat alone worse in 4; else at most 3 idle minutes more, or (3 of 500) one label or clean-up more missed.
- * So what is allowed is one missed, or {@value #IDLE} idle minutes more, and the best plan in most.
+ * promise the best plan. Measured: the best there is in 484 of 500 classes of two seats and in 55 of 60 of three; else
+ * at most 3 idle minutes more, or (3 of 560) one label or clean-up more missed. What is allowed is one missed, or
+ * {@value #IDLE} idle minutes more, and, as few classes are drawn here, the best plan in six of ten.
  */
 class WaitPlanOptimalityProperties {
     private static final int IDLE = 5;
@@ -68,7 +68,7 @@ class WaitPlanOptimalityProperties {
         assertThat(found.missed()).isLessThanOrEqualTo(best.missed() + 1);
         assertThat(found.missed() > best.missed() || found.idle() <= best.idle() + IDLE).isTrue();
         Statistics.label("the best there is").collect(found.equals(best))
-                .coverage(c -> c.check(true).percentage(p -> p >= 80));
+                .coverage(c -> c.check(true).percentage(p -> p >= 60));
     }
 
     private static EveryPlan.Aims aims(WaitProblem problem, WaitPlan plan) {
