@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
+import benchpace.live.ActivityRun;
 import benchpace.plan.Activity;
 import benchpace.plan.ActivityId;
 import benchpace.plan.ActivityKind;
@@ -44,15 +45,15 @@ final class AnnouncementCheck {
         if (seat.isEmpty() || !Timeline.isHere(seat.get())) {
             return Cause.of(AnnouncedChange.Reason.GUEST_AWAY);
         }
-        Standing standing = standing(told.activity());
-        if (activity.isEmpty() || !standing.offered()) {
+        ActivityRun run = line.problem.run(told.activity());
+        if (activity.isEmpty() || !run.offered()) {
             return Cause.of(AnnouncedChange.Reason.NOT_OFFERED);
         }
-        if (standing.begunBy(line.problem.now()) && SeatHistory.isClassBreak(activity.get())
-                || standing.pinned() && told.from().isBefore(standing.notBefore())) {
+        if (run.begunBy(line.problem.now()) && SeatHistory.isClassBreak(activity.get())
+                || run.move().filter(m -> told.from().isBefore(m.to())).isPresent()) {
             return Cause.of(AnnouncedChange.Reason.INSTRUCTOR_MOVED_IT);
         }
-        Task task = Task.of(activity.get(), standing, 0);
+        Task task = Task.of(activity.get(), run, 0);
         if (activity.get().kind() == ActivityKind.WRAPPING && !line.wrapping.mayBeCalled(seat.get())) {
             return Cause.of(AnnouncedChange.Reason.NOT_JUDGED_SET);
         }
@@ -71,7 +72,7 @@ final class AnnouncementCheck {
         Instant end = told.from().plusSeconds(60L * task.shortest());
         return line.histories.get(told.seat()).stream().filter(p -> !p.activity().equals(told.activity()))
                 .filter(p -> p.overlaps(told.from(), end)).findFirst().map(p -> {
-                    if (standing(p.activity()).begunBy(line.problem.now())
+                    if (line.problem.run(p.activity()).begunBy(line.problem.now())
                             && activity(p.activity()).filter(SeatHistory::isClassBreak).isPresent()) {
                         return new Cause(AnnouncedChange.Reason.OTHER_STARTED, Optional.of(p.activity()));
                     }
@@ -88,10 +89,6 @@ final class AnnouncementCheck {
                 .filter(p -> !p.activity().equals(told.activity()) && p.overlaps(told.from(), end))
                 .filter(p -> activity(p.activity()).filter(SeatHistory::isClassBreak).isPresent()).findFirst()
                 .map(p -> new Cause(AnnouncedChange.Reason.OTHER_AT_THAT_TIME, Optional.of(p.activity())));
-    }
-
-    private Standing standing(ActivityId id) {
-        return Standing.fold(line.problem.decisions()).getOrDefault(id, Standing.AS_PLANNED);
     }
 
     private AnnouncedChange.Reason reason(Announced told, SeatWait seat, Task task) {

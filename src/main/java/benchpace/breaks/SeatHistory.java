@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
+import benchpace.live.ActivityRun;
+import benchpace.live.Stint;
 import benchpace.plan.Activity;
 import benchpace.plan.ActivityId;
 import benchpace.plan.ActivityKind;
@@ -20,12 +22,10 @@ import benchpace.plan.ActivityKind;
 final class SeatHistory {
     private final WaitProblem problem;
     private final Map<ActivityId, Activity> activities;
-    private final Map<ActivityId, Standing> standings;
 
-    SeatHistory(WaitProblem problem, Map<ActivityId, Activity> activities, Map<ActivityId, Standing> standings) {
+    SeatHistory(WaitProblem problem, Map<ActivityId, Activity> activities) {
         this.problem = problem;
         this.activities = activities;
-        this.standings = standings;
     }
 
     /** The parts begun by now, in order, not overlapping; at most the last is under way. */
@@ -51,7 +51,7 @@ final class SeatHistory {
         List<StripPart> parts = new ArrayList<>();
         for (int i = 0; i < stints.size(); i++) {
             Stint stint = stints.get(i);
-            Instant end = stint.until().equals(Stint.OPEN) ? expectedEnd(stint) : stint.until();
+            Instant end = stint.open() ? expectedEnd(stint) : stint.until();
             if (i + 1 < stints.size()) {
                 end = earlier(end, stints.get(i + 1).from());
             }
@@ -62,21 +62,21 @@ final class SeatHistory {
 
     private Instant expectedEnd(Stint stint) {
         Activity activity = activities.get(stint.activity());
-        Standing standing = standing(stint.activity());
-        Instant typically = stint.from().plus(activity.typical()).plus(standing.extension());
-        Instant atLongest = stint.from().plus(activity.longest()).plus(standing.extension());
-        return cut(standing, stint.from(), problem.now().isBefore(typically) ? typically : atLongest);
+        ActivityRun run = problem.run(stint.activity());
+        Instant typically = stint.from().plus(activity.typical()).plus(run.extension());
+        Instant atLongest = stint.from().plus(activity.longest()).plus(run.extension());
+        return cut(run, stint.from(), problem.now().isBefore(typically) ? typically : atLongest);
     }
 
     private Optional<StripPart> begunTogether(SeatWait seat, Activity activity, List<StripPart> known) {
-        Standing standing = standing(activity.id());
+        ActivityRun run = problem.run(activity.id());
         boolean here = seat.presence() instanceof Presence.Here || seat.presence() instanceof Presence.LeavingAt;
-        if (!isClassBreak(activity) || !standing.begunBy(problem.now()) || !here
-                || seat.freeFrom().isAfter(standing.begunAt())) {
+        if (!isClassBreak(activity) || !run.begunBy(problem.now()) || !here
+                || run.openedAt().filter(seat.freeFrom()::isAfter).isPresent()) {
             return Optional.empty();
         }
-        Instant from = standing.begunAt();
-        Instant end = cut(standing, from, from.plus(activity.typical()).plus(standing.extension()));
+        Instant from = run.openedAt().orElseThrow();
+        Instant end = cut(run, from, from.plus(activity.typical()).plus(run.extension()));
         if (known.stream().anyMatch(p -> p.overlaps(from, end))) {
             return Optional.empty();
         }
@@ -85,22 +85,22 @@ final class SeatHistory {
 
     private Optional<StripPart> assumed(SeatWait seat, StripPart planned, List<StripPart> known) {
         ActivityId id = planned.activity();
-        Standing standing = standing(id);
+        ActivityRun run = problem.run(id);
         Activity activity = activities.get(id);
-        if (activity == null || isClassBreak(activity) && standing.begunBy(problem.now())
-                || planned.from().isBefore(seat.freeFrom()) || !planned.from().isBefore(standing.closedAt())
-                || standing.movedAwayFrom(planned.from()) || activity.kind() == ActivityKind.WRAPPING
-                && standing.callsFrom(seat.handTest()).filter(from -> !planned.from().isBefore(from)).isEmpty()) {
+        if (activity == null || isClassBreak(activity) && run.begunBy(problem.now())
+                || planned.from().isBefore(seat.freeFrom()) || didNotBegin(run, planned.from())
+                || activity.kind() == ActivityKind.WRAPPING && WrappingTurns.callsFrom(run, seat.handTest())
+                        .filter(from -> !planned.from().isBefore(from)).isEmpty()) {
             return Optional.empty();
         }
         boolean again = activity.kind().onceOnly() && known.stream().anyMatch(p -> p.activity().equals(id)
                 && (activity.kind() != ActivityKind.WRAPPING || seat.handTest().passedBy(p.from())));
         Instant end = planned.until();
         if (planned.progress() != StripPart.Progress.DONE) {
-            end = end.plus(Standing.extensionSince(problem.decisions(), id, problem.previous().at()));
+            end = end.plus(run.extensionSince(problem.previous().at()));
         }
         return again ? Optional.empty()
-                : besideWhatIsKnown(id, planned.from(), cut(standing, planned.from(), end), known);
+                : besideWhatIsKnown(id, planned.from(), cut(run, planned.from(), end), known);
     }
 
     /** A tap in the middle of a planned part ends it; what had not run for half its length then is not counted. */
@@ -124,16 +124,18 @@ final class SeatHistory {
                 end.isAfter(problem.now()) ? StripPart.Progress.UNDER_WAY : StripPart.Progress.DONE);
     }
 
-    private Standing standing(ActivityId id) {
-        return standings.getOrDefault(id, Standing.AS_PLANNED);
-    }
-
     static boolean isClassBreak(Activity activity) {
         return activity.audience() == Activity.Audience.WHOLE_CLASS && activity.kind() != ActivityKind.WRAPPING;
     }
 
-    private static Instant cut(Standing standing, Instant from, Instant end) {
-        return standing.closedAt().isAfter(from) ? earlier(end, standing.closedAt()) : end;
+    /** Whether what was planned for this moment had been withdrawn, or moved to a later time, before. */
+    private static boolean didNotBegin(ActivityRun run, Instant planned) {
+        return run.withdrawnAt().filter(at -> !planned.isBefore(at)).isPresent()
+                || run.move().filter(m -> !planned.isBefore(m.at()) && planned.isBefore(m.to())).isPresent();
+    }
+
+    private static Instant cut(ActivityRun run, Instant from, Instant end) {
+        return run.withdrawnAt().filter(at -> at.isAfter(from)).map(at -> earlier(end, at)).orElse(end);
     }
 
     private static Instant earlier(Instant a, Instant b) {

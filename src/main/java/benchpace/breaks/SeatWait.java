@@ -1,5 +1,6 @@
 package benchpace.breaks;
 
+import benchpace.live.Stint;
 import benchpace.plan.SeatNumber;
 import java.time.Duration;
 import java.time.Instant;
@@ -11,7 +12,7 @@ import java.util.List;
  * @param freeFrom     when its pour was done, or is expected to be
  * @param ready        when its candle is expected to be firm enough
  * @param presence     here, leaving, paused or gone
- * @param tapped       what was tapped of joining and leaving activities, oldest first; may be empty
+ * @param tapped       the times it was at activities, as tapped, oldest first; may be empty
  * @param mustBeBackBy when something at the table calls it back before the candle is ready; {@link #NOT_CALLED_BACK}
  *                     when nothing does
  * @param candle       the seat that made its candle: its own, or the one it shares with

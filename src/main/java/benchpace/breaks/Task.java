@@ -2,6 +2,7 @@ package benchpace.breaks;
 
 import java.time.Duration;
 
+import benchpace.live.ActivityRun;
 import benchpace.plan.Activity;
 import benchpace.plan.ActivityKind;
 
@@ -18,12 +19,12 @@ record Task(Activity activity, int length, int shortest, int longest, int notBef
     /** Common practice, no source: a seat may take up refreshments or browsing twice in one wait. */
     static final int TIMES_AGAIN = 2;
 
-    static Task of(Activity activity, Standing standing, int notBefore) {
-        int length = minutesUp(activity.typical().plus(standing.extension()));
-        int longest = minutesUp(activity.longest().plus(standing.extension()));
+    static Task of(Activity activity, ActivityRun run, int notBefore) {
+        int length = minutesUp(activity.typical().plus(run.extension()));
+        int longest = minutesUp(activity.longest().plus(run.extension()));
         boolean elastic = activity.interruptible() && !activity.kind().onceOnly();
         return new Task(activity, length, elastic ? (length + 1) / 2 : length, longest, notBefore,
-                standing.pinned());
+                run.move().isPresent());
     }
 
     int places() {

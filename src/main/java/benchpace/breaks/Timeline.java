@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
+import benchpace.live.ActivityRun;
 import benchpace.plan.Activity;
 import benchpace.plan.ActivityId;
 import benchpace.plan.ActivityKind;
@@ -40,13 +41,10 @@ final class Timeline {
         this.promisedEnd = floor(problem.promisedEnd());
         Map<ActivityId, Activity> activities = new HashMap<>();
         problem.activities().forEach(a -> activities.put(a.id(), a));
-        Map<ActivityId, Standing> standings = Standing.fold(problem.decisions());
-        SeatHistory history = new SeatHistory(problem, activities, standings);
+        SeatHistory history = new SeatHistory(problem, activities);
         problem.seats().stream().filter(s -> !(s.presence() instanceof Presence.Left))
                 .sorted(Comparator.comparing(SeatWait::seat)).forEach(s -> histories.put(s.seat(), history.of(s)));
-        Task wrap = sortTasks(standings);
-        this.wrapping = new WrappingTurns(this, wrap, wrap == null ? Standing.AS_PLANNED
-                : standings.getOrDefault(wrap.activity().id(), Standing.AS_PLANNED));
+        this.wrapping = new WrappingTurns(this, sortTasks());
         addWindows();
         this.slots = 1 + windows.stream().mapToInt(SeatWindow::until).max().orElse(0);
         this.capacity = capacityNow();
@@ -120,20 +118,20 @@ final class Timeline {
         return Duration.between(origin, at.isAfter(furthest) ? furthest : at.isBefore(earliest) ? earliest : at);
     }
 
-    private Task sortTasks(Map<ActivityId, Standing> standings) {
+    private Task sortTasks() {
         Task wrap = null;
         for (Activity activity : problem.activities()) {
-            Standing standing = standings.getOrDefault(activity.id(), Standing.AS_PLANNED);
-            if (!standing.offered()) {
+            ActivityRun run = problem.run(activity.id());
+            if (!run.offered()) {
                 continue;
             }
-            Task task = Task.of(activity, standing, standing.pinned() ? ceil(standing.notBefore()) : 0);
+            Task task = Task.of(activity, run, run.move().map(m -> ceil(m.to())).orElse(0));
             if (activity.kind() == ActivityKind.WRAPPING) {
                 wrap = wrap == null ? task : wrap;
             } else if (activity.audience() == Activity.Audience.OWN_PACE) {
                 tasks.add(task);
             } else if (histories.values().stream().flatMap(List::stream)
-                    .noneMatch(p -> p.activity().equals(activity.id())) && !standing.begunBy(problem.now())) {
+                    .noneMatch(p -> p.activity().equals(activity.id())) && !run.begunBy(problem.now())) {
                 classBreaks.add(task);
             }
         }

@@ -3,9 +3,12 @@ package benchpace.breaks;
 import java.time.Instant;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
+import benchpace.live.ActivityRun;
 import benchpace.plan.Activity;
+import benchpace.plan.ActivityId;
 
 /**
  * Everything the wait plan depends on.
@@ -13,20 +16,21 @@ import benchpace.plan.Activity;
  * @param now         the present instant
  * @param activities  what can be done in the wait, in the order the instructor listed it; at most {@value #MOST}
  * @param seats       the seats of the class, each once
- * @param decisions   what the instructor decided so far, oldest first
+ * @param runs        what the instructor decided so far; nothing about an activity that is not in it
  * @param promisedEnd when guests were told they can go home; class breaks end by then
  * @param previous    the plan before this one; {@link WaitPlan#NONE} at first
  * @param announced   what guests have been told; it moves only if it must
  */
-public record WaitProblem(Instant now, List<Activity> activities, List<SeatWait> seats, List<BreakDecision> decisions,
-                          Instant promisedEnd, WaitPlan previous, List<Announced> announced) {
+public record WaitProblem(Instant now, List<Activity> activities, List<SeatWait> seats,
+                          Map<ActivityId, ActivityRun> runs, Instant promisedEnd, WaitPlan previous,
+                          List<Announced> announced) {
     /** More activities than anybody runs in one wait; bounds the search. */
     public static final int MOST = 20;
 
     public WaitProblem {
         activities = List.copyOf(activities);
         seats = List.copyOf(seats);
-        decisions = List.copyOf(decisions);
+        runs = Map.copyOf(runs);
         announced = List.copyOf(announced);
         if (activities.size() > MOST) {
             throw new IllegalArgumentException("a wait has at most " + MOST + " activities, not " + activities.size());
@@ -41,7 +45,12 @@ public record WaitProblem(Instant now, List<Activity> activities, List<SeatWait>
     /** The first planning of a wait: nothing decided, announced or planned yet. */
     public static WaitProblem first(Instant now, List<Activity> activities, List<SeatWait> seats,
                                     Instant promisedEnd) {
-        return new WaitProblem(now, activities, seats, List.of(), promisedEnd, WaitPlan.NONE, List.of());
+        return new WaitProblem(now, activities, seats, Map.of(), promisedEnd, WaitPlan.NONE, List.of());
+    }
+
+    /** What the instructor decided about an activity. */
+    ActivityRun run(ActivityId activity) {
+        return runs.getOrDefault(activity, ActivityRun.UNTOUCHED);
     }
 
     private static void requireDistinct(String what, List<?> keys) {

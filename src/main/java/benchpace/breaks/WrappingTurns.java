@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
+import benchpace.live.ActivityRun;
 import benchpace.plan.Activity;
 import benchpace.plan.ActivityId;
 import benchpace.plan.ActivityKind;
@@ -26,13 +27,13 @@ import benchpace.plan.SeatNumber;
 final class WrappingTurns {
     private final Timeline line;
     private final Task wrap;
-    private final Standing standing;
+    private final ActivityRun run;
 
     /** @param wrap the wrapping, or null when the plan has none or the instructor skipped it */
-    WrappingTurns(Timeline line, Task wrap, Standing standing) {
+    WrappingTurns(Timeline line, Task wrap) {
         this.line = line;
         this.wrap = wrap;
-        this.standing = standing;
+        this.run = wrap == null ? ActivityRun.UNTOUCHED : line.problem.run(wrap.activity().id());
     }
 
     boolean exists() {
@@ -55,9 +56,22 @@ final class WrappingTurns {
 
     /** Whether this seat may be called: its candle is judged set, and it is done with what comes before. */
     boolean mayBeCalled(SeatWait seat) {
-        return exists() && standing.callsFrom(seat.handTest()).isPresent()
+        return exists() && callsFrom(run, seat.handTest()).isPresent()
                 && (!together() || line.problem.seats().stream().filter(Timeline::isHere)
-                        .allMatch(s -> standing.callsFrom(s.handTest()).isPresent()));
+                        .allMatch(s -> callsFrom(run, s.handTest()).isPresent()));
+    }
+
+    /**
+     * From when on a seat may be called to this wrapping: after the hand test and what comes before the wrapping, or,
+     * when the instructor started it, as soon as its candle is judged set. Empty while it may not be called.
+     */
+    static Optional<Instant> callsFrom(ActivityRun run, HandTest handTest) {
+        if (!(handTest instanceof HandTest.Passed passed)) {
+            return Optional.empty();
+        }
+        return run.openedAt().map(begun -> begun.isAfter(passed.at()) ? begun : passed.at())
+                .map(begun -> passed.wrapFrom().filter(from -> from.isBefore(begun)).orElse(begun))
+                .or(passed::wrapFrom);
     }
 
     /** The slot from which on a candle is expected to be tried and then finished; never in the past. */
@@ -134,7 +148,7 @@ final class WrappingTurns {
     }
 
     private boolean mayFold(SeatWait seat) {
-        boolean due = !seat.ready().p50().isAfter(line.problem.now()) || standing.begunBy(line.problem.now());
+        boolean due = !seat.ready().p50().isAfter(line.problem.now()) || run.begunBy(line.problem.now());
         return seat.handTest() instanceof HandTest.Ahead && due && line.freeFrom(seat) == 0;
     }
 
@@ -145,7 +159,7 @@ final class WrappingTurns {
                 .sorted(Comparator.comparing(SeatWait::seat))
                 .forEach(s -> candles.computeIfAbsent(s.candle(), c -> new ArrayList<>()).add(s));
         Comparator<List<SeatWait>> judgedFirst = Comparator.comparing(
-                (List<SeatWait> c) -> standing.callsFrom(c.get(0).handTest()).orElse(Instant.MAX));
+                (List<SeatWait> c) -> callsFrom(run, c.get(0).handTest()).orElse(Instant.MAX));
         return candles.values().stream().sorted(judgedFirst.thenComparingInt(this::earliest)
                 .thenComparing((List<SeatWait> c) -> c.get(0).ready().p50())
                 .thenComparing(c -> c.get(0).seat())).toList();
@@ -189,7 +203,7 @@ final class WrappingTurns {
     }
 
     private int earliest(SeatWait seat) {
-        Optional<Instant> called = standing.callsFrom(seat.handTest());
+        Optional<Instant> called = callsFrom(run, seat.handTest());
         int from = called.isPresent() ? Math.max(line.ceil(called.get()), line.freeFrom(seat))
                 : triedFrom(seat) + Task.minutesUp(seat.handTest().finishing());
         return Math.max(from, wrap.notBefore());

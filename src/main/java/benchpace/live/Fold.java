@@ -4,6 +4,7 @@ import benchpace.plan.ActivityId;
 import benchpace.plan.Plan;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.StepId;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -300,23 +301,23 @@ final class Fold implements ClassEvent.Cases<Void> {
     @Override public Void activityClosed(ClassEvent.ActivityClosed event) {
         activity(event.activity(), run -> run.closed(current.at()));
         seats.values().stream()
-                .filter(s -> s.activity.filter(a -> a.activity().equals(event.activity())).isPresent())
-                .forEach(SeatFold::quit);
+                .filter(s -> s.isAt(event.activity()))
+                .forEach(s -> s.quit(current.at()));
         return DONE;
     }
 
     @Override public Void activityExtended(ClassEvent.ActivityExtended event) {
-        activity(event.activity(), run -> run.extended(event.minutes()));
+        activity(event.activity(), run -> run.extended(current.at(), Duration.ofMinutes(event.minutes())));
         return DONE;
     }
 
     @Override public Void activityMoved(ClassEvent.ActivityMoved event) {
-        activity(event.activity(), run -> run.moved(event.to()));
+        activity(event.activity(), run -> run.moved(current.at(), event.to()));
         return DONE;
     }
 
     @Override public Void activitySkipped(ClassEvent.ActivitySkipped event) {
-        activity(event.activity(), ActivityRun::skippedTonight);
+        activity(event.activity(), run -> run.skipped(current.at()));
         return DONE;
     }
 
@@ -326,7 +327,9 @@ final class Fold implements ClassEvent.Cases<Void> {
     }
 
     @Override public Void activityQuit(ClassEvent.ActivityQuit event) {
-        seat(event).quit();
+        if (seat(event).isAt(event.activity())) {
+            seat(event).quit(current.at());
+        }
         return DONE;
     }
 

@@ -1,17 +1,14 @@
 package benchpace.live;
 
-import benchpace.plan.ActivityId;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.StepId;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Collections;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * All that has been told about one place at the table.
@@ -23,16 +20,14 @@ import java.util.Set;
  * @param sharesWith    the seat whose candle it shares; for one that went home, whose candle it would share again
  * @param stillAt       answers "still at it", in order
  * @param hint          the guests' own "we are done"
- * @param activity      what it joined and has not quit
+ * @param stints        the times it was at activities, in order and apart; the last may be open
  * @param candle        the plan's candle it chose; the first if it did not
- * @param activitiesDone what it joined and quit
  */
 public record Seat(SeatNumber number, String name, Presence presence, Instant presenceSince,
                    Map<StepId, Finish> finishes, List<Pause> pauses, Optional<SeatNumber> sharesWith,
                    Optional<Instant> pouredAgainAt, List<Reading> readings, Optional<Instant> skinSeenAt,
                    Optional<Instant> judgedSetAt, Optional<Claim> claim, List<Answer> stillAt,
-                   Optional<Answer> hint, Optional<Joined> activity, Set<ActivityId> activitiesDone,
-                   Optional<String> candle, List<Note> notes) {
+                   Optional<Answer> hint, List<Stint> stints, Optional<String> candle, List<Note> notes) {
 
     /** Whether somebody sits there. */
     public enum Presence { EXPECTED, PRESENT, LEFT }
@@ -83,9 +78,6 @@ public record Seat(SeatNumber number, String name, Presence presence, Instant pr
     /** Something said about a step. */
     public record Answer(StepId step, Instant at) { }
 
-    /** Taking part in an activity. */
-    public record Joined(ActivityId activity, Instant since) { }
-
     /** A remark. */
     public record Note(Instant at, String text, long seq) { }
 
@@ -94,7 +86,7 @@ public record Seat(SeatNumber number, String name, Presence presence, Instant pr
         pauses = List.copyOf(pauses);
         readings = List.copyOf(readings);
         stillAt = List.copyOf(stillAt);
-        activitiesDone = Collections.unmodifiableSet(new LinkedHashSet<>(activitiesDone));
+        stints = List.copyOf(stints);
         notes = List.copyOf(notes);
     }
 
@@ -105,6 +97,11 @@ public record Seat(SeatNumber number, String name, Presence presence, Instant pr
     /** Whether the class waits for a candle of this seat's own. */
     public boolean makesCandle() {
         return present() && sharesWith.isEmpty();
+    }
+
+    /** What it joined and has not quit. */
+    public Optional<Stint> activity() {
+        return stints.isEmpty() ? Optional.empty() : Optional.of(stints.get(stints.size() - 1)).filter(Stint::open);
     }
 
     /** Since when it has been away from the table, if it is. */

@@ -4,10 +4,8 @@ import benchpace.plan.ActivityId;
 import benchpace.plan.SeatNumber;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /** A seat while the fold writes on it. */
 final class SeatFold {
@@ -16,10 +14,9 @@ final class SeatFold {
     Seat.Presence presence = Seat.Presence.PRESENT;
     Optional<SeatNumber> sharesWith = Optional.empty();
     CandleFold candle = new CandleFold();
-    Optional<Seat.Joined> activity = Optional.empty();
     final List<Seat.Note> notes = new ArrayList<>();
     private Instant presenceSince;
-    private final Set<ActivityId> activitiesDone = new LinkedHashSet<>();
+    private final List<Stint> stints = new ArrayList<>();
 
     SeatFold(SeatNumber number, String name, Instant since) {
         this.number = number;
@@ -41,7 +38,7 @@ final class SeatFold {
     void goAway(Seat.Presence now, Instant at) {
         presence(now, at);
         candle.claim = Optional.empty();
-        quit();
+        quit(at);
     }
 
     /** From now on the guest shares the candle of {@code host}. */
@@ -76,19 +73,30 @@ final class SeatFold {
         host.sharesWith = Optional.of(number);
     }
 
-    void join(ActivityId wanted, Instant at) {
-        quit();
-        activity = Optional.of(new Seat.Joined(wanted, at));
+    boolean isAt(ActivityId activity) {
+        return !stints.isEmpty() && last().open() && last().activity().equals(activity);
     }
 
-    void quit() {
-        activity.ifPresent(a -> activitiesDone.add(a.activity()));
-        activity = Optional.empty();
+    void join(ActivityId wanted, Instant at) {
+        quit(at);
+        Instant free = stints.isEmpty() ? at : last().until();
+        stints.add(Stint.since(wanted, at.isAfter(free) ? at : free));
+    }
+
+    /** Leaves the activity it is at, if it is at one. */
+    void quit(Instant at) {
+        if (!stints.isEmpty() && last().open()) {
+            stints.set(stints.size() - 1, last().leftAt(at));
+        }
+    }
+
+    private Stint last() {
+        return stints.get(stints.size() - 1);
     }
 
     Seat freeze() {
         return new Seat(number, name, presence, presenceSince, candle.finishes, candle.away(), sharesWith,
                 candle.pouredAgainAt, candle.readings, candle.skinSeenAt, candle.judgedSetAt, candle.claim,
-                candle.stillAt, candle.hint, activity, activitiesDone, candle.chosen, notes);
+                candle.stillAt, candle.hint, stints, candle.chosen, notes);
     }
 }

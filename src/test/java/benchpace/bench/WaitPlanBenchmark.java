@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
 
 import org.openjdk.jmh.annotations.Benchmark;
@@ -70,7 +71,7 @@ public class WaitPlanBenchmark {
         Instant p50 = slow.ready().p50().plusSeconds(240);
         seats.set(seats.size() / 2, SeatWait.of(slow.seat(), slow.freeFrom(),
                 new ReadyRange(p50.minusSeconds(480), p50, p50.plusSeconds(660))));
-        return new WaitProblem(before.now().plusSeconds(600), before.activities(), seats, List.of(),
+        return new WaitProblem(before.now().plusSeconds(600), before.activities(), seats, Map.of(),
                 before.promisedEnd(), plan, plan.announcedWithin(Duration.ofMinutes(15)));
     }
 

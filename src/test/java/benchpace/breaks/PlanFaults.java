@@ -78,10 +78,7 @@ public final class PlanFaults {
     }
 
     private static boolean isOffered(WaitProblem problem, ActivityId id) {
-        List<BreakDecision> about = problem.decisions().stream().filter(d -> d.activity().equals(id)
-                && !(d instanceof BreakDecision.Extended)).toList();
-        BreakDecision last = about.isEmpty() ? null : about.get(about.size() - 1);
-        return !(last instanceof BreakDecision.Skipped || last instanceof BreakDecision.Ended);
+        return problem.run(id).offered();
     }
 
     private static void plannedFaults(SeatWait seat, StripPart part, Activity activity, String who,
@@ -150,7 +147,7 @@ public final class PlanFaults {
             }
             List<Instant> starts = plan.strips().stream().flatMap(s -> s.planned().stream())
                     .filter(p -> p.activity().equals(activity.id())).map(StripPart::from).toList();
-            boolean pinned = problem.decisions().stream().anyMatch(d -> d.activity().equals(activity.id()));
+            boolean pinned = problem.runs().containsKey(activity.id());
             long waiting = plan.strips().stream().filter(s -> s.waitUntil().isAfter(s.waitFrom())).count();
             if (starts.stream().distinct().count() > 1) {
                 faults.add(activity.id() + " begins at " + starts);

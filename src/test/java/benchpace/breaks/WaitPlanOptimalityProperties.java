@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 import benchpace.plan.Activity;
 import benchpace.plan.ActivityKind;
@@ -47,7 +48,7 @@ class WaitPlanOptimalityProperties {
                         first.ready().p50().minusSeconds(60), first.ready().p90()));
         List<SeatWait> seats = new ArrayList<>(before.seats());
         seats.set(0, changed);
-        isNearlyBest(new WaitProblem(before.now(), before.activities(), seats, List.of(), before.promisedEnd(), plan,
+        isNearlyBest(new WaitProblem(before.now(), before.activities(), seats, Map.of(), before.promisedEnd(), plan,
                 plan.announcedWithin(Duration.ofMinutes(5))));
     }
 

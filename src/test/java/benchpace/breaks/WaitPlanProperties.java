@@ -5,10 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 
+import benchpace.live.ActivityRun;
 import benchpace.plan.Activity;
+import benchpace.plan.ActivityId;
 import benchpace.plan.ActivityKind;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -53,7 +57,7 @@ class WaitPlanProperties {
         for (int step = 0; step < 4; step++) {
             Instant now = problem.now().plusSeconds(60L * (2 + random.nextInt(12)));
             problem = new WaitProblem(now, problem.activities(), disturbed(problem.seats(), now, random),
-                    decisions(problem, now, random), problem.promisedEnd(), plan,
+                    runs(problem, now, random), problem.promisedEnd(), plan,
                     plan.announcedWithin(Duration.ofMinutes(15)));
             plan = WaitPlanner.plan(problem);
             WaitPlan queue = FirstComeFirstServed.plan(problem);
@@ -82,7 +86,7 @@ class WaitPlanProperties {
             Instant now = problem.now().plusSeconds(60L * (2 + random.nextInt(9)));
             WaitPlan before = plan;
             problem = new WaitProblem(now, problem.activities(), disturbed(problem.seats(), now, random),
-                    decisions(problem, now, random), problem.promisedEnd(), plan,
+                    runs(problem, now, random), problem.promisedEnd(), plan,
                     plan.announcedWithin(Duration.ofMinutes(10)));
             plan = WaitPlanner.plan(problem);
             assertThat(PlanFaults.of(problem, plan)).isEmpty();
@@ -103,7 +107,7 @@ class WaitPlanProperties {
         Instant now = first.now().plusSeconds(60L * random.nextInt(20));
         List<Announced> told = before.announcedWithin(Duration.ofMinutes(40));
         WaitProblem again = new WaitProblem(now, first.activities(), disturbed(first.seats(), now, random),
-                List.of(), first.promisedEnd(), before, told);
+                Map.of(), first.promisedEnd(), before, told);
         WaitPlan plan = WaitPlanner.plan(again);
         for (Announced a : told) {
             boolean kept = plan.strip(a.seat()).orElseThrow().parts().stream()
@@ -117,7 +121,7 @@ class WaitPlanProperties {
                                                          @ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
         WaitProblem first = Evenings.random(seats, seed);
         WaitPlan before = WaitPlanner.plan(first);
-        WaitProblem again = new WaitProblem(first.now().plusSeconds(29), first.activities(), first.seats(), List.of(),
+        WaitProblem again = new WaitProblem(first.now().plusSeconds(29), first.activities(), first.seats(), Map.of(),
                 first.promisedEnd(), before, before.announcedWithin(Duration.ofHours(3)));
         WaitPlan after = WaitPlanner.plan(again);
         assertThat(after.changes()).isEmpty();
@@ -184,16 +188,16 @@ class WaitPlanProperties {
         return changed;
     }
 
-    private static List<BreakDecision> decisions(WaitProblem problem, Instant now, Random r) {
-        List<BreakDecision> decisions = new ArrayList<>(problem.decisions());
+    private static Map<ActivityId, ActivityRun> runs(WaitProblem problem, Instant now, Random r) {
+        Map<ActivityId, ActivityRun> runs = new HashMap<>(problem.runs());
         Activity activity = problem.activities().get(r.nextInt(problem.activities().size()));
         if (activity.audience() == Activity.Audience.OWN_PACE && activity.kind() != ActivityKind.WRAPPING) {
             switch (r.nextInt(8)) {
-                case 0 -> decisions.add(new BreakDecision.Skipped(activity.id(), now));
-                case 1 -> decisions.add(new BreakDecision.MovedTo(activity.id(), now, now.plusSeconds(600)));
+                case 0 -> runs.put(activity.id(), problem.run(activity.id()).skipped(now));
+                case 1 -> runs.put(activity.id(), problem.run(activity.id()).moved(now, now.plusSeconds(600)));
                 default -> { }
             }
         }
-        return decisions;
+        return runs;
     }
 }

@@ -9,12 +9,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 
 import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 
+import benchpace.live.ActivityRun;
+import benchpace.live.Stint;
 import benchpace.plan.Activity;
 import benchpace.plan.ActivityId;
 import benchpace.plan.ActivityKind;
@@ -92,7 +95,7 @@ class WaitPlannerTest {
     @Test void a_class_break_the_instructor_moved_begins_then_and_names_who_is_left_out() {
         WaitProblem p = problem(SEVEN, List.of(Evenings.together(10, 12, 20)), seat(1, 0, 15, 20, 30),
                 seat(2, 5, 70, 80, 90));
-        WaitPlan plan = WaitPlanner.plan(deciding(p, new BreakDecision.MovedTo(id("toast"), SEVEN, at(30))));
+        WaitPlan plan = WaitPlanner.plan(deciding(p, "toast", ActivityRun.UNTOUCHED.moved(SEVEN, at(30))));
         assertThat(plan.events()).anySatisfy(e -> {
             assertThat(e).isInstanceOf(WaitEvent.ClassBreak.class);
             assertThat(e.at()).isEqualTo(at(30));
@@ -129,7 +132,7 @@ class WaitPlannerTest {
         WaitProblem first = problem(SEVEN, List.of(LABELS), seat(1, 5, 55, 60, 70), seat(2, 5, 55, 60, 70));
         WaitPlan before = WaitPlanner.plan(first);
         WaitProblem late = new WaitProblem(at(3), first.activities(),
-                List.of(seat(1, 9, 55, 60, 70), seat(2, 5, 55, 60, 70)), List.of(), first.promisedEnd(), before,
+                List.of(seat(1, 9, 55, 60, 70), seat(2, 5, 55, 60, 70)), Map.of(), first.promisedEnd(), before,
                 before.announcedWithin(Duration.ofMinutes(10)));
         WaitPlan after = WaitPlanner.plan(late);
         assertThat(after.changes()).containsExactly(new AnnouncedChange.Moved(
@@ -141,7 +144,7 @@ class WaitPlannerTest {
         WaitProblem first = problem(SEVEN, List.of(LABELS), seat(1, 5, 55, 60, 70));
         WaitPlan before = WaitPlanner.plan(first);
         WaitProblem skipped = new WaitProblem(at(1), first.activities(), first.seats(),
-                List.of(new BreakDecision.Skipped(id("labels"), at(1))), first.promisedEnd(), before,
+                Map.of(id("labels"), ActivityRun.UNTOUCHED.skipped(at(1))), first.promisedEnd(), before,
                 before.announcedWithin(Duration.ofMinutes(10)));
         assertThat(WaitPlanner.plan(skipped).changes()).singleElement()
                 .isInstanceOfSatisfying(AnnouncedChange.Dropped.class,
@@ -150,8 +153,8 @@ class WaitPlannerTest {
 
     @Test void a_class_break_extended_by_five_lasts_five_minutes_longer() {
         WaitProblem p = problem(at(12), List.of(Evenings.together(10, 12, 20), BROWSING), seat(1, 0, 55, 60, 70));
-        WaitPlan plan = WaitPlanner.plan(deciding(p, new BreakDecision.Started(id("toast"), at(10)),
-                new BreakDecision.Extended(id("toast"), at(12), Duration.ofMinutes(5))));
+        WaitPlan plan = WaitPlanner.plan(deciding(p, "toast",
+                ActivityRun.UNTOUCHED.opened(at(10)).extended(at(12), Duration.ofMinutes(5))));
         assertThat(plan.strips().get(0).waitFrom()).isEqualTo(at(25));
     }
 
@@ -196,12 +199,12 @@ class WaitPlannerTest {
     }
 
     private static WaitProblem again(WaitProblem p, Instant now, WaitPlan previous) {
-        return new WaitProblem(now, p.activities(), p.seats(), p.decisions(), p.promisedEnd(), previous, List.of());
+        return new WaitProblem(now, p.activities(), p.seats(), p.runs(), p.promisedEnd(), previous, List.of());
     }
 
-    private static WaitProblem deciding(WaitProblem p, BreakDecision... decisions) {
-        return new WaitProblem(p.now(), p.activities(), p.seats(), List.of(decisions), p.promisedEnd(), p.previous(),
-                p.announced());
+    private static WaitProblem deciding(WaitProblem p, String activity, ActivityRun run) {
+        return new WaitProblem(p.now(), p.activities(), p.seats(), Map.of(id(activity), run), p.promisedEnd(),
+                p.previous(), p.announced());
     }
 
     private static List<String> activities(WaitPlan plan, int seat) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.plan.ActivityId;
 import benchpace.plan.SeatNumber;
+import java.time.Duration;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
@@ -51,8 +52,9 @@ class ActivitiesTest {
         c.wish(joined(1)).minute(35).join(1, "refreshments");
 
         assertThat(c.seat(1).activity()).contains(
-                new Seat.Joined(new ActivityId("refreshments"), TestClass.instant(35)));
-        assertThat(c.seat(1).activitiesDone()).containsExactly(LABELS);
+                Stint.since(new ActivityId("refreshments"), TestClass.instant(35)));
+        assertThat(c.seat(1).stints()).first()
+                .isEqualTo(new Stint(LABELS, TestClass.instant(30), TestClass.instant(35)));
     }
 
     @Test void joining_twice_and_quitting_what_was_not_joined_are_refused() {
@@ -67,7 +69,7 @@ class ActivitiesTest {
         c.wish(OPENED).wish(joined(1)).join(2, "refreshments").wish(CLOSED);
 
         assertThat(c.seat(1).activity()).isEmpty();
-        assertThat(c.seat(1).activitiesDone()).containsExactly(LABELS);
+        assertThat(c.seat(1).stints()).extracting(Stint::activity).containsExactly(LABELS);
         assertThat(c.seat(2).activity()).isPresent();
     }
 
@@ -111,7 +113,7 @@ class ActivitiesTest {
     @Test void longer_is_added_up_within_reason() {
         c.wish(new ClassEvent.ActivityExtended(LABELS, 5)).wish(new ClassEvent.ActivityExtended(LABELS, 10));
 
-        assertThat(labels().extraMinutes()).isEqualTo(15);
+        assertThat(labels().extension()).isEqualTo(Duration.ofMinutes(15));
         assertThat(c.refusalOf(new ClassEvent.ActivityExtended(LABELS, 0)))
                 .isEqualTo(new Refusal.Absurd("minutes", 0, 1, 60));
         assertThat(c.refusalOf(new ClassEvent.ActivityExtended(LABELS, 61))).isInstanceOf(Refusal.Absurd.class);
@@ -119,7 +121,7 @@ class ActivitiesTest {
 
     @Test void an_activity_is_moved_within_the_evening_and_before_it_opens() {
         c.wish(new ClassEvent.ActivityMoved(LABELS, TestClass.instant(55)));
-        assertThat(labels().movedTo()).contains(TestClass.instant(55));
+        assertThat(labels().move().map(ActivityRun.Move::to)).contains(TestClass.instant(55));
 
         assertThat(c.refusalOf(new ClassEvent.ActivityMoved(LABELS, TestClass.instant(20))))
                 .isInstanceOf(Refusal.MovedOutsideClass.class);

@@ -51,7 +51,7 @@ class LogTest {
         assertThatThrownBy(() -> c.live().history().clear()).isInstanceOf(UnsupportedOperationException.class);
         assertThatThrownBy(() -> c.live().seats().clear()).isInstanceOf(UnsupportedOperationException.class);
         assertThatThrownBy(() -> c.seat(1).finishes().clear()).isInstanceOf(UnsupportedOperationException.class);
-        assertThatThrownBy(() -> c.seat(1).activitiesDone().clear())
+        assertThatThrownBy(() -> c.seat(1).stints().clear())
                 .isInstanceOf(UnsupportedOperationException.class);
     }
 

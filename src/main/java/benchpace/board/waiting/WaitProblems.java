@@ -3,21 +3,19 @@ package benchpace.board.waiting;
 import benchpace.board.cooling.CandleClock;
 import benchpace.board.cooling.ReadyWindow;
 import benchpace.breaks.Announced;
-import benchpace.breaks.BreakDecision;
 import benchpace.breaks.HandTest;
 import benchpace.breaks.Presence;
 import benchpace.breaks.ReadyRange;
 import benchpace.breaks.SeatWait;
-import benchpace.breaks.Stint;
 import benchpace.breaks.WaitPlan;
 import benchpace.breaks.WaitProblem;
-import benchpace.live.ClassEvent;
+import benchpace.live.ActivityRun;
 import benchpace.live.LiveClass;
 import benchpace.live.Progress;
-import benchpace.live.Recorded;
 import benchpace.live.Seat;
 import benchpace.live.Standing;
 import benchpace.live.Standing.Phase;
+import benchpace.plan.Activity;
 import benchpace.plan.ActivityId;
 import benchpace.plan.ActivityKind;
 import benchpace.plan.Plan;
@@ -26,9 +24,7 @@ import benchpace.plan.Step;
 import benchpace.plan.StepKind;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -43,7 +39,6 @@ final class WaitProblems {
     private final Map<SeatNumber, CandleClock> clocks;
     private final WaitFinish finish;
     private final Instant now;
-    private final List<Recorded> events;
 
     WaitProblems(LiveClass live, Map<SeatNumber, CandleClock> clocks, Instant now) {
         this.live = live;
@@ -52,8 +47,6 @@ final class WaitProblems {
         this.clocks = clocks;
         this.finish = new WaitFinish(live);
         this.now = now;
-        this.events = live.corrected().stream().filter(r -> !live.isUndone(r.seq()))
-                .sorted(Comparator.comparing(Recorded::at)).toList();
     }
 
     boolean closed() {
@@ -67,11 +60,11 @@ final class WaitProblems {
 
     /** @param told of it, what was told to seats that have gone or gone on is left out */
     WaitProblem problem(WaitPlan previous, List<Announced> told) {
-        Map<SeatNumber, List<Stint>> stints = stints();
-        List<SeatWait> seats = live.seats().stream()
-                .flatMap(s -> seat(s, stints.getOrDefault(s.number(), List.of())).stream()).toList();
+        List<SeatWait> seats = live.seats().stream().flatMap(s -> seat(s).stream()).toList();
         Map<SeatNumber, SeatWait> waits = seats.stream().collect(Collectors.toMap(SeatWait::seat, w -> w));
-        return new WaitProblem(now, plan.activities(), seats, decisions(), live.startsAt().plus(plan.planned()),
+        Map<ActivityId, ActivityRun> runs = plan.activities().stream()
+                .collect(Collectors.toMap(Activity::id, a -> live.activity(a.id())));
+        return new WaitProblem(now, plan.activities(), seats, runs, live.startsAt().plus(plan.planned()),
                 previous, told.stream().filter(a -> waits.containsKey(a.seat())
                         && (isWrapping(a.activity()) || !onlyWraps(waits.get(a.seat())))).toList());
     }
@@ -88,7 +81,7 @@ final class WaitProblems {
      * A seat that shares a candle waits for that one. Whoever has gone on to the finish waits for nothing but a place
      * at the wrapping.
      */
-    private Optional<SeatWait> seat(Seat seat, List<Stint> tapped) {
+    private Optional<SeatWait> seat(Seat seat) {
         Optional<Seat> owner = seat.sharesWith().isEmpty() ? Optional.of(seat)
                 : seat.sharesWith().flatMap(live::seat);
         if (!seat.present() || owner.isEmpty() || !owner.get().makesCandle()) {
@@ -107,7 +100,7 @@ final class WaitProblems {
                 .orElseGet(() -> expectedReady(poured));
         Presence presence = seat.pausedSince().isPresent() ? new Presence.Paused() : new Presence.Here();
         Instant free = handsFree(owner.get(), poured);
-        return Optional.of(new SeatWait(seat.number(), free, ready, presence, tapped,
+        return Optional.of(new SeatWait(seat.number(), free, ready, presence, seat.stints(),
                 goneOn ? free : SeatWait.NOT_CALLED_BACK, owner.get().number(), handTest));
     }
 
@@ -163,49 +156,5 @@ final class WaitProblems {
             }
         }
         return free;
-    }
-
-    private List<BreakDecision> decisions() {
-        List<BreakDecision> decisions = new ArrayList<>();
-        for (Recorded r : events) {
-            if (r.event() instanceof ClassEvent.ActivityOpened e) {
-                decisions.add(new BreakDecision.Started(e.activity(), r.at()));
-            } else if (r.event() instanceof ClassEvent.ActivityClosed e) {
-                decisions.add(new BreakDecision.Ended(e.activity(), r.at()));
-            } else if (r.event() instanceof ClassEvent.ActivitySkipped e) {
-                decisions.add(new BreakDecision.Skipped(e.activity(), r.at()));
-            } else if (r.event() instanceof ClassEvent.ActivityExtended e) {
-                decisions.add(new BreakDecision.Extended(e.activity(), r.at(), Duration.ofMinutes(e.minutes())));
-            } else if (r.event() instanceof ClassEvent.ActivityMoved e) {
-                decisions.add(new BreakDecision.MovedTo(e.activity(), r.at(), e.to()));
-            }
-        }
-        return decisions;
-    }
-
-    private Map<SeatNumber, List<Stint>> stints() {
-        Map<SeatNumber, List<Stint>> stints = new HashMap<>();
-        for (Recorded r : events) {
-            if (r.event() instanceof ClassEvent.ActivityJoined e) {
-                List<Stint> own = stints.computeIfAbsent(e.seat(), s -> new ArrayList<>());
-                end(own, Optional.empty(), r.at());
-                own.add(Stint.since(e.activity(), r.at()));
-            } else if (r.event() instanceof ClassEvent.ActivityQuit e) {
-                end(stints.getOrDefault(e.seat(), List.of()), Optional.of(e.activity()), r.at());
-            } else if (r.event() instanceof ClassEvent.ActivityClosed e) {
-                stints.values().forEach(own -> end(own, Optional.of(e.activity()), r.at()));
-            }
-        }
-        return stints;
-    }
-
-    /** Ends the last stint, if it is open and, where one is asked for, at that activity. */
-    private static void end(List<Stint> own, Optional<ActivityId> activity, Instant at) {
-        if (!own.isEmpty()) {
-            Stint last = own.get(own.size() - 1);
-            if (last.until().equals(Stint.OPEN) && activity.map(last.activity()::equals).orElse(true)) {
-                own.set(own.size() - 1, new Stint(last.activity(), last.from(), at));
-            }
-        }
     }
 }

@@ -102,8 +102,8 @@ public final class WaitViews {
         return new ActivityView(activity.id().value(), activity.name(), activity.kind(),
                 activity.audience() == Activity.Audience.WHOLE_CLASS, activity.where(), activity.cue(),
                 activity.caution(), activity.places(), run.open(), run.skipped(),
-                run.openedAt().filter(at -> run.open()), run.extraMinutes(), tapped, now, Optional.ofNullable(last),
-                next, expected != null, Optional.ofNullable(expected).filter(at -> !hangsOnTheHandTest()));
+                run.openedAt().filter(at -> run.open()), (int) run.extension().toMinutes(), tapped, now,
+                Optional.ofNullable(last), next, expected != null, Optional.ofNullable(expected).filter(at -> !hangsOnTheHandTest()));
     }
 
     private boolean hangsOnTheHandTest() {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import benchpace.board.cooling.CureClock;
 import benchpace.board.cooling.PlanCureClock;
 import benchpace.live.ClassEvent;
+import benchpace.live.Stint;
 import benchpace.plan.ActivityId;
 import benchpace.plan.SeatNumber;
 import java.time.Duration;
@@ -19,6 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The wait on a live board. The clock times are chosen by hand; there is no outside source. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class WaitChainTest {
+    private static final ActivityId BROWSE = new ActivityId("browse");
     private static WaitEvening poured() {
         return new WaitEvening(8).pour(40, 1, 2, 3, 4).pour(42, 5, 6).pour(44, 7, 8);
     }
@@ -166,6 +168,64 @@ class WaitChainTest {
         evening.record(51, new ClassEvent.ActivityQuit(new SeatNumber(1), new ActivityId("browse")));
         assertThat(evening.view(52).strip(1).orElseThrow().now()).map(WaitView.PartView::activity)
                 .isNotEqualTo(java.util.Optional.of("browse"));
+    }
+
+    @Test void an_opening_told_after_the_closing_opens_again_for_the_plan_as_for_the_screens() {
+        WaitEvening evening = poured().record(45, new ClassEvent.ActivityOpened(BROWSE))
+                .record(49, new ClassEvent.ActivityClosed(BROWSE));
+        assertThat(browsing(evening.view(50)).open()).isFalse();
+        assertThat(goesTo(evening.view(50), "browse")).isFalse();
+
+        evening.late(47, 50, new ClassEvent.ActivityOpened(BROWSE));
+
+        assertThat(evening.live().activity(BROWSE).offered()).isTrue();
+        assertThat(browsing(evening.view(50)).open()).isTrue();
+        assertThat(browsing(evening.view(50)).openedAt()).contains(WaitEvening.at(47));
+        assertThat(goesTo(evening.view(50), "browse")).isTrue();
+    }
+
+    @Test void a_closing_told_after_the_next_opening_closes_for_the_plan_as_for_the_screens() {
+        WaitEvening evening = poured().record(45, new ClassEvent.ActivityOpened(BROWSE))
+                .record(49, new ClassEvent.ActivityOpened(BROWSE)).late(47, 50, new ClassEvent.ActivityClosed(BROWSE));
+
+        assertThat(browsing(evening.view(50)).open()).isFalse();
+        assertThat(goesTo(evening.view(50), "browse")).isFalse();
+    }
+
+    @Test void a_visit_told_after_the_next_one_began_is_the_one_on_every_screen() {
+        WaitEvening evening = poured().join(47, 1, "browse")
+                .late(45, 49, new ClassEvent.ActivityJoined(new SeatNumber(1), new ActivityId("drinks")));
+
+        WaitView view = evening.view(50);
+
+        assertThat(evening.live().seat(new SeatNumber(1)).orElseThrow().activity())
+                .map(Stint::activity)
+                .contains(new ActivityId("drinks"));
+        assertThat(view.strip(1).orElseThrow().now()).map(WaitView.PartView::activity).contains("drinks");
+        assertThat(view.activities()).filteredOn(a -> a.seats().contains(1)).extracting(WaitView.ActivityView::id)
+                .containsExactly("drinks");
+        assertThat(view.activities()).filteredOn(a -> a.now().contains(1)).extracting(WaitView.ActivityView::id)
+                .containsExactly("drinks");
+    }
+
+    @Test void leaving_one_activity_told_after_the_next_one_began_ends_nothing_there() {
+        WaitEvening evening = poured().join(45, 1, "browse").join(47, 1, "drinks")
+                .late(46, 49, new ClassEvent.ActivityQuit(new SeatNumber(1), BROWSE));
+
+        assertThat(evening.view(50).strip(1).orElseThrow().now()).map(WaitView.PartView::activity).contains("drinks");
+        assertThat(evening.live().seat(new SeatNumber(1)).orElseThrow().activity())
+                .map(Stint::activity)
+                .contains(new ActivityId("drinks"));
+    }
+
+    private static WaitView.ActivityView browsing(WaitView view) {
+        return view.activities().stream().filter(a -> a.id().equals("browse")).findFirst().orElseThrow();
+    }
+
+    /** Whether anybody is there from now on, or is sent there. */
+    private static boolean goesTo(WaitView view, String activity) {
+        return view.strips().stream().flatMap(s -> s.parts().stream()).anyMatch(p -> p.activity().equals(activity)
+                && p.progress() != WaitView.Progress.DONE);
     }
 
     @Test void a_seat_that_left_or_is_finished_has_no_strip() {
