@@ -12,6 +12,9 @@ public sealed interface WaitEvent {
 
     List<SeatNumber> seats();
 
+    /** Where; may be empty. */
+    String where();
+
     /** An own-pace activity takes these seats from this moment on. */
     record Opens(Instant at, ActivityId activity, String name, String where, List<SeatNumber> seats)
             implements WaitEvent {
@@ -33,6 +36,10 @@ public sealed interface WaitEvent {
     record FirstReady(Instant at, Instant earliest, Instant latest, List<SeatNumber> seats) implements WaitEvent {
         public FirstReady {
             seats = List.copyOf(seats);
+        }
+
+        @Override public String where() {
+            return "";
         }
     }
 

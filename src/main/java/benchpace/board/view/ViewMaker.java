@@ -62,7 +62,7 @@ public final class ViewMaker {
     /** What is to be kept beside a class while it is open; fresh. */
     public ClassModels models(String classId) {
         Attempts attempts = new Attempts(classId);
-        return new ClassModels(new WaitChain(classId, new CureOrPlan(cureClock, attempts), zone), attempts);
+        return new ClassModels(new WaitChain(classId, new CureOrPlan(cureClock, attempts)), attempts);
     }
 
     /**
@@ -115,7 +115,7 @@ public final class ViewMaker {
 
     /** The activities as they were tapped. */
     private WaitView unplanned(LiveClass live, Instant now) {
-        return new WaitViews(live, WaitLink.idle(now, live.seq()), zone).view();
+        return new WaitViews(live, WaitLink.idle(now, live.seq())).view();
     }
 
     /** The class looked back on. @param view of the same class, just now */

@@ -7,7 +7,6 @@ import benchpace.live.Recorded;
 import benchpace.plan.Plan;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -30,16 +29,14 @@ public final class WaitChain {
 
     private final String classId;
     private final CureClock cureClock;
-    private final ZoneId zone;
     private final Deque<WaitLink> links = new ArrayDeque<>();
     private LiveClass known;
     private WaitView shown;
     private WaitLink shownLink;
 
-    public WaitChain(String classId, CureClock cureClock, ZoneId zone) {
+    public WaitChain(String classId, CureClock cureClock) {
         this.classId = classId;
         this.cureClock = cureClock;
-        this.zone = zone;
     }
 
     /**
@@ -49,14 +46,14 @@ public final class WaitChain {
      */
     public synchronized WaitView at(LiveClass live, Instant now) {
         if (plansNothing(live)) {
-            return new WaitViews(live, WaitLink.idle(now, live.seq()), zone).view();
+            return new WaitViews(live, WaitLink.idle(now, live.seq())).view();
         }
         WaitLink link = link(live, now);
         if (link.fault().isPresent()) {
             throw new IllegalStateException("the wait cannot be planned after event " + link.seq(), link.fault().get());
         }
         if (shown == null || link != shownLink) {
-            shown = new WaitViews(link.seq() == live.seq() ? live : known, link, zone).view();
+            shown = new WaitViews(link.seq() == live.seq() ? live : known, link).view();
             shownLink = link;
         }
         return shown;

@@ -1,9 +1,12 @@
 package benchpace.board.waiting;
 
 import benchpace.board.cooling.ReadyWindow;
+import benchpace.breaks.AnnouncedChange;
+import benchpace.breaks.Unplaced;
 import benchpace.breaks.WaitEvent;
 import benchpace.plan.ActivityKind;
 import benchpace.plan.SeatNumber;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -18,11 +21,15 @@ import java.util.Optional;
  * @param changes    what guests were told and does not hold any more, the newest first
  * @param leisure    the seats with nothing to do for a while
  * @param idle       minutes with nothing to do, by plan, and had it gone first come, first served
- * @param warnings   what the plan could not do, each in a sentence
+ * @param unplaced   class breaks that find no time, while anybody waits
+ * @param late       the seats wrapped more than {@link #LATE} after the promised end
  */
 public record WaitView(Optional<Instant> plannedAt, List<ActivityView> activities, List<StripView> strips,
                        List<CallView> calls, List<ChangeView> changes, List<OfferView> leisure, Idle idle,
-                       List<String> warnings) {
+                       List<Unplaced> unplaced, List<SeatNumber> late) {
+    /** How far past the promised end a candle counts as late: what guests forgive; common practice, no source. */
+    public static final Duration LATE = Duration.ofMinutes(10);
+
     /** No activities and no plan. */
     public static final WaitView NONE = unplanned(List.of());
 
@@ -95,12 +102,9 @@ public record WaitView(Optional<Instant> plannedAt, List<ActivityView> activitie
      * Something to call out.
      *
      * @param event  what the plan says of it
-     * @param what   its name; "First candles ready"
-     * @param where  may be empty
-     * @param words  what and when, in a line for the instant of the plan
      * @param told   near enough that guests are told which seats it is for; from then on it moves only if it must
      */
-    public record CallView(CallState state, WaitEvent event, String what, String where, String words, boolean told) {
+    public record CallView(CallState state, WaitEvent event, boolean told) {
         public Instant at() {
             return event.at();
         }
@@ -109,15 +113,28 @@ public record WaitView(Optional<Instant> plannedAt, List<ActivityView> activitie
         public List<Integer> seats() {
             return event.seats().stream().map(SeatNumber::value).toList();
         }
+    }
 
-        /** Names the event among those of this class, whatever the clock says: for a cue that sounds once. */
-        public String key() {
-            return what + "@" + event.at().getEpochSecond() / 60;
+    /**
+     * What one cause changed at one instant of what guests were told.
+     *
+     * @param other the name of the activity that is in the way, where the reason is one
+     * @param own   the activity that something was done to, where that is the reason
+     * @param told  what was told and does not hold
+     */
+    public record ChangeView(Instant at, AnnouncedChange.Reason why, Optional<String> other,
+                             Optional<ActivityView> own, List<Told> told) {
+        public ChangeView {
+            told = List.copyOf(told);
         }
     }
 
-    /** What one cause changed of what guests were told, in a sentence. @param brief the same where room is short */
-    public record ChangeView(Instant at, String words, String brief) { }
+    /** Told for a time to these seats. @param now when it is instead; empty when it is off */
+    public record Told(String activity, Instant was, Optional<Instant> now, List<SeatNumber> seats) {
+        public Told {
+            seats = List.copyOf(seats);
+        }
+    }
 
     /** A seat with nothing to do until an instant, and the names of what fits, the best first. */
     public record OfferView(int seat, Instant until, List<String> offers) {
@@ -140,12 +157,13 @@ public record WaitView(Optional<Instant> plannedAt, List<ActivityView> activitie
         calls = List.copyOf(calls);
         changes = List.copyOf(changes);
         leisure = List.copyOf(leisure);
-        warnings = List.copyOf(warnings);
+        unplaced = List.copyOf(unplaced);
+        late = List.copyOf(late);
     }
 
     static WaitView unplanned(List<ActivityView> activities) {
         return new WaitView(Optional.empty(), activities, List.of(), List.of(), List.of(), List.of(), Idle.NONE,
-                List.of());
+                List.of(), List.of());
     }
 
     public Optional<StripView> strip(int seat) {

@@ -4,17 +4,18 @@ import benchpace.board.cooling.ReadyWindow;
 import benchpace.board.waiting.WaitView.ActivityView;
 import benchpace.board.waiting.WaitView.CallState;
 import benchpace.board.waiting.WaitView.CallView;
+import benchpace.board.waiting.WaitView.ChangeView;
 import benchpace.board.waiting.WaitView.PartView;
 import benchpace.board.waiting.WaitView.Progress;
 import benchpace.board.waiting.WaitView.StripView;
 import benchpace.board.waiting.WaitView.Wave;
+import benchpace.breaks.AnnouncedChange;
 import benchpace.breaks.SeatStrip;
 import benchpace.breaks.SeatWait;
 import benchpace.breaks.StripPart;
 import benchpace.breaks.Unplaced;
 import benchpace.breaks.WaitEvent;
 import benchpace.breaks.WaitPlan;
-import benchpace.breaks.WaitWords;
 import benchpace.live.ActivityRun;
 import benchpace.live.LiveClass;
 import benchpace.plan.Activity;
@@ -23,7 +24,6 @@ import benchpace.plan.ActivityKind;
 import benchpace.plan.SeatNumber;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -37,19 +37,14 @@ public final class WaitViews {
     /** How long a screen goes on saying that something has begun. */
     private static final Duration JUST_BEGUN = Duration.ofMinutes(4);
 
-    /** What guests forgive; common practice, no source. */
-    private static final Duration LATE = Duration.ofMinutes(10);
-
     private final LiveClass live;
     private final WaitLink link;
     private final WaitPlan plan;
-    private final ZoneId zone;
 
-    public WaitViews(LiveClass live, WaitLink link, ZoneId zone) {
+    public WaitViews(LiveClass live, WaitLink link) {
         this.live = live;
         this.link = link;
         this.plan = link.plan();
-        this.zone = zone;
     }
 
     public WaitView view() {
@@ -59,10 +54,10 @@ public final class WaitViews {
         }
         WaitPlan unplanned = link.unplanned();
         List<StripView> strips = plan.strips().stream().map(s -> strip(s, unplanned)).toList();
-        return new WaitView(Optional.of(link.at()), activities, strips, calls(), ChangeWords.of(live, link, zone),
+        return new WaitView(Optional.of(link.at()), activities, strips, calls(), changes(activities),
                 plan.leisure().stream().map(l -> new WaitView.OfferView(l.seat().value(), l.until(),
                         l.offers().stream().map(this::name).toList())).toList(),
-                idle(strips), warnings());
+                idle(strips), unplaced(), plan.pastPromisedEnd().stream().filter(this::farPastTheEnd).toList());
     }
 
     private static WaitView.Idle idle(List<StripView> strips) {
@@ -103,7 +98,8 @@ public final class WaitViews {
                 activity.audience() == Activity.Audience.WHOLE_CLASS, activity.where(), activity.cue(),
                 activity.caution(), activity.places(), run.open(), run.skipped(),
                 run.openedAt().filter(at -> run.open()), (int) run.extension().toMinutes(), tapped, now,
-                Optional.ofNullable(last), next, expected != null, Optional.ofNullable(expected).filter(at -> !hangsOnTheHandTest()));
+                Optional.ofNullable(last), next, expected != null,
+                Optional.ofNullable(expected).filter(at -> !hangsOnTheHandTest()));
     }
 
     private boolean hangsOnTheHandTest() {
@@ -135,8 +131,7 @@ public final class WaitViews {
         for (WaitEvent event : plan.events().stream().flatMap(e -> sure(e).stream()).toList()) {
             boolean told = !event.seats().isEmpty() && !event.at().isAfter(link.at().plus(WaitLink.LEAD));
             CallState state = event instanceof WaitEvent.Boxes ? CallState.BEGUN : CallState.AHEAD;
-            calls.add(new CallView(state, event, what(event), where(event),
-                    WaitWords.say(event, link.at(), zone), told));
+            calls.add(new CallView(state, event, told));
         }
         return calls;
     }
@@ -199,59 +194,56 @@ public final class WaitViews {
                 : activity.kind() == ActivityKind.WRAPPING
                 ? new WaitEvent.Wrapping(begun.from(), activity.id(), activity.name(), activity.where(), seats)
                 : new WaitEvent.Opens(begun.from(), activity.id(), activity.name(), activity.where(), seats);
-        return new CallView(CallState.BEGUN, event, activity.name(), activity.where(), activity.name() + " now", true);
+        return new CallView(CallState.BEGUN, event, true);
     }
 
-    private static String what(WaitEvent event) {
-        if (event instanceof WaitEvent.Opens e) {
-            return e.name();
-        } else if (event instanceof WaitEvent.ClassBreak e) {
-            return e.name();
-        } else if (event instanceof WaitEvent.WrappingFrom e) {
-            return e.name();
-        } else if (event instanceof WaitEvent.Wrapping e) {
-            return e.name();
-        } else if (event instanceof WaitEvent.Boxes) {
-            return WaitWords.BOXES;
+    // ---- what does not hold, and what could not be done
+
+    /** What one cause changed at one instant. */
+    private record Cause(Instant at, AnnouncedChange.Reason why, Optional<ActivityId> other,
+                         Optional<ActivityId> own) { }
+
+    /** Changes that read the same but for the seat. */
+    private record Same(ActivityId activity, Instant was, Optional<Instant> now) { }
+
+    /** The newest first; all that one cause changed at once is one of them. */
+    private List<ChangeView> changes(List<ActivityView> activities) {
+        Map<Cause, Map<Same, List<SeatNumber>>> causes = new LinkedHashMap<>();
+        for (WaitLink.Change change : link.changes()) {
+            AnnouncedChange what = change.what();
+            Optional<Instant> now = what instanceof AnnouncedChange.Moved m ? Optional.of(m.nowFrom())
+                    : Optional.empty();
+            causes.computeIfAbsent(cause(change.at(), what), c -> new LinkedHashMap<>())
+                    .computeIfAbsent(new Same(what.was().activity(), what.was().from(), now), s -> new ArrayList<>())
+                    .add(what.was().seat());
         }
-        return "First candles ready";
+        List<ChangeView> views = new ArrayList<>();
+        causes.forEach((cause, changes) -> {
+            List<WaitView.Told> told = new ArrayList<>();
+            changes.forEach((same, seats) ->
+                    told.add(new WaitView.Told(name(same.activity()), same.was(), same.now(), seats)));
+            views.add(new ChangeView(cause.at(), cause.why(), cause.other().map(this::name), cause.own()
+                    .flatMap(id -> activities.stream().filter(a -> a.id().equals(id.value())).findFirst()), told));
+        });
+        views.sort(Comparator.comparing(ChangeView::at).reversed());
+        return views;
     }
 
-    private static String where(WaitEvent event) {
-        if (event instanceof WaitEvent.Opens e) {
-            return e.where();
-        } else if (event instanceof WaitEvent.ClassBreak e) {
-            return e.where();
-        }
-        if (event instanceof WaitEvent.Wrapping e) {
-            return e.where();
-        } else if (event instanceof WaitEvent.Boxes e) {
-            return e.where();
-        }
-        return event instanceof WaitEvent.WrappingFrom e ? e.where() : "";
+    /** What was done to an activity itself is told of each activity apart. */
+    private static Cause cause(Instant at, AnnouncedChange what) {
+        boolean itself = what.why() == AnnouncedChange.Reason.NOT_OFFERED
+                || what.why() == AnnouncedChange.Reason.INSTRUCTOR_MOVED_IT;
+        return new Cause(at, what.why(), what.other(), itself ? Optional.of(what.was().activity()) : Optional.empty());
     }
 
-    private List<String> warnings() {
-        List<String> warnings = new ArrayList<>();
+    private List<Unplaced> unplaced() {
         boolean anybodyWaits = plan.strips().stream().anyMatch(s -> s.waitUntil().isAfter(s.waitFrom()));
-        for (Unplaced u : anybodyWaits ? plan.unplaced() : List.<Unplaced>of()) {
-            warnings.add(name(u.activity()) + (u.why() == Unplaced.Reason.TOO_FEW_PLACES
-                    ? " has too few places for the whole class at once: move it to a time to have it with fewer."
-                    : " finds no time when everybody is free: move it to a time, or skip it."));
-        }
-        List<SeatNumber> late = plan.pastPromisedEnd().stream().filter(this::farPastTheEnd).toList();
-        if (!late.isEmpty()) {
-            String who = WaitWords.who(late);
-            warnings.add(who.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + who.substring(1)
-                    + (late.size() == 1 ? " is" : " are") + " wrapped more than " + LATE.toMinutes()
-                    + " min after the promised end: offer the pickup shelf.");
-        }
-        return warnings;
+        return anybodyWaits ? plan.unplaced() : List.of();
     }
 
     private boolean farPastTheEnd(SeatNumber seat) {
         Instant promised = link.problem().orElseThrow().promisedEnd();
         return plan.strip(seat).stream().flatMap(s -> s.parts().stream())
-                .anyMatch(p -> p.until().isAfter(promised.plus(LATE)));
+                .anyMatch(p -> p.until().isAfter(promised.plus(WaitView.LATE)));
     }
 }

@@ -66,7 +66,7 @@ public final class StateJson {
         view.present().earlier().forEach(e -> e.seats().forEach(earlier.addObject().put("step", e.step())
                 .put("starts", e.starts()).putArray("seats")::add));
         state.put("silenceMinutes", view.silence().map(d -> d.toMinutes()).orElse(null));
-        state.set("wait", WaitJson.of(view.waiting()));
+        state.set("wait", WaitJson.of(view));
         state.put("missing", MissingWords.sentence(view.missing()));
         view.undoOn(viewer.device()).ifPresent(u -> state.putObject("undo").put("seq", u.seq())
                 .put("words", EventWords.of(view.plan(), u.event())));

@@ -1,10 +1,13 @@
 package benchpace.web.classes;
 
+import benchpace.board.view.ClassView;
 import benchpace.board.waiting.WaitView;
 import benchpace.board.waiting.WaitView.ActivityView;
 import benchpace.board.waiting.WaitView.CallView;
 import benchpace.board.waiting.WaitView.StripView;
 import benchpace.files.Json;
+import benchpace.words.ChangeWords;
+import benchpace.words.WaitWords;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
@@ -14,20 +17,22 @@ import java.util.Optional;
 final class WaitJson {
     private WaitJson() { }
 
-    static ObjectNode of(WaitView wait) {
+    static ObjectNode of(ClassView view) {
+        WaitView wait = view.waiting();
         ObjectNode node = Json.object().put("plannedAt", text(wait.plannedAt()));
         ArrayNode activities = node.putArray("activities");
         wait.activities().forEach(a -> activities.add(activity(a)));
         ArrayNode calls = node.putArray("calls");
-        wait.calls().forEach(c -> calls.add(call(c)));
+        wait.calls().forEach(c -> calls.add(call(c, view)));
         ArrayNode strips = node.putArray("strips");
         wait.strips().forEach(s -> strips.add(strip(s)));
         ArrayNode leisure = node.putArray("atLeisure");
         wait.leisure().forEach(o -> o.offers().forEach(leisure.addObject().put("seat", o.seat())
                 .put("until", o.until().toString()).putArray("offers")::add));
         ArrayNode changes = node.putArray("changes");
-        wait.changes().forEach(c -> changes.addObject().put("at", c.at().toString()).put("words", c.words()));
-        wait.warnings().forEach(node.putArray("warnings")::add);
+        wait.changes().forEach(c -> changes.addObject().put("at", c.at().toString())
+                .put("words", ChangeWords.sentence(c, view.zone())));
+        WaitWords.warnings(wait).forEach(node.putArray("warnings")::add);
         node.putObject("idleMinutes").put("planned", wait.idle().planned()).put("unplanned", wait.idle().unplanned())
                 .put("mostPlanned", wait.idle().mostPlanned()).put("mostUnplanned", wait.idle().mostUnplanned())
                 .put("soFar", wait.idle().soFar());
@@ -48,10 +53,10 @@ final class WaitJson {
         return node;
     }
 
-    private static ObjectNode call(CallView call) {
-        ObjectNode node = Json.object().put("what", call.what()).put("where", call.where())
+    private static ObjectNode call(CallView call, ClassView view) {
+        ObjectNode node = Json.object().put("what", WaitWords.what(call.event())).put("where", call.event().where())
                 .put("at", call.at().toString()).put("state", StateJson.token(call.state())).put("told", call.told())
-                .put("words", call.words());
+                .put("words", WaitWords.say(call, view.waiting().plannedAt().orElse(view.now()), view.zone()));
         call.seats().forEach(node.putArray("seats")::add);
         return node;
     }

@@ -9,6 +9,8 @@ import benchpace.live.ClassEvent;
 import benchpace.live.Stint;
 import benchpace.plan.ActivityId;
 import benchpace.plan.SeatNumber;
+import benchpace.words.ChangeWords;
+import benchpace.words.WaitWords;
 import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -37,7 +39,7 @@ class WaitChainTest {
 
         assertThat(view.strips()).extracting(WaitView.StripView::seat).containsExactly(1, 2, 3, 4, 5, 6, 7, 8);
         assertThat(view.calls()).isNotEmpty();
-        assertThat(view.calls()).extracting(WaitView.CallView::what).contains("First candles ready");
+        assertThat(view.calls()).extracting(c -> WaitWords.what(c.event())).contains("First candles ready");
         assertThat(view.idle().planned()).isLessThanOrEqualTo(view.idle().unplanned());
     }
 
@@ -114,7 +116,8 @@ class WaitChainTest {
         WaitView before = evening.view(48);
         WaitView.CallView first = before.calls().stream().filter(WaitView.CallView::told)
                 .filter(c -> c.state() == WaitView.CallState.AHEAD).findFirst().orElseThrow();
-        String activity = before.activities().stream().filter(a -> a.name().equals(first.what())).findFirst()
+        String name = WaitWords.what(first.event());
+        String activity = before.activities().stream().filter(a -> a.name().equals(name)).findFirst()
                 .orElseThrow().id();
         evening.record(48, new ClassEvent.ActivityMoved(new ActivityId(activity),
                 first.at().plus(Duration.ofMinutes(5))));
@@ -122,8 +125,8 @@ class WaitChainTest {
         WaitView after = evening.view(48);
 
         assertThat(after.changes()).isNotEmpty();
-        assertThat(after.changes().get(0).words()).containsIgnoringCase("as you moved")
-                .contains(first.what());
+        assertThat(words(after.changes().get(0))).containsIgnoringCase("as you moved")
+                .contains(name);
         assertThat(evening.view(59).changes()).as("after ten minutes it is old").isEmpty();
     }
 
@@ -133,7 +136,7 @@ class WaitChainTest {
 
         WaitView after = evening.view(48.5);
 
-        assertThat(after.changes()).extracting(WaitView.ChangeView::words)
+        assertThat(after.changes()).extracting(WaitChainTest::words)
                 .noneMatch(words -> words.contains("poured late") || words.contains("no place"))
                 .filteredOn(words -> words.contains("s you started Drinks and something sweet")).hasSize(1);
     }
@@ -145,7 +148,7 @@ class WaitChainTest {
         evening.record(46.5, new ClassEvent.PouredAgain(new SeatNumber(seat)));
         evening.finish(60, "centre", seat);
 
-        assertThat(evening.view(60).changes()).extracting(WaitView.ChangeView::words)
+        assertThat(evening.view(60).changes()).extracting(WaitChainTest::words)
                 .noneMatch(words -> words.contains("you started"));
     }
 
@@ -155,7 +158,7 @@ class WaitChainTest {
 
         WaitView view = evening.view(47);
 
-        assertThat(view.calls()).noneMatch(c -> c.what().startsWith("Drinks"));
+        assertThat(view.calls()).noneMatch(c -> WaitWords.what(c.event()).startsWith("Drinks"));
         assertThat(view.activities()).filteredOn(WaitView.ActivityView::skipped).hasSize(1);
     }
 
@@ -216,6 +219,10 @@ class WaitChainTest {
         assertThat(evening.live().seat(new SeatNumber(1)).orElseThrow().activity())
                 .map(Stint::activity)
                 .contains(new ActivityId("drinks"));
+    }
+
+    private static String words(WaitView.ChangeView change) {
+        return ChangeWords.sentence(change, WaitEvening.ZONE);
     }
 
     private static WaitView.ActivityView browsing(WaitView view) {
@@ -305,7 +312,7 @@ class WaitChainTest {
 
     @Test void a_planning_that_fails_leaves_the_chain_sound_and_the_next_rests_on_the_last_good_one() {
         WaitEvening evening = poured();
-        WaitChain failing = new WaitChain("thursday", unreadableWhilePaused(), WaitEvening.ZONE);
+        WaitChain failing = new WaitChain("thursday", unreadableWhilePaused());
         WaitChain sound = WaitEvening.chain();
         failing.at(evening.live(), WaitEvening.at(48));
         sound.at(evening.live(), WaitEvening.at(48));
@@ -319,9 +326,9 @@ class WaitChainTest {
         evening.record(50.5, new ClassEvent.SeatResumed(new SeatNumber(3)));
         WaitView again = failing.at(evening.live(), WaitEvening.at(50.6));
         assertThat(again.strips()).hasSize(8);
-        assertThat(again.calls()).extracting(WaitView.CallView::what).contains("First candles ready");
+        assertThat(again.calls()).extracting(c -> WaitWords.what(c.event())).contains("First candles ready");
         assertThat(again.activities()).isEqualTo(sound.at(evening.live(), WaitEvening.at(50.6)).activities());
-        assertThat(new WaitChain("thursday", unreadableWhilePaused(), WaitEvening.ZONE)
+        assertThat(new WaitChain("thursday", unreadableWhilePaused())
                 .at(evening.live(), WaitEvening.at(50.6))).as("a board started anew").isEqualTo(again);
     }
 }

@@ -70,7 +70,7 @@ public final class WaitEvening {
     }
 
     static WaitChain chain() {
-        return new WaitChain("thursday", new PlanCureClock(), ZONE);
+        return new WaitChain("thursday", new PlanCureClock());
     }
 
     /** As a board sees it that was started just now. */

@@ -11,6 +11,7 @@ import benchpace.live.Seat;
 import benchpace.plan.ActivityId;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.StepId;
+import benchpace.words.WaitWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -42,7 +43,7 @@ class WrappingAfterTheHandTestTest {
     }
 
     private static List<CallView> wrapping(WaitView view) {
-        return view.calls().stream().filter(c -> c.what().equals("Gift wrapping")).toList();
+        return view.calls().stream().filter(c -> WaitWords.what(c.event()).equals("Gift wrapping")).toList();
     }
 
     private static List<Integer> called(WaitView view) {
@@ -65,7 +66,7 @@ class WrappingAfterTheHandTestTest {
             if (minute >= 100) {
                 assertThat(boxes).singleElement().satisfies(c -> {
                     assertThat(c.state()).isEqualTo(CallState.BEGUN);
-                    assertThat(c.words()).isEqualTo(
+                    assertThat(WaitWords.say(c, view.plannedAt().orElseThrow(), WaitEvening.ZONE)).isEqualTo(
                             "Fold a box or choose a ribbon now; the candle stays where it is");
                     assertThat(c.seats()).contains(3, 7, 8).hasSizeLessThanOrEqualTo(4);
                 });

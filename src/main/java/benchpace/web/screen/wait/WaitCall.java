@@ -6,9 +6,9 @@ import benchpace.board.waiting.WaitView;
 import benchpace.board.waiting.WaitView.CallState;
 import benchpace.board.waiting.WaitView.CallView;
 import benchpace.breaks.WaitEvent;
-import benchpace.breaks.WaitWords;
 import benchpace.web.screen.shell.Counter;
 import benchpace.words.Times;
+import benchpace.words.WaitWords;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -38,8 +38,8 @@ public record WaitCall(String lead, Optional<Counter> count, String clock, Strin
     /** When the first candle can be tried, as it is said everywhere; once that has begun, the candles say so. */
     private static Optional<WaitCall> firstReady(CallView call, ClassView view, Times times) {
         return view.cure().range().filter(r -> r.phase(view.now()) == SaidRange.Phase.BEFORE)
-                .map(r -> new WaitCall(call.what() + " from about", Optional.empty(), times.clock(r.from()), "", "", "",
-                        false, call.key(), Counter.iso(r.from())));
+                .map(r -> new WaitCall(what(call) + " from about", Optional.empty(), times.clock(r.from()), "", "",
+                        "", false, key(call), Counter.iso(r.from())));
     }
 
     /**
@@ -51,7 +51,7 @@ public record WaitCall(String lead, Optional<Counter> count, String clock, Strin
         for (CallView call : view.waiting().calls()) {
             boolean said = call.event() instanceof WaitEvent.FirstReady;
             if (!said && calls.stream().noneMatch(c -> c.state() == call.state()
-                    && (c.state() == CallState.BEGUN || c.what().equals(call.what())))) {
+                    && (c.state() == CallState.BEGUN || what(c).equals(what(call))))) {
                 calls.add(call);
             }
         }
@@ -69,14 +69,22 @@ public record WaitCall(String lead, Optional<Counter> count, String clock, Strin
         String clock = begun ? until(event, times) : counts ? ""
                 : event instanceof WaitEvent.WrappingFrom w && w.due() ? WaitWords.AFTER
                 : estimate ? times.roughly(call.at()) : times.clock(call.at());
-        return new WaitCall(lead(call), count, clock, call.where(), who,
-                event instanceof WaitEvent.Boxes ? WaitWords.STAYS : "", begun, call.key(), Counter.iso(call.at()));
+        return new WaitCall(lead(call), count, clock, call.event().where(), who,
+                event instanceof WaitEvent.Boxes ? WaitWords.STAYS : "", begun, key(call), Counter.iso(call.at()));
+    }
+
+    /** Names the event among those of this class, whatever the clock says. */
+    private static String key(CallView call) {
+        return what(call) + "@" + call.at().getEpochSecond() / 60;
     }
 
     /** Names of activities are one thing or many: no verb follows. */
     private static String lead(CallView call) {
-        return call.event() instanceof WaitEvent.WrappingFrom w && !w.due() ? call.what() + " from about"
-                : call.what();
+        return call.event() instanceof WaitEvent.WrappingFrom w && !w.due() ? what(call) + " from about" : what(call);
+    }
+
+    private static String what(CallView call) {
+        return WaitWords.what(call.event());
     }
 
     private static String until(WaitEvent event, Times times) {

@@ -2,6 +2,7 @@ package benchpace.web.screen.wait;
 
 import benchpace.board.view.ClassView;
 import benchpace.board.waiting.WaitView.OfferView;
+import benchpace.words.ChangeWords;
 import benchpace.words.Phrases;
 import benchpace.words.Times;
 import java.util.List;
@@ -18,7 +19,8 @@ public record WaitLine(String classId, boolean planned, List<WaitCall> calls, St
     public static WaitLine of(ClassView view, Times times) {
         boolean planned = view.waiting().plannedAt().isPresent() && !view.waiting().strips().isEmpty();
         return new WaitLine(view.id(), planned, WaitCall.first(view, times, MOST), leisure(view.waiting().leisure()),
-                view.waiting().changes().stream().findFirst().map(c -> c.brief()).orElse(""));
+                view.waiting().changes().stream().findFirst().map(c -> ChangeWords.brief(c, times.zone()))
+                        .orElse(""));
     }
 
     static String leisure(List<OfferView> offers) {

@@ -8,9 +8,11 @@ import benchpace.web.screen.shell.Parts;
 import benchpace.web.screen.shell.Shell;
 import benchpace.web.screen.shell.UndoButton;
 import benchpace.web.screen.shell.Viewer;
+import benchpace.words.ChangeWords;
 import benchpace.words.MissingWords;
 import benchpace.words.Phrases;
 import benchpace.words.Times;
+import benchpace.words.WaitWords;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -86,7 +88,8 @@ public record WaitPage(Shell shell, String name, String classId, boolean instruc
                 ? "; so far it was " + Phrases.count(idle.soFar()) : "") + "." + instead(idle);
         List<String> leisure = wait.leisure().stream().map(o -> "Seat " + o.seat() + " until " + times.clock(o.until())
                 + (o.offers().isEmpty() ? ": nothing fits." : ": " + String.join(", ", o.offers()) + ".")).toList();
-        List<String> changes = wait.changes().stream().map(c -> times.clock(c.at()) + " " + c.words()).toList();
+        List<String> changes = wait.changes().stream().map(c -> times.clock(c.at()) + " "
+                + ChangeWords.sentence(c, times.zone())).toList();
         Optional<Instant> newest = wait.changes().stream().map(ChangeView::at).findFirst();
         return new Notes(words, leisure, changes, "wait-changes-" + newest.map(Instant::getEpochSecond).orElse(0L),
                 newest.filter(at -> at.plus(NEWS).isAfter(view.now())).isPresent(), warnings(view));
@@ -94,6 +97,6 @@ public record WaitPage(Shell shell, String name, String classId, boolean instruc
 
     private static List<String> warnings(ClassView view) {
         return Stream.concat(Stream.of(MissingWords.sentence(view.missing())).filter(words -> !words.isEmpty()),
-                view.waiting().warnings().stream()).toList();
+                WaitWords.warnings(view.waiting()).stream()).toList();
     }
 }

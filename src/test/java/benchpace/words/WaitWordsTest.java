@@ -1,4 +1,4 @@
-package benchpace.breaks;
+package benchpace.words;
 
 import static benchpace.breaks.Evenings.at;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -11,6 +11,8 @@ import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 
+import benchpace.breaks.Evenings;
+import benchpace.breaks.WaitEvent;
 import benchpace.plan.SeatNumber;
 
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
