@@ -56,7 +56,7 @@ public final class RoomCureClock implements CureClock {
     private record Basis(RoomFit prior, ClassCandles candles) { }
 
     /** What was computed. */
-    private record Forecast(Map<SeatNumber, CureOutlook> outlooks, RoomFit fit, String words) { }
+    private record Forecast(Map<SeatNumber, CureOutlook> outlooks, RoomFit fit, Optional<Refit> refit) { }
 
     public RoomCureClock(Priors priors) {
         this.priors = priors;
@@ -90,15 +90,15 @@ public final class RoomCureClock implements CureClock {
         }
         ClassCandles candles = ClassCandles.of(live);
         if (candles.poured().isEmpty()) {
-            return new Cooling(Map.of(), room(live, ""));
+            return new Cooling(Map.of(), room(live, Optional.empty()));
         }
         Forecast forecast = forecast(classId, live, candles);
-        return new Cooling(clocks(live, candles, forecast), room(live, forecast.words()));
+        return new Cooling(clocks(live, candles, forecast), room(live, forecast.refit()));
     }
 
     @Override public Cooling byFigure(LiveClass live, Instant now) {
         return new Cooling(byFigure.clocks(live, now),
-                live.plan().candles().isEmpty() ? RoomView.NONE : room(live, ""));
+                live.plan().candles().isEmpty() ? RoomView.NONE : room(live, Optional.empty()));
     }
 
     @Override public Optional<CutAway> waitedFor(String classId, LiveClass live, Map<SeatNumber, CandleClock> clocks,
@@ -152,9 +152,9 @@ public final class RoomCureClock implements CureClock {
         ClassCandles candles = basis.candles();
         RoomPosterior posterior = RoomPosterior.of(basis.prior(), candles.evidence(), trajectories);
         Map<SeatNumber, CureOutlook> outlooks = outlooks(candles, posterior);
-        String words = candles.latest().map(seen -> FitWords.of(seen, candles.poured(), outlooks,
-                outlooksWithout(live, seen, basis.prior()))).orElse("");
-        return new Forecast(outlooks, posterior.fit(), words);
+        Optional<Refit> refit = candles.latest().map(seen -> Refit.of(seen, candles.poured(), outlooks,
+                outlooksWithout(live, seen, basis.prior())));
+        return new Forecast(outlooks, posterior.fit(), refit);
     }
 
     /** What was forecast before something was seen; mostly that is still known. */
@@ -211,7 +211,7 @@ public final class RoomCureClock implements CureClock {
                 sections.at(p.curing().coolingCase(), fit.lossMedian(), p.minutesAt(now)));
     }
 
-    private static RoomView room(LiveClass live, String words) {
+    private static RoomView room(LiveClass live, Optional<Refit> refit) {
         List<RoomView.Choice> choices = new ArrayList<>();
         live.plan().candles().forEach(c -> choices.add(new RoomView.Choice(c.id(), c.name())));
         Map<Integer, String> chosen = new TreeMap<>();
@@ -219,7 +219,7 @@ public final class RoomCureClock implements CureClock {
             seat.candle().ifPresent(c -> chosen.put(seat.number().value(), c));
         }
         Candle first = live.plan().candles().get(0);
-        return new RoomView(words, choices, chosen, Optional.of(warmth(live.roomReadings(), first.roomCelsius())),
+        return new RoomView(refit, choices, chosen, Optional.of(warmth(live.roomReadings(), first.roomCelsius())),
                 Optional.of(warmth(live.pourReadings(), first.pourCelsius())), Optional.empty(), Optional.empty());
     }
 

@@ -8,7 +8,7 @@ import java.util.Optional;
 /**
  * What the board knows about how candles cool in this room, and the drawing of one that is setting.
  *
- * @param fitWords   what the last reading or test changed, in words; empty if there was none
+ * @param refit      what the last reading or test changed; empty if there was none
  * @param candles    what a seat may make; empty if the plan names none and nothing is computed
  * @param chosen     the candle of each seat that chose one, by its number
  * @param room       the room's temperature in use
@@ -16,11 +16,11 @@ import java.util.Optional;
  * @param cutAway    the candle that most seats wait for
  * @param nextChange when the drawing next changes by itself
  */
-public record RoomView(String fitWords, List<Choice> candles, Map<Integer, String> chosen, Optional<Warmth> room,
+public record RoomView(Optional<Refit> refit, List<Choice> candles, Map<Integer, String> chosen, Optional<Warmth> room,
                        Optional<Warmth> pour, Optional<CutAway> cutAway, Optional<Instant> nextChange) {
     /** Nothing is computed: the cure is the plan's own figure. */
-    public static final RoomView NONE = new RoomView("", List.of(), Map.of(), Optional.empty(), Optional.empty(),
-            Optional.empty(), Optional.empty());
+    public static final RoomView NONE = new RoomView(Optional.empty(), List.of(), Map.of(), Optional.empty(),
+            Optional.empty(), Optional.empty(), Optional.empty());
 
     /** One candle of the plan. */
     public record Choice(String id, String name) { }
@@ -34,6 +34,6 @@ public record RoomView(String fitWords, List<Choice> candles, Map<Integer, Strin
     }
 
     RoomView with(Optional<CutAway> drawn, Optional<Instant> next) {
-        return new RoomView(fitWords, candles, chosen, room, pour, drawn, next);
+        return new RoomView(refit, candles, chosen, room, pour, drawn, next);
     }
 }

@@ -13,6 +13,7 @@ import benchpace.files.Json;
 import benchpace.web.screen.instructor.HomeLine;
 import benchpace.web.screen.shell.Viewer;
 import benchpace.words.EventWords;
+import benchpace.words.FitWords;
 import benchpace.words.FlagWords;
 import benchpace.words.HomeWords;
 import benchpace.words.MissingWords;
@@ -117,7 +118,8 @@ public final class StateJson {
     }
 
     private static ObjectNode room(RoomView room) {
-        ObjectNode node = Json.object().put("computed", !room.candles().isEmpty()).put("fit", room.fitWords())
+        ObjectNode node = Json.object().put("computed", !room.candles().isEmpty())
+                .put("fit", room.refit().map(FitWords::of).orElse(""))
                 .put("roomCelsius", room.room().map(RoomView.Warmth::celsius).orElse(null))
                 .put("pourCelsius", room.pour().map(RoomView.Warmth::celsius).orElse(null));
         ArrayNode candles = node.putArray("candles");

@@ -151,8 +151,9 @@ class RoomCureClockTest {
         assertThat(after.ready().likely()).isBefore(before.ready().likely());
         assertThat(width(after)).isLessThan(width(before));
         assertThat(Math.abs(minutes(after.pouredAt(), after.ready().likely()) - ready)).isLessThan(errorBefore);
-        assertThat(cooling(c).room().fitWords())
-                .matches("Room refitted from the reading at seat 1: candles about \\d+ min sooner\\.");
+        Refit refit = cooling(c).room().refit().orElseThrow();
+        assertThat(refit.seen().seat()).contains(new SeatNumber(1));
+        assertThat(refit.laterMinutes().orElseThrow()).isLessThan(-1);
     }
 
     @Test void undoing_the_reading_takes_the_refit_back() {
@@ -163,7 +164,7 @@ class RoomCureClockTest {
         c.undoLast();
 
         assertThat(seat(c, 2)).isEqualTo(before);
-        assertThat(cooling(c).room().fitWords()).isEmpty();
+        assertThat(cooling(c).room().refit()).isEmpty();
     }
 
     @Test void the_hand_test_overrides_the_forecast_and_teaches_the_others() {
@@ -174,7 +175,7 @@ class RoomCureClockTest {
         assertThat(seat(c, 1).ready().basis()).isEqualTo(ReadyWindow.Basis.HAND_TEST);
         assertThat(seat(c, 1).judgedSetAt()).contains(TestClass.instant(60));
         assertThat(seat(c, 2).ready().likely()).isBefore(before.ready().likely());
-        assertThat(cooling(c).room().fitWords()).startsWith("Room refitted from the hand test at seat 1: ");
+        assertThat(cooling(c).room().refit().map(r -> r.seen().kind())).contains(Observation.Kind.JUDGED_SET);
     }
 
     @Test void time_alone_changes_no_range_and_past_it_somebody_should_try() {

@@ -3,6 +3,7 @@ package benchpace.web.screen.instructor;
 import benchpace.board.cooling.RoomView;
 import benchpace.board.view.ClassView;
 import benchpace.words.Degrees;
+import benchpace.words.FitWords;
 import benchpace.words.Times;
 import java.util.Optional;
 
@@ -19,7 +20,7 @@ public record RoomPanel(String fit, boolean computed, Reading room, Reading pour
 
     public static RoomPanel of(ClassView view, Times times) {
         RoomView room = view.room();
-        return new RoomPanel(room.fitWords(), !room.candles().isEmpty(), reading(room.room(), times),
+        return new RoomPanel(room.refit().map(FitWords::of).orElse(""), !room.candles().isEmpty(), reading(room.room(), times),
                 reading(room.pour(), times));
     }
 
