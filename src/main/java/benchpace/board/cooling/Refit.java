@@ -1,6 +1,6 @@
 package benchpace.board.cooling;
 
-import benchpace.cure.CureOutlook;
+import benchpace.cure.room.CureOutlook;
 import benchpace.plan.SeatNumber;
 import java.util.List;
 import java.util.Map;

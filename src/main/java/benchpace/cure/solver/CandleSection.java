@@ -3,7 +3,6 @@ package benchpace.cure.solver;
 import benchpace.cure.CoolingCase;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * A candle cut open at one instant, from the solver's own field: fronts for drawing and the facts for describing it.
@@ -72,28 +71,5 @@ public record CandleSection(double minutes, double radiusMillimetres, double hei
         double height = flow.grid.height * 1000;
         return new CandleSection(minute, radius, height, new FieldReading(flow).solidFraction(y),
                 field.wallShell() * radius, field.baseShell() * height, field.topShell() * height, fronts);
-    }
-
-    /** The section in plain words, for who cannot see the drawing. */
-    public String describe() {
-        String when = minutes < 0.5 ? "Just poured"
-                : String.format(Locale.ROOT, "%.0f minutes after the pour", minutes);
-        if (solidFraction < 0.02) {
-            return when + ": all of the wax is liquid and hot.";
-        }
-        String share = String.format(Locale.ROOT, "%.0f per cent of the wax is solid", 100 * solidFraction);
-        if (solidFraction > 0.995) {
-            return when + ": " + (solidFraction >= 0.9999 ? "all of the wax is solid."
-                    : share + "; the last of it is setting.");
-        }
-        boolean core = fronts.get(1).outlines().isEmpty();
-        return when + ": " + share + ". At the wall the set shell is " + millimetres(wallShellMillimetres)
-                + " thick, at the base " + millimetres(baseShellMillimetres) + ", under the top "
-                + millimetres(topShellMillimetres) + (core ? "; the middle is setting but still soft."
-                : "; the middle is still liquid.");
-    }
-
-    private static String millimetres(double value) {
-        return value < 0.5 ? "less than 1 mm" : String.format(Locale.ROOT, "about %.0f mm", value);
     }
 }

@@ -105,16 +105,6 @@ class CandleSectionTest {
     }
 
     @Test
-    void it_is_told_in_plain_words() {
-        List<CandleSection> film = CandleSection.everyMinute(CASE, 0, 330);
-        assertThat(film.get(0).describe()).isEqualTo("Just poured: all of the wax is liquid and hot.");
-        assertThat(film.get(60).describe()).startsWith("60 minutes after the pour: ")
-                .contains("per cent of the wax is solid", "At the wall the set shell is about")
-                .endsWith("the middle is still liquid.");
-        assertThat(film.get(330).describe()).endsWith("all of the wax is solid.");
-    }
-
-    @Test
     void a_span_that_runs_backward_is_a_mistake() {
         assertThatThrownBy(() -> CandleSection.everyMinute(CASE, 10, 9)).isInstanceOf(IllegalArgumentException.class);
     }

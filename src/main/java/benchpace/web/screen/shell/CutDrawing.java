@@ -4,11 +4,9 @@ import benchpace.board.cooling.CutAway;
 import benchpace.cure.solver.CandleSection;
 import benchpace.cure.solver.SectionPoint;
 import benchpace.cure.solver.SolidFront;
-import benchpace.plan.Vessel;
-import benchpace.words.Phrases;
+import benchpace.words.CutWords;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * A candle cut open, as an SVG in millimetres: the axis at x = 0, the base of the wax at y = 0, upwards negative. Zones
@@ -32,8 +30,6 @@ public record CutDrawing(String id, String viewBox, double radius, double height
     private static final double RIM_SHOWN = 12;
     private static final double MARGIN = 5;
     private static final double TABLE = 5;
-    /** One line beside the drawing. */
-    private static final int LONGEST_SEATS = 24;
 
     /** @param kind {@code nearly}, {@code half}, {@code soft} or {@code liquid} */
     public record Zone(String kind, String path) { }
@@ -56,41 +52,8 @@ public record CutDrawing(String id, String viewBox, double radius, double height
         String box = plain(-outer - MARGIN) + " " + plain(-rim - MARGIN) + " " + plain(2 * (outer + MARGIN)) + " "
                 + plain(rim + wall + MARGIN + TABLE);
         return new CutDrawing(id, box, r, h, outer, wall, List.copyOf(zones), line(section.fronts().get(1), r, h),
-                vessel(r, wall, rim), "M0 " + plain(-rim + 2) + "V0", cut.candle(), seats(cut), caption(cut),
-                solid(section),
-                cut.candle() + " in section, in " + material(cut.vessel()) + " on " + top(cut) + ". "
-                        + section.describe() + " Computed, not measured.");
-    }
-
-    private static String caption(CutAway cut) {
-        long minutes = Math.round(Math.floor(cut.section().minutes()));
-        return Phrases.sentence(seats(cut)) + ": " + cut.candle() + ", " + (minutes < 1 ? "just poured"
-                : minutes + " min after " + (cut.seats().size() > 1 ? "the last pour" : "the pour"));
-    }
-
-    private static String seats(CutAway cut) {
-        String ranges = Phrases.seatRanges(cut.seats());
-        return ranges.length() <= LONGEST_SEATS ? ranges : cut.seats().size() + " seats";
-    }
-
-    private static String solid(CandleSection section) {
-        double solid = section.solidFraction();
-        if (solid < 0.03) {
-            return "still liquid";
-        }
-        return solid > 0.97 ? "nearly all set" : "about " + Math.round(20 * solid) * 5 + " % set";
-    }
-
-    private static String material(Vessel vessel) {
-        return switch (vessel.material()) {
-            case GLASS -> "glass";
-            case TIN -> "tin";
-            case CERAMIC -> "ceramic";
-        };
-    }
-
-    private static String top(CutAway cut) {
-        return cut.tableTop().name().toLowerCase(Locale.ROOT);
+                vessel(r, wall, rim), "M0 " + plain(-rim + 2) + "V0", cut.candle(),
+                CutWords.seats(cut), CutWords.caption(cut), CutWords.solid(section), CutWords.described(cut));
     }
 
     /** The closed outlines of both halves. */
