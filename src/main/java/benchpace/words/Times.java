@@ -14,7 +14,8 @@ public record Times(ZoneId zone) {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM, HH:mm", Locale.ENGLISH);
     private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH);
     private static final DateTimeFormatter DATED = DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm", Locale.ENGLISH);
-    private static final long FIVE_MINUTES = Duration.ofMinutes(5).toSeconds();
+    private static final DateTimeFormatter SHORT_DAY = DateTimeFormatter.ofPattern("EEE d MMM, HH:mm", Locale.ENGLISH);
+    private static final DateTimeFormatter SHORT_DATE = DateTimeFormatter.ofPattern("EEE d MMM uuuu", Locale.ENGLISH);
 
     /** "20:07". */
     public String clock(Instant at) {
@@ -48,6 +49,16 @@ public record Times(ZoneId zone) {
         return WallClock.words(DAY, at, zone);
     }
 
+    /** "Thu 4 Mar, 18:30", for where there is little room. */
+    public String shortDay(Instant at) {
+        return WallClock.words(SHORT_DAY, at, zone);
+    }
+
+    /** "Thu 4 Mar 2027". */
+    public String shortDate(Instant at) {
+        return SHORT_DATE.format(at.atZone(zone));
+    }
+
     /** How far apart two {@link #clock} times are for whoever subtracts them; negative if {@code to} is earlier. */
     public static Duration apart(Instant from, Instant to) {
         return Duration.between(from.truncatedTo(ChronoUnit.MINUTES), to.truncatedTo(ChronoUnit.MINUTES));
@@ -55,7 +66,7 @@ public record Times(ZoneId zone) {
 
     /** The time on the next full five minutes: an estimate promises no exact minute, and none too early. */
     public String roughly(Instant at) {
-        return clock(next(5, at));
+        return clock(SaidRange.latest(at));
     }
 
     /** The next instant that is a full multiple of these minutes, {@code at} itself if it is one. */
@@ -66,7 +77,7 @@ public record Times(ZoneId zone) {
 
     /** "20:05 to 20:20", each to the five minutes outwards; "20:10" if that is one. */
     public String window(Instant from, Instant until) {
-        String early = clock(Instant.ofEpochSecond(Math.floorDiv(from.getEpochSecond(), FIVE_MINUTES) * FIVE_MINUTES));
+        String early = clock(SaidRange.earliest(from));
         String late = roughly(until);
         return early.equals(late) ? late : early + " to " + late;
     }

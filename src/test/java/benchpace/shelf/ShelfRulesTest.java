@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 
@@ -228,18 +227,6 @@ class ShelfRulesTest {
         assertThat(one.reminders(by.minus(Duration.ofDays(3)), Duration.ofDays(2))).isEmpty();
         assertThat(one.reminders(by.minus(Duration.ofDays(1)), Duration.ofDays(2))).hasSize(1);
         assertThat(one.reminders(by.plus(Duration.ofDays(30)), Duration.ZERO)).hasSize(1);
-    }
-
-    /** The first three cautions are the rules of ASTM F2058 (from memory; "and pets" is the trade's). */
-    @Test void a_tag_carries_the_word_the_times_and_the_cautions_of_makers() {
-        ShelfTag tag = ShelfTag.of(one.entry(id).orElseThrow(), "Thursday candles", ZoneOffset.UTC);
-        assertThat(tag.claim()).isEqualTo("maple 42");
-        assertThat(ShelfTag.of(one.after(new ShelfEvent.Erased(id, READY)).entry(id).orElseThrow(), "Thursday candles",
-                ZoneOffset.UTC).claim()).isEqualTo("erased");
-        assertThat(tag.lines()).containsExactly("Robin", "Thursday candles, seat 4", "Shelf: Window 1",
-                "Ready from about Thu 4 Mar, 22:30", "Collect by Thu 18 Mar 2027");
-        assertThat(tag.cautions()).contains("Burn within sight.", "Keep away from things that catch fire.",
-                "Keep away from children and pets.");
     }
 
     private static ShelfDecision put(Shelf shelf, int seat, ShelfPlace place, ClaimWord claim, String name) {

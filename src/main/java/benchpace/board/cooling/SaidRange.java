@@ -43,8 +43,8 @@ public record SaidRange(Instant from, Instant until, ReadyWindow.Basis basis) {
         if (window.basis() == ReadyWindow.Basis.HAND_TEST) {
             return new SaidRange(window.from(), window.until(), window.basis());
         }
-        Instant from = down(window.from());
-        Instant until = up(window.until());
+        Instant from = earliest(window.from());
+        Instant until = latest(window.until());
         return new SaidRange(from, until.isAfter(from) ? until : from.plus(STEP), window.basis());
     }
 
@@ -98,7 +98,7 @@ public record SaidRange(Instant from, Instant until, ReadyWindow.Basis basis) {
 
     /** The same, not ending before an instant. */
     public SaidRange notBefore(Instant end) {
-        return new SaidRange(from, later(until, up(end)), basis);
+        return new SaidRange(from, later(until, latest(end)), basis);
     }
 
     public boolean covers(SaidRange other) {
@@ -129,12 +129,14 @@ public record SaidRange(Instant from, Instant until, ReadyWindow.Basis basis) {
         return WallClock.words(at, zone);
     }
 
-    private static Instant down(Instant at) {
+    /** How a beginning that is estimated is said: a full five minutes, not after it. */
+    public static Instant earliest(Instant at) {
         return Instant.ofEpochSecond(Math.floorDiv(at.getEpochSecond(), STEP.toSeconds()) * STEP.toSeconds());
     }
 
-    private static Instant up(Instant at) {
-        Instant below = down(at);
+    /** How an end that is estimated is said, or one instant alone: a full five minutes, not before it. */
+    public static Instant latest(Instant at) {
+        Instant below = earliest(at);
         return below.equals(at) ? at : below.plus(STEP);
     }
 

@@ -15,9 +15,9 @@ import benchpace.web.request.Refused;
 import benchpace.web.screen.Screens;
 import benchpace.web.screen.cure.CureForm;
 import benchpace.web.screen.cure.CurePage;
-import benchpace.web.screen.cure.RoomWords;
 import benchpace.web.screen.shell.Shell;
 import benchpace.web.screen.shell.Viewer;
+import benchpace.words.RoomWords;
 import benchpace.words.Times;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -67,7 +67,8 @@ public final class CurePages {
             tried.put(one.getKey(), trials.of(one.getValue(), fit));
         }
         Times times = new Times(zone);
-        List<RoomWords> rooms = lessons.taught().stream().map(t -> RoomWords.of(t, times)).toList();
+        List<RoomWords> rooms = lessons.taught().stream()
+                .map(t -> RoomWords.of(t.room(), t.fit(), t.classes(), t.at(), times)).toList();
         Shell shell = new Shell("Vessels and waxes", "cure", List.of(), "", "", zone.getId(), viewer.role().token(),
                 viewer.initials());
         String html = screens.cure(CurePage.of(shell, viewer.instructor(),

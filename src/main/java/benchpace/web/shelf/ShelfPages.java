@@ -11,7 +11,6 @@ import benchpace.files.calendar.CalendarFile;
 import benchpace.files.calendar.ClassCalendar;
 import benchpace.shelf.EntryId;
 import benchpace.shelf.ShelfEntry;
-import benchpace.shelf.ShelfTag;
 import benchpace.web.classes.Pages;
 import benchpace.web.pairing.Access;
 import benchpace.web.request.AskedClass;
@@ -22,6 +21,7 @@ import benchpace.web.screen.Screens;
 import benchpace.web.screen.shelf.LeaveSheet;
 import benchpace.web.screen.shelf.ShelfPage;
 import benchpace.web.screen.shell.Viewer;
+import benchpace.words.ShelfTag;
 import benchpace.words.Times;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -77,7 +77,7 @@ public final class ShelfPages {
         }
         List<ShelfTag> tags = Arrays.stream(ids.split(",")).filter(id -> Long.parseLong(id) > 0)
                 .flatMap(id -> shelf.shelf().entry(new EntryId(Long.parseLong(id))).stream())
-                .map(e -> ShelfTag.of(e, api.className(e.classId()), zone)).toList();
+                .map(e -> ShelfTag.of(e, api.className(e.classId()), new Times(zone))).toList();
         if (tags.isEmpty()) {
             throw new Refused(Problem.notFound("None of these candles is on the shelf."));
         }

@@ -6,6 +6,7 @@ import benchpace.cure.room.RoomFit;
 import benchpace.web.screen.shell.Shell;
 import benchpace.words.Degrees;
 import benchpace.words.Phrases;
+import benchpace.words.RoomWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

@@ -2,7 +2,7 @@ package benchpace.web.screen.shelf;
 
 import benchpace.board.cooling.CandleClock;
 import benchpace.shelf.ShelfPlace;
-import benchpace.shelf.ShelfTag;
+import benchpace.words.ShelfTag;
 import benchpace.words.Times;
 import java.time.Instant;
 import java.util.List;

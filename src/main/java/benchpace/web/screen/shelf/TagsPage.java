@@ -1,8 +1,8 @@
 package benchpace.web.screen.shelf;
 
-import benchpace.shelf.ShelfTag;
 import benchpace.web.screen.shell.Shell;
 import benchpace.web.screen.shell.Viewer;
+import benchpace.words.ShelfTag;
 import java.util.List;
 
 /**

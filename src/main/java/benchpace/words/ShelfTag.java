@@ -1,11 +1,8 @@
-package benchpace.shelf;
+package benchpace.words;
 
-import benchpace.plan.WallClock;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
+import benchpace.shelf.ShelfEntry;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * What goes on a candle's tag, printed or written by hand. The cautions are the usual ones of candle makers: the first
@@ -25,24 +22,21 @@ public record ShelfTag(String claim, List<String> lines, List<String> cautions) 
             "Let it set and cure fully before the first burn.",
             "The instructor's or maker's word comes first.");
 
-    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("EEE d MMM, HH:mm", Locale.ENGLISH);
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.ENGLISH);
-
     public ShelfTag {
         lines = List.copyOf(lines);
         cautions = List.copyOf(cautions);
     }
 
     /** The tag of a candle on the shelf, with times as the shop's clock shows them. */
-    public static ShelfTag of(ShelfEntry entry, String className, ZoneId zone) {
+    public static ShelfTag of(ShelfEntry entry, String className, Times times) {
         List<String> lines = new ArrayList<>();
         if (!entry.name().isEmpty()) {
             lines.add(entry.name());
         }
         lines.add(className + ", seat " + entry.seat());
         lines.add("Shelf: " + entry.place());
-        lines.add("Ready from about " + WallClock.words(MOMENT, entry.readyFrom(), zone));
-        lines.add("Collect by " + DAY.format(entry.collectBy().atZone(zone)));
+        lines.add("Ready from about " + times.shortDay(entry.readyFrom()));
+        lines.add("Collect by " + times.shortDate(entry.collectBy()));
         return new ShelfTag(entry.claim().toString(), lines, CAUTIONS);
     }
 }

@@ -1,8 +1,7 @@
-package benchpace.web.screen.cure;
+package benchpace.words;
 
 import benchpace.cure.room.RoomFit;
-import benchpace.store.Rooms;
-import benchpace.words.Times;
+import java.time.Instant;
 
 /**
  * What a room has taught, in words.
@@ -15,12 +14,15 @@ import benchpace.words.Times;
 public record RoomWords(String room, String name, String loss, String ready) {
     private static final double AS_COMPUTED = 0.02;
 
-    public static RoomWords of(Rooms.Taught taught, Times times) {
-        RoomFit fit = taught.fit();
-        String from = "from " + count(fit.observations(), "observation") + " in " + count(taught.classes(), "class")
-                + ", the last on " + times.day(taught.at());
-        return new RoomWords(taught.room(), taught.room().isEmpty() ? "This room" : taught.room(),
-                loss(fit) + ", " + from + ".", ready(fit));
+    /**
+     * @param room    its name; empty for "this room"
+     * @param classes how many classes taught it
+     * @param at      when the latest of them did
+     */
+    public static RoomWords of(String room, RoomFit fit, int classes, Instant at, Times times) {
+        String from = "from " + count(fit.observations(), "observation") + " in " + count(classes, "class")
+                + ", the last on " + times.day(at);
+        return new RoomWords(room, room.isEmpty() ? "This room" : room, loss(fit) + ", " + from + ".", ready(fit));
     }
 
     /** "Cools about 12 % faster than computed, likely 3 to 20 %". */
