@@ -20,8 +20,8 @@ public record RoomPanel(String fit, boolean computed, Reading room, Reading pour
 
     public static RoomPanel of(ClassView view, Times times) {
         RoomView room = view.room();
-        return new RoomPanel(room.refit().map(FitWords::of).orElse(""), !room.candles().isEmpty(), reading(room.room(), times),
-                reading(room.pour(), times));
+        return new RoomPanel(room.refit().map(FitWords::of).orElse(""), !room.candles().isEmpty(),
+                reading(room.room(), times), reading(room.pour(), times));
     }
 
     private static Reading reading(Optional<RoomView.Warmth> warmth, Times times) {

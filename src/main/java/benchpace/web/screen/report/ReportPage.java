@@ -2,6 +2,7 @@ package benchpace.web.screen.report;
 
 import benchpace.board.attempt.Model;
 import benchpace.board.cooling.CandleClock;
+import benchpace.board.cooling.SaidRange;
 import benchpace.board.pacing.PaceLines;
 import benchpace.board.view.ClassReport;
 import benchpace.board.view.ClassView;
@@ -119,7 +120,7 @@ public record ReportPage(Shell shell, String name, String place, String when, St
 
         private String ready(WhatHeld held) {
             Instant at = report.at(held.readyMinutes());
-            return ready(held.lastSeat(), at) + times.clock(at) + ", "
+            return ready(held.lastSeat(), at) + when(held.lastSeat(), at) + ", "
                     + against(at, report.plannedReady(), "the planned ");
         }
 
@@ -134,6 +135,15 @@ public record ReportPage(Shell shell, String name, String place, String when, St
             Optional<Instant> ended = report.view().home().ended();
             return ended.filter(at::isAfter).isPresent() ? "was still setting when the class ended, likely ready about "
                     : ended.isPresent() ? "was likely ready about " : "is likely ready about ";
+        }
+
+        /** A time that a hand decided on; else what every screen says of the candle. */
+        private String when(int seat, Instant at) {
+            return forecast(seat).map(times::said).orElseGet(() -> times.clock(at));
+        }
+
+        private Optional<SaidRange> forecast(int seat) {
+            return report.view().seat(seat).candle().filter(c -> !c.settled()).map(CandleClock::said);
         }
 
         private String against(Instant at, Instant meant, String word) {
@@ -200,7 +210,10 @@ public record ReportPage(Shell shell, String name, String place, String when, St
             return held.links().stream().filter(l -> l.minutes() >= LEAST_ROW_MINUTES).map(l -> {
                 String planned = l.plannedMinutes() > 0 ? minutes(l.plannedMinutes()) : "";
                 String away = l.awayMinutes() >= LEAST_MINUTES ? ", away for " + minutes(l.awayMinutes()) : "";
-                return new WayRow(times.clock(report.at(l.fromMinutes())), times.clock(report.at(l.toMinutes())),
+                boolean guessed = l.part().kind() == Part.Kind.CURE && forecast(l.part().seat()).isPresent();
+                Instant to = report.at(l.toMinutes());
+                return new WayRow(times.clock(report.at(l.fromMinutes())),
+                        guessed ? "about " + times.roughly(to) : times.clock(to),
                         Phrases.sentence(words(l.part())) + away, minutes(l.minutes()), planned,
                         l.overMinutes() >= WORTH_A_LOOK_MINUTES);
             }).toList();
@@ -213,7 +226,7 @@ public record ReportPage(Shell shell, String name, String place, String when, St
                 double spare = held.spareMinutes().get(seat);
                 return new CandleRow(String.valueOf(seat), times.clock(report.at(e.getValue().pouredMinutes())),
                         (judged(seat) ? "judged set " : settled(seat) ? "set by " : "likely ready about ")
-                                + times.clock(ready),
+                                + when(seat, ready),
                         seat == held.lastSeat() ? "the last" : minutes(spare));
             }).toList();
         }

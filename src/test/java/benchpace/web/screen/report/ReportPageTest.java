@@ -37,12 +37,12 @@ class ReportPageTest {
 
         assertThat(ready.get("1")).isEqualTo("judged set 20:38");
         assertThat(ready.get("5")).isEqualTo("set by 20:44");
-        assertThat(ready.get("8")).as("nobody took it in hand").isEqualTo("likely ready about 20:55");
+        assertThat(ready.get("8")).as("nobody took it in hand").isEqualTo("likely ready about 20:45 to 21:05");
     }
 
     @Test void a_candle_still_setting_when_the_class_ended_is_told_as_that() {
         assertThat(page(Evenings.over(), 111).outcome().get(0)).startsWith("The last candle, at seat 8, was still setting "
-                + "when the class ended, likely ready about 20:55");
+                + "when the class ended, likely ready about 20:45 to 21:05, 27 min after the planned 20:28.");
     }
 
     @Test void the_last_candle_that_was_trimmed_was_set_by_then() {
