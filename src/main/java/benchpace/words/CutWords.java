@@ -42,7 +42,7 @@ public final class CutWords {
 
     static String described(CandleSection section) {
         long minutes = minutes(section);
-        String when = (minutes < 1 ? "Just poured" : minutes + " min after the pour") + ": ";
+        String when = (minutes < 1 ? "Just poured" : minutes + " minutes after the pour") + ": ";
         double solid = section.solidFraction();
         if (solid < STILL_LIQUID) {
             return when + "all of the wax is still liquid and hot.";

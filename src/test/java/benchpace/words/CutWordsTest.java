@@ -26,7 +26,7 @@ class CutWordsTest {
         CandleSection section = section(18, 0.27, true);
 
         assertThat(CutWords.solid(section)).isEqualTo("about 25 % set");
-        assertThat(CutWords.described(section)).isEqualTo("18 min after the pour: about 25 % of the wax is set. At "
+        assertThat(CutWords.described(section)).isEqualTo("18 minutes after the pour: about 25 % of the wax is set. At "
                 + "the wall the set shell is about 3 mm thick, at the base less than 1 mm, under the top about 2 mm; "
                 + "the middle is still liquid.");
         assertThat(CutWords.described(section(80, 0.8, false))).endsWith("; the middle is setting but still soft.");
