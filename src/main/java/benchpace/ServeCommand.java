@@ -2,6 +2,7 @@ package benchpace;
 
 import benchpace.board.Boards;
 import benchpace.board.ClassBoard;
+import benchpace.board.Erasing;
 import benchpace.board.ShelfBoard;
 import benchpace.board.cooling.RoomLessons;
 import benchpace.board.pacing.PosteriorPaceWatch;
@@ -44,6 +45,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -160,16 +162,21 @@ final class ServeCommand implements Callable<Integer> {
         Keys links = new Keys(new PairingKeys(database), clock);
         GuestCodes codes = new GuestCodes(new SeatCodes(database), clock);
         OlderSecrets.takeOver(new Settings(database), links, codes, boards);
-        codes.forgetThoseOf(boards);
         Access access = new Access(new Sessions(database), clock, Pins.drawn(Optional.ofNullable(pin)), links);
+        ShelfBoard shelf = ShelfBoard.open(database, clock);
+        Erasing erasing = new Erasing(clock, List.of(
+                new Erasing.Part("words of candles that left the shelf", shelf::eraseDue),
+                new Erasing.Part("codes of seats whose class is over", () -> codes.forgetThoseOf(boards)),
+                new Erasing.Part("devices that were paired a year ago", access::forgetOld)));
         demoClass(boards, clock.instant(), zone);
         String address = reachable();
         String scheme = Server.scheme(keys);
         Server server;
         try {
             server = new Server(host, port, hostNames, n -> scheme + address + ":" + n + "/", boards,
-                    ShelfBoard.open(database, clock), plans, access, codes, clock, zone, keys);
+                    shelf, plans, access, codes, erasing, clock, zone, keys);
         } catch (StartFailure e) {
+            erasing.close();
             boards.close();
             throw e;
         }
@@ -178,6 +185,7 @@ final class ServeCommand implements Callable<Integer> {
         Runtime.getRuntime().addShutdownHook(new Thread(() -> {
             localName.close();
             server.close();
+            erasing.close();
             boards.close();
             database.close();
         }, "closing"));

@@ -18,7 +18,6 @@ import benchpace.store.ShelfLog;
 import benchpace.store.StoreException;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
-import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.temporal.ChronoUnit;
@@ -34,7 +33,6 @@ import java.util.function.Predicate;
  */
 public final class ShelfBoard {
     private static final Logger LOG = System.getLogger(ShelfBoard.class.getName());
-    private static final Duration ERASES_EVERY = Duration.ofHours(24);
 
     private final ShelfLog log;
     private final ShelfArrangements arrangements;
@@ -42,8 +40,6 @@ public final class ShelfBoard {
     private final List<String> degraded = new ArrayList<>();
     private volatile Shelf shelf;
     private volatile ShelfArrangement arrangement;
-    /** In time lived. */
-    private Optional<Duration> lastErasure = Optional.empty();
 
     /** What became of a wish. */
     public sealed interface Outcome {
@@ -58,7 +54,7 @@ public final class ShelfBoard {
         ShelfDecision decide(ShelfRules rules, Shelf shelf, Instant now);
     }
 
-    /** Opens the shelf as the log left it, and erases what is due. */
+    /** Opens the shelf as the log left it. */
     public ShelfBoard(ShelfLog log, ShelfArrangements arrangements, InstantSource clock) {
         this.log = log;
         this.arrangements = arrangements;
@@ -67,7 +63,6 @@ public final class ShelfBoard {
         content.unreadable().forEach(fault -> degraded.add(told(fault)));
         this.arrangement = arranged();
         this.shelf = Shelf.of(content.events());
-        eraseIfDue();
     }
 
     private ShelfArrangement arranged() {
@@ -99,9 +94,7 @@ public final class ShelfBoard {
         return clock.instant().truncatedTo(ChronoUnit.MILLIS);
     }
 
-    /** The shelf as it is; words that are due are erased first, once a day. */
     public Shelf shelf() {
-        eraseIfDue();
         return shelf;
     }
 
@@ -109,12 +102,14 @@ public final class ShelfBoard {
         return arrangement;
     }
 
-    /** Arranges the shelf anew. Candles on places that are gone stay where they are until moved or collected. */
+    /**
+     * Arranges the shelf anew. Candles on places that are gone stay where they are until moved or collected; words that
+     * are now to be erased sooner go at once.
+     */
     public synchronized void arrange(ShelfArrangement wanted) {
         arrangements.put(wanted);
         arrangement = wanted;
-        lastErasure = Optional.empty();
-        eraseIfDue();
+        eraseDue();
     }
 
     /**
@@ -188,15 +183,19 @@ public final class ShelfBoard {
         shelf = next;
     }
 
-    private synchronized void eraseIfDue() {
-        Duration lived = clock.lived();
-        if (lastErasure.filter(t -> lived.minus(t).compareTo(ERASES_EVERY) < 0).isPresent() || !clock.trusted()) {
+    /**
+     * Erases the names and words of candles that were collected or taken back long enough ago; none while the clock is
+     * in doubt.
+     */
+    public synchronized void eraseDue() {
+        if (!clock.trusted()) {
             return;
         }
-        lastErasure = Optional.of(lived);
         Instant now = now();
         List<ShelfEvent> due = arrangement.rules().erasuresDue(shelf, now);
-        if (!due.isEmpty()) {
+        if (due.isEmpty()) {
+            log.emptyWhatIsOwed();
+        } else {
             record(Command.own("erase.") + due.get(0).entry() + "-" + now.toEpochMilli(), due);
         }
     }

@@ -19,7 +19,8 @@ import java.util.Optional;
 /**
  * What happened at the pickup shelf, in the table {@code shelf_event}. Only added to, but for one thing: with the event
  * that erases a guest's words they are overwritten where they were written down, in the same transaction, and the
- * write-ahead log is emptied as soon as no reader holds it: at once, with a later event of the shelf, or at closing.
+ * write-ahead log is emptied as soon as no reader holds it: at once, with a later event of the shelf, when it is tried
+ * again, or at closing.
  *
  * <p>What is erased is the claim word, and the name that was given for the shelf. What remains is the fact that a
  * candle of that seat was here, its places and times. A first name that the guest let stand in the class itself is not
@@ -131,7 +132,13 @@ public final class ShelfLog {
             }
             return erased;
         });
-        if (erases || toEmpty) {
+        toEmpty = toEmpty || erases;
+        emptyWhatIsOwed();
+    }
+
+    /** Tries again to empty the write-ahead log of what was erased, if a reader held it then. */
+    public void emptyWhatIsOwed() {
+        if (toEmpty) {
             toEmpty = !database.emptyWriteAheadLog();
         }
     }

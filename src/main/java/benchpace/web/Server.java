@@ -1,6 +1,7 @@
 package benchpace.web;
 
 import benchpace.board.Boards;
+import benchpace.board.Erasing;
 import benchpace.board.ShelfBoard;
 import benchpace.board.time.ImpossibleClock;
 import benchpace.files.BadField;
@@ -81,15 +82,15 @@ public final class Server implements AutoCloseable {
      * @throws StartFailure in one sentence if it cannot
      */
     public Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
-                  ShelfBoard shelf, Map<String, Plan> plans, Access access, GuestCodes codes, InstantSource clock,
-                  ZoneId zone, Optional<TlsKeys> keys) {
-        this(host, port, hostNames, reachable, boards, shelf, plans, access, codes, clock, zone, StreamLimits.USUAL,
-                EntranceLimits.USUAL, keys);
+                  ShelfBoard shelf, Map<String, Plan> plans, Access access, GuestCodes codes, Erasing erasing,
+                  InstantSource clock, ZoneId zone, Optional<TlsKeys> keys) {
+        this(host, port, hostNames, reachable, boards, shelf, plans, access, codes, erasing, clock, zone,
+                StreamLimits.USUAL, EntranceLimits.USUAL, keys);
     }
 
     Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
-           ShelfBoard shelf, Map<String, Plan> plans, Access access, GuestCodes codes, InstantSource clock,
-           ZoneId zone, StreamLimits limits, EntranceLimits entrance, Optional<TlsKeys> keys) {
+           ShelfBoard shelf, Map<String, Plan> plans, Access access, GuestCodes codes, Erasing erasing,
+           InstantSource clock, ZoneId zone, StreamLimits limits, EntranceLimits entrance, Optional<TlsKeys> keys) {
         this.access = access;
         streams = new Streams(limits, access);
         Screens screens = new Screens();
@@ -100,7 +101,8 @@ public final class Server implements AutoCloseable {
             RoutesConfig routes = config.routes;
             routes.before(guard::check);
             new Health(boards, streams::count, List.of(
-                    () -> MissingWords.told(boards.unreadable(), boards.missing()), shelf::degraded)).routes(routes);
+                    () -> MissingWords.told(boards.unreadable(), boards.missing()), shelf::degraded,
+                    erasing::degraded)).routes(routes);
             Pairing pairing = new Pairing(access, streams::end);
             pairing.routes(routes);
             new DevicesApi(access, streams, screens, zone, () -> reachable.apply(port())).routes(routes);

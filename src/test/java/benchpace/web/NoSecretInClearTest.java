@@ -169,7 +169,7 @@ class NoSecretInClearTest {
         assertThat(board.get("/g/" + printed, "").status()).as("it may be opened again").isEqualTo(200);
         board.testClock().advanceMinutes(13 * 60);
 
-        board.get("/classes/" + id + "/guest-codes", board.instructor()).ok();
+        board.erasing().look();
 
         assertThat(board.get("/g/" + printed, "").status()).isEqualTo(404);
     }

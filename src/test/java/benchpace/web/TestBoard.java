@@ -1,9 +1,11 @@
 package benchpace.web;
 
 import benchpace.board.Boards;
+import benchpace.board.Erasing;
 import benchpace.board.ShelfBoard;
 import benchpace.board.cooling.PlanCureClock;
 import benchpace.board.pacing.PosteriorPaceWatch;
+import benchpace.board.time.BoardTime;
 import benchpace.board.view.ViewMaker;
 import benchpace.files.Json;
 import benchpace.files.roster.Demo;
@@ -72,6 +74,7 @@ public final class TestBoard implements AutoCloseable {
     private Boards boards;
     private Server server;
     private ShelfBoard shelf;
+    private Erasing erasing;
     private Access access;
     private GuestCodes codes;
     private int port;
@@ -134,17 +137,21 @@ public final class TestBoard implements AutoCloseable {
                 request -> request.ip().equals("127.0.0.1")); // its other addresses are strangers' here
         codes = new GuestCodes(new SeatCodes(database), clock);
         OlderSecrets.takeOver(new Settings(database), keys, codes, boards);
-        codes.forgetThoseOf(boards);
         Map<String, Plan> plans = new LinkedHashMap<>();
         Demo.plans().forEach(p -> plans.put(p.id().value(), p));
         shelf = ShelfBoard.open(database, clock);
+        erasing = new Erasing(BoardTime.of(clock), List.of(
+                new Erasing.Part("words of candles that left the shelf", shelf::eraseDue),
+                new Erasing.Part("codes of seats whose class is over", () -> codes.forgetThoseOf(boards)),
+                new Erasing.Part("devices that were paired a year ago", access::forgetOld)));
         server = new Server("127.0.0.1", port, Set.of("loft.example"), n -> "http://127.0.0.1:" + n + "/", boards,
-                shelf, plans, access, codes, clock, ZONE, limits, entrance, Optional.empty());
+                shelf, plans, access, codes, erasing, clock, ZONE, limits, entrance, Optional.empty());
         port = server.port();
     }
 
     private void stop() {
         server.close();
+        erasing.close();
         boards.close();
         database.close();
     }
@@ -182,6 +189,10 @@ public final class TestBoard implements AutoCloseable {
 
     public ShelfBoard shelf() {
         return shelf;
+    }
+
+    public Erasing erasing() {
+        return erasing;
     }
 
     public Server server() {

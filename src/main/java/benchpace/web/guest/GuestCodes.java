@@ -60,7 +60,7 @@ public final class GuestCodes {
                 .map(place -> new Place(place.classId(), new SeatNumber(place.seat())));
     }
 
-    /** Forgets the codes of classes that are over. */
+    /** Forgets the codes of classes that are over; none while the clock is in doubt. */
     public synchronized void forgetThoseOf(Boards boards) {
         if (!BoardTime.of(clock).trusted()) {
             return;

@@ -135,7 +135,6 @@ public final class GuestPages {
         access.instructor(ctx);
         ClassBoard board = AskedClass.of(ctx, boards);
         ClassView view = board.view();
-        codes.forgetThoseOf(boards);
         Map<Integer, String> bySeat = codes.codes(view.id(), view.seats().stream()
                 .map(seat -> new SeatNumber(seat.seat())).toList());
         List<CodeSheet.Card> cards = view.seats().stream().map(seat -> {

@@ -56,7 +56,11 @@ public final class Access implements AutoCloseable {
         this.keys = keys;
         lastSeen = new LastSeen(sessions);
         openedAt = this.clock.instant();
-        if (this.clock.trusted()) {
+    }
+
+    /** Forgets devices that were paired so long ago that nobody asks for them; none while the clock is in doubt. */
+    public void forgetOld() {
+        if (clock.trusted()) {
             sessions.prune(clock.instant().minus(KNOWN));
         }
     }

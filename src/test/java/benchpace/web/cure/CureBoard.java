@@ -1,10 +1,12 @@
 package benchpace.web.cure;
 
 import benchpace.board.Boards;
+import benchpace.board.Erasing;
 import benchpace.board.ShelfBoard;
 import benchpace.board.cooling.RoomLessons;
 import benchpace.board.pacing.PosteriorPaceWatch;
 import benchpace.board.pacing.StepLessons;
+import benchpace.board.time.BoardTime;
 import benchpace.board.view.ViewMaker;
 import benchpace.files.Json;
 import benchpace.files.roster.Demo;
@@ -54,6 +56,7 @@ public final class CureBoard implements AutoCloseable, InstantSource {
     private int commands;
     private Database database;
     private Boards boards;
+    private Erasing erasing;
     private Server server;
     private Access access;
     private GuestCodes codes;
@@ -75,9 +78,10 @@ public final class CureBoard implements AutoCloseable, InstantSource {
         Map<String, Plan> plans = new LinkedHashMap<>();
         Demo.plans().forEach(p -> plans.put(p.id().value(), p));
         codes = new GuestCodes(new SeatCodes(database), this);
+        ShelfBoard shelf = ShelfBoard.open(database, this);
+        erasing = new Erasing(BoardTime.of(this), List.of());
         server = new Server("127.0.0.1", 0, Set.of(), n -> "http://127.0.0.1:" + n + "/", boards,
-                ShelfBoard.open(database, this), plans, access,
-                codes, this, ZoneId.of("UTC"), Optional.empty());
+                shelf, plans, access, codes, erasing, this, ZoneId.of("UTC"), Optional.empty());
     }
 
     @Override public Instant instant() {
@@ -102,6 +106,7 @@ public final class CureBoard implements AutoCloseable, InstantSource {
 
     @Override public void close() {
         server.close();
+        erasing.close();
         boards.close();
         database.close();
     }

@@ -3,17 +3,24 @@ package benchpace.web.shelf;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.board.ClassBoard;
+import benchpace.board.Erasing;
+import benchpace.board.WatchedLog;
 import benchpace.board.view.SeatView;
 import benchpace.files.Json;
 import benchpace.live.ClassEvent;
 import benchpace.live.Command;
 import benchpace.plan.SeatNumber;
+import benchpace.store.Database;
 import benchpace.web.Reply;
 import benchpace.web.TestBoard;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.StringReader;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.sql.Statement;
 import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -159,7 +166,7 @@ class ShelfTest {
         assertThat(state(3)).isNotEqualTo("left");
         leave(id, 4, wish(5).put("claim", "maple 42")).problem(409, "word-taken");
         board.testClock().advance(Duration.ofDays(7).plusMinutes(1));
-        entries();
+        board.erasing().look();
         leave(id, 4, wish(5).put("claim", "maple 42")).ok();
     }
 
@@ -299,6 +306,7 @@ class ShelfTest {
         board.testClock().advance(Duration.ofDays(6));
         assertThat(entries().get(0).get("claim").textValue()).isEqualTo("maple 42");
         board.testClock().advance(Duration.ofDays(1).plusMinutes(1));
+        board.erasing().look();
 
         JsonNode after = entries();
         assertThat(after.get(0).get("claim").isNull()).isTrue();
@@ -309,6 +317,32 @@ class ShelfTest {
         board.restart();
         assertThat(board.get("/shelf", board.instructor()).ok().body()).contains("words erased")
                 .doesNotContain("maple 42");
+    }
+
+    @Test void words_that_cannot_be_erased_are_told_to_whoever_watches_the_board() throws SQLException {
+        leave(id, 3, wish(5).put("name", "Io")).ok();
+        shelf("1/collect", Json.object().put("handTested", true)).ok();
+        board.testClock().advance(Duration.ofDays(8));
+        try (Connection other = DriverManager.getConnection("jdbc:sqlite:" + data.resolve(Database.FILE));
+             Statement statement = other.createStatement()) {
+            statement.execute("create trigger ill before insert on shelf_event when new.type = 'erase' "
+                    + "begin select raise(abort, 'ill'); end");
+            try (WatchedLog log = new WatchedLog(Erasing.class.getName())) {
+                board.erasing().look();
+                assertThat(log.records()).hasSize(1);
+            }
+            assertThat(degraded()).singleElement().asString().contains("words of candles").doesNotContain("Io");
+            statement.execute("drop trigger ill");
+        }
+        board.testClock().advanceMinutes(1);
+        board.erasing().look();
+
+        assertThat(degraded()).isEmpty();
+        assertThat(entries().get(0).get("name").textValue()).isEmpty();
+    }
+
+    private JsonNode degraded() {
+        return board.get("/health", "").ok().json().get("degraded");
     }
 
     @Test void the_instructor_arranges_the_shelf_and_nobody_else() {
