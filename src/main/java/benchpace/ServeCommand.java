@@ -3,6 +3,7 @@ package benchpace;
 import benchpace.board.Boards;
 import benchpace.board.ClassBoard;
 import benchpace.board.Erasing;
+import benchpace.board.LeavingEarly;
 import benchpace.board.ShelfBoard;
 import benchpace.board.cooling.RoomLessons;
 import benchpace.board.pacing.PosteriorPaceWatch;
@@ -158,12 +159,12 @@ final class ServeCommand implements Callable<Integer> {
         RoomLessons lessons = new RoomLessons(new Rooms(database), clock);
         StepLessons steps = new StepLessons(new StepBeliefs(database), clock);
         ViewMaker maker = new ViewMaker(lessons.cureClock(), new PosteriorPaceWatch(steps), zone);
-        Boards boards = new Boards(log, clock, maker, Secrets::idEnding, lessons, steps);
+        ShelfBoard shelf = ShelfBoard.open(database, clock);
+        Boards boards = new Boards(log, clock, maker, Secrets::idEnding, new LeavingEarly(shelf), lessons, steps);
         Keys links = new Keys(new PairingKeys(database), clock);
         GuestCodes codes = new GuestCodes(new SeatCodes(database), clock);
         OlderSecrets.takeOver(new Settings(database), links, codes, boards);
         Access access = new Access(new Sessions(database), clock, Pins.drawn(Optional.ofNullable(pin)), links);
-        ShelfBoard shelf = ShelfBoard.open(database, clock);
         Erasing erasing = new Erasing(clock, List.of(
                 new Erasing.Part("words of candles that left the shelf", shelf::eraseDue),
                 new Erasing.Part("codes of seats whose class is over", () -> codes.forgetThoseOf(boards)),

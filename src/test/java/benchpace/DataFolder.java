@@ -2,6 +2,7 @@ package benchpace;
 
 import benchpace.board.Boards;
 import benchpace.board.ClassBoard;
+import benchpace.board.LeavingEarly;
 import benchpace.board.ShelfBoard;
 import benchpace.board.cooling.RoomLessons;
 import benchpace.board.pacing.PosteriorPaceWatch;
@@ -83,8 +84,9 @@ record DataFolder(Path folder) {
                     }
                 });
             }
-            try (Boards boards = boards(database, clock, new ArrayList<>(List.of("two", "one")))) {
-                fill(boards, ShelfBoard.open(database, clock));
+            ShelfBoard shelf = ShelfBoard.open(database, clock);
+            try (Boards boards = boards(database, clock, shelf, new ArrayList<>(List.of("two", "one")))) {
+                fill(boards, shelf);
             }
             Rooms rooms = new Rooms(database);
             rooms.prior("evening-pour-one", "The loft");
@@ -98,12 +100,12 @@ record DataFolder(Path folder) {
         return new DataFolder(work).copy(folder);
     }
 
-    private static Boards boards(Database database, InstantSource clock, List<String> endings) {
+    private static Boards boards(Database database, InstantSource clock, ShelfBoard shelf, List<String> endings) {
         RoomLessons lessons = new RoomLessons(new Rooms(database), clock);
         StepLessons steps = new StepLessons(new StepBeliefs(database), clock);
         return new Boards(new SqliteEventLog(database), clock, new ViewMaker(lessons.cureClock(),
-                new PosteriorPaceWatch(steps), ZoneOffset.UTC), () -> endings.remove(endings.size() - 1), lessons,
-                steps);
+                new PosteriorPaceWatch(steps), ZoneOffset.UTC), () -> endings.remove(endings.size() - 1),
+                new LeavingEarly(shelf), lessons, steps);
     }
 
     private static void fill(Boards boards, ShelfBoard shelf) {
@@ -147,8 +149,8 @@ record DataFolder(Path folder) {
                 told.addAll(database.told());
                 InstantSource clock = () -> EVENING;
                 new Sessions(database).prune(EVENING.minusSeconds(60));
-                try (Boards boards = boards(database, clock, new ArrayList<>())) {
-                    ShelfBoard shelf = ShelfBoard.open(database, clock);
+                ShelfBoard shelf = ShelfBoard.open(database, clock);
+                try (Boards boards = boards(database, clock, shelf, new ArrayList<>())) {
                     new Rooms(database).all();
                     new Rooms(database).before("next", "The loft");
                     new StepBeliefs(database).accepted("evening-pour", "");

@@ -40,6 +40,7 @@ public final class Boards implements AutoCloseable {
     private final Supplier<String> idEndings;
     private final Map<String, ClassBoard> boards = new ConcurrentHashMap<>();
     private final Set<String> unreadable = new TreeSet<>();
+    private final Optional<LeavingEarly> leaving;
     private final Optional<RoomLessons> lessons;
     private final Optional<StepLessons> steps;
     private final ClockBoard clocks;
@@ -51,7 +52,13 @@ public final class Boards implements AutoCloseable {
      * @param idEndings makes the short random endings of class ids
      */
     public Boards(EventLog log, InstantSource clock, ViewMaker maker, Supplier<String> idEndings) {
-        this(log, clock, maker, idEndings, Optional.empty(), Optional.empty());
+        this(log, clock, maker, idEndings, Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
+    /** The same, with a shelf that follows what happens in the classes. */
+    public Boards(EventLog log, InstantSource clock, ViewMaker maker, Supplier<String> idEndings,
+                  LeavingEarly leaving) {
+        this(log, clock, maker, idEndings, Optional.of(leaving), Optional.empty(), Optional.empty());
     }
 
     /**
@@ -60,13 +67,14 @@ public final class Boards implements AutoCloseable {
      * @param steps what past classes taught about steps, for those who ask
      */
     public Boards(EventLog log, InstantSource clock, ViewMaker maker, Supplier<String> idEndings,
-                  RoomLessons lessons, StepLessons steps) {
-        this(log, clock, maker, idEndings, Optional.of(lessons), Optional.of(steps));
+                  LeavingEarly leaving, RoomLessons lessons, StepLessons steps) {
+        this(log, clock, maker, idEndings, Optional.of(leaving), Optional.of(lessons), Optional.of(steps));
     }
 
     private Boards(EventLog log, InstantSource clock, ViewMaker maker, Supplier<String> idEndings,
-                   Optional<RoomLessons> lessons, Optional<StepLessons> steps) {
+                   Optional<LeavingEarly> leaving, Optional<RoomLessons> lessons, Optional<StepLessons> steps) {
         this.log = log;
+        this.leaving = leaving;
         this.lessons = lessons;
         this.steps = steps;
         this.clock = BoardTime.of(clock);
@@ -90,7 +98,7 @@ public final class Boards implements AutoCloseable {
     }
 
     private ClassBoard board(String id, LiveClass live, boolean created) {
-        return new ClassBoard(id, live, created, log, clock, clocks.writing(), maker, publisher::wake);
+        return new ClassBoard(id, live, created, log, clock, clocks.writing(), maker, publisher::wake, leaving);
     }
 
     /**

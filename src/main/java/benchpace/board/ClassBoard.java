@@ -55,6 +55,7 @@ public final class ClassBoard {
     private final Lock writing;
     private final ViewMaker maker;
     private final Consumer<ClassBoard> changed;
+    private final Optional<LeavingEarly> leaving;
     private final ClassModels models;
     private final Set<Mailbox> mailboxes = new CopyOnWriteArraySet<>();
     private volatile LiveClass live;
@@ -72,7 +73,7 @@ public final class ClassBoard {
 
     /** @param created whether it is set up just now, and not read back */
     ClassBoard(String id, LiveClass live, boolean created, EventLog log, BoardTime clock, Lock writing,
-               ViewMaker maker, Consumer<ClassBoard> changed) {
+               ViewMaker maker, Consumer<ClassBoard> changed, Optional<LeavingEarly> leaving) {
         this.id = id;
         this.live = live;
         this.log = log;
@@ -81,6 +82,7 @@ public final class ClassBoard {
         this.firstHere = created ? 1 : live.seq() + 1;
         this.maker = maker;
         this.changed = changed;
+        this.leaving = leaving;
         this.models = maker.models(id);
         this.views = new ClassViews(this::make, () -> this.live.seq(), this::now);
         this.ready = live.seq() == 1;
@@ -100,6 +102,8 @@ public final class ClassBoard {
      * not.
      *
      * @throws CannotBeKept if it could not be read back at the next start, or the class does not add up with it
+     * @throws StoreException if it, or what follows from it at the shelf, cannot be written; the same sent again does
+     *     what is missing
      */
     public Answer submit(Command wished) {
         return submit(wished, live.clocks());
@@ -111,6 +115,12 @@ public final class ClassBoard {
      * @param clocks how often the class's clock had been set right when it was made ({@link LiveClass#clocks})
      */
     public Answer submit(Command wished, int clocks) {
+        Answer answer = written(wished, clocks);
+        return answer instanceof Answer.Recorded r && leaving.isPresent()
+                ? new Answer.Recorded(r.seq(), r.duplicate(), leaving.get().after(this, r.seq())) : answer;
+    }
+
+    private Answer written(Command wished, int clocks) {
         writing.lock();
         try {
             return decide(wished, clocks);

@@ -2,6 +2,7 @@ package benchpace.web;
 
 import benchpace.board.Boards;
 import benchpace.board.Erasing;
+import benchpace.board.LeavingEarly;
 import benchpace.board.ShelfBoard;
 import benchpace.board.time.ImpossibleClock;
 import benchpace.files.BadField;
@@ -106,11 +107,11 @@ public final class Server implements AutoCloseable {
             Pairing pairing = new Pairing(access, streams::end);
             pairing.routes(routes);
             new DevicesApi(access, streams, screens, zone, () -> reachable.apply(port())).routes(routes);
-            new ClassesApi(boards, plans, access, streams, shelf).routes(routes);
+            new ClassesApi(boards, plans, access, streams).routes(routes);
             new ClockApi(boards, access).routes(routes);
             ShelfApi shelves = new ShelfApi(shelf, boards, access, zone);
             shelves.routes(routes);
-            new LeaveApi(boards, shelf, shelves, access, zone).routes(routes);
+            new LeaveApi(boards, new LeavingEarly(shelf), shelf, shelves, access, zone).routes(routes);
             new ShelfPages(shelf, shelves, boards, access, screens, zone).routes(routes);
             Pages pages = new Pages(boards, plans, access, pairing, streams, screens, clock, zone,
                     () -> reachable.apply(port()),

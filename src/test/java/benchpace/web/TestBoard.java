@@ -2,6 +2,7 @@ package benchpace.web;
 
 import benchpace.board.Boards;
 import benchpace.board.Erasing;
+import benchpace.board.LeavingEarly;
 import benchpace.board.ShelfBoard;
 import benchpace.board.cooling.PlanCureClock;
 import benchpace.board.pacing.PosteriorPaceWatch;
@@ -131,7 +132,8 @@ public final class TestBoard implements AutoCloseable {
         database = Database.open(data);
         log = new SqliteEventLog(database);
         clock = clocks.apply(log);
-        boards = new Boards(log, clock, maker, Secrets::idEnding);
+        shelf = ShelfBoard.open(database, clock);
+        boards = new Boards(log, clock, maker, Secrets::idEnding, new LeavingEarly(shelf));
         Keys keys = new Keys(new PairingKeys(database), clock);
         access = new Access(new Sessions(database), clock, Pins.of(PIN, HELPER_PIN, WALL_PIN), keys,
                 request -> request.ip().equals("127.0.0.1")); // its other addresses are strangers' here
@@ -139,7 +141,6 @@ public final class TestBoard implements AutoCloseable {
         OlderSecrets.takeOver(new Settings(database), keys, codes, boards);
         Map<String, Plan> plans = new LinkedHashMap<>();
         Demo.plans().forEach(p -> plans.put(p.id().value(), p));
-        shelf = ShelfBoard.open(database, clock);
         erasing = new Erasing(BoardTime.of(clock), List.of(
                 new Erasing.Part("words of candles that left the shelf", shelf::eraseDue),
                 new Erasing.Part("codes of seats whose class is over", () -> codes.forgetThoseOf(boards)),

@@ -3,8 +3,7 @@ package benchpace.web.classes;
 import benchpace.board.Answer;
 import benchpace.board.Boards;
 import benchpace.board.ClassBoard;
-import benchpace.board.ShelfBoard;
-import benchpace.board.ShelfFollows;
+import benchpace.board.LeavingEarly.Followed;
 import benchpace.files.Json;
 import benchpace.files.log.CommandJson;
 import benchpace.files.log.EventJson;
@@ -49,14 +48,12 @@ public final class ClassesApi {
     private final Map<String, Plan> plans;
     private final Access access;
     private final Streams streams;
-    private final ShelfFollows follows;
 
-    public ClassesApi(Boards boards, Map<String, Plan> plans, Access access, Streams streams, ShelfBoard shelf) {
+    public ClassesApi(Boards boards, Map<String, Plan> plans, Access access, Streams streams) {
         this.boards = boards;
         this.plans = plans;
         this.access = access;
         this.streams = streams;
-        this.follows = new ShelfFollows(shelf);
     }
 
     public void routes(RoutesConfig routes) {
@@ -206,10 +203,9 @@ public final class ClassesApi {
             throw new Refused(RefusalWords.of(board.live(), refused.reason()));
         }
         Answer.Recorded recorded = (Answer.Recorded) answer;
-        ShelfFollows.Followed followed = follows.after(board, recorded.seq());
         Bodies.send(ctx, 200, Json.object().put("seq", recorded.seq()).put("duplicate", recorded.duplicate())
-                .put("offTheShelf", followed == ShelfFollows.Followed.OFF)
-                .put("onTheShelf", followed == ShelfFollows.Followed.ON));
+                .put("offTheShelf", recorded.candle() == Followed.OFF)
+                .put("onTheShelf", recorded.candle() == Followed.ON));
     }
 
     /** A tap that waited says by which of the class's clocks it was made; another was made by the present one. */

@@ -1,6 +1,7 @@
 package benchpace.web.shelf;
 
 import benchpace.board.Boards;
+import benchpace.board.LeavingEarly;
 import benchpace.board.ShelfBoard;
 import benchpace.board.ShelfBoard.Outcome;
 import benchpace.files.Json;
@@ -34,8 +35,6 @@ public final class ShelfApi {
     static final Duration REMIND_AHEAD = Duration.ofDays(3);
     private static final int SUGGESTIONS = 12;
     private static final int LONGEST_QUERY = 80;
-    /** Room is left for what a command of the shelf leads to in a class. */
-    private static final int LONGEST_COMMAND_ID = Command.LONGEST_ID - Command.own("leave.").length();
 
     private final ShelfBoard shelf;
     private final Boards boards;
@@ -187,7 +186,7 @@ public final class ShelfApi {
 
     /** The id that makes repeating harmless. */
     static String commandId(JsonNode body) {
-        String id = Bodies.text(body, "commandId", LONGEST_COMMAND_ID).strip();
+        String id = Bodies.text(body, "commandId", LeavingEarly.LONGEST_ID).strip();
         if (id.isEmpty()) {
             throw new Refused(Problem.unprocessable("\"commandId\" is missing."));
         }

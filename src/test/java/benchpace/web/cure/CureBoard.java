@@ -2,6 +2,7 @@ package benchpace.web.cure;
 
 import benchpace.board.Boards;
 import benchpace.board.Erasing;
+import benchpace.board.LeavingEarly;
 import benchpace.board.ShelfBoard;
 import benchpace.board.cooling.RoomLessons;
 import benchpace.board.pacing.PosteriorPaceWatch;
@@ -72,13 +73,14 @@ public final class CureBoard implements AutoCloseable, InstantSource {
         RoomLessons lessons = new RoomLessons(new Rooms(database), this);
         StepLessons steps = new StepLessons(new StepBeliefs(database), this);
         ViewMaker maker = new ViewMaker(lessons.cureClock(), new PosteriorPaceWatch(steps), ZoneId.of("UTC"));
-        boards = new Boards(new SqliteEventLog(database), this, maker, Secrets::idEnding, lessons, steps);
+        ShelfBoard shelf = ShelfBoard.open(database, this);
+        boards = new Boards(new SqliteEventLog(database), this, maker, Secrets::idEnding, new LeavingEarly(shelf),
+                lessons, steps);
         access = new Access(new Sessions(database), this, Pins.of(PIN, HELPER_PIN, "000111"),
                 new Keys(new PairingKeys(database), this));
         Map<String, Plan> plans = new LinkedHashMap<>();
         Demo.plans().forEach(p -> plans.put(p.id().value(), p));
         codes = new GuestCodes(new SeatCodes(database), this);
-        ShelfBoard shelf = ShelfBoard.open(database, this);
         erasing = new Erasing(BoardTime.of(this), List.of());
         server = new Server("127.0.0.1", 0, Set.of(), n -> "http://127.0.0.1:" + n + "/", boards,
                 shelf, plans, access, codes, erasing, this, ZoneId.of("UTC"), Optional.empty());

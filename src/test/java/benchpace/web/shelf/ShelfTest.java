@@ -2,10 +2,8 @@ package benchpace.web.shelf;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import benchpace.board.ClassBoard;
 import benchpace.board.Erasing;
 import benchpace.board.WatchedLog;
-import benchpace.board.view.SeatView;
 import benchpace.files.Json;
 import benchpace.live.ClassEvent;
 import benchpace.live.Command;
@@ -170,18 +168,7 @@ class ShelfTest {
         leave(id, 4, wish(5).put("claim", "maple 42")).ok();
     }
 
-    @Test void of_two_requests_for_one_seat_the_one_that_comes_second_leaves_the_candle_where_it_is() {
-        ClassBoard evening = board.boards().find(id).orElseThrow();
-        SeatView seen = LeaveApi.seat(evening.view(), "3");
-        leave(id, 3, wish(5)).ok();
-
-        assertThat(LeaveApi.leave(board.shelf(), evening, seen, TestBoard.freshId(), "", false)).isTrue();
-
-        assertThat(entries()).hasSize(1);
-        assertThat(state(3)).isEqualTo("left");
-    }
-
-    @Test void an_arrival_sent_again_because_its_answer_was_lost_still_takes_the_candle_off_the_shelf() {
+    @Test void an_arrival_sent_again_because_its_answer_was_lost_leaves_the_candle_off_the_shelf() {
         leave(id, 3, wish(5)).ok();
         ObjectNode arrive = TestBoard.command("arrive").put("seat", 3).put("name", "");
         board.testClock().advanceMinutes(1);
@@ -191,7 +178,6 @@ class ShelfTest {
         Reply again = board.tap(id, arrive).ok();
 
         assertThat(again.json().get("duplicate").booleanValue()).isTrue();
-        assertThat(again.json().get("offTheShelf").booleanValue()).isTrue();
         assertThat(entries()).isEmpty();
     }
 
