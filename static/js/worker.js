@@ -2,6 +2,7 @@
 // page again without a network. The board puts VERSION and FILES before this text; another version is another worker.
 // It keeps the instructor's and the helper's page as this device last saw them, and the files they use. It never keeps
 // an answer of the interface, a stream, or another page, and forgets the pages as soon as the device is paired no more.
+// It fetches by itself, not by api.js: what goes through it is the page's own request, and the answer whole.
 /* global VERSION, FILES */
 
 const SHELL = `benchpace-shell-${VERSION}`;
