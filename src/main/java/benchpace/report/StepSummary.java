@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.hipparchus.stat.descriptive.rank.Median;
 
 /**
  * What a step took at the table, from the ticks it has; steps jumped over or left out tell nothing. Minutes with
@@ -44,7 +43,8 @@ public record StepSummary(int step, double plannedMinutes, int seats, double lea
         }
         spent.sort(Comparator.comparing(Spent::minutes));
         Spent most = spent.get(spent.size() - 1);
-        double median = new Median().evaluate(spent.stream().mapToDouble(Spent::minutes).toArray());
+        int half = spent.size() / 2;
+        double median = (spent.get(half).minutes() + spent.get(spent.size() - 1 - half).minutes()) / 2;
         return Optional.of(new StepSummary(step, track.steps().get(step).planMinutes(), spent.size(),
                 spent.get(0).minutes(), median, most.minutes(), most.seat()));
     }
