@@ -46,9 +46,6 @@ import java.util.function.Consumer;
 public final class ClassBoard {
     private static final Logger LOG = System.getLogger(ClassBoard.class.getName());
 
-    /** A class that somebody touched so lately is made ready at a start. */
-    private static final Duration WARMED = Duration.ofHours(12);
-
     private final String id;
     private final EventLog log;
     private final ClassTime time;
@@ -362,7 +359,7 @@ public final class ClassBoard {
     /** Plans and forecasts what was missed while the board was off, before somebody looks. */
     void warm() {
         Instant now = now();
-        if (live.closedAt().isEmpty() && live.lastRecordedAt().plus(WARMED).isAfter(now)) {
+        if (live.closedAt().isEmpty() && !live.isLeftOpen(now)) {
             view();
         }
         ready = true;

@@ -26,6 +26,8 @@ import java.util.stream.Stream;
  * stands is in {@link Progress}.
  */
 public final class LiveClass {
+    private static final Duration LEFT_OPEN_AFTER = Duration.ofHours(12);
+
     /** A thermometer's reading, degrees Celsius. */
     public record Temperature(Instant at, double celsius) { }
 
@@ -118,6 +120,16 @@ public final class LiveClass {
     /** The number of the last event. */
     public long seq() {
         return history.get(history.size() - 1).seq();
+    }
+
+    /**
+     * Whether nobody closed it and nothing was heard of it for twelve hours: longer than any step may take, so that a
+     * class that only waits is never taken for one. A class that is set up early is heard of again when it begins.
+     */
+    public boolean isLeftOpen(Instant now) {
+        Instant told = lastRecordedAt();
+        Instant heard = startsAt.isAfter(told) && !startsAt.isAfter(now) ? startsAt : told;
+        return closedAt().isEmpty() && !heard.plus(LEFT_OPEN_AFTER).isAfter(now);
     }
 
     /** When the last event was written down; the class's time never falls behind it. */

@@ -30,8 +30,6 @@ import java.util.concurrent.ConcurrentHashMap;
  * says the same. May be asked by several threads; none waits for another, and the class's own lock is never needed.
  */
 public final class PosteriorPaceWatch implements PaceWatch {
-    /** Nothing was recorded for so long: everybody went home and nobody closed the class. */
-    private static final Duration ABANDONED = Duration.ofHours(4);
     private static final double MILLIS_A_MINUTE = 60_000;
 
     private final Priors priors;
@@ -73,8 +71,7 @@ public final class PosteriorPaceWatch implements PaceWatch {
         ClassTrack track = ClassTracks.of(live, clocks);
         PaceEngine engine = engine(classId, live);
         double minutes = ClassTracks.minutes(origin, now);
-        boolean abandoned = now.isAfter(origin.plus(ABANDONED)) && now.isAfter(live.lastRecordedAt().plus(ABANDONED));
-        if (minutes < 0 || abandoned) {
+        if (minutes < 0 || live.isLeftOpen(now)) {
             Forecast forecast = engine.forecast(track, Math.max(0, minutes));
             return Pace.unjudged(HomeTimes.of(live, clocks, origin, forecast, now));
         }

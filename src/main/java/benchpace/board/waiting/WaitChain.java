@@ -5,7 +5,6 @@ import benchpace.live.ClassEvent;
 import benchpace.live.LiveClass;
 import benchpace.live.Recorded;
 import benchpace.plan.Plan;
-import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayDeque;
@@ -22,8 +21,6 @@ import java.util.function.Predicate;
  * <p>Not under the lock of the class: planning holds up nobody's tap.
  */
 public final class WaitChain {
-    /** A class that nobody has touched for so long is not planned on. */
-    private static final Duration FORGOTTEN = Duration.ofHours(6);
     /** Enough to go back by when an event turns out to be older than a minute already planned. */
     private static final int KEPT = 8;
 
@@ -66,7 +63,7 @@ public final class WaitChain {
     /** When a view of it changes by itself: with the next full minute, while somebody waits. */
     public synchronized Optional<Instant> nextChange(LiveClass live, Instant now) {
         return plansNothing(live) || links.isEmpty() || !links.getLast().active()
-                || forgotten(links.getLast(), now) ? Optional.empty()
+                || leftOpen(links.getLast(), now) ? Optional.empty()
                 : Optional.of(now.truncatedTo(ChronoUnit.MINUTES).plus(1, ChronoUnit.MINUTES));
     }
 
@@ -109,15 +106,15 @@ public final class WaitChain {
     private void ticks(Instant until, boolean inclusive) {
         while (links.getLast().active()) {
             Instant minute = links.getLast().at().truncatedTo(ChronoUnit.MINUTES).plus(1, ChronoUnit.MINUTES);
-            if (minute.isAfter(until) || !inclusive && minute.equals(until) || forgotten(links.getLast(), minute)) {
+            if (minute.isAfter(until) || !inclusive && minute.equals(until) || leftOpen(links.getLast(), minute)) {
                 return;
             }
             add(plan(links.getLast(), known, minute, true));
         }
     }
 
-    private boolean forgotten(WaitLink link, Instant at) {
-        return known != null && known.seq() == link.seq() && known.lastRecordedAt().plus(FORGOTTEN).isBefore(at);
+    private boolean leftOpen(WaitLink link, Instant at) {
+        return known != null && known.seq() == link.seq() && known.isLeftOpen(at);
     }
 
     private WaitLink plan(WaitLink base, LiveClass live, Instant at, boolean tick) {

@@ -16,11 +16,9 @@ import java.util.Optional;
 
 /**
  * Which class is meant by the addresses that name none. The one that runs; of several the one that began last; while
- * none runs, the next to begin today, the nearest first. A class that was left open and of which nothing was heard for
- * twelve hours runs no longer.
+ * none runs, the next to begin today, the nearest first. A class that was left open runs no longer.
  */
 public final class ShownClass {
-    private static final Duration LEFT_OPEN = Duration.ofHours(12);
     /** So long after it was closed the last class is still thanked for. */
     private static final Duration JUST_OVER = Duration.ofMinutes(30);
 
@@ -62,13 +60,7 @@ public final class ShownClass {
     }
 
     private static boolean runs(ClassBoard board, Instant now) {
-        return begun(board) && heard(board.live(), now).plus(LEFT_OPEN).isAfter(now);
-    }
-
-    /** A class whose first step needs no opening begins with its time, even if it was set up long before. */
-    private static Instant heard(LiveClass live, Instant now) {
-        Instant told = live.lastRecordedAt();
-        return live.startsAt().isAfter(told) && !live.startsAt().isAfter(now) ? live.startsAt() : told;
+        return begun(board) && !board.live().isLeftOpen(now);
     }
 
     /** Begun, never closed, and long silent. */
