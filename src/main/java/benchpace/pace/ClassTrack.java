@@ -45,7 +45,7 @@ public record ClassTrack(List<PaceStep> steps, List<Double> openedMinutes, doubl
         int worked = -1;
         int pour = -1;
         for (int k = 0; k < steps.size(); k++) {
-            if (steps.get(k).kind() == StepKind.POUR) {
+            if (steps.get(k).kind() == WorkKind.POUR) {
                 pour = k;
             }
             if (steps.get(k).kind().isWorked()) {

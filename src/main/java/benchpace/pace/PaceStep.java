@@ -8,7 +8,7 @@ package benchpace.pace;
  * @param led whether the instructor opens it for everyone
  * @param kind what it asks of a seat
  */
-public record PaceStep(String id, double planMinutes, boolean led, StepKind kind) {
+public record PaceStep(String id, double planMinutes, boolean led, WorkKind kind) {
     public PaceStep {
         if (id.isBlank()) {
             throw new IllegalArgumentException("a step needs an id");

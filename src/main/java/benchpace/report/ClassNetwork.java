@@ -3,8 +3,8 @@ package benchpace.report;
 import benchpace.pace.ClassTrack;
 import benchpace.pace.PaceStep;
 import benchpace.pace.SeatTrack;
-import benchpace.pace.StepKind;
 import benchpace.pace.StepTime;
+import benchpace.pace.WorkKind;
 import benchpace.report.ActivityNetwork.Activity;
 import benchpace.report.Part.Kind;
 import java.util.ArrayList;
@@ -72,7 +72,7 @@ final class ClassNetwork {
             if (step.led()) {
                 opening(k, opened);
             }
-            if (step.kind() == StepKind.TALK && (step.led() || k == 0)) {
+            if (step.kind() == WorkKind.TALK && (step.led() || k == 0)) {
                 double over = Math.min(opened + step.planMinutes(), nextOpening(k, opened));
                 add(new Part(Kind.TALK, 0, k), over, step.planMinutes(), 0,
                         step.led() ? Set.of(openingOf(k)) : Set.of());
@@ -101,7 +101,7 @@ final class ClassNetwork {
 
     /** The opening of a step: the class's start, a talk's overtime, or plain waiting. */
     private Part openingOf(int k) {
-        boolean talked = k > 0 && track.steps().get(k - 1).kind() == StepKind.TALK;
+        boolean talked = k > 0 && track.steps().get(k - 1).kind() == WorkKind.TALK;
         return new Part(k == 0 ? Kind.START : talked ? Kind.OVERTIME : Kind.OPENING, 0, k);
     }
 
@@ -161,7 +161,7 @@ final class ClassNetwork {
             PaceStep step = track.steps().get(k);
             double begun = step.led() ? track.openedMinutes().get(k) : SeatTrack.NOT_YET;
             last = begun < opened ? Math.max(last, begun) : last;
-            boolean over = step.kind() == StepKind.TALK && begun + step.planMinutes() <= opened;
+            boolean over = step.kind() == WorkKind.TALK && begun + step.planMinutes() <= opened;
             last = over ? Math.max(last, begun + step.planMinutes()) : last;
         }
         for (List<StepTime> seat : times.values()) {
@@ -173,7 +173,7 @@ final class ClassNetwork {
     /** A talk that every seat hears when it gets there: it begins with the step after the talk's time box. */
     private Set<Part> freeTalk(int seat, StepTime time, Set<Part> before) {
         int talk = time.step() - 1;
-        boolean heard = talk > 0 && track.steps().get(talk).kind() == StepKind.TALK && !track.steps().get(talk).led()
+        boolean heard = talk > 0 && track.steps().get(talk).kind() == WorkKind.TALK && !track.steps().get(talk).led()
                 && time.fromMinutes() > begin(before) + ROUNDING;
         if (!heard) {
             return before;

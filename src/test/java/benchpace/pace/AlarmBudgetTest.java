@@ -65,7 +65,7 @@ class AlarmBudgetTest {
     /** What was accepted before spreads had a floor is still stored, and must not make the board jumpy either. */
     @Test
     void no_past_class_makes_a_single_guests_time_more_certain_than_taps_can_tell() {
-        PaceStep wicks = new PaceStep("wicks", 4, false, StepKind.HANDS_ON);
+        PaceStep wicks = new PaceStep("wicks", 4, false, WorkKind.HANDS_ON);
         PacePriors plain = PacePriors.standard();
         PacePriors narrow = plain.withSteps(Map.of("wicks", new StepPrior(0.2, 0.012, 0.04)));
         assertThat(narrow.noiseVariance(wicks)).isEqualTo(plain.noiseVariance(wicks));

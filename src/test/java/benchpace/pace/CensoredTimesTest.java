@@ -55,7 +55,7 @@ class CensoredTimesTest {
     @Test
     void an_unfinished_step_moves_the_belief_as_numerical_integration_says() {
         PacePriors priors = PacePriors.standard();
-        PaceStep pour = new PaceStep("pour", 3, false, StepKind.POUR);
+        PaceStep pour = new PaceStep("pour", 3, false, WorkKind.POUR);
         ClassTrack track = new ClassTrack(List.of(pour), List.of(0.0), 60, List.of(SeatTrack.present(1)));
         double now = 9;
         Evaluation seen = new Evaluation(track, now, priors);

@@ -41,7 +41,7 @@ class ExpectedMaximumTest {
         for (int n : new int[] {2, 5, 10}) {
             List<SeatTrack> seats = new ArrayList<>();
             IntStream.rangeClosed(1, n).forEach(seat -> seats.add(SeatTrack.present(seat)));
-            ClassTrack track = new ClassTrack(List.of(new PaceStep("pour", 5, false, StepKind.POUR)), List.of(0.0), 60,
+            ClassTrack track = new ClassTrack(List.of(new PaceStep("pour", 5, false, WorkKind.POUR)), List.of(0.0), 60,
                     seats);
             Evaluation start = new Evaluation(track, 0, noise);
             PourDraws draws = new PourDraws(track, start.seats, start.odds, start.tempo, start.openings, noise, 0,

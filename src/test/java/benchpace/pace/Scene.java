@@ -19,7 +19,7 @@ public final class Scene {
         double[] plan = {2, 4, 5, 3};
         for (int k = 0; k < plan.length; k++) {
             boolean opens = led && k > 0;
-            steps.add(new PaceStep(IDS.get(k), plan[k], opens, k == 3 ? StepKind.POUR : StepKind.HANDS_ON));
+            steps.add(new PaceStep(IDS.get(k), plan[k], opens, k == 3 ? WorkKind.POUR : WorkKind.HANDS_ON));
             opened.add(opens ? SeatTrack.NOT_YET : 0.0);
         }
         for (int seat = 1; seat <= n; seat++) {

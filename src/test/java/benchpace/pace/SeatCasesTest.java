@@ -230,8 +230,8 @@ class SeatCasesTest {
 
     @Test
     void a_talk_holds_nobody_once_its_time_box_is_over() {
-        List<PaceStep> steps = List.of(new PaceStep("welcome", 5, true, StepKind.TALK),
-                new PaceStep("wicks", 4, false, StepKind.HANDS_ON), new PaceStep("pour", 3, false, StepKind.POUR));
+        List<PaceStep> steps = List.of(new PaceStep("welcome", 5, true, WorkKind.TALK),
+                new PaceStep("wicks", 4, false, WorkKind.HANDS_ON), new PaceStep("pour", 3, false, WorkKind.POUR));
         ClassTrack track = new ClassTrack(steps, List.of(1.0, 0.0, 0.0), 60, List.of(SeatTrack.present(1)));
         SeatProgress during = SeatProgress.of(track, track.seats().get(0), 4);
         SeatProgress later = SeatProgress.of(track, track.seats().get(0), 9);

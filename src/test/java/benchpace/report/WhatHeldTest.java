@@ -9,8 +9,8 @@ import benchpace.pace.PaceStep;
 import benchpace.pace.ReadyOutlook;
 import benchpace.pace.SeatTrack;
 import benchpace.pace.Span;
-import benchpace.pace.StepKind;
 import benchpace.pace.Tap;
+import benchpace.pace.WorkKind;
 import benchpace.report.Part.Kind;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,8 +26,8 @@ class WhatHeldTest {
     private static final double NOT_YET = SeatTrack.NOT_YET;
     private static final int WICK = 1;
     private static final int POUR = 2;
-    private static final List<PaceStep> STEPS = List.of(new PaceStep("welcome", 5, true, StepKind.TALK),
-            new PaceStep("wick", 6, true, StepKind.HANDS_ON), new PaceStep("pour", 4, true, StepKind.POUR));
+    private static final List<PaceStep> STEPS = List.of(new PaceStep("welcome", 5, true, WorkKind.TALK),
+            new PaceStep("wick", 6, true, WorkKind.HANDS_ON), new PaceStep("pour", 4, true, WorkKind.POUR));
 
     /** A seat there from the start, with its ticks of wick and pour. */
     private static SeatTrack seat(int number, double wick, double pour) {
@@ -85,7 +85,8 @@ class WhatHeldTest {
         WhatHeld held = held(List.of(0.0, 5.0, 12.0), Map.of(1, 16.0, 2, 30.0), seat(1, 11, 16), seat(2, 25, 30));
         assertThat(story(held)).containsExactly("TALK 0/0 5.0 of 5.0", "STEP 2/1 20.0 of 6.0",
                 "STEP 2/2 5.0 of 4.0", "CURE 2/2 60.0 of 60.0");
-        assertThat(held.bySeats()).as("15 over the plan, but seat 1 is ready 14 earlier").containsExactly(entry(2, 14.0));
+        assertThat(held.bySeats()).as("15 over the plan, but seat 1 is ready 14 earlier")
+                .containsExactly(entry(2, 14.0));
     }
 
     @Test
@@ -100,8 +101,8 @@ class WhatHeldTest {
 
     @Test
     void two_seats_slow_at_once_in_different_steps_hold_the_class_and_neither_is_charged() {
-        List<PaceStep> steps = List.of(new PaceStep("vessel", 3, false, StepKind.HANDS_ON),
-                new PaceStep("wick", 4, false, StepKind.HANDS_ON), new PaceStep("pour", 4, true, StepKind.POUR));
+        List<PaceStep> steps = List.of(new PaceStep("vessel", 3, false, WorkKind.HANDS_ON),
+                new PaceStep("wick", 4, false, WorkKind.HANDS_ON), new PaceStep("pour", 4, true, WorkKind.POUR));
         ClassTrack track = new ClassTrack(steps, List.of(0.0, 0.0, 19.0), 60, List.of(
                 ticked(1, 15, 19, 23), ticked(2, 3, 19, 23)));
         WhatHeld held = WhatHeld.of(track, Map.of(1, new CandleTime(23, 83), 2, new CandleTime(23, 83))).orElseThrow();
@@ -126,8 +127,8 @@ class WhatHeldTest {
 
     @Test
     void a_talk_that_each_seat_hears_when_it_gets_there_is_not_charged_to_the_step_after_it() {
-        List<PaceStep> steps = List.of(new PaceStep("vessel", 3, false, StepKind.HANDS_ON),
-                new PaceStep("word", 6, false, StepKind.TALK), new PaceStep("pour", 4, false, StepKind.POUR));
+        List<PaceStep> steps = List.of(new PaceStep("vessel", 3, false, WorkKind.HANDS_ON),
+                new PaceStep("word", 6, false, WorkKind.TALK), new PaceStep("pour", 4, false, WorkKind.POUR));
         ClassTrack track = new ClassTrack(steps, List.of(0.0, 0.0, 0.0), 60, List.of(track(1, List.of(),
                 List.of(new Tap(0, 3, false), new Tap(2, 13, false)))));
         WhatHeld held = WhatHeld.of(track, Map.of(1, new CandleTime(13, 73))).orElseThrow();

@@ -13,8 +13,8 @@ import benchpace.pace.PaceStep;
 import benchpace.pace.ReadyOutlook;
 import benchpace.pace.SeatTrack;
 import benchpace.pace.Span;
-import benchpace.pace.StepKind;
 import benchpace.pace.Tap;
+import benchpace.pace.WorkKind;
 import benchpace.plan.Plan;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.Step;
@@ -80,13 +80,13 @@ public final class ClassTracks {
         return new PaceStep(step.id().value(), step.planned().toMillis() / 60_000.0, step.led(), kind(step));
     }
 
-    private static StepKind kind(Step step) {
+    private static WorkKind kind(Step step) {
         return switch (step.kind()) {
-            case TALK -> StepKind.TALK;
-            case HANDS_ON -> StepKind.HANDS_ON;
-            case POUR -> StepKind.POUR;
-            case CURE -> StepKind.WAIT;
-            case FINISH -> StepKind.FINISH;
+            case TALK -> WorkKind.TALK;
+            case HANDS_ON -> WorkKind.HANDS_ON;
+            case POUR -> WorkKind.POUR;
+            case CURE -> WorkKind.WAIT;
+            case FINISH -> WorkKind.FINISH;
         };
     }
 

@@ -2,7 +2,7 @@ package benchpace.files.log;
 
 import benchpace.files.BadFile;
 import benchpace.pace.PaceStep;
-import benchpace.pace.StepKind;
+import benchpace.pace.WorkKind;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -127,13 +127,13 @@ public final class ClassLogReader {
         return new PaceStep(id, plan, opening.equals("led"), kind(id, text(node, "kind")));
     }
 
-    private StepKind kind(String id, String kind) {
+    private WorkKind kind(String id, String kind) {
         return switch (kind.toLowerCase(Locale.ROOT)) {
-            case "hands-on" -> StepKind.HANDS_ON;
-            case "pour" -> StepKind.POUR;
-            case "wait", "cure" -> StepKind.WAIT;
-            case "talk" -> StepKind.TALK;
-            case "finish" -> StepKind.FINISH;
+            case "hands-on" -> WorkKind.HANDS_ON;
+            case "pour" -> WorkKind.POUR;
+            case "wait", "cure" -> WorkKind.WAIT;
+            case "talk" -> WorkKind.TALK;
+            case "finish" -> WorkKind.FINISH;
             default -> throw wrong("step \"" + id + "\" is of an unknown kind \"" + kind + "\"");
         };
     }

@@ -17,10 +17,11 @@ import benchpace.pace.PaceEngine;
 import benchpace.pace.PaceMemory;
 import benchpace.pace.PacePriors;
 import benchpace.pace.PaceStep;
-import benchpace.pace.StepKind;
+import benchpace.pace.WorkKind;
 import benchpace.plan.Plan;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.StepId;
+import benchpace.plan.StepKind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -87,7 +88,7 @@ class ReplayOfLiveTest {
     private static ClassLog log(LiveClass live) {
         Plan plan = live.plan();
         List<PaceStep> steps = plan.steps().stream().map(s -> new PaceStep(s.id().value(), s.planned().toMinutes(),
-                s.led(), s.kind() == benchpace.plan.StepKind.CURE ? StepKind.WAIT : StepKind.valueOf(s.kind().name())))
+                s.led(), s.kind() == StepKind.CURE ? WorkKind.WAIT : WorkKind.valueOf(s.kind().name())))
                 .toList();
         List<LogEvent> events = new ArrayList<>();
         for (Recorded recorded : live.corrected()) {

@@ -1,7 +1,7 @@
 package benchpace.pace;
 
 /** What a step asks of a seat, as far as pace is concerned. */
-public enum StepKind {
+public enum WorkKind {
     /** The instructor speaks; no seat is judged for it. */
     TALK(false),
     /** Each seat does it and is done at its own moment. */
@@ -15,7 +15,7 @@ public enum StepKind {
 
     private final boolean worked;
 
-    StepKind(boolean worked) {
+    WorkKind(boolean worked) {
         this.worked = worked;
     }
 
