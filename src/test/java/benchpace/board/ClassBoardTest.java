@@ -114,6 +114,31 @@ class ClassBoardTest {
         return ((Answer.Recorded) answer).seq();
     }
 
+    @Test void a_view_that_was_due_to_change_is_made_anew_however_young_it_is() {
+        ClassBoard soon = boards.create(Demo.eveningPlan(), "Friday", EVENING.plusSeconds(3),
+                Demo.eveningRoster().places(), "instructor");
+        ClassView before = soon.view();
+        assertThat(before.nextChange()).contains(EVENING.plusSeconds(3));
+        wall.set(EVENING.plusSeconds(2));
+        assertThat(soon.view()).isSameAs(before);
+
+        wall.set(EVENING.plusSeconds(3));
+        assertThat(soon.stale()).isTrue();
+        assertThat(soon.view().now()).isEqualTo(EVENING.plusSeconds(3));
+    }
+
+    @Test void a_tap_by_a_clock_that_is_a_little_ahead_is_one_of_now_and_an_earlier_one_keeps_its_time() {
+        wall.set(EVENING.plusSeconds(60));
+        assertThat(recordedAt(EVENING.plusSeconds(64))).isEqualTo(EVENING.plusSeconds(60));
+        assertThat(recordedAt(EVENING.plusSeconds(20))).isEqualTo(EVENING.plusSeconds(20));
+    }
+
+    private Instant recordedAt(Instant tapped) {
+        board.submit(new Command("tap-" + ids.incrementAndGet(), "instructor", tapped,
+                new ClassEvent.ClassNoted("hello")));
+        return board.eventsAfter(board.live().seq() - 1).get(0).at();
+    }
+
     @Test void a_view_is_made_once_for_all_that_look_within_five_seconds() {
         ClassView first = board.view();
         wall.set(EVENING.plusSeconds(4));

@@ -99,4 +99,16 @@ class TimeAndCloseTest {
 
         assertThat(c.refusalOf(again)).isEqualTo(new Refusal.AlreadySo("created"));
     }
+
+    @Test void a_class_nobody_closed_was_left_open_after_twelve_silent_hours_counted_from_its_beginning() {
+        TestClass c = TestClass.evening(3);
+        assertThat(c.live().isLeftOpen(TestClass.instant(12 * 60 - 1))).isFalse();
+        assertThat(c.live().isLeftOpen(TestClass.instant(12 * 60))).isTrue();
+
+        c.minute(30).open("welcome");
+        assertThat(c.live().isLeftOpen(TestClass.instant(12 * 60 + 29))).isFalse();
+        assertThat(c.live().isLeftOpen(TestClass.instant(12 * 60 + 30))).isTrue();
+
+        assertThat(c.minute(40).close().live().isLeftOpen(TestClass.instant(13 * 60))).as("closed").isFalse();
+    }
 }

@@ -95,6 +95,20 @@ class ViewMakerTest {
         assertThat(new Watched(poured()).view(40).cure().untried()).as("too early to try").isEmpty();
     }
 
+    // ---- when it changes by itself
+
+    @Test void a_view_changes_when_a_claim_lapses() {
+        TestClass c = talkThenFree().minute(8.1).claim(2, "AB");
+
+        assertThat(new Watched(c).view(13.05).nextChange()).contains(TestClass.instant(13.1));
+    }
+
+    @Test void a_view_changes_when_a_talk_has_had_its_time() {
+        TestClass c = talkThenFree().minute(1.2).open("hello");
+
+        assertThat(new Watched(c).view(6.1).nextChange()).contains(TestClass.instant(6.2));
+    }
+
     // ---- home
 
     @Test void home_is_the_last_candle_and_what_comes_after_it_and_never_in_the_past() {
