@@ -20,21 +20,21 @@ final class AnnouncementCheck {
     }
 
     /** What changed about one announcement; empty when it stays. */
-    Optional<AnnouncedChange> of(Announced told) {
-        List<StripPart> parts = strips.stream().filter(s -> s.seat().equals(told.seat()))
+    Optional<BrokenAnnouncement> of(Announced told) {
+        List<Assignment> parts = strips.stream().filter(s -> s.seat().equals(told.seat()))
                 .flatMap(s -> s.parts().stream()).filter(p -> p.activity().equals(told.activity())).toList();
         if (parts.stream().anyMatch(p -> p.from().equals(told.from())
-                && p.progress() != StripPart.Progress.EXPECTED)) {
+                && p.progress() != Assignment.Progress.EXPECTED)) {
             return Optional.empty();
         }
         Cause cause = cause(told);
-        return Optional.of(parts.stream().filter(p -> p.progress() == StripPart.Progress.PLANNED).findFirst()
-                .<AnnouncedChange>map(p -> new AnnouncedChange.Moved(told, p.from(), cause.why(), cause.other()))
-                .orElseGet(() -> new AnnouncedChange.Dropped(told, cause.why(), cause.other())));
+        return Optional.of(parts.stream().filter(p -> p.progress() == Assignment.Progress.PLANNED).findFirst()
+                .<BrokenAnnouncement>map(p -> new BrokenAnnouncement.Moved(told, p.from(), cause.why(), cause.other()))
+                .orElseGet(() -> new BrokenAnnouncement.Dropped(told, cause.why(), cause.other())));
     }
 
-    private record Cause(AnnouncedChange.Reason why, Optional<ActivityId> other) {
-        static Cause of(AnnouncedChange.Reason why) {
+    private record Cause(BrokenAnnouncement.Reason why, Optional<ActivityId> other) {
+        static Cause of(BrokenAnnouncement.Reason why) {
             return new Cause(why, Optional.empty());
         }
     }
@@ -43,19 +43,19 @@ final class AnnouncementCheck {
         Optional<SeatWait> seat = line.problem.seats().stream().filter(s -> s.seat().equals(told.seat())).findFirst();
         Optional<Activity> activity = activity(told.activity());
         if (seat.isEmpty() || !Timeline.isHere(seat.get())) {
-            return Cause.of(AnnouncedChange.Reason.GUEST_AWAY);
+            return Cause.of(BrokenAnnouncement.Reason.GUEST_AWAY);
         }
         ActivityRun run = line.problem.run(told.activity());
         if (activity.isEmpty() || !run.offered()) {
-            return Cause.of(AnnouncedChange.Reason.NOT_OFFERED);
+            return Cause.of(BrokenAnnouncement.Reason.NOT_OFFERED);
         }
         if (run.begunBy(line.problem.now()) && SeatHistory.isClassBreak(activity.get())
                 || run.move().filter(m -> told.from().isBefore(m.to())).isPresent()) {
-            return Cause.of(AnnouncedChange.Reason.INSTRUCTOR_MOVED_IT);
+            return Cause.of(BrokenAnnouncement.Reason.INSTRUCTOR_MOVED_IT);
         }
         Task task = Task.of(activity.get(), run, 0);
         if (activity.get().kind() == ActivityKind.WRAPPING && !line.wrapping.mayBeCalled(seat.get())) {
-            return Cause.of(AnnouncedChange.Reason.NOT_JUDGED_SET);
+            return Cause.of(BrokenAnnouncement.Reason.NOT_JUDGED_SET);
         }
         return held(told, seat.get(), task).or(() -> meets(told, task))
                 .orElseGet(() -> Cause.of(reason(told, seat.get(), task)));
@@ -67,18 +67,18 @@ final class AnnouncementCheck {
             return Optional.empty();
         }
         if (seat.freeFrom().isAfter(told.from())) {
-            return Optional.of(Cause.of(AnnouncedChange.Reason.NOT_FREE_IN_TIME));
+            return Optional.of(Cause.of(BrokenAnnouncement.Reason.NOT_FREE_IN_TIME));
         }
         Instant end = told.from().plusSeconds(60L * task.shortest());
         return line.histories.get(told.seat()).stream().filter(p -> !p.activity().equals(told.activity()))
                 .filter(p -> p.overlaps(told.from(), end)).findFirst().map(p -> {
                     if (line.problem.run(p.activity()).begunBy(line.problem.now())
                             && activity(p.activity()).filter(SeatHistory::isClassBreak).isPresent()) {
-                        return new Cause(AnnouncedChange.Reason.OTHER_STARTED, Optional.of(p.activity()));
+                        return new Cause(BrokenAnnouncement.Reason.OTHER_STARTED, Optional.of(p.activity()));
                     }
                     return told.from().isAfter(line.problem.now())
-                            ? new Cause(AnnouncedChange.Reason.STILL_AT_OTHER, Optional.of(p.activity()))
-                            : Cause.of(AnnouncedChange.Reason.DONE_OTHERWISE);
+                            ? new Cause(BrokenAnnouncement.Reason.STILL_AT_OTHER, Optional.of(p.activity()))
+                            : Cause.of(BrokenAnnouncement.Reason.DONE_OTHERWISE);
                 });
     }
 
@@ -88,34 +88,35 @@ final class AnnouncementCheck {
         return strips.stream().filter(s -> s.seat().equals(told.seat())).flatMap(s -> s.planned().stream())
                 .filter(p -> !p.activity().equals(told.activity()) && p.overlaps(told.from(), end))
                 .filter(p -> activity(p.activity()).filter(SeatHistory::isClassBreak).isPresent()).findFirst()
-                .map(p -> new Cause(AnnouncedChange.Reason.OTHER_AT_THAT_TIME, Optional.of(p.activity())));
+                .map(p -> new Cause(BrokenAnnouncement.Reason.OTHER_AT_THAT_TIME, Optional.of(p.activity())));
     }
 
-    private AnnouncedChange.Reason reason(Announced told, SeatWait seat, Task task) {
+    private BrokenAnnouncement.Reason reason(Announced told, SeatWait seat, Task task) {
         boolean wrapping = task.activity().kind() == ActivityKind.WRAPPING;
         Instant end = told.from().plusSeconds(60L * task.shortest());
-        List<StripPart> history = line.histories.get(told.seat());
+        List<Assignment> history = line.histories.get(told.seat());
         if (history.stream().anyMatch(p -> p.activity().equals(told.activity()))
                 && task.activity().kind().onceOnly()) {
-            return AnnouncedChange.Reason.DONE_OTHERWISE;
+            return BrokenAnnouncement.Reason.DONE_OTHERWISE;
         }
         if (wrapping) {
-            return told.from().isBefore(seat.ready().p50()) ? AnnouncedChange.Reason.CANDLE_LATER : leavesOr(seat, end);
+            return told.from().isBefore(seat.ready().p50()) ? BrokenAnnouncement.Reason.CANDLE_LATER
+                    : leavesOr(seat, end);
         }
         Instant longestEnd = told.from().plusSeconds(60L * task.mustHave());
         SeatWindow window = line.windows.stream().filter(l -> l.seat().equals(told.seat())).findFirst().orElseThrow();
         if (task.mustHave() > 0 && longestEnd.isAfter(line.instant(window.mustEndBy()))
                 || end.isAfter(line.instant(window.until()))) {
-            return leavesOr(seat, longestEnd.isAfter(end) ? longestEnd : end) == AnnouncedChange.Reason.GUEST_AWAY
-                    ? AnnouncedChange.Reason.GUEST_AWAY : AnnouncedChange.Reason.CANDLE_TOO_EARLY;
+            return leavesOr(seat, longestEnd.isAfter(end) ? longestEnd : end) == BrokenAnnouncement.Reason.GUEST_AWAY
+                    ? BrokenAnnouncement.Reason.GUEST_AWAY : BrokenAnnouncement.Reason.CANDLE_TOO_EARLY;
         }
-        return SeatHistory.isClassBreak(task.activity()) ? AnnouncedChange.Reason.NOT_TOGETHER
-                : AnnouncedChange.Reason.NO_PLACE;
+        return SeatHistory.isClassBreak(task.activity()) ? BrokenAnnouncement.Reason.NOT_TOGETHER
+                : BrokenAnnouncement.Reason.NO_PLACE;
     }
 
-    private static AnnouncedChange.Reason leavesOr(SeatWait seat, Instant end) {
+    private static BrokenAnnouncement.Reason leavesOr(SeatWait seat, Instant end) {
         return seat.presence() instanceof Presence.LeavingAt leaving && end.isAfter(leaving.at())
-                ? AnnouncedChange.Reason.GUEST_AWAY : AnnouncedChange.Reason.NO_PLACE;
+                ? BrokenAnnouncement.Reason.GUEST_AWAY : BrokenAnnouncement.Reason.NO_PLACE;
     }
 
     private Optional<Activity> activity(ActivityId id) {

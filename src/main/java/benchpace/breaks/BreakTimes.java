@@ -149,7 +149,7 @@ final class BreakTimes {
 
     private IntStream plannedSlots(ActivityId id) {
         return line.problem.previous().strips().stream().flatMap(s -> s.planned().stream())
-                .filter(p -> p.activity().equals(id)).map(StripPart::from).distinct()
+                .filter(p -> p.activity().equals(id)).map(Assignment::from).distinct()
                 .mapToInt((Instant at) -> line.exactly(at)).filter(s -> s >= 0);
     }
 }

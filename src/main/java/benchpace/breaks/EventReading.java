@@ -42,7 +42,7 @@ final class EventReading {
     private TreeMap<Instant, TreeSet<SeatNumber>> waves(Activity activity) {
         TreeMap<Instant, TreeSet<SeatNumber>> waves = new TreeMap<>();
         for (SeatStrip strip : strips) {
-            for (StripPart part : strip.planned()) {
+            for (Assignment part : strip.planned()) {
                 if (part.activity().equals(activity.id())) {
                     waves.computeIfAbsent(part.from(), at -> new TreeSet<>()).add(strip.seat());
                 }
@@ -110,14 +110,14 @@ final class EventReading {
         TreeSet<SeatNumber> folding = new TreeSet<>(line.wrapping.foldingBoxes());
         TreeSet<Instant> since = new TreeSet<>();
         for (SeatWait seat : line.problem.seats()) {
-            if (!(seat.handTest() instanceof HandTest.Ahead)) {
+            if (!(seat.handTest() instanceof SetJudgement.Awaited)) {
                 continue;
             }
-            Optional<StripPart> there = line.histories.getOrDefault(seat.seat(), List.of()).stream()
-                    .filter(p -> p.progress() == StripPart.Progress.UNDER_WAY && p.activity().equals(wrap.id()))
+            Optional<Assignment> there = line.histories.getOrDefault(seat.seat(), List.of()).stream()
+                    .filter(p -> p.progress() == Assignment.Progress.UNDER_WAY && p.activity().equals(wrap.id()))
                     .findFirst();
             there.ifPresent(p -> folding.add(seat.seat()));
-            there.map(StripPart::from).ifPresent(since::add);
+            there.map(Assignment::from).ifPresent(since::add);
             if (there.isEmpty() && folding.contains(seat.seat())) {
                 Instant ready = seat.ready().p50();
                 since.add(ready.isAfter(line.problem.now()) ? line.problem.now() : ready);

@@ -27,7 +27,7 @@ final class LeisureReading {
         List<Leisure> leisure = new ArrayList<>();
         for (SeatStrip strip : strips) {
             Instant now = line.instant(0);
-            Instant next = Stream.concat(strip.planned().stream().map(StripPart::from), tried(strip))
+            Instant next = Stream.concat(strip.planned().stream().map(Assignment::from), tried(strip))
                     .min(Comparator.naturalOrder())
                     .filter(at -> at.isBefore(strip.waitUntil())).orElse(strip.waitUntil());
             boolean busy = strip.waitFrom().isAfter(now);
@@ -63,10 +63,10 @@ final class LeisureReading {
 
     /** The most seats at an activity at any one moment between two; it is reached as one of them begins. */
     private long mostAtOnce(ActivityId id, Instant from, Instant until) {
-        List<StripPart> parts = strips.stream().flatMap(s -> s.parts().stream())
+        List<Assignment> parts = strips.stream().flatMap(s -> s.parts().stream())
                 .filter(p -> p.activity().equals(id) && p.overlaps(from, until)).toList();
         long most = 0;
-        for (StripPart begins : parts) {
+        for (Assignment begins : parts) {
             Instant at = begins.from().isAfter(from) ? begins.from() : from;
             most = Math.max(most, parts.stream()
                     .filter(p -> !p.from().isAfter(at) && p.until().isAfter(at)).count());

@@ -38,7 +38,7 @@ final class PlanAssembly {
         Map<SeatNumber, SeatStrip> strips = new HashMap<>();
         for (int i = 0; i < line.windows.size(); i++) {
             SeatWindow window = line.windows.get(i);
-            List<StripPart> parts = new ArrayList<>(window.history());
+            List<Assignment> parts = new ArrayList<>(window.history());
             boolean[] covered = blocked[i].clone();
             for (Booking b : schedule.strips().get(i).bookings()) {
                 parts.add(planned(line.tasks.get(b.task()).activity(), b.from(), b.until()));
@@ -53,11 +53,11 @@ final class PlanAssembly {
             }
             if (window.wrapFrom() >= 0) {
                 Task wrap = line.wrapping.task();
-                parts.add(new StripPart(wrap.activity().id(), line.instant(window.wrapFrom()),
+                parts.add(new Assignment(wrap.activity().id(), line.instant(window.wrapFrom()),
                         line.instant(window.wrapFrom() + wrap.length()),
-                        window.called() ? StripPart.Progress.PLANNED : StripPart.Progress.EXPECTED));
+                        window.called() ? Assignment.Progress.PLANNED : Assignment.Progress.EXPECTED));
             }
-            parts.sort(Comparator.comparing(StripPart::from));
+            parts.sort(Comparator.comparing(Assignment::from));
             int idle = 0;
             for (int t = window.from(); t < window.until(); t++) {
                 idle += covered[t] ? 0 : 1;
@@ -72,8 +72,8 @@ final class PlanAssembly {
         return strips.values().stream().sorted(Comparator.comparing(SeatStrip::seat)).toList();
     }
 
-    private StripPart planned(Activity activity, int from, int until) {
-        return new StripPart(activity.id(), line.instant(from), line.instant(until), StripPart.Progress.PLANNED);
+    private Assignment planned(Activity activity, int from, int until) {
+        return new Assignment(activity.id(), line.instant(from), line.instant(until), Assignment.Progress.PLANNED);
     }
 
     private SeatWait seat(SeatNumber number) {
@@ -84,7 +84,7 @@ final class PlanAssembly {
     private int idleSoFar(SeatWait seat) {
         Instant end = seat.ready().p50().isBefore(line.problem.now()) ? seat.ready().p50() : line.problem.now();
         long seconds = Math.max(0, end.getEpochSecond() - seat.freeFrom().getEpochSecond());
-        for (StripPart part : line.histories.get(seat.seat())) {
+        for (Assignment part : line.histories.get(seat.seat())) {
             long from = Math.max(part.from().getEpochSecond(), seat.freeFrom().getEpochSecond());
             long until = Math.min(part.until().getEpochSecond(), end.getEpochSecond());
             seconds -= Math.max(0, until - from);

@@ -12,14 +12,14 @@ import java.util.stream.Stream;
 final class PlanSearch {
     /** Up to this many seats every start of a class break is looked at. */
     private static final int SMALL = 8;
-    /** The work, as {@link Work} counts it, that building and improving may take. */
+    /** The work, as {@link SearchWork} counts it, that building and improving may take. */
     private static final long MOST_WORK = 70_000;
     private static final int SAMPLE = 10;
     private static final int BUILT_AT_MOST = 8;
 
     private final Timeline line;
     private final BreakTimes times;
-    private final Work work = new Work();
+    private final SearchWork work = new SearchWork();
 
     PlanSearch(Timeline line) {
         this.line = line;

@@ -29,26 +29,26 @@ final class SeatHistory {
     }
 
     /** The parts begun by now, in order, not overlapping; at most the last is under way. */
-    List<StripPart> of(SeatWait seat) {
-        List<StripPart> parts = tapped(seat);
+    List<Assignment> of(SeatWait seat) {
+        List<Assignment> parts = tapped(seat);
         for (Activity activity : problem.activities()) {
             begunTogether(seat, activity, parts).ifPresent(parts::add);
         }
         problem.previous().strip(seat.seat()).ifPresent(strip -> {
-            for (StripPart part : strip.parts()) {
+            for (Assignment part : strip.parts()) {
                 if (!part.from().isAfter(problem.now())) {
                     assumed(seat, part, parts).ifPresent(parts::add);
                 }
             }
         });
-        parts.sort(Comparator.comparing(StripPart::from));
+        parts.sort(Comparator.comparing(Assignment::from));
         return parts;
     }
 
-    private List<StripPart> tapped(SeatWait seat) {
+    private List<Assignment> tapped(SeatWait seat) {
         List<Stint> stints = seat.tapped().stream().filter(s -> !s.from().isAfter(problem.now()))
                 .filter(s -> activities.containsKey(s.activity())).sorted(Comparator.comparing(Stint::from)).toList();
-        List<StripPart> parts = new ArrayList<>();
+        List<Assignment> parts = new ArrayList<>();
         for (int i = 0; i < stints.size(); i++) {
             Stint stint = stints.get(i);
             Instant end = stint.open() ? expectedEnd(stint) : stint.until();
@@ -68,7 +68,7 @@ final class SeatHistory {
         return cut(run, stint.from(), problem.now().isBefore(typically) ? typically : atLongest);
     }
 
-    private Optional<StripPart> begunTogether(SeatWait seat, Activity activity, List<StripPart> known) {
+    private Optional<Assignment> begunTogether(SeatWait seat, Activity activity, List<Assignment> known) {
         ActivityRun run = problem.run(activity.id());
         boolean here = seat.presence() instanceof Presence.Here || seat.presence() instanceof Presence.LeavingAt;
         if (!isClassBreak(activity) || !run.begunBy(problem.now()) || !here
@@ -83,7 +83,7 @@ final class SeatHistory {
         return Optional.of(part(activity.id(), from, end));
     }
 
-    private Optional<StripPart> assumed(SeatWait seat, StripPart planned, List<StripPart> known) {
+    private Optional<Assignment> assumed(SeatWait seat, Assignment planned, List<Assignment> known) {
         ActivityId id = planned.activity();
         ActivityRun run = problem.run(id);
         Activity activity = activities.get(id);
@@ -96,7 +96,7 @@ final class SeatHistory {
         boolean again = activity.kind().onceOnly() && known.stream().anyMatch(p -> p.activity().equals(id)
                 && (activity.kind() != ActivityKind.WRAPPING || seat.handTest().passedBy(p.from())));
         Instant end = planned.until();
-        if (planned.progress() != StripPart.Progress.DONE) {
+        if (planned.progress() != Assignment.Progress.DONE) {
             end = end.plus(run.extensionSince(problem.previous().at()));
         }
         return again ? Optional.empty()
@@ -104,10 +104,10 @@ final class SeatHistory {
     }
 
     /** A tap in the middle of a planned part ends it; what had not run for half its length then is not counted. */
-    private Optional<StripPart> besideWhatIsKnown(ActivityId id, Instant from, Instant planned,
-                                                  List<StripPart> known) {
+    private Optional<Assignment> besideWhatIsKnown(ActivityId id, Instant from, Instant planned,
+                                                  List<Assignment> known) {
         Instant end = planned;
-        for (StripPart other : known) {
+        for (Assignment other : known) {
             if (other.overlaps(from, end)) {
                 if (!other.from().isAfter(from)) {
                     return Optional.empty();
@@ -119,9 +119,9 @@ final class SeatHistory {
         return Duration.between(from, end).compareTo(half) < 0 ? Optional.empty() : Optional.of(part(id, from, end));
     }
 
-    private StripPart part(ActivityId id, Instant from, Instant end) {
-        return new StripPart(id, from, end,
-                end.isAfter(problem.now()) ? StripPart.Progress.UNDER_WAY : StripPart.Progress.DONE);
+    private Assignment part(ActivityId id, Instant from, Instant end) {
+        return new Assignment(id, from, end,
+                end.isAfter(problem.now()) ? Assignment.Progress.UNDER_WAY : Assignment.Progress.DONE);
     }
 
     static boolean isClassBreak(Activity activity) {

@@ -15,7 +15,7 @@ import benchpace.plan.SeatNumber;
  * @param idleMinutes       minutes with nothing to do in the wait to come
  * @param idleMinutesSoFar  minutes with nothing to do from its pour until now, as far as known
  */
-public record SeatStrip(SeatNumber seat, List<StripPart> parts, Instant waitFrom, Instant waitUntil,
+public record SeatStrip(SeatNumber seat, List<Assignment> parts, Instant waitFrom, Instant waitUntil,
                         int idleMinutes, int idleMinutesSoFar) {
     public SeatStrip {
         parts = List.copyOf(parts);
@@ -25,7 +25,7 @@ public record SeatStrip(SeatNumber seat, List<StripPart> parts, Instant waitFrom
     }
 
     /** The parts still to begin. */
-    public List<StripPart> planned() {
-        return parts.stream().filter(p -> p.progress() == StripPart.Progress.PLANNED).toList();
+    public List<Assignment> planned() {
+        return parts.stream().filter(p -> p.progress() == Assignment.Progress.PLANNED).toList();
     }
 }

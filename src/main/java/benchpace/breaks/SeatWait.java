@@ -19,7 +19,7 @@ import java.util.List;
  * @param handTest     whether that candle is judged set
  */
 public record SeatWait(SeatNumber seat, Instant freeFrom, ReadyRange ready, Presence presence, List<Stint> tapped,
-                       Instant mustBeBackBy, SeatNumber candle, HandTest handTest) {
+                       Instant mustBeBackBy, SeatNumber candle, SetJudgement handTest) {
     /** Nothing calls the seat back before its candle is ready. */
     public static final Instant NOT_CALLED_BACK = Instant.MAX;
 
@@ -33,7 +33,7 @@ public record SeatWait(SeatNumber seat, Instant freeFrom, ReadyRange ready, Pres
     /** A seat with a candle of its own, still to be tried by hand, with nothing to do between that and wrapping. */
     public SeatWait(SeatNumber seat, Instant freeFrom, ReadyRange ready, Presence presence, List<Stint> tapped,
                     Instant mustBeBackBy) {
-        this(seat, freeFrom, ready, presence, tapped, mustBeBackBy, seat, new HandTest.Ahead(Duration.ZERO));
+        this(seat, freeFrom, ready, presence, tapped, mustBeBackBy, seat, new SetJudgement.Awaited(Duration.ZERO));
     }
 
     /** A seat that is here, with nothing tapped and nothing calling it back. */
@@ -52,7 +52,7 @@ public record SeatWait(SeatNumber seat, Instant freeFrom, ReadyRange ready, Pres
     }
 
     /** The same seat after, or before, the hand test. */
-    public SeatWait with(HandTest other) {
+    public SeatWait with(SetJudgement other) {
         return new SeatWait(seat, freeFrom, ready, presence, tapped, mustBeBackBy, candle, other);
     }
 

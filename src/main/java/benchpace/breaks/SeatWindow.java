@@ -22,7 +22,7 @@ import benchpace.plan.SeatNumber;
  */
 record SeatWindow(SeatNumber seat, int from, int until, int mustEndBy, int wrapFrom, boolean called,
             int testFrom, int testUntil, int[] uses, int last, int[][] told, int[][] before,
-            List<StripPart> history) {
+            List<Assignment> history) {
 
     boolean waits() {
         return until > from;

@@ -27,7 +27,7 @@ final class StripSearch {
     private final List<Task> tasks;
     private final SeatWindow window;
     private final StripRules rules;
-    private final Work work;
+    private final SearchWork work;
     private final int[][] run;
     private final int[][] lengths;
     private final int[][][] firstFit;
@@ -37,7 +37,7 @@ final class StripSearch {
     private final long[] kept;
     private final Map<StripState, Way> known = new HashMap<>();
 
-    StripSearch(Timeline line, SeatWindow window, Capacity left, boolean[] blocked, Work work) {
+    StripSearch(Timeline line, SeatWindow window, Capacity left, boolean[] blocked, SearchWork work) {
         this.tasks = line.tasks;
         this.window = window;
         this.rules = new StripRules(line, window, blocked);

@@ -19,9 +19,9 @@ final class StripSharing {
     private final List<Integer> breakStarts;
     private final boolean[][] blocked;
     private final int seats;
-    private final Work work;
+    private final SearchWork work;
 
-    StripSharing(Timeline line, BreakTimes times, List<Integer> breakStarts, Work work) {
+    StripSharing(Timeline line, BreakTimes times, List<Integer> breakStarts, SearchWork work) {
         this.line = line;
         this.breakStarts = breakStarts;
         this.blocked = times.blocked(breakStarts);

@@ -28,7 +28,7 @@ final class Timeline {
     final List<Task> tasks = new ArrayList<>();
     final List<Task> classBreaks = new ArrayList<>();
     final List<SeatWindow> windows = new ArrayList<>();
-    final Map<SeatNumber, List<StripPart>> histories = new LinkedHashMap<>();
+    final Map<SeatNumber, List<Assignment>> histories = new LinkedHashMap<>();
     final WrappingTurns wrapping;
     final int slots;
     final int promisedEnd;
@@ -75,7 +75,7 @@ final class Timeline {
     /** The places free at every task while the present occupants stay as long as expected. */
     private Capacity capacityNow() {
         return Capacity.of(tasks, slots).less(histories.values().stream().flatMap(List::stream)
-                .filter(p -> p.progress() == StripPart.Progress.UNDER_WAY && taskOf(p.activity()) >= 0)
+                .filter(p -> p.progress() == Assignment.Progress.UNDER_WAY && taskOf(p.activity()) >= 0)
                 .map(p -> new Booking(taskOf(p.activity()), 0, ceil(p.until()))));
     }
 
@@ -100,8 +100,8 @@ final class Timeline {
     /** When this seat can begin something: its hands free, and what it is in over. */
     int freeFrom(SeatWait seat) {
         int from = ceil(seat.freeFrom());
-        for (StripPart part : histories.get(seat.seat())) {
-            if (part.progress() == StripPart.Progress.UNDER_WAY) {
+        for (Assignment part : histories.get(seat.seat())) {
+            if (part.progress() == Assignment.Progress.UNDER_WAY) {
                 from = Math.max(from, ceil(part.until()));
             }
         }
@@ -148,7 +148,7 @@ final class Timeline {
     }
 
     private SeatWindow window(SeatWait seat, int turn) {
-        List<StripPart> history = histories.get(seat.seat());
+        List<Assignment> history = histories.get(seat.seat());
         int from = freeFrom(seat);
         boolean wrapped = wrapping.alreadyWrapped(seat);
         int tried = wrapping.triedFrom(seat);
@@ -165,7 +165,7 @@ final class Timeline {
         for (int k = 0; k < uses.length; k++) {
             uses[k] = tasks.get(k).uses();
         }
-        for (StripPart part : history) {
+        for (Assignment part : history) {
             last = taskOf(part.activity());
             if (last >= 0) {
                 uses[last] = Math.max(0, uses[last] - 1);
@@ -189,7 +189,7 @@ final class Timeline {
 
     private int[][] planned(SeatWait seat, int from) {
         int[][] planned = new int[tasks.size()][];
-        List<StripPart> parts = problem.previous().strip(seat.seat()).map(SeatStrip::parts).orElse(List.of());
+        List<Assignment> parts = problem.previous().strip(seat.seat()).map(SeatStrip::parts).orElse(List.of());
         for (int k = 0; k < planned.length; k++) {
             ActivityId id = tasks.get(k).activity().id();
             planned[k] = parts.stream().filter(p -> p.activity().equals(id))

@@ -20,7 +20,7 @@ import benchpace.plan.SeatNumber;
  * @param pastPromisedEnd  seats that are not wrapped by the promised end: offer them the pickup shelf
  */
 public record WaitPlan(Instant at, List<SeatStrip> strips, List<WaitEvent> events, List<Leisure> leisure,
-                       List<AnnouncedChange> changes, List<Unplaced> unplaced, List<SeatNumber> pastPromisedEnd) {
+                       List<BrokenAnnouncement> changes, List<Unplaced> unplaced, List<SeatNumber> pastPromisedEnd) {
     /** No plan yet. */
     public static final WaitPlan NONE = new WaitPlan(Instant.EPOCH, List.of(), List.of(), List.of(), List.of(),
             List.of(), List.of());
@@ -56,7 +56,7 @@ public record WaitPlan(Instant at, List<SeatStrip> strips, List<WaitEvent> event
         Instant horizon = at.plus(lead);
         List<Announced> told = new ArrayList<>();
         for (SeatStrip strip : strips) {
-            for (StripPart part : strip.planned()) {
+            for (Assignment part : strip.planned()) {
                 if (!part.from().isAfter(horizon)) {
                     told.add(new Announced(strip.seat(), part.activity(), part.from()));
                 }

@@ -49,7 +49,7 @@ final class WrappingTurns {
     }
 
     /** Whether a part is the wrapping of a candle; at the wrapping before the hand test one folds the box. */
-    boolean wraps(SeatWait seat, StripPart part) {
+    boolean wraps(SeatWait seat, Assignment part) {
         return seat.handTest().passedBy(part.from()) && line.problem.activities().stream()
                 .anyMatch(a -> a.kind() == ActivityKind.WRAPPING && a.id().equals(part.activity()));
     }
@@ -65,8 +65,8 @@ final class WrappingTurns {
      * From when on a seat may be called to this wrapping: after the hand test and what comes before the wrapping, or,
      * when the instructor started it, as soon as its candle is judged set. Empty while it may not be called.
      */
-    static Optional<Instant> callsFrom(ActivityRun run, HandTest handTest) {
-        if (!(handTest instanceof HandTest.Passed passed)) {
+    static Optional<Instant> callsFrom(ActivityRun run, SetJudgement handTest) {
+        if (!(handTest instanceof SetJudgement.Given passed)) {
             return Optional.empty();
         }
         return run.openedAt().map(begun -> begun.isAfter(passed.at()) ? begun : passed.at())
@@ -149,7 +149,7 @@ final class WrappingTurns {
 
     private boolean mayFold(SeatWait seat) {
         boolean due = !seat.ready().p50().isAfter(line.problem.now()) || run.begunBy(line.problem.now());
-        return seat.handTest() instanceof HandTest.Ahead && due && line.freeFrom(seat) == 0;
+        return seat.handTest() instanceof SetJudgement.Awaited && due && line.freeFrom(seat) == 0;
     }
 
     /** Candles still to be wrapped, each with the seats that wait for it, in the order of their turns. */
@@ -188,7 +188,7 @@ final class WrappingTurns {
         Map<SeatNumber, Integer> takenUntil = new HashMap<>();
         for (SeatWait seat : line.problem.seats()) {
             line.histories.getOrDefault(seat.seat(), List.of()).stream()
-                    .filter(p -> p.progress() == StripPart.Progress.UNDER_WAY && isTask(p.activity()))
+                    .filter(p -> p.progress() == Assignment.Progress.UNDER_WAY && isTask(p.activity()))
                     .forEach(p -> takenUntil.merge(seat.candle(), line.ceil(p.until()), Math::max));
         }
         return Capacity.of(List.of(wrap), slots).less(takenUntil.values().stream().map(t -> new Booking(0, 0, t)));

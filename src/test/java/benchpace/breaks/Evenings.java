@@ -117,7 +117,7 @@ public final class Evenings {
         if (r.nextInt(4) > 0) {
             activities.add(wrapping(1 + r.nextInt(6)));
         }
-        HandTest ahead = new HandTest.Ahead(Duration.ofMinutes(2 * r.nextInt(4)));
+        SetJudgement ahead = new SetJudgement.Awaited(Duration.ofMinutes(2 * r.nextInt(4)));
         List<SeatWait> waits = new ArrayList<>();
         for (int n = 1; n <= seats; n++) {
             int free = r.nextInt(30);
@@ -129,7 +129,7 @@ public final class Evenings {
                 case 2 -> new SeatWait(seat.seat(), seat.freeFrom(), seat.ready(), seat.presence(), List.of(),
                         at(free + 10 + r.nextInt(40)));
                 case 3 -> SeatWait.of(seat.seat(), at(-70), ReadyRange.exactly(at(-2)))
-                        .with(new HandTest.Passed(at(-2), r.nextBoolean() ? Optional.empty()
+                        .with(new SetJudgement.Given(at(-2), r.nextBoolean() ? Optional.empty()
                                 : Optional.of(at(r.nextInt(6))), Duration.ofMinutes(4)));
                 case 4 -> n == 1 ? seat : seat.sharing(seat(n - 1));
                 default -> seat;

@@ -29,7 +29,7 @@ class ManyActivitiesTest {
     /** The work that the best strip of each seat alone takes. */
     private static LongStream workOfEachStrip(Timeline line) {
         return line.windows.stream().mapToLong(window -> {
-            Work work = new Work();
+            SearchWork work = new SearchWork();
             StripSearch search = new StripSearch(line, window, line.capacity, new boolean[line.slots], work);
             long before = work.done();
             search.best();

@@ -35,13 +35,13 @@ public final class PlanFaults {
         String who = "seat " + seat.seat() + ": ";
         boolean cleaned = activities.values().stream().noneMatch(a -> a.kind() == ActivityKind.CLEAN_UP
                 && a.audience() == Activity.Audience.OWN_PACE && isOffered(problem, a.id()));
-        StripPart before = null;
-        for (StripPart part : strip.parts()) {
+        Assignment before = null;
+        for (Assignment part : strip.parts()) {
             Activity activity = activities.get(part.activity());
             if (before != null && part.from().isBefore(before.until())) {
                 faults.add(who + "two things at once at " + part.from());
             }
-            if (part.progress() == StripPart.Progress.PLANNED || part.progress() == StripPart.Progress.EXPECTED) {
+            if (part.progress() == Assignment.Progress.PLANNED || part.progress() == Assignment.Progress.EXPECTED) {
                 plannedFaults(seat, part, activity, who, faults);
                 boolean classBreak = activity.audience() == Activity.Audience.WHOLE_CLASS;
                 if (activity.needs().contains(Activity.Need.TABLE_CLEAR) && !cleaned && !classBreak
@@ -81,20 +81,20 @@ public final class PlanFaults {
         return problem.run(id).offered();
     }
 
-    private static void plannedFaults(SeatWait seat, StripPart part, Activity activity, String who,
+    private static void plannedFaults(SeatWait seat, Assignment part, Activity activity, String who,
                                       List<String> faults) {
         if (part.from().isBefore(seat.freeFrom())) {
             faults.add(who + activity.id() + " before its hands are free");
         }
         if (activity.kind() == ActivityKind.WRAPPING) {
-            boolean judged = seat.handTest() instanceof HandTest.Passed;
-            if (!judged && part.progress() != StripPart.Progress.EXPECTED) {
+            boolean judged = seat.handTest() instanceof SetJudgement.Given;
+            if (!judged && part.progress() != Assignment.Progress.EXPECTED) {
                 faults.add(who + "called to the wrapping before the hand test");
             }
             if (!judged && part.from().isBefore(seat.ready().p50().plus(seat.handTest().finishing()))) {
                 faults.add(who + "wrapped before its candle is tried and trimmed");
             }
-            if (seat.handTest() instanceof HandTest.Passed p && p.wrapFrom().filter(f -> part.from().isBefore(f))
+            if (seat.handTest() instanceof SetJudgement.Given p && p.wrapFrom().filter(f -> part.from().isBefore(f))
                     .isPresent()) {
                 faults.add(who + "wrapped before its candle is trimmed");
             }
@@ -125,9 +125,9 @@ public final class PlanFaults {
 
     private static void capacityFaults(WaitProblem problem, WaitPlan plan,
                                        Map<ActivityId, Activity> activities, List<String> faults) {
-        List<StripPart> parts = plan.strips().stream().flatMap(s -> s.parts().stream())
-                .filter(p -> p.progress() != StripPart.Progress.DONE).toList();
-        for (StripPart begins : parts) {
+        List<Assignment> parts = plan.strips().stream().flatMap(s -> s.parts().stream())
+                .filter(p -> p.progress() != Assignment.Progress.DONE).toList();
+        for (Assignment begins : parts) {
             long there = plan.strips().stream().filter(s -> s.parts().stream().anyMatch(p -> parts.contains(p)
                     && p.activity().equals(begins.activity())
                     && !p.from().isAfter(begins.from()) && p.until().isAfter(begins.from())))
@@ -146,7 +146,7 @@ public final class PlanFaults {
                 continue;
             }
             List<Instant> starts = plan.strips().stream().flatMap(s -> s.planned().stream())
-                    .filter(p -> p.activity().equals(activity.id())).map(StripPart::from).toList();
+                    .filter(p -> p.activity().equals(activity.id())).map(Assignment::from).toList();
             boolean pinned = problem.runs().containsKey(activity.id());
             long waiting = plan.strips().stream().filter(s -> s.waitUntil().isAfter(s.waitFrom())).count();
             if (starts.stream().distinct().count() > 1) {

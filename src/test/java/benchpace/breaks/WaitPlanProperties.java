@@ -92,7 +92,7 @@ class WaitPlanProperties {
             assertThat(PlanFaults.of(problem, plan)).isEmpty();
             for (SeatStrip strip : before.strips()) {
                 WaitPlan after = plan;
-                strip.parts().stream().filter(p -> p.progress() == StripPart.Progress.DONE).forEach(p ->
+                strip.parts().stream().filter(p -> p.progress() == Assignment.Progress.DONE).forEach(p ->
                         assertThat(after.strip(strip.seat()).orElseThrow().parts()).contains(p));
             }
         }

@@ -111,7 +111,7 @@ class WaitPlannerTest {
         WaitPlan muchLater = WaitPlanner.plan(again(first, labelled.plusSeconds(300), later));
         assertThat(muchLater.strip(Evenings.seat(1)).orElseThrow().parts())
                 .filteredOn(p -> p.activity().equals(id("labels")))
-                .singleElement().extracting(StripPart::progress).isEqualTo(StripPart.Progress.DONE);
+                .singleElement().extracting(Assignment::progress).isEqualTo(Assignment.Progress.DONE);
     }
 
     @Test void a_label_tapped_as_finished_after_two_minutes_frees_the_guest_at_once() {
@@ -135,9 +135,9 @@ class WaitPlannerTest {
                 List.of(seat(1, 9, 55, 60, 70), seat(2, 5, 55, 60, 70)), Map.of(), first.promisedEnd(), before,
                 before.announcedWithin(Duration.ofMinutes(10)));
         WaitPlan after = WaitPlanner.plan(late);
-        assertThat(after.changes()).containsExactly(new AnnouncedChange.Moved(
+        assertThat(after.changes()).containsExactly(new BrokenAnnouncement.Moved(
                 new Announced(Evenings.seat(1), id("labels"), at(5)), at(9),
-                AnnouncedChange.Reason.NOT_FREE_IN_TIME));
+                BrokenAnnouncement.Reason.NOT_FREE_IN_TIME));
     }
 
     @Test void what_the_instructor_skips_is_dropped_for_that_reason() {
@@ -147,8 +147,8 @@ class WaitPlannerTest {
                 Map.of(id("labels"), ActivityRun.UNTOUCHED.skipped(at(1))), first.promisedEnd(), before,
                 before.announcedWithin(Duration.ofMinutes(10)));
         assertThat(WaitPlanner.plan(skipped).changes()).singleElement()
-                .isInstanceOfSatisfying(AnnouncedChange.Dropped.class,
-                        c -> assertThat(c.why()).isEqualTo(AnnouncedChange.Reason.NOT_OFFERED));
+                .isInstanceOfSatisfying(BrokenAnnouncement.Dropped.class,
+                        c -> assertThat(c.why()).isEqualTo(BrokenAnnouncement.Reason.NOT_OFFERED));
     }
 
     @Test void a_class_break_extended_by_five_lasts_five_minutes_longer() {
@@ -208,12 +208,12 @@ class WaitPlannerTest {
     }
 
     private static List<String> activities(WaitPlan plan, int seat) {
-        return plan.strip(Evenings.seat(seat)).orElseThrow().planned().stream().map(StripPart::activity)
+        return plan.strip(Evenings.seat(seat)).orElseThrow().planned().stream().map(Assignment::activity)
                 .map(ActivityId::value).distinct().toList();
     }
 
     private static List<Instant> starts(WaitPlan plan, String activity) {
         return plan.strips().stream().flatMap(s -> s.parts().stream())
-                .filter(p -> p.activity().equals(id(activity))).map(StripPart::from).toList();
+                .filter(p -> p.activity().equals(id(activity))).map(Assignment::from).toList();
     }
 }

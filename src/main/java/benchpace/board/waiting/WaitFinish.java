@@ -1,6 +1,6 @@
 package benchpace.board.waiting;
 
-import benchpace.breaks.HandTest;
+import benchpace.breaks.SetJudgement;
 import benchpace.live.LiveClass;
 import benchpace.live.Progress;
 import benchpace.live.Seat;
@@ -35,11 +35,11 @@ final class WaitFinish {
         return wrapping.filter(s -> owner.finished(s.id())).isPresent();
     }
 
-    HandTest handTest(Seat owner) {
+    SetJudgement handTest(Seat owner) {
         Optional<Instant> judged = progress.settledAt(owner).or(() -> firstFinish(owner));
         Duration planned = before.stream().map(Step::planned).reduce(Duration.ZERO, Duration::plus);
-        return judged.<HandTest>map(at -> new HandTest.Passed(at, wrapFrom(owner, at), planned))
-                .orElseGet(() -> new HandTest.Ahead(planned));
+        return judged.<SetJudgement>map(at -> new SetJudgement.Given(at, wrapFrom(owner, at), planned))
+                .orElseGet(() -> new SetJudgement.Awaited(planned));
     }
 
     /** For a plan without a cure step: nobody trims liquid wax. */

@@ -1,7 +1,7 @@
 package benchpace.board.waiting;
 
 import benchpace.breaks.Announced;
-import benchpace.breaks.AnnouncedChange;
+import benchpace.breaks.BrokenAnnouncement;
 import benchpace.breaks.FirstComeFirstServed;
 import benchpace.breaks.WaitPlan;
 import benchpace.breaks.WaitPlanner;
@@ -35,7 +35,7 @@ public record WaitLink(Instant at, long seq, boolean tick, Optional<WaitProblem>
     private static final Duration SHOWN = Duration.ofMinutes(10);
 
     /** Something that changed. */
-    record Change(Instant at, AnnouncedChange what) { }
+    record Change(Instant at, BrokenAnnouncement what) { }
 
     public static WaitLink idle(Instant at, long seq) {
         return new WaitLink(at, seq, false, Optional.empty(), WaitPlan.NONE, Set.of(), List.of(), List.of(),
@@ -62,7 +62,7 @@ public record WaitLink(Instant at, long seq, boolean tick, Optional<WaitProblem>
         List<Announced> tellNow = new ArrayList<>(next.announcedWithin(LEAD));
         tellNow.removeIf(a -> !mayTell(problem, seats, a));
         next.changes().forEach(c -> {
-            if (c instanceof AnnouncedChange.Moved m) {
+            if (c instanceof BrokenAnnouncement.Moved m) {
                 tellNow.add(new Announced(m.was().seat(), m.was().activity(), m.nowFrom()));
             }
         });
@@ -86,13 +86,13 @@ public record WaitLink(Instant at, long seq, boolean tick, Optional<WaitProblem>
     private List<Change> changes(WaitPlan next, Instant now) {
         List<Change> all = new ArrayList<>(changes);
         all.removeIf(c -> c.at().plus(SHOWN).isBefore(now));
-        for (AnnouncedChange change : next.changes()) {
-            if (change.why() == AnnouncedChange.Reason.GUEST_AWAY
-                    || change.why() == AnnouncedChange.Reason.DONE_OTHERWISE) {
+        for (BrokenAnnouncement change : next.changes()) {
+            if (change.why() == BrokenAnnouncement.Reason.GUEST_AWAY
+                    || change.why() == BrokenAnnouncement.Reason.DONE_OTHERWISE) {
                 continue;
             }
             Optional<Announced> first = all.stream().map(Change::what).filter(c -> leadsTo(c, change.was()))
-                    .map(AnnouncedChange::was).findFirst();
+                    .map(BrokenAnnouncement::was).findFirst();
             all.removeIf(c -> leadsTo(c.what(), change.was()));
             Optional.of(since(first.orElse(change.was()), change)).filter(c -> !backAgain(c))
                     .ifPresent(c -> all.add(new Change(now, c)));
@@ -101,19 +101,19 @@ public record WaitLink(Instant at, long seq, boolean tick, Optional<WaitProblem>
     }
 
     /** Moved twice is moved once, from what was told first. */
-    private static AnnouncedChange since(Announced first, AnnouncedChange change) {
-        return change instanceof AnnouncedChange.Moved m
-                ? new AnnouncedChange.Moved(first, m.nowFrom(), m.why(), m.other())
-                : new AnnouncedChange.Dropped(first, change.why(), change.other());
+    private static BrokenAnnouncement since(Announced first, BrokenAnnouncement change) {
+        return change instanceof BrokenAnnouncement.Moved m
+                ? new BrokenAnnouncement.Moved(first, m.nowFrom(), m.why(), m.other())
+                : new BrokenAnnouncement.Dropped(first, change.why(), change.other());
     }
 
-    private static boolean leadsTo(AnnouncedChange earlier, Announced told) {
-        return earlier instanceof AnnouncedChange.Moved m && m.was().seat().equals(told.seat())
+    private static boolean leadsTo(BrokenAnnouncement earlier, Announced told) {
+        return earlier instanceof BrokenAnnouncement.Moved m && m.was().seat().equals(told.seat())
                 && m.was().activity().equals(told.activity()) && m.nowFrom().equals(told.from());
     }
 
-    private static boolean backAgain(AnnouncedChange change) {
-        return change instanceof AnnouncedChange.Moved m && Objects.equals(m.was().from(), m.nowFrom());
+    private static boolean backAgain(BrokenAnnouncement change) {
+        return change instanceof BrokenAnnouncement.Moved m && Objects.equals(m.was().from(), m.nowFrom());
     }
 
     /** Whether the passing of a minute may change it. */
@@ -126,8 +126,8 @@ public record WaitLink(Instant at, long seq, boolean tick, Optional<WaitProblem>
         return problem.isPresent() && problem.get().seats().stream().allMatch(s -> poured.contains(s.seat()));
     }
 
-    /** What it would be from here on, first come, first served; what has been is the same. For comparison. */
-    WaitPlan unplanned() {
+    /** The counterfactual: how it would go on from here first come, first served; what has been is the same. */
+    WaitPlan counterfactual() {
         return problem.map(FirstComeFirstServed::plan).orElse(WaitPlan.NONE);
     }
 }

@@ -3,10 +3,10 @@ package benchpace.board.waiting;
 import benchpace.board.cooling.CandleClock;
 import benchpace.board.cooling.ReadyWindow;
 import benchpace.breaks.Announced;
-import benchpace.breaks.HandTest;
 import benchpace.breaks.Presence;
 import benchpace.breaks.ReadyRange;
 import benchpace.breaks.SeatWait;
+import benchpace.breaks.SetJudgement;
 import benchpace.breaks.WaitPlan;
 import benchpace.breaks.WaitProblem;
 import benchpace.live.ActivityRun;
@@ -90,7 +90,7 @@ final class WaitProblems {
         Standing standing = progress.standing(owner.get());
         boolean goneOn = standing.phase() == Phase.DONE || standing.phase() != Phase.WAITING && pastTheCure(standing);
         boolean wrapping = plan.activities().stream().anyMatch(a -> a.kind() == ActivityKind.WRAPPING);
-        HandTest handTest = finish.handTest(owner.get());
+        SetJudgement handTest = finish.handTest(owner.get());
         if (finish.wrapped(owner.get()) || goneOn && !(wrapping && handTest.passedBy(now))) {
             return Optional.empty();
         }

@@ -1,7 +1,7 @@
 package benchpace.board.waiting;
 
 import benchpace.board.cooling.ReadyWindow;
-import benchpace.breaks.AnnouncedChange;
+import benchpace.breaks.BrokenAnnouncement;
 import benchpace.breaks.Unplaced;
 import benchpace.breaks.WaitEvent;
 import benchpace.plan.ActivityKind;
@@ -122,7 +122,7 @@ public record WaitView(Optional<Instant> plannedAt, List<ActivityView> activitie
      * @param own   the activity that something was done to, where that is the reason
      * @param told  what was told and does not hold
      */
-    public record ChangeView(Instant at, AnnouncedChange.Reason why, Optional<String> other,
+    public record ChangeView(Instant at, BrokenAnnouncement.Reason why, Optional<String> other,
                              Optional<ActivityView> own, List<Told> told) {
         public ChangeView {
             told = List.copyOf(told);

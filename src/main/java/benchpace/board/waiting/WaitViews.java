@@ -9,10 +9,10 @@ import benchpace.board.waiting.WaitView.PartView;
 import benchpace.board.waiting.WaitView.Progress;
 import benchpace.board.waiting.WaitView.StripView;
 import benchpace.board.waiting.WaitView.Wave;
-import benchpace.breaks.AnnouncedChange;
+import benchpace.breaks.Assignment;
+import benchpace.breaks.BrokenAnnouncement;
 import benchpace.breaks.SeatStrip;
 import benchpace.breaks.SeatWait;
-import benchpace.breaks.StripPart;
 import benchpace.breaks.Unplaced;
 import benchpace.breaks.WaitEvent;
 import benchpace.breaks.WaitPlan;
@@ -52,7 +52,7 @@ public final class WaitViews {
         if (link.problem().isEmpty() || live.closedAt().isPresent()) {
             return WaitView.unplanned(activities);
         }
-        WaitPlan unplanned = link.unplanned();
+        WaitPlan unplanned = link.counterfactual();
         List<StripView> strips = plan.strips().stream().map(s -> strip(s, unplanned)).toList();
         return new WaitView(Optional.of(link.at()), activities, strips, calls(), changes(activities),
                 plan.leisure().stream().map(l -> new WaitView.OfferView(l.seat().value(), l.until(),
@@ -82,13 +82,13 @@ public final class WaitViews {
         TreeMap<Instant, List<Integer>> waves = new TreeMap<>();
         Instant expected = null;
         for (SeatStrip strip : plan.strips()) {
-            for (StripPart part : strip.parts()) {
-                if (part.activity().equals(activity.id()) && part.progress() == StripPart.Progress.UNDER_WAY) {
+            for (Assignment part : strip.parts()) {
+                if (part.activity().equals(activity.id()) && part.progress() == Assignment.Progress.UNDER_WAY) {
                     now.add(strip.seat().value());
                     last = last == null || part.until().isAfter(last) ? part.until() : last;
-                } else if (part.activity().equals(activity.id()) && part.progress() == StripPart.Progress.PLANNED) {
+                } else if (part.activity().equals(activity.id()) && part.progress() == Assignment.Progress.PLANNED) {
                     waves.computeIfAbsent(part.from(), at -> new ArrayList<>()).add(strip.seat().value());
-                } else if (part.activity().equals(activity.id()) && part.progress() == StripPart.Progress.EXPECTED) {
+                } else if (part.activity().equals(activity.id()) && part.progress() == Assignment.Progress.EXPECTED) {
                     expected = expected == null || part.from().isBefore(expected) ? part.from() : expected;
                 }
             }
@@ -118,7 +118,7 @@ public final class WaitViews {
                 strip.idleMinutesSoFar() + unplanned.strip(strip.seat()).map(SeatStrip::idleMinutes).orElse(0));
     }
 
-    private PartView part(StripPart part) {
+    private PartView part(Assignment part) {
         ActivityKind kind = live.plan().activity(part.activity()).map(Activity::kind).orElse(ActivityKind.BROWSING);
         return new PartView(part.activity().value(), name(part.activity()), kind, part.from(), part.until(),
                 Progress.valueOf(part.progress().name()));
@@ -156,13 +156,13 @@ public final class WaitViews {
     private List<CallView> begun() {
         Map<Begun, List<SeatNumber>> groups = new LinkedHashMap<>();
         for (SeatStrip strip : plan.strips()) {
-            for (StripPart part : strip.parts()) {
+            for (Assignment part : strip.parts()) {
                 Activity activity = live.plan().activity(part.activity()).orElseThrow();
                 boolean together = together(activity);
                 if (activity.kind() == ActivityKind.WRAPPING && !judgedSet(strip, part)) {
                     continue; // it folds its box, which the plan calls out
                 }
-                if (part.progress() == StripPart.Progress.UNDER_WAY
+                if (part.progress() == Assignment.Progress.UNDER_WAY
                         && (together || part.from().plus(JUST_BEGUN).isAfter(link.at()))) {
                     Begun begun = new Begun(part.activity(), part.from(), together ? part.until() : part.from());
                     groups.computeIfAbsent(begun, b -> new ArrayList<>()).add(strip.seat());
@@ -175,7 +175,7 @@ public final class WaitViews {
         return begun;
     }
 
-    private boolean judgedSet(SeatStrip strip, StripPart part) {
+    private boolean judgedSet(SeatStrip strip, Assignment part) {
         return link.problem().orElseThrow().seats().stream().filter(s -> s.seat().equals(strip.seat()))
                 .anyMatch(s -> s.handTest().passedBy(part.from()));
     }
@@ -200,7 +200,7 @@ public final class WaitViews {
     // ---- what does not hold, and what could not be done
 
     /** What one cause changed at one instant. */
-    private record Cause(Instant at, AnnouncedChange.Reason why, Optional<ActivityId> other,
+    private record Cause(Instant at, BrokenAnnouncement.Reason why, Optional<ActivityId> other,
                          Optional<ActivityId> own) { }
 
     /** Changes that read the same but for the seat. */
@@ -210,8 +210,8 @@ public final class WaitViews {
     private List<ChangeView> changes(List<ActivityView> activities) {
         Map<Cause, Map<Same, List<SeatNumber>>> causes = new LinkedHashMap<>();
         for (WaitLink.Change change : link.changes()) {
-            AnnouncedChange what = change.what();
-            Optional<Instant> now = what instanceof AnnouncedChange.Moved m ? Optional.of(m.nowFrom())
+            BrokenAnnouncement what = change.what();
+            Optional<Instant> now = what instanceof BrokenAnnouncement.Moved m ? Optional.of(m.nowFrom())
                     : Optional.empty();
             causes.computeIfAbsent(cause(change.at(), what), c -> new LinkedHashMap<>())
                     .computeIfAbsent(new Same(what.was().activity(), what.was().from(), now), s -> new ArrayList<>())
@@ -230,9 +230,9 @@ public final class WaitViews {
     }
 
     /** What was done to an activity itself is told of each activity apart. */
-    private static Cause cause(Instant at, AnnouncedChange what) {
-        boolean itself = what.why() == AnnouncedChange.Reason.NOT_OFFERED
-                || what.why() == AnnouncedChange.Reason.INSTRUCTOR_MOVED_IT;
+    private static Cause cause(Instant at, BrokenAnnouncement what) {
+        boolean itself = what.why() == BrokenAnnouncement.Reason.NOT_OFFERED
+                || what.why() == BrokenAnnouncement.Reason.INSTRUCTOR_MOVED_IT;
         return new Cause(at, what.why(), what.other(), itself ? Optional.of(what.was().activity()) : Optional.empty());
     }
 

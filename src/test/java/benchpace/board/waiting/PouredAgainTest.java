@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.board.cooling.CandleClock;
 import benchpace.board.view.BareClass;
-import benchpace.breaks.HandTest;
+import benchpace.breaks.SetJudgement;
 import benchpace.live.LiveClass;
 import benchpace.live.TestClass;
 import benchpace.plan.SeatNumber;
@@ -42,9 +42,9 @@ class PouredAgainTest {
     @Test void it_is_called_to_no_wrapping_before_another_hand_test() {
         LiveClass live = trimmed().minute(92).pourAgain(1).live();
 
-        HandTest test = new WaitFinish(live).handTest(live.seat(SEAT).orElseThrow());
+        SetJudgement test = new WaitFinish(live).handTest(live.seat(SEAT).orElseThrow());
 
-        assertThat(test).isInstanceOf(HandTest.Ahead.class);
+        assertThat(test).isInstanceOf(SetJudgement.Awaited.class);
     }
 
     @Test void the_hand_test_of_the_new_wax_counts() {

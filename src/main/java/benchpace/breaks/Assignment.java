@@ -10,7 +10,7 @@ import benchpace.plan.ActivityId;
  *
  * @param until when it ends, typically; a guest who is quicker has that much to themselves
  */
-public record StripPart(ActivityId activity, Instant from, Instant until, Progress progress) {
+public record Assignment(ActivityId activity, Instant from, Instant until, Progress progress) {
     /** Where the piece stands at the instant of the plan. Taps are optional: untapped pieces count as done. */
     public enum Progress {
         DONE, UNDER_WAY, PLANNED,
@@ -18,7 +18,7 @@ public record StripPart(ActivityId activity, Instant from, Instant until, Progre
         EXPECTED
     }
 
-    public StripPart {
+    public Assignment {
         if (until.isBefore(from)) {
             throw new IllegalArgumentException("a part of the strip ends before it begins: " + activity);
         }

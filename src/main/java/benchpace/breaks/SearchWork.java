@@ -1,7 +1,7 @@
 package benchpace.breaks;
 
 /** Counts the work of a search, in transitions weighed or as costly: the core has no clock to limit it by. */
-final class Work {
+final class SearchWork {
     private long done;
 
     long done() {

@@ -6,7 +6,7 @@ import java.util.Optional;
 import benchpace.plan.ActivityId;
 
 /** Something guests were told that does not hold any more, and why. */
-public sealed interface AnnouncedChange {
+public sealed interface BrokenAnnouncement {
     Announced was();
 
     Reason why();
@@ -15,14 +15,14 @@ public sealed interface AnnouncedChange {
     Optional<ActivityId> other();
 
     /** It begins at another time. */
-    record Moved(Announced was, Instant nowFrom, Reason why, Optional<ActivityId> other) implements AnnouncedChange {
+    record Moved(Announced was, Instant nowFrom, Reason why, Optional<ActivityId> other) implements BrokenAnnouncement {
         public Moved(Announced was, Instant nowFrom, Reason why) {
             this(was, nowFrom, why, Optional.empty());
         }
     }
 
     /** It does not happen for this seat. */
-    record Dropped(Announced was, Reason why, Optional<ActivityId> other) implements AnnouncedChange { }
+    record Dropped(Announced was, Reason why, Optional<ActivityId> other) implements BrokenAnnouncement { }
 
     /** Why it could not stay. */
     enum Reason {
