@@ -84,7 +84,24 @@ public final class Boards implements AutoCloseable {
         this.publisher = new Publisher(clocks::mend,
                 board -> lessons.ifPresent(l -> l.draw(board.id(), board.live())));
         log.classIds().forEach(this::open);
+        all().forEach(this::begin);
         publisher.start(all());
+    }
+
+    /** What follows outside of a class from what it wrote down. */
+    private Answer.Recorded after(ClassBoard board, Answer.Recorded recorded) {
+        begin(board);
+        return leaving.map(l -> new Answer.Recorded(recorded.seq(), recorded.duplicate(),
+                l.after(board, recorded.seq()))).orElse(recorded);
+    }
+
+    /** A class that has begun keeps what it began with, whatever is taught or accepted later. */
+    private void begin(ClassBoard board) {
+        LiveClass live = board.live();
+        if (live.begun()) {
+            lessons.ifPresent(l -> l.begin(board.id(), live));
+            steps.ifPresent(s -> s.begin(board.id(), live));
+        }
     }
 
     /** One class that cannot be read must not keep the others from their evening. */
@@ -98,7 +115,7 @@ public final class Boards implements AutoCloseable {
     }
 
     private ClassBoard board(String id, LiveClass live, boolean created) {
-        return new ClassBoard(id, live, created, log, clock, clocks.writing(), maker, publisher::wake, leaving);
+        return new ClassBoard(id, live, created, log, clock, clocks.writing(), maker, publisher::wake, this::after);
     }
 
     /**

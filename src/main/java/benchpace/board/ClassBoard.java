@@ -37,6 +37,7 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.concurrent.CopyOnWriteArraySet;
 import java.util.concurrent.locks.Lock;
+import java.util.function.BiFunction;
 import java.util.function.Consumer;
 
 /**
@@ -52,7 +53,7 @@ public final class ClassBoard {
     private final Lock writing;
     private final ViewMaker maker;
     private final Consumer<ClassBoard> changed;
-    private final Optional<LeavingEarly> leaving;
+    private final BiFunction<ClassBoard, Answer.Recorded, Answer.Recorded> after;
     private final ClassModels models;
     private final Set<Mailbox> mailboxes = new CopyOnWriteArraySet<>();
     private volatile LiveClass live;
@@ -68,9 +69,13 @@ public final class ClassBoard {
     private volatile Duration owed = Duration.ZERO;
     private volatile boolean leftAhead;
 
-    /** @param created whether it is set up just now, and not read back */
+    /**
+     * @param created whether it is set up just now, and not read back
+     * @param after   does elsewhere what follows from a command that was written down, and adds to its answer
+     */
     ClassBoard(String id, LiveClass live, boolean created, EventLog log, BoardTime clock, Lock writing,
-               ViewMaker maker, Consumer<ClassBoard> changed, Optional<LeavingEarly> leaving) {
+               ViewMaker maker, Consumer<ClassBoard> changed,
+               BiFunction<ClassBoard, Answer.Recorded, Answer.Recorded> after) {
         this.id = id;
         this.live = live;
         this.log = log;
@@ -79,7 +84,7 @@ public final class ClassBoard {
         this.firstHere = created ? 1 : live.seq() + 1;
         this.maker = maker;
         this.changed = changed;
-        this.leaving = leaving;
+        this.after = after;
         this.models = maker.models(id);
         this.views = new ClassViews(this::make, () -> this.live.seq(), this::now);
         this.ready = live.seq() == 1;
@@ -113,8 +118,7 @@ public final class ClassBoard {
      */
     public Answer submit(Command wished, int clocks) {
         Answer answer = written(wished, clocks);
-        return answer instanceof Answer.Recorded r && leaving.isPresent()
-                ? new Answer.Recorded(r.seq(), r.duplicate(), leaving.get().after(this, r.seq())) : answer;
+        return answer instanceof Answer.Recorded recorded ? after.apply(this, recorded) : answer;
     }
 
     private Answer written(Command wished, int clocks) {

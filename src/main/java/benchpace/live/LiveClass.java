@@ -237,6 +237,11 @@ public final class LiveClass {
         return opened.keySet().stream().mapToInt(plan::indexOf).max().orElse(-1);
     }
 
+    /** Whether anything was done in it: a step was opened, or finished by somebody. */
+    public boolean begun() {
+        return furthestOpened() >= 0 || seats().stream().anyMatch(s -> !s.finishes().isEmpty());
+    }
+
     /** How far the class as a whole has come, the clock left aside. */
     public ClassReach reach() {
         return reach;

@@ -37,7 +37,7 @@ public final class Rooms {
         this.database = database;
     }
 
-    /** What a class starts from: fixed for that class when this is first asked. */
+    /** What a class starts from: fixed for that class, for good, if it is not. */
     public RoomFit prior(String classId, String room) {
         return started(classId).orElseGet(() -> fix(classId, room, before(classId, room)));
     }

@@ -76,13 +76,14 @@ public final class StepBeliefs {
         return database.write(connection -> remove(connection, planId, place)) > 0;
     }
 
-    /** What a class started from: fixed for that class when this is first asked. */
+    /** What a class started from: fixed for that class, for good, if it is not. */
     public Map<String, StepPrior> startedFrom(String classId, String planId, String place) {
-        return fixed(classId).orElseGet(() -> fix(classId, accepted(planId, place).map(Accepted::steps)
+        return started(classId).orElseGet(() -> fix(classId, accepted(planId, place).map(Accepted::steps)
                 .orElse(Map.of())));
     }
 
-    private Optional<Map<String, StepPrior>> fixed(String classId) {
+    /** What a class started from, if that is fixed already. */
+    public Optional<Map<String, StepPrior>> started(String classId) {
         return database.read(connection -> {
             try (PreparedStatement select = connection.prepareStatement(
                     "select 1 from class_belief where class_id = ? and step_id = '" + FIXED + "'")) {
@@ -112,7 +113,7 @@ public final class StepBeliefs {
             }
             return first;
         });
-        return fixed(classId).orElseThrow();
+        return started(classId).orElseThrow();
     }
 
     private static Double noise(StepPrior prior) {

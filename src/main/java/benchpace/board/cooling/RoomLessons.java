@@ -1,5 +1,6 @@
 package benchpace.board.cooling;
 
+import benchpace.board.attempt.Faults;
 import benchpace.cure.room.RoomFit;
 import benchpace.live.LiveClass;
 import benchpace.store.Rooms;
@@ -26,6 +27,7 @@ public final class RoomLessons implements RoomCureClock.Priors {
     private final RoomCureClock cure = new RoomCureClock(this);
     private final Map<String, RoomFit> started = new ConcurrentHashMap<>();
     private final Map<String, Long> drawn = new ConcurrentHashMap<>();
+    private final Faults faults = new Faults();
 
     public RoomLessons(Rooms rooms, InstantSource clock) {
         this.rooms = rooms;
@@ -41,19 +43,38 @@ public final class RoomLessons implements RoomCureClock.Priors {
         return cure;
     }
 
-    /** A screen must not go dark because the disk is full: then the class counts from an untaught room meanwhile. */
+    /** Fixes what a class that has begun starts from, unless that is done; tried again with its next event. */
+    public void begin(String classId, LiveClass live) {
+        if (!live.plan().candles().isEmpty() && !started.containsKey(classId)) {
+            try {
+                started.put(classId, rooms.prior(classId, live.plan().place()));
+            } catch (StoreException e) {
+                log("what class " + classId + " starts from cannot be kept yet", e);
+            }
+        }
+    }
+
+    /**
+     * Only reads: what was fixed when the class began, before that what it would start from. A screen must not go dark
+     * because that cannot be read: then the class counts from an untaught room meanwhile.
+     */
     @Override public RoomFit of(String classId, String room) {
         RoomFit known = started.get(classId);
         if (known != null) {
             return known;
         }
         try {
-            RoomFit prior = rooms.prior(classId, room);
-            started.put(classId, prior);
-            return prior;
+            return rooms.started(classId).orElseGet(() -> rooms.before(classId, room));
         } catch (StoreException e) {
-            LOG.log(Level.ERROR, "what the room has taught cannot be read", e);
+            log("what the room has taught cannot be read", e);
             return RoomFit.untaught();
+        }
+    }
+
+    /** Once: it is tried again many times. */
+    private void log(String what, StoreException fault) {
+        if (faults.isNew(what, fault)) {
+            LOG.log(Level.ERROR, what, fault);
         }
     }
 
@@ -80,7 +101,7 @@ public final class RoomLessons implements RoomCureClock.Priors {
             rooms.learn(classId, room, lesson, live.seq(), clock.instant());
             drawn.put(classId, live.seq());
         } catch (StoreException e) {
-            LOG.log(Level.ERROR, "what class " + classId + " taught cannot be kept", e);
+            log("what class " + classId + " taught cannot be kept", e);
         }
     }
 

@@ -1,5 +1,6 @@
 package benchpace.board.pacing;
 
+import benchpace.board.attempt.Faults;
 import benchpace.live.LiveClass;
 import benchpace.pace.ClassTrack;
 import benchpace.pace.LearnedSteps;
@@ -29,6 +30,7 @@ public final class StepLessons implements PosteriorPaceWatch.Priors {
     private final StepBeliefs beliefs;
     private final InstantSource clock;
     private final Map<String, Map<String, StepPrior>> started = new ConcurrentHashMap<>();
+    private final Faults faults = new Faults();
 
     /**
      * A lesson.
@@ -72,29 +74,40 @@ public final class StepLessons implements PosteriorPaceWatch.Priors {
         this.clock = clock;
     }
 
-    /** A screen must not go dark because the disk is full: then the class is judged by its plan meanwhile. */
+    /** Fixes what a class that has begun starts from, unless that is done; tried again with its next event. */
+    public void begin(String classId, LiveClass live) {
+        if (!started.containsKey(classId)) {
+            try {
+                started.put(classId, beliefs.startedFrom(classId, live.plan().id().value(), live.plan().place()));
+            } catch (StoreException e) {
+                log("what the steps of class " + classId + " are expected to take cannot be kept yet", e);
+            }
+        }
+    }
+
+    /**
+     * Only reads: what was fixed when the class began, before that what it would start from. A screen must not go dark
+     * because that cannot be read: then the class is judged by its plan meanwhile.
+     */
     @Override public Map<String, StepPrior> of(String classId, LiveClass live) {
         Map<String, StepPrior> known = started.get(classId);
         if (known != null) {
             return known;
         }
         try {
-            String planId = live.plan().id().value();
-            String place = live.plan().place();
-            if (!begun(live)) {
-                return beliefs.accepted(planId, place).map(StepBeliefs.Accepted::steps).orElse(Map.of());
-            }
-            Map<String, StepPrior> prior = beliefs.startedFrom(classId, planId, place);
-            started.put(classId, prior);
-            return prior;
+            return beliefs.started(classId).orElseGet(() -> beliefs.accepted(live.plan().id().value(),
+                    live.plan().place()).map(StepBeliefs.Accepted::steps).orElse(Map.of()));
         } catch (StoreException e) {
-            LOG.log(Level.ERROR, "what steps are expected to take cannot be read", e);
+            log("what steps are expected to take cannot be read", e);
             return Map.of();
         }
     }
 
-    private static boolean begun(LiveClass live) {
-        return live.furthestOpened() >= 0 || live.seats().stream().anyMatch(s -> !s.finishes().isEmpty());
+    /** Once: it is tried again many times. */
+    private void log(String what, StoreException fault) {
+        if (faults.isNew(what, fault)) {
+            LOG.log(Level.ERROR, what, fault);
+        }
     }
 
     /** What the closed classes among these taught about a plan at a place. */

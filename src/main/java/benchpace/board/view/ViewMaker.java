@@ -46,7 +46,8 @@ import java.util.stream.Stream;
 
 /**
  * Derives what screens show from the class, the cure and the pace at one instant. Itself it keeps nothing: what was
- * planned before, and what failed, is in the class's {@link ClassModels}.
+ * planned before, and what failed, is in the class's {@link ClassModels}. What rooms and past classes taught is read
+ * from the store, and nothing is written there: what a class starts from is fixed when it begins.
  */
 public final class ViewMaker {
     private final CureClock cureClock;

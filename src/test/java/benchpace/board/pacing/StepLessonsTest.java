@@ -66,11 +66,13 @@ class StepLessonsTest {
 
     @Test void the_next_class_is_judged_by_what_was_accepted_and_one_that_has_begun_is_not() {
         LiveClass running = Stories.stuckAtWicks(6).live();
+        lessons.begin("running", running);
         assertThat(lessons.of("running", running)).isEmpty();
         assertThat(lessons.accept(PLAN, PLACE, List.of(closed(), closed(), closed()))).isTrue();
 
         assertThat(lessons.of("running", running)).isEmpty();
         assertThat(lessons.of("next", running)).containsKey("wicks");
+        lessons.begin("next", running);
         assertThat(lessons.lesson(PLAN, PLACE, List.of(closed(), closed(), closed())).news()).isFalse();
         assertThat(lessons.forget(PLAN, PLACE)).isTrue();
         assertThat(lessons.of("next", running)).as("it has begun").containsKey("wicks");
