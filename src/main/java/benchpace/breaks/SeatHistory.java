@@ -47,6 +47,7 @@ final class SeatHistory {
 
     private List<Assignment> tapped(SeatWait seat) {
         List<Stint> stints = seat.tapped().stream().filter(s -> !s.from().isAfter(problem.now()))
+                .filter(s -> s.until().isAfter(s.from()))
                 .filter(s -> activities.containsKey(s.activity())).sorted(Comparator.comparing(Stint::from)).toList();
         List<Assignment> parts = new ArrayList<>();
         for (int i = 0; i < stints.size(); i++) {

@@ -158,6 +158,12 @@ class WaitPlannerTest {
         assertThat(plan.strips().get(0).waitFrom()).isEqualTo(at(25));
     }
 
+    @Test void an_activity_that_a_later_tap_left_no_time_for_is_still_to_be_done() {
+        WaitPlan plan = plan(SEVEN, List.of(LABELS), seat(1, 0, 55, 60, 70)
+                .with(List.of(new Stint(id("labels"), at(0), at(0)))));
+        assertThat(activities(plan, 1)).containsExactly("labels");
+    }
+
     @Test void a_seat_that_leaves_gets_nothing_that_ends_after_it_has_gone() {
         WaitPlan plan = plan(SEVEN, List.of(LABELS, LONG_CRAFT, WRAPPING),
                 seat(1, 0, 55, 60, 70).with(new Presence.LeavingAt(at(20))));
