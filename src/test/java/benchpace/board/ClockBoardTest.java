@@ -122,6 +122,26 @@ class ClockBoardTest {
         assertThat(boards.clocks().choose(ClockChoice.COMPUTER)).isTrue();
     }
 
+    @Test void a_start_goes_by_the_computers_clock_and_one_class_from_the_future_shifts_no_other() {
+        computer.jump(TWO_HOURS.negated());
+        restart();
+        ClassBoard ahead = board;
+
+        ClassBoard other = boards.create(Demo.eveningPlan(), "Afternoon", computer.instant(),
+                Demo.eveningRoster().places(), "instructor");
+        computer.passMinutes(5);
+
+        assertThat(ahead.now()).isEqualTo(EVENING.plusSeconds(300));
+        assertThat(ahead.ahead()).isEqualTo(TWO_HOURS);
+        assertThat(other.live().createdAt()).isEqualTo(EVENING.minus(TWO_HOURS));
+        assertThat(other.now()).isEqualTo(computer.instant());
+        assertThat(other.ahead()).isZero();
+        assertThat(ahead.submit(new Command("late", "instructor", ahead.now(), new ClassEvent.ClassNoted("late"))))
+                .isInstanceOf(Answer.Recorded.class);
+        assertThat(other.now()).as("also after it wrote").isEqualTo(computer.instant());
+        assertThat(boards.clocks().board()).isEqualTo(computer.instant());
+    }
+
     @Test void screens_of_a_class_that_wrote_nothing_by_a_clock_set_ahead_go_on_by_the_right_one() throws Exception {
         computer.jump(TWO_HOURS);
         restart();

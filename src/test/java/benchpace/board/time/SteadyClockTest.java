@@ -132,6 +132,22 @@ class SteadyClockTest {
                 .hasValueSatisfying(d -> assertThat(d.slept()).isFalse());
     }
 
+    @Test void a_class_with_records_from_the_future_goes_on_from_them_and_shifts_no_others_time() {
+        Instant last = board.instant().plus(TWO_HOURS);
+        ClassTime ahead = new ClassTime(board, last);
+        ClassTime other = new ClassTime(board, board.instant().minusSeconds(60));
+        assertThat(ahead.now()).isEqualTo(last);
+
+        computer.passMinutes(5);
+
+        assertThat(ahead.now()).isEqualTo(last.plusSeconds(300));
+        assertThat(ahead.ahead()).isEqualTo(TWO_HOURS);
+        assertThat(other.now()).isEqualTo(computer.instant());
+        assertThat(other.ahead()).isZero();
+        ahead.wrote(ahead.now());
+        assertThat(other.now()).as("also after it wrote").isEqualTo(computer.instant());
+    }
+
     @Test void what_the_board_has_lived_never_depends_on_a_clock() {
         Duration before = board.lived();
         disagree(TWO_HOURS);
