@@ -2,15 +2,26 @@ package benchpace.store;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * What the last board left in a data folder, looked at before SQLite opens it: whatever SQLite would pass over or
  * overwrite without a word is told in a sentence, and kept as it was in a folder beside.
  */
 final class Leftovers {
+    /** So many copies are kept, the newest: a computer that loses its power every day must not fill its disk. */
+    static final int MOST_KEPT = 10;
+    private static final Pattern KEPT = Pattern.compile("kept-([1-9]\\d{0,8})");
+
     private final Path folder;
     private final Path file;
     private final Path log;
@@ -69,12 +80,14 @@ final class Leftovers {
         };
     }
 
-    /** Copies the files under their own names, so that SQLite's tools can open them there. */
-    private Path keep() throws IOException {
-        int number = 1;
-        while (Files.exists(folder.resolve("kept-" + number))) {
-            number++;
-        }
+    /**
+     * Copies the files under their own names, so that SQLite's tools can open them there.
+     *
+     * @return where to, and which older copies made room, in words
+     */
+    private String keep() throws IOException {
+        NavigableMap<Integer, Path> before = kept();
+        int number = before.isEmpty() ? 1 : before.lastKey() + 1;
         Path kept = Files.createDirectory(folder.resolve("kept-" + number));
         OwnerOnly.folder(kept);
         for (Path each : List.of(file, log)) {
@@ -82,6 +95,44 @@ final class Leftovers {
                 OwnerOnly.file(Files.copy(each, kept.resolve(each.getFileName())));
             }
         }
+        before.put(number, kept);
+        List<String> gone = new ArrayList<>();
+        while (before.size() > MOST_KEPT) {
+            Path oldest = before.pollFirstEntry().getValue();
+            if (removed(oldest)) {
+                gone.add(oldest.getFileName().toString());
+            }
+        }
+        return kept + (gone.isEmpty() ? "" : " (only the newest " + MOST_KEPT + " copies stay: removed "
+                + String.join(", ", gone) + ")");
+    }
+
+    /** The copies there are, by number. */
+    private NavigableMap<Integer, Path> kept() throws IOException {
+        NavigableMap<Integer, Path> kept = new TreeMap<>();
+        try (Stream<Path> all = Files.list(folder)) {
+            all.forEach(path -> {
+                Matcher name = KEPT.matcher(path.getFileName().toString());
+                if (name.matches()) {
+                    kept.put(Integer.parseInt(name.group(1)), path);
+                }
+            });
+        }
         return kept;
+    }
+
+    /** Only what was copied there goes; a folder that somebody put other things in stays, and so does what is none. */
+    private boolean removed(Path kept) {
+        try {
+            if (!Files.isDirectory(kept, LinkOption.NOFOLLOW_LINKS)) {
+                return false;
+            }
+            for (Path each : List.of(file, log)) {
+                Files.deleteIfExists(kept.resolve(each.getFileName()));
+            }
+            return Files.deleteIfExists(kept);
+        } catch (IOException e) { // it takes room, and no more than that
+            return false;
+        }
     }
 }
