@@ -2,6 +2,7 @@ package benchpace.store;
 
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 
@@ -34,6 +35,12 @@ public final class PairingKeys {
     /** From now on no key opens for that role. */
     public void removeAll(String role) {
         database.write(connection -> Statements.change(connection, "delete from pairing_key where role = ?", role));
+    }
+
+    /** The clock by which keys were made between then and then was wrong by so much. */
+    public void move(Instant from, Instant until, Duration by) {
+        database.write(connection -> Statements.change(connection, "update pairing_key set made_ms = made_ms + ? "
+                + "where made_ms between ? and ?", by.toMillis(), from.toEpochMilli(), until.toEpochMilli()));
     }
 
     /** Forgets every key that was made before then. */

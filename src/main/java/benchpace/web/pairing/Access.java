@@ -126,11 +126,12 @@ public final class Access implements AutoCloseable {
         return session(ctx).map(Session::mark);
     }
 
-    /** The board's time was set right by so much: devices paired by the wrong one are paired as long as others. */
+    /** The board's time was set right by so much: devices paired by the wrong one stay as long as others, and keys. */
     public synchronized void setRight(Duration by) {
         lastSeen.write();
         sessions.move(openedAt, clock.instant().minus(by), by);
         openedAt = openedAt.plus(by);
+        keys.setRight(by);
     }
 
     public Instant now() {

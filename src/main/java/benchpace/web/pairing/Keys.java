@@ -25,12 +25,14 @@ public final class Keys {
     private final InstantSource clock;
     /** Until when each opens. */
     private final Map<String, Instant> oneTime = new ConcurrentHashMap<>();
+    private Instant openedAt;
     private String helper;
     private String wall;
 
     public Keys(PairingKeys kept, InstantSource clock) {
         this.kept = kept;
         this.clock = clock;
+        openedAt = clock.instant();
         if (BoardTime.of(clock).trusted()) {
             kept.prune(clock.instant().minus(PRINTED_STAYS));
         }
@@ -42,6 +44,13 @@ public final class Keys {
         String key = Secrets.token();
         kept.add(key, role.token(), clock.instant());
         return key;
+    }
+
+    /** The board's time was set right by so much: keys made by the wrong one open as long as others. */
+    synchronized void setRight(Duration by) {
+        kept.move(openedAt, clock.instant().minus(by), by);
+        oneTime.replaceAll((key, until) -> until.equals(Instant.MAX) ? until : until.plus(by));
+        openedAt = openedAt.plus(by);
     }
 
     /** Takes over a helpers' key that was kept in clear by an older board. */
