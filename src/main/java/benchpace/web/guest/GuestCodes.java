@@ -49,8 +49,10 @@ public final class GuestCodes {
         Map<Integer, String> drawn = new TreeMap<>();
         seats.stream().map(SeatNumber::value).filter(seat -> !known.containsKey(seat))
                 .forEach(seat -> drawn.put(seat, Secrets.token()));
-        kept.add(classId, drawn);
-        known.putAll(drawn);
+        if (!drawn.isEmpty()) {
+            kept.add(classId, drawn);
+            known.putAll(drawn);
+        }
         return Map.copyOf(known);
     }
 
