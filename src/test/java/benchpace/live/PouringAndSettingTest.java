@@ -183,4 +183,31 @@ class PouringAndSettingTest {
         assertThat(c.standing(1).step()).isEmpty();
         assertThat(c.sinceMinute(1)).isEqualTo(97);
     }
+
+    @Test void a_room_is_minus_ten_to_forty_five_degrees_warm_and_wax_is_poured_at_thirty_to_a_hundred_and_fifty() {
+        TestClass c = TestClass.atThePour(1);
+        for (double celsius : new double[] {-10, 45}) {
+            c.wish(new ClassEvent.RoomRead(celsius));
+        }
+        for (double celsius : new double[] {30, 150}) {
+            c.wish(new ClassEvent.PourRead(celsius));
+        }
+        assertThat(c.refusalOf(new ClassEvent.RoomRead(-10.1)))
+                .isEqualTo(new Refusal.Absurd("celsius", -10.1, -10, 45));
+        assertThat(c.refusalOf(new ClassEvent.RoomRead(45.1))).isInstanceOf(Refusal.Absurd.class);
+        assertThat(c.refusalOf(new ClassEvent.PourRead(29.9))).isEqualTo(new Refusal.Absurd("celsius", 29.9, 30, 150));
+        assertThat(c.refusalOf(new ClassEvent.PourRead(Double.NaN))).isInstanceOf(Refusal.Absurd.class);
+    }
+
+    @Test void the_hand_test_decides_when_a_candle_was_set_and_without_one_the_first_step_after_the_cure() {
+        TestClass c = TestClass.atThePour(2).finish(1, "pour").finish(2, "pour");
+        assertThat(c.live().progress().settledAt(c.seat(1))).isEmpty();
+
+        c.minute(100).judgeSet(1).minute(110).open("trim").finish(1, "trim").minute(115).finish(2, "trim");
+
+        assertThat(c.live().progress().settledAt(c.seat(1))).contains(TestClass.instant(100));
+        assertThat(c.live().progress().settledAt(c.seat(2))).contains(TestClass.instant(115));
+        c.minute(120).pourAgain(2);
+        assertThat(c.live().progress().settledAt(c.seat(2))).as("the trimming was of the wax before").isEmpty();
+    }
 }

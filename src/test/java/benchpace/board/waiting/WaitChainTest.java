@@ -91,6 +91,26 @@ class WaitChainTest {
         assertThat(running.at(evening.live(), WaitEvening.at(50))).isEqualTo(evening.view(50));
     }
 
+    /** What a minute told that nobody should have been told of is not held to, once the older event is known. */
+    @Test void something_started_before_a_minute_that_was_planned_already_is_planned_as_if_known_in_time() {
+        for (int minute : new int[] {50, 52}) {
+            WaitEvening evening = mixed();
+            WaitChain running = WaitEvening.chain();
+            running.at(evening.live(), WaitEvening.at(minute));
+            evening.record(minute - 0.1, new ClassEvent.ActivityOpened(new ActivityId("drinks")));
+
+            assertThat(running.at(evening.live(), WaitEvening.at(minute))).isEqualTo(evening.view(minute));
+        }
+    }
+
+    private static WaitEvening mixed() {
+        WaitEvening evening = new WaitEvening(4);
+        for (int seat = 1; seat <= 4; seat++) {
+            evening.finish(36, "mix", seat);
+        }
+        return evening.pour(40, 1, 2).pour(42, 3).pour(44, 4);
+    }
+
     @ParameterizedTest
     @ValueSource(ints = {52, 170})
     void a_clock_that_is_set_back_takes_back_what_was_planned_by_it(int wrong) {
