@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.board.cooling.PlanCureClock;
 import benchpace.breaks.Announced;
-import benchpace.breaks.AnnouncedChange;
+import benchpace.breaks.BrokenAnnouncement;
 import benchpace.breaks.WaitPlan;
 import benchpace.live.LiveClass;
 import benchpace.plan.Activity;
@@ -70,9 +70,10 @@ class WaitLinkTest {
         WaitLink fresh = planned(evening, 45);
         Announced first = fresh.told().get(0);
         Instant later = first.from().plus(Duration.ofHours(3)); // when the candle is long set, so it cannot stay there
-        AnnouncedChange.Moved away = new AnnouncedChange.Moved(first, later, AnnouncedChange.Reason.NOT_FREE_IN_TIME);
+        BrokenAnnouncement.Moved away = new BrokenAnnouncement.Moved(first, later,
+                BrokenAnnouncement.Reason.NOT_FREE_IN_TIME);
         assertThat(after(evening, fresh, away.nowFrom(), List.of())).extracting(WaitLink.Change::what)
-                .extracting(c -> ((AnnouncedChange.Moved) c).nowFrom()).containsExactly(first.from());
+                .extracting(c -> ((BrokenAnnouncement.Moved) c).nowFrom()).containsExactly(first.from());
 
         assertThat(after(evening, fresh, away.nowFrom(), List.of(new WaitLink.Change(fresh.at(), away)))).isEmpty();
     }
