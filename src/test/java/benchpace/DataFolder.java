@@ -245,7 +245,7 @@ record DataFolder(Path folder) {
     /** Changes rows behind the board's back, past its own guards. */
     void sql(String sql) throws Exception {
         try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file());
-             Statement statement = connection.createStatement()) {
+                Statement statement = connection.createStatement()) {
             List<String> guards = new ArrayList<>();
             try (var rows = statement.executeQuery("select name from sqlite_master where type = 'trigger'")) {
                 while (rows.next()) {

@@ -11,7 +11,6 @@ import benchpace.live.Command;
 import benchpace.live.LiveClass;
 import benchpace.live.Recorded;
 import benchpace.plan.Plan;
-import benchpace.store.CannotBeKept;
 import benchpace.store.EventLog;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;

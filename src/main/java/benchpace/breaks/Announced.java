@@ -1,9 +1,8 @@
 package benchpace.breaks;
 
-import java.time.Instant;
-
 import benchpace.plan.ActivityId;
 import benchpace.plan.SeatNumber;
+import java.time.Instant;
 
 /** One thing a guest was told: this seat begins this activity at this time. */
 public record Announced(SeatNumber seat, ActivityId activity, Instant from) { }

@@ -1,13 +1,12 @@
 package benchpace.breaks;
 
-import java.time.Instant;
-import java.util.List;
-import java.util.Optional;
-
 import benchpace.live.ActivityRun;
 import benchpace.plan.Activity;
 import benchpace.plan.ActivityId;
 import benchpace.plan.ActivityKind;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
 
 /** Compares what guests were told with the plan, and finds out why something could not stay. */
 final class AnnouncementCheck {

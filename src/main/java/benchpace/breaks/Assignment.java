@@ -1,9 +1,8 @@
 package benchpace.breaks;
 
+import benchpace.plan.ActivityId;
 import java.time.Duration;
 import java.time.Instant;
-
-import benchpace.plan.ActivityId;
 
 /**
  * One piece of a seat's strip.

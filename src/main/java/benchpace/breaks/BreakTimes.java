@@ -1,5 +1,6 @@
 package benchpace.breaks;
 
+import benchpace.plan.ActivityId;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -7,8 +8,6 @@ import java.util.List;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-
-import benchpace.plan.ActivityId;
 
 /**
  * The slots in which the class breaks can begin: everybody who is still waiting takes part, nobody's candle is

@@ -1,9 +1,8 @@
 package benchpace.breaks;
 
+import benchpace.plan.ActivityId;
 import java.time.Instant;
 import java.util.Optional;
-
-import benchpace.plan.ActivityId;
 
 /** Something guests were told that does not hold any more, and why. */
 public sealed interface BrokenAnnouncement {

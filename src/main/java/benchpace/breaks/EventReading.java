@@ -1,5 +1,7 @@
 package benchpace.breaks;
 
+import benchpace.plan.Activity;
+import benchpace.plan.SeatNumber;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -7,9 +9,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
-
-import benchpace.plan.Activity;
-import benchpace.plan.SeatNumber;
 
 /** What to call out and count down to, read from the strips. */
 final class EventReading {

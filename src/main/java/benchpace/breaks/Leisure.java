@@ -1,10 +1,9 @@
 package benchpace.breaks;
 
-import java.time.Instant;
-import java.util.List;
-
 import benchpace.plan.ActivityId;
 import benchpace.plan.SeatNumber;
+import java.time.Instant;
+import java.util.List;
 
 /**
  * A seat with nothing to do for a while.

@@ -1,14 +1,13 @@
 package benchpace.breaks;
 
+import benchpace.plan.Activity;
+import benchpace.plan.ActivityId;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
-
-import benchpace.plan.Activity;
-import benchpace.plan.ActivityId;
 
 /** Finds the seats with nothing to do right now, and what they could take up without disturbing the plan. */
 final class LeisureReading {

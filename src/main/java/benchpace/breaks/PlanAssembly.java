@@ -1,5 +1,7 @@
 package benchpace.breaks;
 
+import benchpace.plan.Activity;
+import benchpace.plan.SeatNumber;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -8,9 +10,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-
-import benchpace.plan.Activity;
-import benchpace.plan.SeatNumber;
 
 /** Turns a schedule in slots into the plan people see. */
 final class PlanAssembly {

@@ -1,5 +1,10 @@
 package benchpace.breaks;
 
+import benchpace.live.ActivityRun;
+import benchpace.live.Stint;
+import benchpace.plan.Activity;
+import benchpace.plan.ActivityId;
+import benchpace.plan.ActivityKind;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -7,12 +12,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-
-import benchpace.live.ActivityRun;
-import benchpace.live.Stint;
-import benchpace.plan.Activity;
-import benchpace.plan.ActivityId;
-import benchpace.plan.ActivityKind;
 
 /**
  * What a seat has done and is doing, from taps where there are any and otherwise from the plan: what was planned

@@ -1,9 +1,8 @@
 package benchpace.breaks;
 
+import benchpace.plan.SeatNumber;
 import java.time.Instant;
 import java.util.List;
-
-import benchpace.plan.SeatNumber;
 
 /**
  * One seat's wait as a strip of time.

@@ -1,8 +1,7 @@
 package benchpace.breaks;
 
-import java.util.List;
-
 import benchpace.plan.SeatNumber;
+import java.util.List;
 
 /**
  * One seat in whole minutes.

@@ -1,10 +1,9 @@
 package benchpace.breaks;
 
-import java.time.Duration;
-
 import benchpace.live.ActivityRun;
 import benchpace.plan.Activity;
 import benchpace.plan.ActivityKind;
+import java.time.Duration;
 
 /**
  * An activity in whole minutes ("slots").

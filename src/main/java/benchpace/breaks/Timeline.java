@@ -1,5 +1,10 @@
 package benchpace.breaks;
 
+import benchpace.live.ActivityRun;
+import benchpace.plan.Activity;
+import benchpace.plan.ActivityId;
+import benchpace.plan.ActivityKind;
+import benchpace.plan.SeatNumber;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -8,12 +13,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-
-import benchpace.live.ActivityRun;
-import benchpace.plan.Activity;
-import benchpace.plan.ActivityId;
-import benchpace.plan.ActivityKind;
-import benchpace.plan.SeatNumber;
 
 /**
  * The problem in whole minutes. Slot 0 is the first whole minute not before now; what must have happened is rounded

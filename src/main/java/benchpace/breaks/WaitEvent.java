@@ -1,10 +1,9 @@
 package benchpace.breaks;
 
-import java.time.Instant;
-import java.util.List;
-
 import benchpace.plan.ActivityId;
 import benchpace.plan.SeatNumber;
+import java.time.Instant;
+import java.util.List;
 
 /** Something to call out and count down to. Seats are in ascending order. */
 public sealed interface WaitEvent {

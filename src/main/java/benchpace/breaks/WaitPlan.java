@@ -1,12 +1,11 @@
 package benchpace.breaks;
 
+import benchpace.plan.SeatNumber;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-
-import benchpace.plan.SeatNumber;
 
 /**
  * The wait, planned: a strip for each seat, and what to call out when.

@@ -1,14 +1,13 @@
 package benchpace.breaks;
 
+import benchpace.live.ActivityRun;
+import benchpace.plan.Activity;
+import benchpace.plan.ActivityId;
 import java.time.Instant;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-
-import benchpace.live.ActivityRun;
-import benchpace.plan.Activity;
-import benchpace.plan.ActivityId;
 
 /**
  * Everything the wait plan depends on.

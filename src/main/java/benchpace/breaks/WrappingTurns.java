@@ -1,5 +1,10 @@
 package benchpace.breaks;
 
+import benchpace.live.ActivityRun;
+import benchpace.plan.Activity;
+import benchpace.plan.ActivityId;
+import benchpace.plan.ActivityKind;
+import benchpace.plan.SeatNumber;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -9,12 +14,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-
-import benchpace.live.ActivityRun;
-import benchpace.plan.Activity;
-import benchpace.plan.ActivityId;
-import benchpace.plan.ActivityKind;
-import benchpace.plan.SeatNumber;
 
 /**
  * Whose turn it is at the wrapping: first ready, first wrapped, as soon as a place is free, those whose candles are

@@ -82,8 +82,8 @@ public final class LearnedSteps {
                 - LATE_TAPS * (1 - over.habits.promptShare());
         shifts.merge(step.id(), plan.update(shift, 1), (old, fresh) -> old.update(shift, 1));
         double general = over.priors.noiseVariance(step);
-        double[] squares = spreads.computeIfAbsent(step.id(), id -> new double[] {general * SPREAD_GUESTS,
-            SPREAD_GUESTS, general});
+        double[] squares = spreads.computeIfAbsent(step.id(),
+                id -> new double[] {general * SPREAD_GUESTS, SPREAD_GUESTS, general});
         double deviation = medianDeviation(residuals);
         squares[0] += residuals.size() * deviation * deviation;
         squares[1] += residuals.size();

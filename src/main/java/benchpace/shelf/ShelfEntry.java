@@ -1,9 +1,8 @@
 package benchpace.shelf;
 
+import benchpace.plan.SeatNumber;
 import java.time.Instant;
 import java.util.Optional;
-
-import benchpace.plan.SeatNumber;
 
 /**
  * One candle that was put on the shelf.

@@ -1,9 +1,8 @@
 package benchpace.shelf;
 
+import benchpace.plan.SeatNumber;
 import java.time.Instant;
 import java.util.Optional;
-
-import benchpace.plan.SeatNumber;
 
 /** Something that happened at the pickup shelf. */
 public sealed interface ShelfEvent {

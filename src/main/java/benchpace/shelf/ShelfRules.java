@@ -1,11 +1,10 @@
 package benchpace.shelf;
 
+import benchpace.plan.SeatNumber;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-
-import benchpace.plan.SeatNumber;
 
 /** Decides what may happen at the pickup shelf. Pure: same shelf, wish and instant, same answer. */
 public final class ShelfRules {

@@ -103,7 +103,7 @@ public final class Database implements AutoCloseable {
     /** Reads through the whole file once: damage is told at the start of an evening, not in the middle of it. */
     private void check() throws SQLException {
         try (Statement statement = writer.createStatement();
-             ResultSet row = statement.executeQuery("pragma integrity_check(1)")) {
+                ResultSet row = statement.executeQuery("pragma integrity_check(1)")) {
             if (!"ok".equals(row.getString(1))) {
                 throw damaged(null);
             }

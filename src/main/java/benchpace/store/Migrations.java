@@ -76,14 +76,14 @@ final class Migrations {
 
     static int version(Connection connection) throws SQLException {
         try (Statement statement = connection.createStatement();
-             ResultSet row = statement.executeQuery("pragma user_version")) {
+                ResultSet row = statement.executeQuery("pragma user_version")) {
             return row.getInt(1);
         }
     }
 
     private static boolean hasTables(Connection connection) throws SQLException {
         try (Statement statement = connection.createStatement();
-             ResultSet row = statement.executeQuery("select count(*) from sqlite_master")) {
+                ResultSet row = statement.executeQuery("select count(*) from sqlite_master")) {
             return row.getInt(1) > 0;
         }
     }

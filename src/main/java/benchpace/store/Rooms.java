@@ -144,7 +144,7 @@ public final class Rooms {
         return database.read(connection -> {
             try (PreparedStatement select = connection.prepareStatement(
                     "select count(*) from room_lesson where not " + SOUND);
-                 ResultSet row = select.executeQuery()) {
+                    ResultSet row = select.executeQuery()) {
                 return row.getInt(1);
             }
         });
@@ -158,7 +158,7 @@ public final class Rooms {
                     + "(select count(*) from room_lesson o where o.room = l.room) from room_lesson l "
                     + "where ordinal = (select max(ordinal) from room_lesson m where " + SOUND
                     + " and m.room = l.room) order by room");
-                 ResultSet row = select.executeQuery()) {
+                    ResultSet row = select.executeQuery()) {
                 while (row.next()) {
                     rooms.add(new Taught(row.getString(6), fit(row), row.getInt(8),
                             Instant.ofEpochMilli(row.getLong(7))));

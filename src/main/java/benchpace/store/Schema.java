@@ -34,8 +34,8 @@ final class Schema {
     private static Set<String> columns(Connection connection) throws SQLException {
         Set<String> columns = new TreeSet<>();
         try (Statement statement = connection.createStatement();
-             ResultSet row = statement.executeQuery("select t.name, c.name from sqlite_master t, "
-                     + "pragma_table_info(t.name) c where t.type = 'table'")) {
+                ResultSet row = statement.executeQuery("select t.name, c.name from sqlite_master t, "
+                        + "pragma_table_info(t.name) c where t.type = 'table'")) {
             while (row.next()) {
                 columns.add(row.getString(1) + "." + row.getString(2));
             }

@@ -45,7 +45,7 @@ public final class SeatCodes {
     public List<String> classes() {
         return database.read(connection -> {
             try (PreparedStatement select = connection.prepareStatement("select distinct class_id from seat_code");
-                 ResultSet row = select.executeQuery()) {
+                    ResultSet row = select.executeQuery()) {
                 List<String> classes = new ArrayList<>();
                 while (row.next()) {
                     classes.add(row.getString(1));

@@ -58,7 +58,7 @@ public final class ShelfLog {
             List<StoreException> unreadable = new ArrayList<>();
             try (PreparedStatement select = connection.prepareStatement(
                     "select seq, entry, type, at_ms, payload from shelf_event order by seq");
-                 ResultSet row = select.executeQuery()) {
+                    ResultSet row = select.executeQuery()) {
                 while (row.next()) {
                     try {
                         events.add(event(row));

@@ -32,7 +32,7 @@ public final class SqliteEventLog implements EventLog {
             List<String> ids = new ArrayList<>();
             try (PreparedStatement select = connection.prepareStatement(
                     "select class_id from event group by class_id order by min(recorded_ms), class_id");
-                 ResultSet rows = select.executeQuery()) {
+                    ResultSet rows = select.executeQuery()) {
                 while (rows.next()) {
                     ids.add(rows.getString(1));
                 }

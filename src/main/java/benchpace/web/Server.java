@@ -90,8 +90,8 @@ public final class Server implements AutoCloseable {
     }
 
     Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
-           ShelfBoard shelf, Map<String, Plan> plans, Access access, GuestCodes codes, Erasing erasing,
-           InstantSource clock, ZoneId zone, StreamLimits limits, EntranceLimits entrance, Optional<TlsKeys> keys) {
+            ShelfBoard shelf, Map<String, Plan> plans, Access access, GuestCodes codes, Erasing erasing,
+            InstantSource clock, ZoneId zone, StreamLimits limits, EntranceLimits entrance, Optional<TlsKeys> keys) {
         this.access = access;
         streams = new Streams(limits, access);
         Screens screens = new Screens();

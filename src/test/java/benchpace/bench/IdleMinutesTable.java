@@ -1,15 +1,14 @@
 package benchpace.bench;
 
-import java.lang.management.ManagementFactory;
-import java.util.List;
-import java.util.function.LongFunction;
-import java.util.stream.LongStream;
-
 import benchpace.breaks.Evenings;
 import benchpace.breaks.FirstComeFirstServed;
 import benchpace.breaks.WaitPlan;
 import benchpace.breaks.WaitPlanner;
 import benchpace.breaks.WaitProblem;
+import java.lang.management.ManagementFactory;
+import java.util.List;
+import java.util.function.LongFunction;
+import java.util.stream.LongStream;
 
 /**
  * Prints, for random classes of each size, what planning leaves: minutes with nothing to do, labels and clean-ups
@@ -41,8 +40,8 @@ public final class IdleMinutesTable {
         for (int n = 0; n < classes; n++) {
             missed += Evenings.missed(problems.get(n), plans.get(n));
         }
-        System.out.printf("%-5s %2d seats: idle %6.2f a class, most of a seat %5.2f, missed %.2f, breaks unplaced %.2f, "
-                + "first come %6.2f; %.1f ms%n", kind, seats,
+        System.out.printf("%-5s %2d seats: idle %6.2f a class, most of a seat %5.2f, missed %.2f, "
+                + "breaks unplaced %.2f, first come %6.2f; %.1f ms%n", kind, seats,
                 plans.stream().mapToInt(WaitPlan::idleMinutes).average().orElseThrow(),
                 plans.stream().mapToInt(WaitPlan::longestIdleMinutes).average().orElseThrow(),
                 missed / (double) classes, plans.stream().mapToInt(p -> p.unplaced().size()).average().orElseThrow(),

@@ -1,12 +1,18 @@
 package benchpace.bench;
 
+import benchpace.breaks.Evenings;
+import benchpace.breaks.FirstComeFirstServed;
+import benchpace.breaks.ReadyRange;
+import benchpace.breaks.SeatWait;
+import benchpace.breaks.WaitPlan;
+import benchpace.breaks.WaitPlanner;
+import benchpace.breaks.WaitProblem;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
-
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -18,14 +24,6 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-
-import benchpace.breaks.Evenings;
-import benchpace.breaks.FirstComeFirstServed;
-import benchpace.breaks.ReadyRange;
-import benchpace.breaks.SeatWait;
-import benchpace.breaks.WaitPlan;
-import benchpace.breaks.WaitPlanner;
-import benchpace.breaks.WaitProblem;
 
 /**
  * Time to plan a wait for the first time, and to plan it again ten minutes later after one candle turned out four
@@ -82,7 +80,8 @@ public class WaitPlanBenchmark {
         int seats = problem.seats().size();
         return String.format("%d seats: idle minutes planned %d (%.1f a seat, most %d); first come, first served "
                 + "%d (%.1f a seat, most %d)", seats, plan.idleMinutes(), plan.idleMinutes() / (double) seats,
-                plan.longestIdleMinutes(), queue.idleMinutes(), queue.idleMinutes() / (double) seats, queue.longestIdleMinutes());
+                plan.longestIdleMinutes(), queue.idleMinutes(), queue.idleMinutes() / (double) seats,
+                queue.longestIdleMinutes());
     }
 
     /** Prints the table of idle minutes without timing anything. */

@@ -195,7 +195,7 @@ class ClockBoardTest {
 
     @Test void times_that_a_full_disk_kept_from_moving_move_by_themselves_once_it_takes_them() {
         try (WatchedLog log = new WatchedLog(Publisher.class.getName());
-             WatchedLog told = new WatchedLog(ClassBoard.class.getName())) {
+                WatchedLog told = new WatchedLog(ClassBoard.class.getName())) {
             full = true;
             setRight(TWO_HOURS);
             await().atMost(PATIENCE).until(() -> !log.records().isEmpty());

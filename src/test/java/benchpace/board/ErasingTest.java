@@ -161,10 +161,10 @@ class ErasingTest {
         AtomicInteger tried = new AtomicInteger();
         AtomicInteger sound = new AtomicInteger();
         try (WatchedLog log = new WatchedLog(Erasing.class.getName());
-             Erasing erasing = new Erasing(clock, List.of(new Erasing.Part("words of one kind", () -> {
-                 tried.incrementAndGet();
-                 throw new StoreException("The disk is full.");
-             }), new Erasing.Part("words of another kind", sound::incrementAndGet)))) {
+                Erasing erasing = new Erasing(clock, List.of(new Erasing.Part("words of one kind", () -> {
+                    tried.incrementAndGet();
+                    throw new StoreException("The disk is full.");
+                }), new Erasing.Part("words of another kind", sound::incrementAndGet)))) {
             for (int minute = 1; minute <= 240; minute++) {
                 computer.passMinutes(1);
                 erasing.look();

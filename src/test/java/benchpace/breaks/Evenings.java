@@ -1,5 +1,11 @@
 package benchpace.breaks;
 
+import benchpace.plan.Activity;
+import benchpace.plan.Activity.Audience;
+import benchpace.plan.Activity.Need;
+import benchpace.plan.ActivityId;
+import benchpace.plan.ActivityKind;
+import benchpace.plan.SeatNumber;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -8,13 +14,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
-
-import benchpace.plan.Activity;
-import benchpace.plan.Activity.Audience;
-import benchpace.plan.Activity.Need;
-import benchpace.plan.ActivityId;
-import benchpace.plan.ActivityKind;
-import benchpace.plan.SeatNumber;
 
 /**
  * Invented classes for the tests. The lengths of activities (label 10 to 15 min, short craft 10 to 20, long craft 30

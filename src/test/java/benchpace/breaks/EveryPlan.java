@@ -1,5 +1,7 @@
 package benchpace.breaks;
 
+import benchpace.plan.Activity;
+import benchpace.plan.ActivityKind;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -9,9 +11,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-
-import benchpace.plan.Activity;
-import benchpace.plan.ActivityKind;
 
 /**
  * Tries every plan of a tiny class, minute by minute, with no bound and no cleverness, and keeps the best by the

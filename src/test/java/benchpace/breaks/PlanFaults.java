@@ -1,16 +1,15 @@
 package benchpace.breaks;
 
+import benchpace.plan.Activity;
+import benchpace.plan.ActivityId;
+import benchpace.plan.ActivityKind;
+import benchpace.plan.SeatNumber;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-
-import benchpace.plan.Activity;
-import benchpace.plan.ActivityId;
-import benchpace.plan.ActivityKind;
-import benchpace.plan.SeatNumber;
 
 /** Looks at a plan from outside, knowing only the rules, and lists what is wrong with it. */
 public final class PlanFaults {

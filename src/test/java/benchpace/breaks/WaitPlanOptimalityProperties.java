@@ -2,13 +2,12 @@ package benchpace.breaks;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchpace.plan.Activity;
+import benchpace.plan.ActivityKind;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-
-import benchpace.plan.Activity;
-import benchpace.plan.ActivityKind;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.LongRange;

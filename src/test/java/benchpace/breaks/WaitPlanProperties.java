@@ -2,6 +2,10 @@ package benchpace.breaks;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchpace.live.ActivityRun;
+import benchpace.plan.Activity;
+import benchpace.plan.ActivityId;
+import benchpace.plan.ActivityKind;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -9,11 +13,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-
-import benchpace.live.ActivityRun;
-import benchpace.plan.Activity;
-import benchpace.plan.ActivityId;
-import benchpace.plan.ActivityKind;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;

@@ -6,21 +6,19 @@ import static benchpace.breaks.Evenings.id;
 import static benchpace.breaks.Evenings.seat;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.time.Duration;
-import java.time.Instant;
-import java.util.List;
-import java.util.Map;
-
-import org.hipparchus.distribution.continuous.NormalDistribution;
-import org.junit.jupiter.api.DisplayNameGeneration;
-import org.junit.jupiter.api.DisplayNameGenerator;
-import org.junit.jupiter.api.Test;
-
 import benchpace.live.ActivityRun;
 import benchpace.live.Stint;
 import benchpace.plan.Activity;
 import benchpace.plan.ActivityId;
 import benchpace.plan.ActivityKind;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import org.hipparchus.distribution.continuous.NormalDistribution;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
 
 /** Small evenings in which the right plan can be seen. Lengths of activities are common practice, no source. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)

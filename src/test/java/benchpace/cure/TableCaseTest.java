@@ -13,6 +13,7 @@ import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 
+/** Vessels on a table as cooling cases: what makes them lose more, and what cannot be one. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 public class TableCaseTest {
     static final Vessel TUMBLER = new Vessel("tumbler", "Tumbler", Vessel.Material.GLASS, 75, 4, 90);

@@ -41,7 +41,7 @@ class JsonWordsTest {
 
     @Test void no_word_is_about_what_reads_it() {
         for (String text : new String[] {"{} {}", "[".repeat(50), "9".repeat(70), "{\"a\":", "x", "{\"a\":1e}",
-            "\u0001", "{\"a\":1,\"a\":2}", "\"\\ud83d", "[1,,2]", "{\"a\" 1}", "\"" + "x".repeat(100_001)}) {
+                "\u0001", "{\"a\":1,\"a\":2}", "\"\\ud83d", "[1,,2]", "{\"a\" 1}", "\"" + "x".repeat(100_001)}) {
             assertThat(OddInput.LEAKS.matcher(told(text)).find()).as(told(text)).isFalse();
         }
     }

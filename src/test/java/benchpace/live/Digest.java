@@ -14,7 +14,8 @@ import java.util.stream.Stream;
  */
 public record Digest(Object frame, Map<String, Instant> opened, List<Seat> seats, List<Standing> standings,
                      List<Optional<Instant>> poured, List<List<Step>> gaps, List<ActivityRun> activities,
-                     List<Seat.Note> notes, List<LiveClass.Temperature> temperatures, Optional<Instant> closedAt, int furthestOpened) {
+                     List<Seat.Note> notes, List<LiveClass.Temperature> temperatures, Optional<Instant> closedAt,
+                     int furthestOpened) {
 
     public static Digest of(LiveClass live) {
         Progress progress = live.progress();

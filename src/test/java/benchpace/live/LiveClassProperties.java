@@ -132,7 +132,8 @@ class LiveClassProperties {
                 Standing standing = progress.standing(seat);
                 Duration first = progress.timeIn(seat, standing, now);
                 assertThat(first.isNegative()).isFalse();
-                assertThat(progress.timeIn(seat, standing, now.plusSeconds(60))).isBetween(first, first.plusSeconds(60));
+                assertThat(progress.timeIn(seat, standing, now.plusSeconds(60)))
+                        .isBetween(first, first.plusSeconds(60));
                 assertThat(standing.step().isPresent()).isEqualTo(switch (standing.phase()) {
                     case EXPECTED, LEFT, SHARING, DONE -> false;
                     case LISTENING, WORKING, WAITING, CURING -> true;

@@ -73,8 +73,8 @@ class HoldsAloneProperties {
     }
 
     /**
-     * A seat that goes on costs everybody two minutes at the least. Its price is an expectation, over its being done and
-     * not ticked too, so where that is likely the same two minutes weigh as much less as it is likely.
+     * A seat that goes on costs everybody two minutes at the least. Its price is an expectation, over its being done
+     * and not ticked too, so where that is likely the same two minutes weigh as much less as it is likely.
      */
     @Property(tries = TRIES)
     void flag_price_and_home_time_name_the_seat_that_alone_holds_the_open_step(

@@ -10,9 +10,9 @@ import org.junit.jupiter.api.Test;
 
 /**
  * The worked example of Hoff, <i>A First Course in Bayesian Statistical Methods</i> (2009), section 5.3: wing lengths
- * of nine midges, prior mean 1.9 worth one observation, prior variance 0.01 worth one. Printed there: posterior mean 1.814
- * worth 10, variance 0.015 worth 10. (Figures from memory of the book; the data reproduce its printed sample mean 1.804
- * and variance 0.0169.)
+ * of nine midges, prior mean 1.9 worth one observation, prior variance 0.01 worth one. Printed there: posterior mean
+ * 1.814 worth 10, variance 0.015 worth 10. (Figures from memory of the book; the data reproduce its printed sample
+ * mean 1.804 and variance 0.0169.)
  */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class NormalInverseGammaTest {

@@ -14,8 +14,8 @@ import java.util.SplittableRandom;
 
 /**
  * Plays many invented classes through the engine and scores them: how the figures in {@link PacePriors.Rule} were set
- * and can be set again. What the evaluations say does not depend on the rule, so it is kept, and any number of rules are
- * tried on it. {@code main} prints what the rule in force does by size of table, habit and history.
+ * and can be set again. What the evaluations say does not depend on the rule, so it is kept, and any number of rules
+ * are tried on it. {@code main} prints what the rule in force does by size of table, habit and history.
  */
 final class PaceCalibration {
     private static final double LAST_MINUTE = 75;
@@ -35,7 +35,7 @@ final class PaceCalibration {
     /** A class, what each half minute's evaluation said of it, and its forecasts. */
     record Played(ClassSimulator.Truth truth, List<PaceMemory.Look[]> looks, String forecasts, double spread) { }
 
-    /** Classes of a kind, the first numbered {@code seed}; the same seed gives the same classes with and without past. */
+    /** Classes of a kind, the first numbered {@code seed}; the same seed gives the same classes, past or none. */
     static List<Played> play(Kind kind, int classes, long seed, boolean forecasts) throws IOException {
         List<Played> played = new ArrayList<>();
         for (int j = 0; j < classes; j++) {

@@ -17,13 +17,14 @@ import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 
-/** {@code seating.css} has a class for each place of the largest drawings that {@link SeatingChart} makes, and no other. */
+/** {@code seating.css} has a class for each place of the largest drawings of {@link SeatingChart}, and no other. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class SeatingStyleTest {
     private static final Pattern RULE = Pattern.compile("\\.([a-z]+-\\d+) \\{ (--[a-z]+: \\d+); }");
 
     private static int most(ToIntFunction<SeatingChart> length) {
-        return Arrays.stream(TableShape.values()).flatMap(SeatingStyleTest::charts).mapToInt(length).max().orElseThrow();
+        return Arrays.stream(TableShape.values()).flatMap(SeatingStyleTest::charts).mapToInt(length).max()
+                .orElseThrow();
     }
 
     private static Stream<SeatingChart> charts(TableShape shape) {

@@ -2,6 +2,7 @@ package benchpace.shelf;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchpace.plan.SeatNumber;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -9,8 +10,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
-
-import benchpace.plan.SeatNumber;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;

@@ -2,12 +2,10 @@ package benchpace.shelf;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchpace.plan.SeatNumber;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-
-import benchpace.plan.SeatNumber;
-
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;

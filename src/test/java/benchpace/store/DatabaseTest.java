@@ -30,7 +30,7 @@ class DatabaseTest {
 
     private void sql(String sql) throws Exception {
         try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + folder.resolve(Database.FILE));
-             Statement statement = connection.createStatement()) {
+                Statement statement = connection.createStatement()) {
             statement.executeUpdate(sql);
         }
     }
@@ -70,7 +70,7 @@ class DatabaseTest {
     private static String pragma(Database database, String name) {
         return database.write(connection -> {
             try (Statement statement = connection.createStatement();
-                 ResultSet row = statement.executeQuery("pragma " + name)) {
+                    ResultSet row = statement.executeQuery("pragma " + name)) {
                 return row.getString(1);
             }
         });
@@ -94,8 +94,8 @@ class DatabaseTest {
         try (Database database = Database.open(folder)) {
             new SqliteEventLog(database).append("a", ClassOfThree.created());
         }
-        sql("drop table pairing_key; drop table seat_code; drop table session; drop table setting; drop table room_lesson; "
-                + "drop table class_prior; drop table shelf_event; "
+        sql("drop table pairing_key; drop table seat_code; drop table session; drop table setting; "
+                + "drop table room_lesson; drop table class_prior; drop table shelf_event; "
                 + "drop table step_lesson; drop table step_belief; drop table class_belief; "
                 + "alter table event drop column device; pragma user_version = 1");
 

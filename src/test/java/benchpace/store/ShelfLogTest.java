@@ -52,7 +52,8 @@ class ShelfLogTest {
 
     private static ShelfEvent.Placed placed(EntryId id, String word, int number, String name) {
         return new ShelfEvent.Placed(id, EVENING, "evening-x1", new SeatNumber(4), WINDOW_3,
-                EVENING.plus(Duration.ofHours(2)), EVENING.plus(Duration.ofDays(14)), new ClaimWord(word, number), name);
+                EVENING.plus(Duration.ofHours(2)), EVENING.plus(Duration.ofDays(14)), new ClaimWord(word, number),
+                name);
     }
 
     private static List<ShelfEvent> everyKind() {
@@ -102,7 +103,8 @@ class ShelfLogTest {
         log.append("d", List.of(new ShelfEvent.Erased(FIRST, EVENING.plus(Duration.ofDays(8)))));
 
         assertThat(bytes()).doesNotContain("umbrella", "Melisande", "Quill").contains("thimble 77", "Oswin Thrupp");
-        assertThat(log.read().events()).first().isEqualTo(placed(FIRST, "umbrella", 42, "Melisande Quill").withoutWords());
+        assertThat(log.read().events()).first()
+                .isEqualTo(placed(FIRST, "umbrella", 42, "Melisande Quill").withoutWords());
         assertThat(Shelf.of(log.read().events()).entry(FIRST)).get()
                 .satisfies(e -> assertThat(e.collected() && e.erased()).as("the fact stays").isTrue());
     }

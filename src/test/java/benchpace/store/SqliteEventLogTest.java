@@ -133,7 +133,7 @@ class SqliteEventLogTest {
     private long pragma(String pragma) {
         return database.write(connection -> {
             try (Statement statement = connection.createStatement();
-                 var row = statement.executeQuery("pragma " + pragma)) {
+                    var row = statement.executeQuery("pragma " + pragma)) {
                 return row.getLong(1);
             }
         });

@@ -20,10 +20,11 @@ import net.jqwik.api.Tuple;
  * @param pause seconds before it
  */
 record AnyMove(String type, int seat, int what, int pause) {
-    private static final List<String> ONCE_IN_A_WHILE = List.of("undo", "correct-time", "correct-seat", "pause", "resume",
-            "expect", "arrive", "leave", "pair", "unpair", "poured-again", "note", "read-temperature", "choose-candle",
-            "read-room", "read-pour", "judge-skin", "claim", "sorted", "still-at-it", "guest-done", "guests-may-tell",
-            "close-activity", "extend-activity", "skip-activity", "join-activity", "quit-activity", "close");
+    private static final List<String> ONCE_IN_A_WHILE = List.of("undo", "correct-time", "correct-seat", "pause",
+            "resume", "expect", "arrive", "leave", "pair", "unpair", "poured-again", "note", "read-temperature",
+            "choose-candle", "read-room", "read-pour", "judge-skin", "claim", "sorted", "still-at-it",
+            "guest-done", "guests-may-tell", "close-activity", "extend-activity", "skip-activity", "join-activity",
+            "quit-activity", "close");
 
     static Arbitrary<AnyMove> moves() {
         Arbitrary<String> types = Arbitraries.frequencyOf(

@@ -325,7 +325,8 @@ class BoardScreensTest extends LiveScreens {
         Device tablet = tablet().at(page("instructor"));
         tablet.find("#next-button").click();
         assertThat(tablet.find("#close-ask")).hasText(Pattern.compile(
-                "Seats 2, 3, 4, 5, 6, 7 and 8 have not poured; seat 1 is still setting, ready about \\d\\d:\\d\\d to \\d\\d:\\d\\d\\."));
+                "Seats 2, 3, 4, 5, 6, 7 and 8 have not poured; "
+                        + "seat 1 is still setting, ready about \\d\\d:\\d\\d to \\d\\d:\\d\\d\\."));
 
         board.tap(id, command("judge-set").put("seat", 1)).ok();
 

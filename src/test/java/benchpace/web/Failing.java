@@ -64,7 +64,8 @@ public final class Failing {
             Map<SeatNumber, CandleClock> clocks = sound.clocks(live, now);
             return broken.contains(Part.WAIT) ? new AbstractMap<>() {
                 @Override public Set<Entry<SeatNumber, CandleClock>> entrySet() {
-                    if (StackWalker.getInstance().walk(s -> s.anyMatch(f -> f.getClassName().endsWith("WaitProblems")))) {
+                    if (StackWalker.getInstance()
+                            .walk(s -> s.anyMatch(f -> f.getClassName().endsWith("WaitProblems")))) {
                         fail(Part.WAIT);
                     }
                     return clocks.entrySet();

@@ -141,7 +141,8 @@ class IntrudersTest {
     }
 
     @Test void initials_are_three_letters_whatever_trick_is_in_them() {
-        for (String typed : List.of("ßßß", "ﬃﬃ", "\u202Eabc", "a\u200Bb\u200Bc\u200Bd", "ＡＢＣＤ", "🕯🕯", "İiıI", "<b>", "' --")) {
+        for (String typed : List.of("ßßß", "ﬃﬃ", "\u202Eabc", "a\u200Bb\u200Bc\u200Bd", "ＡＢＣＤ", "🕯🕯", "İiıI", "<b>",
+                "' --")) {
             String token = board.pair(Json.object().put("pin", TestBoard.HELPER_PIN).put("initials", typed));
             long seq = board.tap(id, command("note").put("text", "x"), token).seq();
             String by = board.get("/api/classes/" + id + "/events?after=" + (seq - 1), token).json().get("by")
@@ -155,7 +156,8 @@ class IntrudersTest {
 
     private String withMarkupEverywhere() {
         String plan = "{\"planId\":\"evening-pour\",\"seats\":7,\"name\":" + Json.text(Json.mapper().valueToTree(
-                "N" + MARKUP.get(0) + MARKUP.get(1))) + ",\"names\":" + Json.text(Json.mapper().valueToTree(MARKUP)) + "}";
+                "N" + MARKUP.get(0) + MARKUP.get(1))) + ",\"names\":" + Json.text(Json.mapper().valueToTree(MARKUP))
+                + "}";
         String marked = board.create(plan);
         board.tap(marked, opening("wicks")).ok();
         for (int seat = 1; seat <= 7; seat++) {
@@ -214,12 +216,12 @@ class IntrudersTest {
     }
 
     @Test void made_up_classes_seats_and_codes_are_not_there() throws IOException {
-        for (String made : List.of("none", "..", "%2e%2e", "..%2f..%2fetc", "%00", "'", "*", "0", id + "%20", id + "%2f",
-                id.toUpperCase(java.util.Locale.ROOT) + "x", "x".repeat(2_000))) {
+        for (String made : List.of("none", "..", "%2e%2e", "..%2f..%2fetc", "%00", "'", "*", "0", id + "%20",
+                id + "%2f", id.toUpperCase(java.util.Locale.ROOT) + "x", "x".repeat(2_000))) {
             for (String path : List.of("/api/classes/" + made, "/classes/" + made + "/wall", "/g/" + made,
                     "/classes/" + id + "/seats/" + made + "/sheet")) {
-                String answer = RawExchange.of(board, "GET " + path + " HTTP/1.1\nHost: localhost\nAuthorization: Bearer "
-                        + board.instructor() + "\nConnection: close\n\n");
+                String answer = RawExchange.of(board, "GET " + path + " HTTP/1.1\nHost: localhost\n"
+                        + "Authorization: Bearer " + board.instructor() + "\nConnection: close\n\n");
                 assertThat(RawExchange.status(answer)).as(path).isBetween(400, 499);
                 assertThat(answer).as(path).doesNotContain("Ida", "at benchpace.", "root:");
             }
@@ -271,9 +273,10 @@ class IntrudersTest {
     /** RFC 9112, 6.1 and 6.3: a message whose end could be read two ways is refused, and nothing after it is read. */
     @Test void a_message_whose_end_can_be_read_in_two_ways_is_refused() throws IOException {
         String smuggled = "GET /health HTTP/1.1\nHost: localhost\n\n";
-        for (String headers : List.of("Content-Length: 4\nTransfer-Encoding: chunked", "Content-Length: 4\nContent-Length: 5",
-                "Content-Length: 4, 5", "Transfer-Encoding: xchunked", "Transfer-Encoding: chunked, identity",
-                "Content-Length: +4", "Content-Length: 0x4", "Content-Length : 4", "Content-Length: -4")) {
+        for (String headers : List.of("Content-Length: 4\nTransfer-Encoding: chunked",
+                "Content-Length: 4\nContent-Length: 5", "Content-Length: 4, 5", "Transfer-Encoding: xchunked",
+                "Transfer-Encoding: chunked, identity", "Content-Length: +4", "Content-Length: 0x4",
+                "Content-Length : 4", "Content-Length: -4")) {
             String answer = raw("POST /api/pair HTTP/1.1\nHOST\n" + headers + "\n\n0\n\n" + smuggled);
 
             assertThat(RawExchange.status(answer)).as(headers).isBetween(400, 501);
@@ -309,7 +312,8 @@ class IntrudersTest {
     @Test void asking_for_parts_or_for_what_has_changed_tells_a_stranger_nothing() {
         for (String path : List.of("/classes/" + id + "/instructor", "/api/classes/" + id, "/devices")) {
             for (String header : List.of("Range", "If-None-Match", "If-Modified-Since", "If-Range")) {
-                Reply reply = board.send(board.request(path).header(header, header.equals("Range") ? "bytes=0-99" : "*"));
+                Reply reply = board.send(board.request(path)
+                        .header(header, header.equals("Range") ? "bytes=0-99" : "*"));
                 assertThat(reply.status()).as(path + " " + header).isIn(401, 403);
             }
             assertThat(board.send(withCookie(path, board.instructor()).header("Range", "bytes=0-9,5-3,-1")).status())

@@ -108,7 +108,8 @@ class MenuInABrowserTest {
 
         phone.find("#menu-button").click();
 
-        assertThat(doors(phone)).containsExactly("Helper's phone", "Wall", "The wait", "Pickup shelf", "Start", "Chime");
+        assertThat(doors(phone))
+                .containsExactly("Helper's phone", "Wall", "The wait", "Pickup shelf", "Start", "Chime");
         for (Locator door : phone.find("#menu-dialog a").all()) {
             assertThat(board.get(door.getAttribute("href"), board.helper()).status())
                     .as(door.innerText()).isEqualTo(200);
@@ -135,7 +136,8 @@ class MenuInABrowserTest {
             phone.find("#menu-button").click();
             assertThat(phone.find("#menu-dialog")).isVisible();
             assertThat((Boolean) phone.page().evaluate(
-                    "(d => d.scrollWidth <= d.clientWidth)(document.getElementById('menu-dialog'))")).as(screen).isTrue();
+                    "(d => d.scrollWidth <= d.clientWidth)(document.getElementById('menu-dialog'))")).as(screen)
+                    .isTrue();
         }
     }
 }

@@ -46,7 +46,7 @@ class SecurityTableTest {
 
     private static Set<String> classes() {
         try (Stream<Path> main = Files.walk(Path.of("src/main/java"));
-             Stream<Path> tests = Files.walk(Path.of("src/test/java"))) {
+                Stream<Path> tests = Files.walk(Path.of("src/test/java"))) {
             return Stream.concat(main, tests).map(file -> file.getFileName().toString())
                     .filter(name -> name.endsWith(".java")).map(name -> name.replace(".java", ""))
                     .collect(Collectors.toCollection(TreeSet::new));
@@ -57,7 +57,8 @@ class SecurityTableTest {
 
     @Test void every_requirement_of_level_1_has_one_row_and_is_marked_as_such() {
         assertThat(LEVEL_1).hasSize(70);
-        assertThat(rows().stream().filter(row -> row.level.equals("1")).map(Row::id)).containsExactlyElementsOf(LEVEL_1);
+        assertThat(rows().stream().filter(row -> row.level.equals("1")).map(Row::id))
+                .containsExactlyElementsOf(LEVEL_1);
         assertThat(rows().stream().map(Row::id)).doesNotHaveDuplicates();
     }
 

@@ -23,7 +23,8 @@ class FlagWordsTest {
 
     @Test void a_seat_behind_is_told_with_its_minutes_and_what_they_cost_everyone() {
         assertThat(FlagWords.reason(flag(SeatFlag.Level.BEHIND, "Wicks", 7, 5)))
-                .isEqualTo("Seat 4: wicks, 7 min longer than this table needs. If it goes on, everyone leaves 5 min later.");
+                .isEqualTo("Seat 4: wicks, 7 min longer than this table needs. "
+                        + "If it goes on, everyone leaves 5 min later.");
     }
 
     @Test void what_costs_nobody_a_minute_has_no_price_and_less_than_a_minute_is_only_longer() {
@@ -38,7 +39,8 @@ class FlagWordsTest {
     }
 
     @Test void a_seat_that_was_just_sorted_is_said_to_be_still_slow_with_who_was_there_and_when() {
-        Eased eased = new Eased(flag(SeatFlag.Level.BEHIND, "Wicks", 9, 4), "MO", Instant.parse("2026-03-02T19:16:30Z"));
+        Eased eased = new Eased(flag(SeatFlag.Level.BEHIND, "Wicks", 9, 4), "MO",
+                Instant.parse("2026-03-02T19:16:30Z"));
 
         assertThat(FlagWords.eased(eased, ZoneOffset.UTC)).isEqualTo("Seat 4 is still slow; MO sorted it at 19:16.");
     }

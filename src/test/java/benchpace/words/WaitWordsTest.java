@@ -3,17 +3,15 @@ package benchpace.words;
 import static benchpace.breaks.Evenings.at;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.time.ZoneOffset;
-import java.util.List;
-import java.util.stream.IntStream;
-
-import org.junit.jupiter.api.DisplayNameGeneration;
-import org.junit.jupiter.api.DisplayNameGenerator;
-import org.junit.jupiter.api.Test;
-
 import benchpace.breaks.Evenings;
 import benchpace.breaks.WaitEvent;
 import benchpace.plan.SeatNumber;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
 
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class WaitWordsTest {

@@ -148,7 +148,7 @@ public final class ViewMaker {
         private final SeatingChart chart;
 
         Making(String classId, LiveClass live, ClassModels models, Cooling cooling, Pace pace, WaitView waiting,
-               Instant now) {
+                Instant now) {
             this.classId = classId;
             this.live = live;
             this.plan = live.plan();

@@ -200,7 +200,8 @@ class RoomCureClockTest {
     }
 
     @Test void the_drawing_is_that_of_the_candle_most_wait_for_and_moves_on_every_minute() {
-        TestClass c = poured(1, 2, 3).wish(new ClassEvent.CandleChosen(new SeatNumber(3), TestPlans.CANDLE)).minute(45.5);
+        TestClass c = poured(1, 2, 3).wish(new ClassEvent.CandleChosen(new SeatNumber(3), TestPlans.CANDLE))
+                .minute(45.5);
         RoomView room = cooling(c).room();
         CutAway cut = room.cutAway().orElseThrow();
         CandleSection later = drawn(c, TestClass.instant(60)).room().cutAway().orElseThrow()

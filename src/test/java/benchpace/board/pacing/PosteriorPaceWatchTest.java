@@ -235,8 +235,10 @@ class PosteriorPaceWatchTest {
     }
 
     @Test void a_shared_candle_handed_back_and_forth_is_watched_like_any_other() {
-        TestClass c = TestClass.of(Stories.plan(), 4).minute(1).pair(1, 2).minute(2).finish(1, "vessel").minute(3).leave(1);
-        c.minute(4).arrive(1).minute(5).unpair(1).minute(6).open("wicks").minute(9).finish(2, "wicks").minute(10).leave(2);
+        TestClass c = TestClass.of(Stories.plan(), 4).minute(1).pair(1, 2).minute(2).finish(1, "vessel").minute(3)
+                .leave(1);
+        c.minute(4).arrive(1).minute(5).unpair(1).minute(6).open("wicks").minute(9).finish(2, "wicks").minute(10)
+                .leave(2);
         Watched board = new Watched(c);
 
         for (double minute = 0; minute < 20; minute += 0.5) {

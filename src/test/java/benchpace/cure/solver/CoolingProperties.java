@@ -50,7 +50,7 @@ class CoolingProperties {
         assertThat(firm).isLessThanOrEqualTo(or24Hours(found.setMinutes()) + 0.5);
     }
 
-    /** Without a vessel's own heat nothing ever warms again. A cold heavy pot sets a thin shell that melts once more. */
+    /** Without a vessel's own heat nothing warms again. A cold heavy pot sets a thin shell that melts once more. */
     @Property(tries = 60)
     void in_a_vessel_without_weight_the_solid_fraction_never_falls(@ForAll("candles") CoolingCase c) {
         double[] n = c.numbers();

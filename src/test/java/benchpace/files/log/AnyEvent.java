@@ -91,7 +91,7 @@ public final class AnyEvent {
         return Combinators.combine(filled(60), Arbitraries.of(Opening.values()),
                 length(1, Duration.ofHours(8)), length(0, Duration.ofHours(2)), text(0, 400), text(0, 400),
                 text(0, 200)).as((name, opening, planned, allowance, say, caution, wall) ->
-                new Step(new StepId(id), name, kind, opening, planned, allowance, say, caution, wall));
+                        new Step(new StepId(id), name, kind, opening, planned, allowance, say, caution, wall));
     }
 
     private static Arbitrary<List<Activity>> activities() {

@@ -10,7 +10,6 @@ import benchpace.live.Seat;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.StepId;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;

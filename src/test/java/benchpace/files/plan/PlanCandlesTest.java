@@ -30,8 +30,9 @@ import org.junit.jupiter.api.Test;
 class PlanCandlesTest {
     private static final String SOY_IN_GLASS = """
             {"id":"soy-glass","name":"Soy in a glass",
-             "vessel":{"id":"tumbler","name":"Tumbler","material":"glass","innerDiameterMm":64,"wallMm":3,"brimHeightMm":80},
-             "wax":"soy","fillGrams":110,"fragrancePercentOfWax":6,"roomCelsius":21,"pourCelsius":62,"tableTop":"stone"}
+             "vessel":{"id":"tumbler","name":"Tumbler","material":"glass","innerDiameterMm":64,"wallMm":3,
+             "brimHeightMm":80},"wax":"soy","fillGrams":110,"fragrancePercentOfWax":6,"roomCelsius":21,
+             "pourCelsius":62,"tableTop":"stone"}
             """;
 
     private static ObjectNode object(String text) {

@@ -127,7 +127,7 @@ class AcceptedMeansReadableTest {
         String id = board.evening();
         board.goAway();
         try (var connection = java.sql.DriverManager.getConnection("jdbc:sqlite:" + data.resolve("benchpace.db"));
-             var statement = connection.createStatement()) {
+                var statement = connection.createStatement()) {
             statement.executeUpdate("drop trigger event_is_never_changed");
             assertThat(statement.executeUpdate("update event set payload = json_set(payload, '$.name', 'Evening' || "
                     + "char(10) || 'pour', '$.plan.name', 'Evening' || char(10) || 'pour', '$.plan.place', 'The' || "

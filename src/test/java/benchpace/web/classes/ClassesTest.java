@@ -97,7 +97,8 @@ class ClassesTest {
 
     @Test void seats_names_and_start_have_to_be_sensible() {
         for (String seats : List.of("0", "-1", "61", "2.5", "\"6\"", "[]", "1e9", "99999999999999999999")) {
-            create("{\"planId\":\"table-of-six\",\"seats\":" + seats + "}").problem(422, "bad-value").detail("\"seats\"");
+            create("{\"planId\":\"table-of-six\",\"seats\":" + seats + "}").problem(422, "bad-value")
+                    .detail("\"seats\"");
         }
         for (String starts : List.of("\"tomorrow\"", "12", "\"2027-02-30T18:00:00Z\"", "\"2027-03-04T18:30:00\"",
                 "\"1999-01-01T00:00:00Z\"", "\"+999999999-01-01T00:00:00Z\"", "[]")) {

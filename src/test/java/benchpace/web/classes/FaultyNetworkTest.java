@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
 import benchpace.web.Device;
-import benchpace.web.FaultyNetwork.Fault;
 import benchpace.web.FaultyNetwork;
+import benchpace.web.FaultyNetwork.Fault;
 import java.util.List;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;

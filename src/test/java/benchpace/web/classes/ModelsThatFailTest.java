@@ -119,7 +119,8 @@ class ModelsThatFailTest {
         assertThat(page("instructor")).containsOnlyOnce("cannot be worked out just now." + GO_ON);
         assertThat(board.state(id).json().get("seats").get(0).get("finished")).anyMatch(s -> s.asText().equals("pour"));
         board.tap(id, TestBoard.command("undo").put("seq", seq)).ok();
-        assertThat(board.state(id).json().get("seats").get(0).get("finished")).noneMatch(s -> s.asText().equals("pour"));
+        assertThat(board.state(id).json().get("seats").get(0).get("finished"))
+                .noneMatch(s -> s.asText().equals("pour"));
 
         board.restart();
         EveryPage.render(board, id, 1);
@@ -132,7 +133,8 @@ class ModelsThatFailTest {
         note();
 
         assertThat(board.state(id).json().get("seats").get(4).get("readyBasis").asText()).isEqualTo("plan-figure");
-        assertThat(board.state(id).json().get("forecast").get("words").asText()).matches("Home \\d\\d:\\d\\d, promised");
+        assertThat(board.state(id).json().get("forecast").get("words").asText())
+                .matches("Home \\d\\d:\\d\\d, promised");
         assertThat(board.state(id).json().get("forecast").get("keptProbability").isNull()).isTrue();
         assertThat(board.state(id).json().get("flags")).isEmpty();
         assertThat(page("instructor")).contains("Who needs somebody is not known just now.")

@@ -197,9 +197,11 @@ class PaceInABrowserTest extends LiveScreens {
 
     private long tapOf(int seat) {
         String events = board.get("/api/classes/" + id + "/events", board.instructor()).ok().body();
-        return events.lines().filter(line -> line.contains("\"seat\":" + seat + ",") && line.contains("finish-step") && line.contains("wicks"))
+        return events.lines().filter(line -> line.contains("\"seat\":" + seat + ","))
+                .filter(line -> line.contains("finish-step") && line.contains("wicks"))
                 .map(line -> Pattern.compile("\"seq\":(\\d+)").matcher(line))
-                .filter(java.util.regex.Matcher::find).mapToLong(m -> Long.parseLong(m.group(1))).findFirst().orElseThrow();
+                .filter(java.util.regex.Matcher::find).mapToLong(m -> Long.parseLong(m.group(1))).findFirst()
+                .orElseThrow();
     }
 
     @Test void the_flat_line_stands_out_and_opens_its_seat_by_tap_and_by_key() {

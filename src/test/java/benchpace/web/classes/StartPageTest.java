@@ -249,7 +249,8 @@ class StartPageTest {
             try (Device phone = Device.phone(board, browser)) {
                 (token.isEmpty() ? phone : phone.pairedBy(token)).at("/").find("#closed-classes summary").click();
 
-                assertThat((Boolean) phone.page().evaluate("document.documentElement.scrollWidth <= innerWidth")).isTrue();
+                assertThat((Boolean) phone.page().evaluate("document.documentElement.scrollWidth <= innerWidth"))
+                        .isTrue();
             }
         }
     }

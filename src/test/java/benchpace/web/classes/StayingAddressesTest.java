@@ -146,7 +146,8 @@ class StayingAddressesTest {
 
         for (String address : List.of("/wall", "/helper", "/table")) {
             assertThat(board.get(address, board.instructor()).ok().body())
-                    .contains("No class is running", "Next: In three days, ", "Early class is over. Thank you for coming.");
+                    .contains("No class is running", "Next: In three days, ",
+                            "Early class is over. Thank you for coming.");
         }
         board.testClock().advance(Duration.ofHours(1));
         assertThat(board.get("/wall", "").ok().body()).doesNotContain("Early class");

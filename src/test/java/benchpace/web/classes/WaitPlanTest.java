@@ -132,7 +132,8 @@ class WaitPlanTest {
         pourAll();
         String page = board.get("/classes/" + id + "/wait", board.instructor()).ok().body();
 
-        assertThat(page).doesNotContain(" style=", "<style", "onclick").contains("<svg", "data-command=\"open-activity\"");
+        assertThat(page).doesNotContain(" style=", "<style", "onclick")
+                .contains("<svg", "data-command=\"open-activity\"");
     }
 
     private JsonNode activity(String name) {

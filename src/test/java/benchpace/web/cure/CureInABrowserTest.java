@@ -147,7 +147,8 @@ class CureInABrowserTest {
         for (int width : new int[] {390, 320}) {
             page.setViewportSize(width, 844);
             assertThat((Boolean) page.evaluate("document.documentElement.scrollWidth <= innerWidth"
-                    + " && [...document.querySelectorAll('.trial__scroll')].every(e => e.scrollWidth <= e.clientWidth)"))
+                    + " && [...document.querySelectorAll('.trial__scroll')]"
+                    + ".every(e => e.scrollWidth <= e.clientWidth)"))
                     .as("fits into " + width).isTrue();
         }
         double table = page.locator(".ranges").boundingBox().width;

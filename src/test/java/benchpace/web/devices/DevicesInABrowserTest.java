@@ -63,7 +63,8 @@ class DevicesInABrowserTest {
     @Test void a_phone_that_is_signed_out_says_so_and_keeps_what_it_has_not_sent() {
         Device phone = here(Device.phone(board, browser)).pairedBy(board.helper()).expectingRefusals()
                 .at("/classes/" + id + "/helper");
-        await().atMost(Duration.ofSeconds(10)).until(() -> board.get("/health", "").json().get("screens").intValue() == 1);
+        await().atMost(Duration.ofSeconds(10))
+                .until(() -> board.get("/health", "").json().get("screens").intValue() == 1);
         Device tablet = tablet();
         assertThat(tablet.find(".row:has-text('Helper AB')")).containsText("Has a screen open now");
 

@@ -106,7 +106,7 @@ class DevicesTest {
 
     @Test void another_device_is_signed_out_at_once_and_its_screens_close() throws Exception {
         try (ListeningScreen screen = ListeningScreen.at(board, "/classes/" + id + "/helper/stream", phone);
-             ListeningScreen wall = ListeningScreen.at(board, "/classes/" + id + "/wall/stream", "")) {
+                ListeningScreen wall = ListeningScreen.at(board, "/classes/" + id + "/wall/stream", "")) {
             await().until(() -> screen.seq() == 1 && wall.seq() == 1);
             assertThat(device("helper").get("looking").booleanValue()).isTrue();
 

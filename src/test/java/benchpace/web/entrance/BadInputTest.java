@@ -220,8 +220,8 @@ public class BadInputTest {
     @Test void a_body_that_breaks_off_is_no_fault_of_the_board() throws IOException {
         try (java.net.Socket socket = new java.net.Socket("127.0.0.1", board.port())) {
             socket.getOutputStream().write(("POST " + commands + " HTTP/1.1\r\nHost: localhost\r\n"
-                    + "Authorization: Bearer " + board.instructor() + "\r\nContent-Length: 50\r\n\r\n{\"commandId\"").getBytes(
-                    StandardCharsets.US_ASCII));
+                    + "Authorization: Bearer " + board.instructor() + "\r\nContent-Length: 50\r\n\r\n{\"commandId\"")
+                    .getBytes(StandardCharsets.US_ASCII));
             socket.shutdownOutput();
             socket.setSoTimeout(10_000);
             String answer = new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);

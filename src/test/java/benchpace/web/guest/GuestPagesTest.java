@@ -102,7 +102,8 @@ class GuestPagesTest {
     @Test void the_page_shows_the_seat_its_step_and_one_button_and_nobodys_name() {
         allow();
 
-        assertThat(look(1)).contains("Thursday", "Seat <b>1</b>", "Set the wick", "We are done").doesNotContain("Ida", "Tomasz");
+        assertThat(look(1)).contains("Thursday", "Seat <b>1</b>", "Set the wick", "We are done")
+                .doesNotContain("Ida", "Tomasz");
     }
 
     @Test void saying_done_is_a_hint_that_the_instructors_tap_settles() {

@@ -113,7 +113,8 @@ public class RightsTest {
 
         // "create" and "shift-clock" are no commands for anybody and answered as such
         assertThat(allowed).containsExactlyInAnyOrder("create", "shift-clock", "claim", "sorted", "finish-step",
-                "still-at-it", "note", "pause", "resume", "read-temperature", "judge-skin", "join-activity", "quit-activity");
+                "still-at-it", "note", "pause", "resume", "read-temperature", "judge-skin", "join-activity",
+                "quit-activity");
     }
 
     @Test void an_instructor_may_wish_for_anything() {

@@ -64,11 +64,11 @@ class ThrottleTest {
         AtomicInteger compared = new AtomicInteger();
         ExecutorService devices = Executors.newFixedThreadPool(16);
         try {
-            List<Callable<Throttle.Try>> guesses = Collections.nCopies(200, () -> throttle.attempt(stranger("a"),
-                    EVENING, () -> {
-                compared.incrementAndGet();
-                return Optional.empty();
-            }));
+            List<Callable<Throttle.Try>> guesses = Collections.nCopies(200, () ->
+                    throttle.attempt(stranger("a"), EVENING, () -> {
+                        compared.incrementAndGet();
+                        return Optional.empty();
+                    }));
             for (Future<Throttle.Try> guess : devices.invokeAll(guesses)) {
                 guess.get();
             }

@@ -17,8 +17,8 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Contrast of the colours as WCAG 2.2 defines it: (L1 + 0.05) / (L2 + 0.05) with the relative luminance of sRGB
- * (success criteria 1.4.3: 4.5 for text, 1.4.6: 7 for text, 1.4.11: 3 for the edges of controls; not rounded). Check vectors on
- * white: #767676 4.5422, #777777 4.4781, #595959 7.0047, computed from that definition.
+ * (success criteria 1.4.3: 4.5 for text, 1.4.6: 7 for text, 1.4.11: 3 for the edges of controls; not rounded). Check
+ * vectors on white: #767676 4.5422, #777777 4.4781, #595959 7.0047, computed from that definition.
  */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class ContrastTest {
@@ -41,7 +41,8 @@ class ContrastTest {
             }
             assertThat(ratio(c, "ink", "done-paper")).as("ink on a tile that is done").isGreaterThanOrEqualTo(7);
             for (String text : List.of("soft", "calm")) {
-                assertThat(ratio(c, text, "done-paper")).as(text + " on a tile that is done").isGreaterThanOrEqualTo(4.5);
+                assertThat(ratio(c, text, "done-paper")).as(text + " on a tile that is done")
+                        .isGreaterThanOrEqualTo(4.5);
                 assertThat(ratio(c, text, "paper")).as(text).isGreaterThanOrEqualTo(4.5);
                 assertThat(ratio(c, text, "card")).as(text).isGreaterThanOrEqualTo(4.5);
             }

@@ -78,7 +78,8 @@ public final class Evenings {
         all.put("slow-24", slow24().view(41));
         all.put("spread", spread().view(26));
         all.put("trim-opens", trimOpens().view(101));
-        all.put("wrapped", trimOpens().done(104, "trim", 1, 2, 3, 4, 5, 6).done(109, "wrap", 1, 2, 3, 4, 5, 6).view(111));
+        all.put("wrapped", trimOpens().done(104, "trim", 1, 2, 3, 4, 5, 6).done(109, "wrap", 1, 2, 3, 4, 5, 6)
+                .view(111));
         all.put("says-done", saysDone().view(21));
         return all;
     }
@@ -206,7 +207,8 @@ public final class Evenings {
     /** Seat 4 and seat 7 make one wonder; seat 5 says by phone that it is done. */
     static Evening asks() {
         return eight().event(-2, new ClassEvent.GuestsMayTell(true)).open(0, "welcome")
-                .done(8, "vessel", 1, 2, 4, 5, 6, 7, 8, 3).open(9, "wicks").done(12, "wicks", 1, 2, 6).done(13, "wicks", 3, 8)
+                .done(8, "vessel", 1, 2, 4, 5, 6, 7, 8, 3).open(9, "wicks").done(12, "wicks", 1, 2, 6)
+                .done(13, "wicks", 3, 8)
                 .event(15, new ClassEvent.DoneHinted(seat(5), new StepId("wicks")));
     }
 

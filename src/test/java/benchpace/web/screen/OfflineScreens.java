@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/** Answers a browser in the board's place with rendered pages and the real styles and scripts; no stream ever speaks. */
+/** Answers a browser in the board's place with rendered pages and the real styles and scripts; no stream speaks. */
 public final class OfflineScreens {
     public static final String HOST = "http://127.0.0.1:1";
     private static final Map<String, String> WEBJARS = Map.of(

@@ -26,7 +26,8 @@ import org.junit.jupiter.api.Test;
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class PlainWordsTest {
     private static final Pattern PAGE_NAME = Pattern.compile("\\bBoard\\b|, board\\b");
-    private static final Pattern STATE = Pattern.compile("\\b(un)?tick(s|ed|ing)?\\b|\\b(un)?finished\\b|\\bwait[- ]plan\\b",
+    private static final Pattern STATE = Pattern.compile(
+            "\\b(un)?tick(s|ed|ing)?\\b|\\b(un)?finished\\b|\\bwait[- ]plan\\b",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern ATTRIBUTE = Pattern.compile(
             "(?:aria-label|placeholder|title|alt|data-words|data-after|data-past)=\"([^\"]*)\"");

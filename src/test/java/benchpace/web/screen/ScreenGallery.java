@@ -75,7 +75,8 @@ public final class ScreenGallery {
             shots.add(new Shot("tablet-" + name, page, 1280, 800, ""));
             shots.add(new Shot("pocket-" + name, page, 390, 844, ""));
             shots.add(new Shot("phone-" + name, screens.page(ScreenKind.HELPER, view, helper), 390, 844, ""));
-            if (name.startsWith("cure") || name.startsWith("computed") || name.equals("pour") || name.equals("try-it")) {
+            if (name.startsWith("cure") || name.startsWith("computed") || name.equals("pour")
+                    || name.equals("try-it")) {
                 shots.add(new Shot("wait-" + name, screens.page(ScreenKind.WAIT, view, lead), 1280, 800, ""));
                 shots.add(new Shot("waitphone-" + name, screens.page(ScreenKind.WAIT, view, helper), 390, 844, ""));
             }
@@ -108,7 +109,8 @@ public final class ScreenGallery {
         Evenings.closing().forEach((name, view) -> shots.add(new Shot("closing-" + name,
                 screens.page(ScreenKind.INSTRUCTOR, view, lead), 1280, 800, "#next-button")));
         shots.add(new Shot("me", screens.page(ScreenKind.HELPER, wicks, helper), 390, 844, "[data-open='me-dialog']"));
-        String report = screens.report(Evenings.read().report(62), Optional.empty(), Evenings.read().live().plan(), lead);
+        String report = screens.report(Evenings.read().report(62), Optional.empty(), Evenings.read().live().plan(),
+                lead);
         shots.add(new Shot("report", report, 1280, 1500, ""));
         shots.add(new Shot("report-phone", report, 390, 1500, ""));
         Evening ended = Evenings.over();
@@ -117,11 +119,13 @@ public final class ScreenGallery {
         shots.add(new Shot("report-over-phone", over, 390, 1500, ""));
         ClassView asks = Evenings.asks().view(14);
         shots.add(new Shot("guest-asked", screens.guest(GuestPage.of(asks, 4, "code")), 390, 844, ""));
-        shots.add(new Shot("guest-told", screens.guest(GuestPage.of(Evenings.asks().view(16), 5, "code")), 390, 844, ""));
+        shots.add(new Shot("guest-told", screens.guest(GuestPage.of(Evenings.asks().view(16), 5, "code")), 390, 844,
+                ""));
         shots.add(new Shot("guest-off", screens.guest(GuestPage.of(wicks, 5, "code")), 390, 844, ""));
         shots.add(new Shot("guest-setting", screens.guest(GuestPage.of(setting(), 4, "code")), 390, 844, ""));
-        shots.add(new Shot("codes", screens.codes(new CodeSheet("Evening pour", "evening", true, java.util.stream.IntStream
-                .rangeClosed(1, 8).mapToObj(n -> new CodeSheet.Card(n, start(Optional.empty()).join())).toList())),
+        shots.add(new Shot("codes", screens.codes(new CodeSheet("Evening pour", "evening", true,
+                java.util.stream.IntStream.rangeClosed(1, 8)
+                        .mapToObj(n -> new CodeSheet.Card(n, start(Optional.empty()).join())).toList())),
                 1280, 900, ""));
         shots.add(new Shot("start-guest", screens.start(start(Optional.empty())), 390, 844, ""));
         shots.add(new Shot("start-pocket", screens.start(start(Optional.of(Role.INSTRUCTOR))), 390, 844, ""));

@@ -127,7 +127,8 @@ class ScreensTest {
         for (ScreenKind kind : ScreenKind.values()) {
             Map<String, String> then = screens.fragments(kind, evening.view(12), LEAD);
             Map<String, String> later = screens.fragments(kind, evening.view(12.5), LEAD);
-            for (String moving : List.of("home", "lines", "next-ask")) { // by their nature, and at most each half minute
+            // by their nature, and at most each half minute
+            for (String moving : List.of("home", "lines", "next-ask")) {
                 then.remove(moving);
                 later.remove(moving);
             }

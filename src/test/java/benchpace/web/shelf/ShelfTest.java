@@ -310,7 +310,7 @@ class ShelfTest {
         shelf("1/collect", Json.object().put("handTested", true)).ok();
         board.testClock().advance(Duration.ofDays(8));
         try (Connection other = DriverManager.getConnection("jdbc:sqlite:" + data.resolve(Database.FILE));
-             Statement statement = other.createStatement()) {
+                Statement statement = other.createStatement()) {
             statement.execute("create trigger ill before insert on shelf_event when new.type = 'erase' "
                     + "begin select raise(abort, 'ill'); end");
             try (WatchedLog log = new WatchedLog(Erasing.class.getName())) {

@@ -19,7 +19,8 @@ public final class ListeningScreen implements AutoCloseable {
     private volatile boolean ended;
 
     /** @param token empty for a guest */
-    public static ListeningScreen at(TestBoard board, String path, String token) throws IOException, InterruptedException {
+    public static ListeningScreen at(TestBoard board, String path, String token) throws IOException,
+            InterruptedException {
         HttpRequest.Builder request = HttpRequest.newBuilder(board.uri(path))
                 .header("Accept", "text/event-stream").timeout(Duration.ofSeconds(20));
         if (!token.isEmpty()) {

@@ -7,7 +7,6 @@ import benchpace.files.log.EventJson;
 import benchpace.live.EventTrait;
 import benchpace.live.Seat;
 import benchpace.plan.Step;
-import benchpace.words.Times;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;

@@ -49,7 +49,8 @@ class HeadingAndNextTest {
                 "Not done: seats 1, 2 and 4.", "Seat 6 starts at Choose a tin.");
         assertThat(said(ScreenKind.HELPER, late, "now")).contains("Blend a fragrance ", "2 of 6 done",
                 "Seat 6 starts at Choose a tin.");
-        assertThat(said(ScreenKind.WALL, late, "wall-main")).contains("Blend a fragrance").doesNotContain("Choose a tin");
+        assertThat(said(ScreenKind.WALL, late, "wall-main")).contains("Blend a fragrance")
+                .doesNotContain("Choose a tin");
     }
 
     @Test void the_sheet_of_a_seat_at_an_earlier_step_has_the_cue_and_the_caution_of_that_step() {
@@ -64,7 +65,8 @@ class HeadingAndNextTest {
     @Test void while_most_wait_for_their_candles_the_cure_is_the_heading_and_the_slow_seat_is_told_apart() {
         ClassView slow = APART.get("slow");
 
-        assertThat(said(ScreenKind.INSTRUCTOR, slow, "now")).contains("Let it set ", "Seat 4 is at Choose the fragrance.");
+        assertThat(said(ScreenKind.INSTRUCTOR, slow, "now"))
+                .contains("Let it set ", "Seat 4 is at Choose the fragrance.");
         assertThat(said(ScreenKind.WALL, slow, "wall-main")).contains("setting").doesNotContain("fragrance");
     }
 
@@ -173,7 +175,9 @@ class HeadingAndNextTest {
     }
 
     @Test void the_wall_calls_everyone_once_every_candle_was_judged() {
-        assertThat(said(ScreenKind.WALL, judged(poured(), Evening.seats(1, 8)).open(102, "trim").view(103), "wall-main"))
+        ClassView view = judged(poured(), Evening.seats(1, 8)).open(102, "trim").view(103);
+
+        assertThat(said(ScreenKind.WALL, view, "wall-main"))
                 .contains("Trim the wick Nearly there: trim your wick.");
     }
 

@@ -70,7 +70,8 @@ class HomeLineTest {
     @Test void a_class_that_is_over_says_when_and_gives_no_odds() {
         ClassView punctual = Evenings.cure().event(100, new ClassEvent.ClassClosed()).view(200);
 
-        assertThat(line(EVENINGS.get("closed")).sentence()).isEqualTo("Home ended 21:00, 19 min after the promised 20:41");
+        assertThat(line(EVENINGS.get("closed")).sentence())
+                .isEqualTo("Home ended 21:00, 19 min after the promised 20:41");
         assertThat(line(punctual).sentence()).isEqualTo("Home ended 20:40, as promised, 20:41");
     }
 

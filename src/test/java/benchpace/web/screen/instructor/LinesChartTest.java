@@ -106,7 +106,8 @@ class LinesChartTest {
         assertThat(LinesPlace.of(Evenings.all().get("twelve")).inside()).isTrue();
         assertThat(LinesPlace.of(Evenings.wicks().view(15)).inside()).as("eight seats leave no room").isFalse();
         for (TableShape shape : List.of(TableShape.LONG_TABLE, TableShape.TWO_TABLES, TableShape.ROWS)) {
-            ClassView view = Evening.of(Evening.plan("evening-pour", shape), 12, List.of("")).open(0, "welcome").view(3);
+            ClassView view = Evening.of(Evening.plan("evening-pour", shape), 12, List.of("")).open(0, "welcome")
+                    .view(3);
             assertThat(LinesPlace.of(view).inside()).as(shape.name()).isFalse();
         }
     }

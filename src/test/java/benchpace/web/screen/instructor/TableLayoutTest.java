@@ -58,7 +58,8 @@ class TableLayoutTest {
             }""";
     private static final String IN_SIGHT = """
             selector => { const box = document.querySelector(selector).getBoundingClientRect();
-              return box.top >= 0 && box.bottom <= innerHeight + 1 && box.left >= 0 && box.right <= innerWidth + 1; }""";
+              return box.top >= 0 && box.bottom <= innerHeight + 1 && box.left >= 0
+                && box.right <= innerWidth + 1; }""";
 
     private final List<Page> pages = new ArrayList<>();
     private Browser browser;
@@ -140,7 +141,8 @@ class TableLayoutTest {
             for (String part : List.of(".bar", ".now__heading", "#next .next", "#undo")) {
                 assertThat((Boolean) page.evaluate(IN_SIGHT, part)).as(part + ", " + name).isTrue();
             }
-            assertThat((Boolean) page.evaluate("document.documentElement.scrollHeight <= innerHeight")).as(name).isTrue();
+            assertThat((Boolean) page.evaluate("document.documentElement.scrollHeight <= innerHeight")).as(name)
+                    .isTrue();
             boolean open = (Boolean) page.evaluate("document.getElementById('lines-box').open");
             if (open) {
                 assertThat((Boolean) page.evaluate(IN_SIGHT, "#lines-box")).as("chart, " + name).isTrue();
@@ -178,7 +180,8 @@ class TableLayoutTest {
         page.waitForSelector("#sheet-close");
 
         assertThat(style(page, "#seat-sheet", "overflowY")).isEqualTo("hidden");
-        assertThat((Boolean) page.evaluate("(b => b.scrollHeight > b.clientHeight)(document.getElementById('sheet-body'))"))
+        assertThat((Boolean) page.evaluate(
+                "(b => b.scrollHeight > b.clientHeight)(document.getElementById('sheet-body'))"))
                 .as("it scrolls inside").isTrue();
         page.evaluate("document.getElementById('sheet-body').scrollTo(0, 9999)");
         assertThat((Boolean) page.evaluate(IN_SIGHT, "#sheet-close")).isTrue();

@@ -34,7 +34,8 @@ class TilesInABrowserTest {
               const frame = part.getBoundingClientRect();
               const boxes = [];
               const faults = [];
-              const tell = (what, text) => faults.push(part.closest('[data-place]')?.dataset.place + ': ' + text + what);
+              const tell = (what, text) => faults.push(part.closest('[data-place]')?.dataset.place + ': ' + text
+                      + what);
               const texts = document.createTreeWalker(part, NodeFilter.SHOW_TEXT);
               while (texts.nextNode()) {
                 const element = texts.currentNode.parentElement;

@@ -23,8 +23,8 @@ class ReportPageTest {
     private static final Times TIMES = new Times(Evening.ZONE);
 
     private static ReportPage page(Evening evening, double minute) {
-        return ReportPage.of(evening.report(minute), LessonPanel.of(Optional.empty(), evening.live().plan(), TIMES), LEAD,
-                TIMES);
+        return ReportPage.of(evening.report(minute), LessonPanel.of(Optional.empty(), evening.live().plan(), TIMES),
+                LEAD, TIMES);
     }
 
     private static Map<String, String> ready(ReportPage page) {
@@ -41,8 +41,9 @@ class ReportPageTest {
     }
 
     @Test void a_candle_still_setting_when_the_class_ended_is_told_as_that() {
-        assertThat(page(Evenings.over(), 111).outcome().get(0)).startsWith("The last candle, at seat 8, was still setting "
-                + "when the class ended, likely ready about 20:45 to 21:05, 27 min after the planned 20:28.");
+        assertThat(page(Evenings.over(), 111).outcome().get(0))
+                .startsWith("The last candle, at seat 8, was still setting "
+                        + "when the class ended, likely ready about 20:45 to 21:05, 27 min after the planned 20:28.");
     }
 
     @Test void the_last_candle_that_was_trimmed_was_set_by_then() {

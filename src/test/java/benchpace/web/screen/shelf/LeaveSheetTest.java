@@ -15,8 +15,8 @@ import org.junit.jupiter.api.Test;
 class LeaveSheetTest {
     private static String candle(double minute) {
         ClassView view = Evenings.cure().view(minute);
-        return LeaveSheet.of(1, "", false, view.seat(1).candle().orElseThrow(), view.now(), view.now(), List.of(), "oak",
-                view.now(), new Times(Evening.ZONE)).candle();
+        return LeaveSheet.of(1, "", false, view.seat(1).candle().orElseThrow(), view.now(), view.now(), List.of(),
+                "oak", view.now(), new Times(Evening.ZONE)).candle();
     }
 
     @Test void what_was_foreseen_is_told_as_past_once_it_is() {
