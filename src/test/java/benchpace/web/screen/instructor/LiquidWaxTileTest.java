@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 
 /** No tile lets one tap say of liquid wax that it is ready to be handled. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
-class HandTestTest {
+class LiquidWaxTileTest {
     private static SeatTile tile(ClassView view, int seat) {
         return SeatTile.of(view.seat(seat), view, new Times(view.zone()));
     }

@@ -27,7 +27,7 @@ import org.junit.jupiter.api.Test;
  * trimming 4, and the wrapping has four places.
  */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
-class WrappingAfterTheHandTestTest {
+class WrappingOnceSetTest {
     private static final ActivityId WRAPPING = new ActivityId("wrapping");
 
     /** Seats 3, 7 and 8 poured first: at the 100th minute they are likely ready, and nobody has tried them. */
