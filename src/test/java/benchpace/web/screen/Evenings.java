@@ -26,6 +26,11 @@ public final class Evenings {
         static final Map<String, ClassView> ALL = make();
     }
 
+    /** The same of these alone. */
+    private static final class Crowds {
+        static final Map<String, ClassView> ALL = makeCrowds();
+    }
+
     public static Map<String, ClassView> all() {
         return Collections.unmodifiableMap(Made.ALL);
     }
@@ -65,7 +70,7 @@ public final class Evenings {
         all.put("computed-try", read().event(85, new ClassEvent.JudgedSet(seat(4))).computed(125));
         all.put("computed-24", poured(24).computed(50));
         all.put("computed-40", poured(40).computed(50));
-        all.putAll(crowds());
+        all.putAll(Crowds.ALL);
         all.putAll(apart());
         return all;
     }
@@ -139,6 +144,10 @@ public final class Evenings {
 
     /** Tables of every size with seats that are flagged, and the same in the wait: every kind of tile there is. */
     public static Map<String, ClassView> crowds() {
+        return Collections.unmodifiableMap(Crowds.ALL);
+    }
+
+    private static Map<String, ClassView> makeCrowds() {
         Map<String, ClassView> all = new LinkedHashMap<>();
         for (int seats : new int[] {8, 12, 16, 20, 24, 40}) {
             all.put("flagged-" + seats, flagged(seats).view(27));
