@@ -5,11 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import benchpace.files.Json;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -28,23 +25,10 @@ class FullDiskTest {
     private static final int BLOCKS = 2_400;
 
     @TempDir Path data;
-    private final HttpClient client = HttpClient.newHttpClient();
-    private String token = "";
-
-    private HttpResponse<String> ask(Program program, String path, String body)
-            throws IOException, InterruptedException {
-        HttpRequest.Builder request = HttpRequest.newBuilder(program.uri(path)).timeout(Duration.ofSeconds(20));
-        if (!token.isEmpty()) {
-            request.header("Authorization", "Bearer " + token);
-        }
-        if (!body.isEmpty()) {
-            request.POST(HttpRequest.BodyPublishers.ofString(body));
-        }
-        return client.send(request.build(), HttpResponse.BodyHandlers.ofString());
-    }
+    private final PairedDevice device = new PairedDevice();
 
     private HttpResponse<String> note(Program program, String id, int number) throws Exception {
-        return ask(program, "/api/classes/" + id + "/commands", "{\"commandId\":\"n-" + number
+        return device.ask(program, "/api/classes/" + id + "/commands", "{\"commandId\":\"n-" + number
                 + "\",\"type\":\"note\",\"text\":\"" + "x".repeat(400) + "\"}");
     }
 
@@ -61,8 +45,8 @@ class FullDiskTest {
         int acknowledged = 0;
         try (Program program = Program.within("ulimit -S -f " + BLOCKS, List.of(), "serve", "--host", "127.0.0.1",
                 "--port", "0", "--data", data.toString(), "--no-demo", "--pin", PIN)) {
-            token = Json.read(ask(program, "/api/pair", "{\"pin\":\"" + PIN + "\"}").body()).get("token").textValue();
-            id = Json.read(ask(program, "/api/classes", "{\"planId\":\"table-of-six\"}").body()).get("id").textValue();
+            device.pair(program, PIN);
+            id = device.create(program);
             HttpResponse<String> reply = note(program, id, acknowledged);
             while (reply.statusCode() == 200 && acknowledged < 5_000) {
                 acknowledged++;
@@ -75,8 +59,10 @@ class FullDiskTest {
             assertThat(problem.get("detail").textValue()).contains("disk").contains("full").contains("nothing was "
                     + "written").doesNotContain("SQLITE", "Exception");
             assertThat(note(program, id, acknowledged).statusCode()).as("still").isEqualTo(503);
-            assertThat(ask(program, "/api/classes/" + id, "").statusCode()).as("it can be looked at").isEqualTo(200);
-            assertThat(commands(ask(program, "/api/classes/" + id + "/events", "").body())).hasSize(acknowledged + 1);
+            assertThat(device.ask(program, "/api/classes/" + id, "").statusCode()).as("it can be looked at")
+                    .isEqualTo(200);
+            assertThat(commands(device.ask(program, "/api/classes/" + id + "/events", "").body()))
+                    .hasSize(acknowledged + 1);
 
             assertThat(new ProcessBuilder("prlimit", "--pid", "" + program.pid(), "--fsize=unlimited").start()
                     .waitFor()).isZero();
@@ -86,7 +72,8 @@ class FullDiskTest {
             program.kill();
         }
         try (Program program = Program.serve(data, 0, PIN)) {
-            assertThat(commands(ask(program, "/api/classes/" + id + "/events", "").body())).hasSize(acknowledged + 2)
+            assertThat(commands(device.ask(program, "/api/classes/" + id + "/events", "").body()))
+                    .hasSize(acknowledged + 2)
                     .doesNotHaveDuplicates();
             assertThat(program.err()).isEmpty();
         }

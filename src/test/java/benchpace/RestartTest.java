@@ -14,8 +14,6 @@ import benchpace.store.SqliteEventLog;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -37,30 +35,8 @@ class RestartTest {
     private static final List<String> STEPS = List.of("tin", "wicks", "blend", "weigh", "mix", "pour");
 
     @TempDir Path data;
-    private final HttpClient client = HttpClient.newHttpClient();
-    private String token = "";
+    private final PairedDevice device = new PairedDevice();
     private int taps;
-
-    private HttpResponse<String> ask(Program program, String path, String body)
-            throws IOException, InterruptedException {
-        HttpRequest.Builder request = HttpRequest.newBuilder(program.uri(path)).timeout(Duration.ofSeconds(20));
-        if (!token.isEmpty()) {
-            request.header("Authorization", "Bearer " + token);
-        }
-        if (!body.isEmpty()) {
-            request.POST(HttpRequest.BodyPublishers.ofString(body));
-        }
-        return client.send(request.build(), HttpResponse.BodyHandlers.ofString());
-    }
-
-    private void pair(Program program) throws IOException, InterruptedException {
-        token = "";
-        token = Json.read(ask(program, "/api/pair", "{\"pin\":\"" + PIN + "\"}").body()).get("token").textValue();
-    }
-
-    private String create(Program program) throws IOException, InterruptedException {
-        return Json.read(ask(program, "/api/classes", "{\"planId\":\"table-of-six\"}").body()).get("id").textValue();
-    }
 
     private ObjectNode tap(String type) {
         return Json.object().put("commandId", "tap-" + ++taps).put("type", type);
@@ -68,11 +44,11 @@ class RestartTest {
 
     private HttpResponse<String> tap(Program program, String id, ObjectNode command)
             throws IOException, InterruptedException {
-        return ask(program, "/api/classes/" + id + "/commands", Json.text(command));
+        return device.ask(program, "/api/classes/" + id + "/commands", Json.text(command));
     }
 
     private JsonNode state(Program program, String id) throws IOException, InterruptedException {
-        return Json.read(ask(program, "/api/classes/" + id, "").body());
+        return Json.read(device.ask(program, "/api/classes/" + id, "").body());
     }
 
     /** What must not change by a restart: everything but the time it is. */
@@ -97,8 +73,8 @@ class RestartTest {
         String id;
         JsonNode before;
         try (Program program = Program.serve(data, 0, PIN)) {
-            pair(program);
-            id = create(program);
+            device.pair(program, PIN);
+            id = device.create(program);
             tap(program, id, tap("open-step").put("step", "hello"));
             pourAll(program, id);
             tap(program, id, tap("pause").put("seat", 2));
@@ -122,8 +98,8 @@ class RestartTest {
         List<String> sent = new ArrayList<>();
         String id;
         try (Program program = Program.serve(data, 0, PIN)) {
-            pair(program);
-            id = create(program);
+            device.pair(program, PIN);
+            id = device.create(program);
             Thread tapping = new Thread(() -> tapUntilItIsGone(program, id, sent, acknowledged), "tapping");
             tapping.start();
             await().atMost(Duration.ofSeconds(30)).until(() -> acknowledged.size() >= 20);
@@ -134,7 +110,7 @@ class RestartTest {
             for (String last : sent.subList(Math.max(0, sent.size() - 3), sent.size())) {
                 assertThat(tap(program, id, note(last)).statusCode()).as("sent again, as the page does").isEqualTo(200);
             }
-            List<String> kept = notes(ask(program, "/api/classes/" + id + "/events", "").body());
+            List<String> kept = notes(device.ask(program, "/api/classes/" + id + "/events", "").body());
 
             assertThat(kept).isEqualTo(sent).containsAll(acknowledged).doesNotHaveDuplicates();
         }
@@ -172,16 +148,16 @@ class RestartTest {
     @Test void a_device_and_the_helpers_link_outlive_a_restart() throws Exception {
         String helpers;
         try (Program program = Program.serve(data, 0, PIN)) {
-            pair(program);
+            device.pair(program, PIN);
             helpers = program.out().lines().filter(l -> l.contains("#helper=")).findFirst().orElseThrow()
                     .replaceFirst(".*#helper=", "");
             program.kill();
         }
         try (Program program = Program.serve(data, 0, PIN)) {
-            assertThat(ask(program, "/api/classes", "").statusCode()).isEqualTo(200);
+            assertThat(device.ask(program, "/api/classes", "").statusCode()).isEqualTo(200);
             assertThat(program.out()).as("another link stands on the console").doesNotContain(helpers);
-            token = "";
-            HttpResponse<String> paired = ask(program, "/api/pair", "{\"key\":\"" + helpers + "\"}");
+            device.forget();
+            HttpResponse<String> paired = device.ask(program, "/api/pair", "{\"key\":\"" + helpers + "\"}");
             assertThat(paired.statusCode()).as("what was printed of the former opens").isEqualTo(200);
             assertThat(paired.body()).contains("\"helper\"");
         }

@@ -6,41 +6,25 @@ import benchpace.web.entrance.RawExchange;
 import io.javalin.http.HandlerType;
 import io.javalin.router.Endpoint;
 import java.net.http.HttpRequest;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /**
  * What holds for each address there is, found by asking the server itself, so that none that is added later is left
  * out: OWASP ASVS 5.0, 14.3.2 (nothing is kept by browsers that should not be), 3.4 (headers), 8.2.1 (rights).
  */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
-class EveryAddressTest {
+class EveryAddressTest extends OneEvening {
     /** Parts of the program, the same for everybody. */
     private static final Set<String> NO_SECRET = Set.of("/webjars/htmx.js", "/webjars/htmx-sse.js", "/sw.js",
             "/static/img/awake.webm", "/static/img/awake.mp4");
     /** What a device that nobody has paired may send: to be let in, to forget itself, and a guest's word. */
     private static final Set<String> FOR_ANYBODY = Set.of("/api/pair", "/api/unpair", "/g/{code}/done");
 
-    @TempDir Path data;
-    private TestBoard board;
-    private String id;
-
-    @BeforeEach void open() {
-        board = TestBoard.open(data);
-        id = board.evening();
-    }
-
-    @AfterEach void close() {
-        board.close();
-    }
 
     private List<Endpoint> endpoints(HandlerType method) {
         return board.server().endpoints().stream().filter(e -> e.method.equals(method)).toList();

@@ -17,7 +17,6 @@ import io.javalin.http.HandlerType;
 import io.javalin.router.Endpoint;
 import java.io.IOException;
 import java.net.http.HttpRequest;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -27,12 +26,10 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /**
  * What a guest on the shop's network may try who knows the web well; beside {@link GuardTest}, {@link RightsTest},
@@ -40,24 +37,15 @@ import org.junit.jupiter.api.io.TempDir;
  * them answers which requirement of OWASP ASVS 5.0.
  */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
-class IntrudersTest {
+class IntrudersTest extends OneEvening {
     private static final String FORM = "application/x-www-form-urlencoded";
     private static final List<String> MARKUP = List.of("<script>alert(1)</script>", "\"><img src=x onerror=alert(1)>",
             "</script><script>alert(2)</script>", "'-alert(3)-'", "${7*7}{{7*7}}", "&lt;b&gt;<b>", "]]><!--");
 
-    @TempDir Path data;
-    private TestBoard board;
-    private String id;
     private String own;
 
     @BeforeEach void open() {
-        board = TestBoard.open(data);
-        id = board.evening();
         own = "http://127.0.0.1:" + board.port();
-    }
-
-    @AfterEach void close() {
-        board.close();
     }
 
     private Reply send(HttpRequest.Builder request, String method, String body) {

@@ -3,45 +3,19 @@ package benchpace.web;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Locator;
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The way from one screen to the others: a menu in words. */
-@ExtendWith(Browsers.class)
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
-class MenuInABrowserTest {
-    @TempDir Path data;
-    private TestBoard board;
-    private String id;
-    private Browser browser;
-    private final List<Device> devices = new ArrayList<>();
-
-    @BeforeEach void open(Browser browser) {
-        this.browser = browser;
+class MenuInABrowserTest extends LiveScreens {
+    @Override protected void begin() {
         board = TestBoard.open(data);
         id = board.evening();
-    }
-
-    @AfterEach void close() {
-        devices.forEach(Device::assertNoComplaint);
-        devices.forEach(Device::close);
-        board.close();
-    }
-
-    private Device here(Device device) {
-        devices.add(device);
-        return device;
     }
 
     private Device tablet() {

@@ -11,60 +11,15 @@ import benchpace.web.stream.ListeningScreen;
 import benchpace.web.stream.StreamLimits;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The instructor says which clock is right, and everything goes on by that. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
-class ClockChoiceTest {
-    private static final Instant AFTERNOON = Instant.parse("2027-03-04T16:00:00Z");
-    private static final Duration TWO_HOURS = Duration.ofHours(2);
-
-    @TempDir Path data;
-    private SettableClocks computer;
-    private TestBoard board;
-    private String id;
-
-    @BeforeEach void aClassThatHasPoured() {
-        open(true);
-    }
-
-    private void open(boolean countsSleep) {
-        computer = new SettableClocks(AFTERNOON.minus(Duration.ofMinutes(30)), countsSleep);
-        board = new TestBoard(data, log -> computer.start(log::fits), StreamLimits.USUAL);
-        id = board.evening();
-        for (String step : new String[] {"wicks", "fragrance", "mix"}) {
-            board.tap(id, TestBoard.opening(step)).ok();
-            computer.passMinutes(10);
-        }
-        board.tap(id, TestBoard.opening("pour")).ok();
-        computer.passMinutes(5);
-        pour(1);
-    }
-
-    @AfterEach void close() {
-        board.close();
-    }
-
-    private void pour(int seat) {
-        board.tap(id, TestBoard.finish(seat, "pour")).ok();
-    }
-
-    private Instant now() {
-        return Instant.parse(board.state(id).text("now"));
-    }
-
-    private Instant pouredAt(int seat) {
-        return Instant.parse(board.state(id).json().get("seats").get(seat - 1).get("pouredAt").textValue());
-    }
-
+class ClockChoiceTest extends PouredClass {
     private JsonNode clock() {
         return board.get("/api/clock", board.instructor()).ok().json();
     }

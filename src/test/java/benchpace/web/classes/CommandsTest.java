@@ -6,40 +6,23 @@ import static benchpace.web.TestBoard.freshId;
 import static benchpace.web.TestBoard.opening;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchpace.web.OneEvening;
 import benchpace.web.Reply;
-import benchpace.web.TestBoard;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Commands over HTTP: what each does, what is told apart when one is refused, and that repeating is harmless. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
-class CommandsTest {
-    @TempDir Path data;
-    private TestBoard board;
-    private String id;
-
-    @BeforeEach void open() {
-        board = TestBoard.open(data);
-        id = board.evening();
-    }
-
-    @AfterEach void close() {
-        board.close();
-    }
-
+class CommandsTest extends OneEvening {
     private Reply tap(ObjectNode command) {
         return board.tap(id, command);
     }

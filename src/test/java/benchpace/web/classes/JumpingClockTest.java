@@ -3,70 +3,23 @@ package benchpace.web.classes;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
-import benchpace.board.time.SettableClocks;
 import benchpace.web.Reply;
-import benchpace.web.TestBoard;
 import benchpace.web.pairing.Throttle;
 import benchpace.web.stream.ListeningScreen;
-import benchpace.web.stream.StreamLimits;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The real board on a computer whose clock jumps, is wrong at a start, or that sleeps. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
-class JumpingClockTest {
-    private static final Instant AFTERNOON = Instant.parse("2027-03-04T16:00:00Z");
-    private static final Duration TWO_HOURS = Duration.ofHours(2);
+class JumpingClockTest extends PouredClass {
     private static final Duration A_BLINK = Duration.ofMillis(300);
-
-    @TempDir Path data;
-    private SettableClocks computer;
-    private TestBoard board;
-    private String id;
-
-    @BeforeEach void aClassThatHasPoured() {
-        computer = new SettableClocks(AFTERNOON.minus(Duration.ofMinutes(30)), true);
-        board = new TestBoard(data, log -> computer.start(log::fits), StreamLimits.USUAL);
-        id = board.evening();
-        for (String step : new String[] {"wicks", "fragrance", "mix"}) {
-            board.tap(id, TestBoard.opening(step)).ok();
-            computer.passMinutes(10);
-        }
-        board.tap(id, TestBoard.opening("pour")).ok();
-        computer.passMinutes(5);
-        pour(1);
-    }
-
-    @AfterEach void close() {
-        board.close();
-    }
-
-    private void pour(int seat) {
-        board.tap(id, TestBoard.finish(seat, "pour")).ok();
-    }
-
-    private Instant now() {
-        return Instant.parse(board.state(id).text("now"));
-    }
-
-    private Instant pouredAt(int seat) {
-        return Instant.parse(seat(seat, "pouredAt"));
-    }
 
     private Instant readyAt(int seat) {
         return Instant.parse(seat(seat, "readyAt"));
-    }
-
-    private String seat(int seat, String field) {
-        return board.state(id).json().get("seats").get(seat - 1).get(field).textValue();
     }
 
     @Test void a_clock_that_jumps_two_hours_ahead_for_a_blink_moves_neither_the_board_nor_its_candles() {

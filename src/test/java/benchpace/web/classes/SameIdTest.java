@@ -3,38 +3,26 @@ package benchpace.web.classes;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.files.Json;
+import benchpace.web.OneEvening;
 import benchpace.web.Reply;
 import benchpace.web.TestBoard;
 import benchpace.web.TestClock;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.nio.file.Path;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The id of a command names one wish for good: sent again it has its first answer, sent with another wish a 409. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
-class SameIdTest {
-    @TempDir Path data;
-    private TestBoard board;
-    private String id;
-
+class SameIdTest extends OneEvening {
     @BeforeEach void open() {
-        board = TestBoard.open(data);
-        id = board.evening();
         for (String step : new String[] {"welcome", "wicks", "fragrance", "before-wax", "mix", "pour"}) {
             board.tap(id, TestBoard.opening(step)).ok();
         }
         for (int seat = 1; seat <= 4; seat++) {
             board.tap(id, TestBoard.finish(seat, "pour")).ok();
         }
-    }
-
-    @AfterEach void close() {
-        board.close();
     }
 
     private Reply shelf(String path, ObjectNode body) {

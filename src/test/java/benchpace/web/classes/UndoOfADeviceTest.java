@@ -6,35 +6,24 @@ import static benchpace.web.TestBoard.opening;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.files.Json;
+import benchpace.web.OneEvening;
 import benchpace.web.TestBoard;
 import com.fasterxml.jackson.databind.JsonNode;
-import java.nio.file.Path;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The one big undo takes back what was tapped on the same device, and nothing that others said. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
-class UndoOfADeviceTest {
-    @TempDir Path data;
-    private TestBoard board;
-    private String id;
+class UndoOfADeviceTest extends OneEvening {
     private String table;
     private String door;
 
     @BeforeEach void open() {
-        board = TestBoard.open(data);
-        id = board.evening();
         table = board.pair(Json.object().put("pin", TestBoard.PIN));
         door = board.pair(Json.object().put("pin", TestBoard.PIN));
         board.tap(id, opening("wicks"), table).ok();
-    }
-
-    @AfterEach void close() {
-        board.close();
     }
 
     /** The number and the words of what one tap on a device takes back; "null" if there is nothing. */

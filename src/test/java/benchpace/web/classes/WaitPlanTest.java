@@ -3,36 +3,20 @@ package benchpace.web.classes;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.files.Json;
+import benchpace.web.OneEvening;
 import benchpace.web.TestBoard;
 import com.fasterxml.jackson.databind.JsonNode;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The wait over HTTP: the plan as JSON, its changes by commands, the page, a restart. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
-class WaitPlanTest {
-    @TempDir Path data;
-    private TestBoard board;
-    private String id;
-
-    @BeforeEach void open() {
-        board = TestBoard.open(data);
-        id = board.evening();
-    }
-
-    @AfterEach void close() {
-        board.close();
-    }
-
+class WaitPlanTest extends OneEvening {
     private void pourAll() {
         for (String step : new String[] {"welcome", "wicks", "fragrance", "before-wax", "mix", "pour"}) {
             board.tap(id, TestBoard.opening(step));

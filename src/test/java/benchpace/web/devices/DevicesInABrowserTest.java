@@ -5,50 +5,25 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
 import benchpace.web.AccessibilityTest;
-import benchpace.web.Browsers;
 import benchpace.web.Device;
+import benchpace.web.LiveScreens;
 import benchpace.web.TestBoard;
-import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.options.ColorScheme;
-import java.nio.file.Path;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The instructor lets devices in and lets them go, and those that are let go say so. */
-@ExtendWith(Browsers.class)
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
-class DevicesInABrowserTest {
-    @TempDir Path data;
-    private TestBoard board;
-    private String id;
-    private Browser browser;
-    private final List<Device> devices = new ArrayList<>();
-
-    @BeforeEach void open(Browser browser) {
-        this.browser = browser;
+class DevicesInABrowserTest extends LiveScreens {
+    @Override protected void begin() {
         board = TestBoard.open(data);
         id = board.evening();
         board.testClock().advanceMinutes(3); // the phone comes later than the tablet
         board.helper();
-    }
-
-    @AfterEach void close() {
-        devices.forEach(Device::close);
-        board.close();
-    }
-
-    private Device here(Device device) {
-        devices.add(device);
-        return device;
     }
 
     private Device tablet() {

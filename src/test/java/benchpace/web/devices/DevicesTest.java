@@ -7,6 +7,7 @@ import static org.awaitility.Awaitility.await;
 import benchpace.files.Json;
 import benchpace.store.Database;
 import benchpace.store.PairingKeys;
+import benchpace.web.OneEvening;
 import benchpace.web.Reply;
 import benchpace.web.TestBoard;
 import benchpace.web.TestClock;
@@ -28,7 +29,6 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.StreamSupport;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -40,20 +40,11 @@ import org.junit.jupiter.api.io.TempDir;
  * may see and end all sessions), 7.2.4 (pairing anew ends the pairing of before).
  */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
-class DevicesTest {
-    @TempDir Path data;
-    private TestBoard board;
-    private String id;
+class DevicesTest extends OneEvening {
     private String phone;
 
     @BeforeEach void open() {
-        board = TestBoard.open(data);
-        id = board.evening();
         phone = board.helper();
-    }
-
-    @AfterEach void close() {
-        board.close();
     }
 
     private List<JsonNode> devices() {

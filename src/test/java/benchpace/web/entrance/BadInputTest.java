@@ -3,38 +3,30 @@ package benchpace.web.entrance;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.files.OddInput;
+import benchpace.web.OneEvening;
 import benchpace.web.Reply;
-import benchpace.web.TestBoard;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** JSON that is none (RFC 8259), is too much, or means nothing here; and messages that are no HTTP (RFC 9112). */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
-public class BadInputTest {
+public class BadInputTest extends OneEvening {
     private static final int LIMIT = 64 * 1024;
 
-    @TempDir Path data;
-    private TestBoard board;
-    private String id;
     private String commands;
 
     @BeforeEach void open() {
-        board = TestBoard.open(data);
-        id = board.evening();
         commands = "/api/classes/" + id + "/commands";
     }
 
     @AfterEach void close() {
         assertThat(board.state(id).seq()).as("nothing of it was recorded").isEqualTo(1);
-        board.close();
     }
 
     private Reply command(String body) {

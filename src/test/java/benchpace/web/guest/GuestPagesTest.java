@@ -5,49 +5,37 @@ import static benchpace.web.TestBoard.finish;
 import static benchpace.web.TestBoard.opening;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchpace.web.OneEvening;
 import benchpace.web.Reply;
-import benchpace.web.TestBoard;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.google.zxing.BinaryBitmap;
 import com.google.zxing.RGBLuminanceSource;
 import com.google.zxing.common.HybridBinarizer;
 import com.google.zxing.qrcode.QRCodeReader;
 import java.net.http.HttpRequest;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What a guest's own phone may do at the table, and what it may not. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
-class GuestPagesTest {
+class GuestPagesTest extends OneEvening {
     private static final String FORM = "application/x-www-form-urlencoded";
 
-    @TempDir Path data;
-    private TestBoard board;
-    private String id;
 
     @BeforeEach void open() {
-        board = TestBoard.open(data);
-        id = board.evening();
         board.tap(id, opening("welcome")).ok();
         board.tap(id, opening("wicks")).ok();
         for (int seat = 1; seat <= 8; seat++) {
             board.tap(id, finish(seat, "vessel")).ok();
         }
-    }
-
-    @AfterEach void close() {
-        board.close();
     }
 
     private void allow() {

@@ -8,6 +8,7 @@ import static org.awaitility.Awaitility.await;
 
 import benchpace.files.Json;
 import benchpace.files.log.EventJson;
+import benchpace.web.OneEvening;
 import benchpace.web.Reply;
 import benchpace.web.TestBoard;
 import benchpace.web.TestClock;
@@ -16,37 +17,21 @@ import benchpace.web.stream.StreamPlaces;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.HandlerType;
 import io.javalin.router.Endpoint;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Who may do and see what: the instructor, a helper, and everybody else. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
-public class RightsTest {
+public class RightsTest extends OneEvening {
     /** A body for each type of command that is sound, whether or not the class would agree. */
     private static final Map<String, Object> FIELDS = Map.of("seat", 1, "step", "vessel", "seq", 1, "helper", "AB",
             "activity", "labels", "text", "hello", "celsius", 60, "minutes", 5, "with", 2, "candle", "tin");
 
-    @TempDir Path data;
-    private TestBoard board;
-    private String id;
-
-    @BeforeEach void open() {
-        board = TestBoard.open(data);
-        id = board.evening();
-    }
-
-    @AfterEach void close() {
-        board.close();
-    }
 
     private static ObjectNode any(String type) {
         ObjectNode command = command(type);

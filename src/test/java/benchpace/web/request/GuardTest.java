@@ -2,42 +2,31 @@ package benchpace.web.request;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchpace.web.OneEvening;
 import benchpace.web.Reply;
 import benchpace.web.TestBoard;
 import benchpace.web.entrance.RawExchange;
 import java.io.IOException;
 import java.net.http.HttpRequest;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /**
  * What every answer carries and what every request has to satisfy, whoever sends it: OWASP ASVS 5.0, 3.4.3 (content
  * policy), 3.4.4 (nosniff), 3.4.6 (frame ancestors), 3.5.1 (requests from other sites), 3.5.3 (nothing changes by GET).
  */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
-public class GuardTest {
+public class GuardTest extends OneEvening {
     private static final Pattern VERSIONS = Pattern.compile("jetty|javalin", Pattern.CASE_INSENSITIVE);
 
-    @TempDir Path data;
-    private TestBoard board;
-    private String id;
     private String cookie;
 
     @BeforeEach void open() {
-        board = TestBoard.open(data);
-        id = board.evening();
         cookie = "benchpace=" + board.instructor();
-    }
-
-    @AfterEach void close() {
-        board.close();
     }
 
     // ---- headers

@@ -9,12 +9,12 @@ import benchpace.live.ClassEvent;
 import benchpace.live.Command;
 import benchpace.plan.SeatNumber;
 import benchpace.store.Database;
+import benchpace.web.OneEvening;
 import benchpace.web.Reply;
 import benchpace.web.TestBoard;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.StringReader;
-import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
@@ -28,27 +28,16 @@ import java.util.concurrent.Future;
 import net.fortuna.ical4j.data.CalendarBuilder;
 import net.fortuna.ical4j.model.Calendar;
 import net.fortuna.ical4j.model.component.VEvent;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Leaving early and the pickup shelf over HTTP. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
-class ShelfTest {
-    @TempDir Path data;
-    private TestBoard board;
-    private String id;
-
+class ShelfTest extends OneEvening {
     @BeforeEach void open() {
-        board = TestBoard.open(data);
-        id = poured(board.evening());
-    }
-
-    @AfterEach void close() {
-        board.close();
+        id = poured(id);
     }
 
     private String poured(String classId) {
