@@ -33,6 +33,13 @@ class ClaimWordsTest {
                 .isNotEqualTo(ClaimWords.draw(8, Set.of()));
     }
 
+    @Test void a_word_on_the_shelf_is_not_drawn_with_another_number_while_others_are_free() {
+        ClaimWord drawn = ClaimWords.draw(7, Set.of());
+        ClaimWord sameWord = new ClaimWord(drawn.word(), drawn.number() == 99 ? 10 : drawn.number() + 1);
+        assertThat(ClaimWords.draw(7, Set.of(sameWord)).word()).isNotEqualTo(drawn.word());
+        assertThat(ClaimWords.draw(7, Set.of(drawn)).word()).isNotEqualTo(drawn.word());
+    }
+
     @Test void what_is_typed_sloppily_is_still_read() {
         assertThat(ClaimWord.read("MAPLE42")).contains(new ClaimWord("maple", 42));
         assertThat(ClaimWord.read(" maple . 42")).contains(new ClaimWord("maple", 42));

@@ -3,6 +3,7 @@ package benchpace.shelf;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -36,6 +37,16 @@ class ShelfLayoutTest {
         assertThat(standard.places()).hasSize(24).startsWith(new ShelfPlace("Upper", 1))
                 .endsWith(new ShelfPlace("Lower", 12));
         assertThat(standard.has(new ShelfPlace("Upper", 13))).isFalse();
+    }
+
+    @Test void no_time_of_the_shelf_is_negative_and_a_candle_is_kept_for_some_time() {
+        Duration none = Duration.ZERO;
+        Duration day = Duration.ofDays(1);
+        assertThat(new ShelfSettings(none, day, none).collectWithin()).isEqualTo(day);
+        refused(() -> new ShelfSettings(day.negated(), day, none), "negative");
+        refused(() -> new ShelfSettings(none, none, none), "negative");
+        refused(() -> new ShelfSettings(none, day.negated(), none), "negative");
+        refused(() -> new ShelfSettings(none, day, day.negated()), "negative");
     }
 
     private static void refused(org.assertj.core.api.ThrowableAssert.ThrowingCallable making, String words) {
