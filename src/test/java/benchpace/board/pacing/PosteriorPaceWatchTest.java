@@ -204,13 +204,13 @@ class PosteriorPaceWatchTest {
         }
     }
 
-    @Test void nobody_is_judged_before_the_class_or_after_it_was_closed_or_left_alone_for_hours() {
+    @Test void nobody_is_judged_before_the_class_or_after_it_was_closed_or_left_open() {
         TestClass before = TestClass.createdAtMinute(Stories.plan(), 6, -60);
         assertThat(new Watched(before).afterRestart(-30).flags()).isEmpty();
 
         TestClass c = Stories.stuckAtWicks(6);
-        assertThat(new Watched(c).afterRestart(7 + 4 * 60).flags()).isNotEmpty();
-        assertThat(new Watched(c).afterRestart(9 + 4 * 60).flags()).isEmpty();
+        assertThat(new Watched(c).afterRestart(7 + 12 * 60).flags()).isNotEmpty();
+        assertThat(new Watched(c).afterRestart(9 + 12 * 60).flags()).isEmpty();
         assertThat(new Watched(c.minute(20).close()).afterRestart(21).flags()).isEmpty();
     }
 
