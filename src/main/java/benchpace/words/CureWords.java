@@ -50,29 +50,35 @@ public final class CureWords {
         return cure.range().map(range -> switch (range.phase(view.now())) {
             case BEFORE -> range(cure, range, times);
             case INSIDE -> (cure.alike() ? "They may" : "Some may") + " be ready now: try by hand"
-                    + by(cure, range, times);
+                    + by(range, cure.allPoured(), times);
             case PAST -> "Try them by hand";
         }).orElse("");
     }
 
-    /**
-     * "Ready about 20:10 to 20:25" where all are said to be ready then, else "First from about 20:10, all by about
-     * 20:45".
-     */
+    /** Of the whole class; of candles still to be poured nobody can say when the last one is ready. */
     public static String range(ClassView.CureView cure, SaidRange range, Times times) {
-        return cure.alike() && cure.allPoured() ? "Ready about " + times.said(range)
-                : "First from about " + times.clock(range.from()) + by(cure, range, times);
+        return Phrases.sentence(range(range, cure.alike(), cure.allPoured(), times));
     }
 
-    /** Of candles still to be poured nobody can say when the last one is ready. */
-    private static String by(ClassView.CureView cure, SaidRange range, Times times) {
-        return cure.allPoured() ? ", all by about " + times.clock(range.until()) : "";
+    /**
+     * "ready about 20:10 to 20:25" where all are said to be ready then, else "first from about 20:10, all by about
+     * 20:45".
+     *
+     * @param all whether it can be said of the last one, too
+     */
+    private static String range(SaidRange range, boolean alike, boolean all, Times times) {
+        return alike && all ? "ready about " + times.said(range)
+                : "first from about " + times.clock(range.from()) + by(range, all, times);
+    }
+
+    private static String by(SaidRange range, boolean all, Times times) {
+        return all ? ", all by about " + times.clock(range.until()) : "";
     }
 
     /** "Seats 3 and 4 are still setting, ready about 21:10 to 21:25."; empty for none. */
     public static String setting(ClassView.CureView cure, Times times) {
-        return cure.setting().map(setting -> SeatWords.that(setting.seats(), " is", " are")
-                + " still setting, ready about " + times.said(setting.range()) + ".").orElse("");
+        return cure.setting().map(setting -> SeatWords.that(setting.seats(), " is", " are") + " still setting, "
+                + range(setting.range(), setting.alike(), true, times) + ".").orElse("");
     }
 
     /** "Seats 1 and 2 have not been tried by hand yet." Of those whose range has begun; empty for none. */

@@ -31,10 +31,10 @@ public final class WaitWords {
                 ? what(call.event()) + " now" : say(call.event(), now, zone);
     }
 
-    /** What happens and when: "label table in 4 min", "first candles ready about 20:05". */
+    /** What happens and when: "label table in 4 min", "first candles ready from about 20:05". */
     public static String say(WaitEvent event, Instant now, ZoneId zone) {
         if (event instanceof WaitEvent.FirstReady e) {
-            return what(e) + " about " + clock(roughly(e.at()), zone);
+            return what(e) + " from about " + clock(e.at(), zone);
         }
         if (event instanceof WaitEvent.Boxes) {
             return BOXES + " now; " + STAYS;

@@ -26,7 +26,7 @@ class WaitWordsTest {
 
     @Test void readiness_and_the_beginning_of_the_wrapping_are_said_as_estimates() {
         assertThat(say(new WaitEvent.FirstReady(at(65), at(60), at(75), SEATS)))
-                .isEqualTo("First candles ready about 20:05");
+                .isEqualTo("First candles ready from about 20:05");
         assertThat(say(new WaitEvent.WrappingFrom(at(70), Evenings.id("wrap"), "Wrapping", "", false)))
                 .isEqualTo("Wrapping from about 20:10");
         assertThat(say(new WaitEvent.WrappingFrom(at(5), Evenings.id("wrap"), "Wrapping", "", true)))

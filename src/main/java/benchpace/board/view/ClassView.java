@@ -142,8 +142,13 @@ public record ClassView(String id, String name, Plan plan, ZoneId zone, long seq
         }
     }
 
-    /** Candles that still set. @param range from the beginning of the first one's range to the end of the last one's */
-    public record SettingView(List<Integer> seats, SaidRange range) {
+    /**
+     * Candles that still set.
+     *
+     * @param range from the beginning of the first one's range to when the last one is ready
+     * @param alike each of them is said to be ready in that very range
+     */
+    public record SettingView(List<Integer> seats, SaidRange range, boolean alike) {
         public SettingView {
             seats = List.copyOf(seats);
         }

@@ -39,8 +39,8 @@ final class CureViews {
                 .min(Instant::compareTo);
         boolean alike = waiting.stream().map(CandleClock::said).distinct().count() == 1
                 && range.equals(Optional.of(waiting.get(0).said()));
-        return new ClassView.CureView(poured, makers.size(), range, alike, likely, first, setting(),
-                numbers(seats(c -> !c.settled() && c.mayBeReady(now))));
+        return new ClassView.CureView(poured, makers.size(), range, alike, likely, first,
+                setting(range, waiting.size()), numbers(seats(c -> !c.settled() && c.mayBeReady(now))));
     }
 
     private List<Seat> seats(Predicate<CandleClock> which) {
@@ -48,11 +48,16 @@ final class CureViews {
                 .toList();
     }
 
-    /** Whoever goes on now should know of these. */
-    private Optional<ClassView.SettingView> setting() {
+    /**
+     * Whoever goes on now should know of these. Where every candle waited for is among them, what is said of all of
+     * them is what is said of all.
+     */
+    private Optional<ClassView.SettingView> setting(Optional<SaidRange> all, int waiting) {
         List<Seat> setting = seats(c -> c.stillSets(now));
-        return SaidRange.covering(setting.stream().map(s -> clocks.get(s.number()).said()).toList())
-                .map(range -> new ClassView.SettingView(numbers(setting), range));
+        List<SaidRange> said = setting.stream().map(s -> clocks.get(s.number()).said()).toList();
+        return (setting.size() == waiting ? all : SaidRange.covering(said)).filter(range -> !setting.isEmpty())
+                .map(range -> new ClassView.SettingView(numbers(setting), range,
+                        said.stream().allMatch(range::equals)));
     }
 
     private static List<Integer> numbers(List<Seat> seats) {

@@ -9,6 +9,7 @@ import benchpace.board.cooling.CureClock;
 import benchpace.board.cooling.CureOrPlan;
 import benchpace.board.cooling.CutAway;
 import benchpace.board.cooling.RoomView;
+import benchpace.board.cooling.SaidRange;
 import benchpace.board.pacing.HomeTimes;
 import benchpace.board.pacing.Pace;
 import benchpace.board.pacing.PaceLines;
@@ -170,15 +171,17 @@ public final class ViewMaker {
             List<SeatView> seats = new SeatViews(live, clocks, pace, waiting, standings, chart, now).all();
             Stage stage = Stages.of(live, now);
             PresentStep present = PresentStep.of(live, mayBeFirm(), now);
+            ClassView.CureView cure = new CureViews(live, clocks, pace.home(), now).cure();
             PaceLines lines = tried(Model.LINES, () -> PaceLinesMaker.of(live, pace, linesEnd()),
                     () -> PaceLines.none(now));
             KnownClass known = tried(Model.OFFLINE, () -> KnownClass.of(live, clocks), () -> KnownClass.NOTHING);
             Missing missing = models.attempts().ofEveryView().without(Model.WORDS).and(also);
             return new ClassView(classId, live.name(), plan, zone, live.seq(), now, live.startsAt(), stage,
                     steps, new NowViews(live, stepViews, seats).of(stage, present),
-                    new NextViews(live, standings, stepViews, pace).next(), chart, seats, cure(), pace.home(),
+                    new NextViews(live, standings, stepViews, pace).next(), chart, seats, cure, pace.home(),
                     help(), longest(), pace.silence(), TakeBacks.of(live), notes(), room,
-                    lines, waiting, live.guestsMayTell(), known, missing, nextChange(missing));
+                    lines, waiting.firstReady(cure.range().filter(r -> r.phase(now) == SaidRange.Phase.BEFORE)
+                            .map(SaidRange::from)), live.guestsMayTell(), known, missing, nextChange(missing));
         }
 
         private <T> T tried(Model model, Supplier<T> work, Supplier<T> otherwise) {
@@ -201,10 +204,6 @@ public final class ViewMaker {
 
         private Instant talkEnds(Step talk) {
             return live.openedAt(talk.id()).map(t -> t.plus(talk.planned())).orElse(Instant.MIN);
-        }
-
-        private ClassView.CureView cure() {
-            return new CureViews(live, clocks, pace.home(), now).cure();
         }
 
         private List<ClassView.HelpView> help() {

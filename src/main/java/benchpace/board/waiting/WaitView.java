@@ -8,8 +8,10 @@ import benchpace.plan.ActivityKind;
 import benchpace.plan.SeatNumber;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The plan of the wait as screens show it.
@@ -109,6 +111,14 @@ public record WaitView(Optional<Instant> plannedAt, List<ActivityView> activitie
             return event.at();
         }
 
+        /** The same, what is called of the first candles as {@link WaitView#firstReady} has it. */
+        private Optional<CallView> firstReady(Optional<Instant> from) {
+            return event instanceof WaitEvent.FirstReady e
+                    ? from.map(at -> new CallView(state, new WaitEvent.FirstReady(at, e.earliest(), e.latest(),
+                            e.seats()), told))
+                    : Optional.of(this);
+        }
+
         /** For whom, by number, ascending. */
         public List<Integer> seats() {
             return event.seats().stream().map(SeatNumber::value).toList();
@@ -164,6 +174,20 @@ public record WaitView(Optional<Instant> plannedAt, List<ActivityView> activitie
     static WaitView unplanned(List<ActivityView> activities) {
         return new WaitView(Optional.empty(), activities, List.of(), List.of(), List.of(), List.of(), Idle.NONE,
                 List.of(), List.of());
+    }
+
+    /**
+     * The same, with the first candles called as every screen says of them.
+     *
+     * @param from when the first one can be tried; empty once that has begun, as then the candles say so
+     */
+    public WaitView firstReady(Optional<Instant> from) {
+        List<CallView> said = calls.stream().flatMap(c -> c.firstReady(from).stream()).toList();
+        Stream<CallView> begun = said.stream().filter(c -> c.state() == CallState.BEGUN);
+        Stream<CallView> ahead = said.stream().filter(c -> c.state() == CallState.AHEAD)
+                .sorted(Comparator.comparing(CallView::at));
+        return new WaitView(plannedAt, activities, strips, Stream.concat(begun, ahead).toList(), changes, leisure, idle,
+                unplaced, late);
     }
 
     public Optional<StripView> strip(int seat) {

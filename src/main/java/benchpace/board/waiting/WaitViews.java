@@ -1,6 +1,7 @@
 package benchpace.board.waiting;
 
 import benchpace.board.cooling.ReadyWindow;
+import benchpace.board.cooling.SaidRange;
 import benchpace.board.waiting.WaitView.ActivityView;
 import benchpace.board.waiting.WaitView.CallState;
 import benchpace.board.waiting.WaitView.CallView;
@@ -138,7 +139,11 @@ public final class WaitViews {
 
     /** What of it does not hang on candles still to be poured. */
     private Optional<WaitEvent> sure(WaitEvent event) {
-        if (link.allPoured() || event instanceof WaitEvent.WrappingFrom || event instanceof WaitEvent.Boxes) {
+        if (event instanceof WaitEvent.WrappingFrom e) { // an estimate, as every screen says it
+            return Optional.of(new WaitEvent.WrappingFrom(SaidRange.latest(e.at()), e.activity(), e.name(), e.where(),
+                    e.due()));
+        }
+        if (link.allPoured() || event instanceof WaitEvent.Boxes) {
             return Optional.of(event);
         }
         if (event instanceof WaitEvent.ClassBreak) {

@@ -4,6 +4,7 @@ import benchpace.board.cooling.CandleClock;
 import benchpace.board.cooling.CureDetail;
 import benchpace.board.cooling.ReadyWindow;
 import benchpace.board.cooling.RoomView;
+import benchpace.board.cooling.SaidRange;
 import benchpace.board.pacing.HomeOdds;
 import benchpace.board.pacing.HomeTime;
 import benchpace.board.pacing.SeatFlag;
@@ -112,9 +113,10 @@ public final class StateJson {
     }
 
     private static void window(ObjectNode node, String name, Optional<ReadyWindow> window) {
-        node.put(name + "From", text(window.map(ReadyWindow::from)))
+        Optional<SaidRange> said = window.map(SaidRange::of);
+        node.put(name + "From", text(said.map(SaidRange::from)))
                 .put(name + "At", text(window.map(ReadyWindow::likely)))
-                .put(name + "Until", text(window.map(ReadyWindow::until)));
+                .put(name + "Until", text(said.map(SaidRange::until)));
     }
 
     private static ObjectNode room(RoomView room) {

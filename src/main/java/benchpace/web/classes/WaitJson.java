@@ -1,5 +1,6 @@
 package benchpace.web.classes;
 
+import benchpace.board.cooling.SaidRange;
 import benchpace.board.view.ClassView;
 import benchpace.board.waiting.WaitView;
 import benchpace.board.waiting.WaitView.ActivityView;
@@ -44,7 +45,7 @@ final class WaitJson {
                 .put("wholeClass", a.wholeClass()).put("where", a.where()).put("places", a.places())
                 .put("open", a.open()).put("skipped", a.skipped()).put("openedAt", text(a.openedAt()))
                 .put("extraMinutes", a.extraMinutes()).put("nowUntil", text(a.nowUntil()))
-                .put("expectedAt", text(a.expected()));
+                .put("expectedAt", text(a.expected().map(SaidRange::latest)));
         a.seats().forEach(node.putArray("tapped")::add);
         a.now().forEach(node.putArray("now")::add);
         a.next().ifPresentOrElse(

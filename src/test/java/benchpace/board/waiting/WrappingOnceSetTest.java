@@ -80,7 +80,7 @@ class WrappingOnceSetTest {
         WaitView view = evening().view(60);
 
         assertThat(wrapping(view)).singleElement().satisfies(c ->
-                assertThat(c.at()).isEqualTo(WaitEvening.at(104)));
+                assertThat(c.at()).as("said to five minutes").isEqualTo(WaitEvening.at(105)));
         assertThat(view.strip(3).orElseThrow().parts()).filteredOn(p -> p.activity().equals("wrapping"))
                 .singleElement().satisfies(p -> {
                     assertThat(p.progress()).isEqualTo(WaitView.Progress.EXPECTED);

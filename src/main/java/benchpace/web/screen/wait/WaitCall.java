@@ -1,6 +1,5 @@
 package benchpace.web.screen.wait;
 
-import benchpace.board.cooling.SaidRange;
 import benchpace.board.view.ClassView;
 import benchpace.board.waiting.WaitView;
 import benchpace.board.waiting.WaitView.CallState;
@@ -30,16 +29,7 @@ public record WaitCall(String lead, Optional<Counter> count, String clock, Strin
                        boolean begun, String key, String at) {
 
     public static List<WaitCall> all(ClassView view, Times times) {
-        return view.waiting().calls().stream()
-                .flatMap(c -> c.event() instanceof WaitEvent.FirstReady ? firstReady(c, view, times).stream()
-                        : Stream.of(of(c, view, times))).toList();
-    }
-
-    /** When the first candle can be tried, as it is said everywhere; once that has begun, the candles say so. */
-    private static Optional<WaitCall> firstReady(CallView call, ClassView view, Times times) {
-        return view.cure().range().filter(r -> r.phase(view.now()) == SaidRange.Phase.BEFORE)
-                .map(r -> new WaitCall(what(call) + " from about", Optional.empty(), times.clock(r.from()), "", "",
-                        "", false, key(call), Counter.iso(r.from())));
+        return view.waiting().calls().stream().map(c -> of(c, view, times)).toList();
     }
 
     /**
@@ -61,14 +51,15 @@ public record WaitCall(String lead, Optional<Counter> count, String clock, Strin
     private static WaitCall of(CallView call, ClassView view, Times times) {
         WaitEvent event = call.event();
         boolean begun = call.state() == CallState.BEGUN;
-        boolean estimate = event instanceof WaitEvent.WrappingFrom;
+        boolean candles = event instanceof WaitEvent.FirstReady;
+        boolean estimate = candles || event instanceof WaitEvent.WrappingFrom;
         boolean counts = !begun && call.told() && !estimate;
-        String who = call.told() ? who(call, view) : "";
+        String who = call.told() && !candles ? who(call, view) : "";
         Optional<Counter> count = counts
                 ? Optional.of(Counter.to(call.at(), "in", "now", "at " + times.clock(call.at()))) : Optional.empty();
         String clock = begun ? until(event, times) : counts ? ""
                 : event instanceof WaitEvent.WrappingFrom w && w.due() ? WaitWords.AFTER
-                : estimate ? times.roughly(call.at()) : times.clock(call.at());
+                : times.clock(call.at());
         return new WaitCall(lead(call), count, clock, call.event().where(), who,
                 event instanceof WaitEvent.Boxes ? WaitWords.STAYS : "", begun, key(call), Counter.iso(call.at()));
     }
@@ -80,7 +71,9 @@ public record WaitCall(String lead, Optional<Counter> count, String clock, Strin
 
     /** Names of activities are one thing or many: no verb follows. */
     private static String lead(CallView call) {
-        return call.event() instanceof WaitEvent.WrappingFrom w && !w.due() ? what(call) + " from about" : what(call);
+        boolean about = call.event() instanceof WaitEvent.FirstReady
+                || call.event() instanceof WaitEvent.WrappingFrom w && !w.due();
+        return about ? what(call) + " from about" : what(call);
     }
 
     private static String what(CallView call) {

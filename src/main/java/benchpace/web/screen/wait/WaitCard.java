@@ -51,7 +51,7 @@ public record WaitCard(String id, String name, String kind, String who, String w
         a.openedAt().ifPresent(at -> lines.add("Open since " + times.clock(at) + "."));
         if (!a.now().isEmpty()) {
             lines.add("Now: " + Phrases.seats(a.now(), 12)
-                    + a.nowUntil().map(t -> ", until about " + times.clock(t)).orElse("") + ".");
+                    + a.nowUntil().map(t -> ", until " + times.clock(t)).orElse("") + ".");
         }
         a.next().ifPresent(w -> lines.add("Next at " + times.clock(w.at()) + ": " + Phrases.seats(w.seats(), 12)
                 + "."));
