@@ -72,7 +72,7 @@ final class PageReading {
     // ---- candles
 
     private void allCandles(String page, String words) {
-        if (page.startsWith("sheet") || page.startsWith("phone")) {
+        if (page.startsWith("sheet") || page.startsWith("phone") || words.contains("still setting")) {
             return;
         }
         telling.each("\\bReady about " + TIME + " to " + TIME, words, m -> all(m.group(1), m.group(2), page));
@@ -98,25 +98,26 @@ final class PageReading {
     /** Where every candle waited for is still setting, what is said of those that set is said of all. */
     private void stillSetting(String page, String words) {
         telling.each(SEATS + " (?:is|are) still setting, (?:ready about " + TIME + " to " + TIME
-                + "|the first from about " + TIME + "(?:, all by about " + TIME + ")?)", words, m -> {
-            TreeSet<Integer> seats = Telling.seats(m.group(1));
-            assertSetting(seats, m.group(1), page);
-            String from = m.group(2) != null ? m.group(2) : m.group(4);
-            String until = m.group(2) != null ? m.group(3) : m.group(5);
-            telling.tell("candles still setting can be tried from", from, page);
-            if (until != null && view.cure().allPoured()) {
-                telling.tell("candles still setting are ready by", until, page);
-                if (setting.equals(waitedFor)) {
-                    telling.tell("all candles are ready by", until, page);
-                }
-            }
-            if (setting.equals(waitedFor)) {
-                first(from, page);
-            }
-        });
+                + "|first from about " + TIME + "(?:, all by about " + TIME + ")?)", words, m -> stillSetting(m, page));
     }
 
-    private void assertSetting(TreeSet<Integer> seats, String words, String page) {
+    private void stillSetting(Matcher sentence, String page) {
+        howMany(Telling.seats(sentence.group(1)), sentence.group(1), page);
+        String from = sentence.group(2) != null ? sentence.group(2) : sentence.group(4);
+        String until = sentence.group(2) != null ? sentence.group(3) : sentence.group(5);
+        telling.tell("candles still setting can be tried from", from, page);
+        if (setting.equals(waitedFor)) {
+            first(from, page);
+        }
+        if (until != null && view.cure().allPoured()) {
+            telling.tell("candles still setting are ready by", until, page);
+            if (setting.equals(waitedFor)) {
+                telling.tell("all candles are ready by", until, page);
+            }
+        }
+    }
+
+    private void howMany(TreeSet<Integer> seats, String words, String page) {
         telling.tell("how many candles are still setting",
                 seats.isEmpty() ? words.replace(" seats", "") : seats.size(), page);
     }
