@@ -124,7 +124,7 @@ public final class LeavingEarly {
      */
     Followed after(ClassBoard board, long seq) {
         LiveClass live = board.live();
-        Recorded recorded = live.history().get((int) seq - 1);
+        Recorded recorded = live.recorded(seq).orElseThrow();
         ClassEvent event = recorded.event();
         if (event instanceof ClassEvent.SeatArrived arrived) {
             return back(board, recorded, arrived.seat());
@@ -132,7 +132,7 @@ public final class LeavingEarly {
         if (!(event instanceof ClassEvent.Undone undone)) {
             return Followed.NOTHING;
         }
-        ClassEvent what = live.history().get((int) undone.seq() - 1).event();
+        ClassEvent what = live.recorded(undone.seq()).orElseThrow().event();
         if (what instanceof ClassEvent.SeatLeft left) {
             return back(board, recorded, left.seat());
         }

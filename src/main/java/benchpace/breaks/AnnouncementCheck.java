@@ -3,7 +3,6 @@ package benchpace.breaks;
 import benchpace.live.ActivityRun;
 import benchpace.plan.Activity;
 import benchpace.plan.ActivityId;
-import benchpace.plan.ActivityKind;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -48,12 +47,12 @@ final class AnnouncementCheck {
         if (activity.isEmpty() || !run.offered()) {
             return Cause.of(BrokenAnnouncement.Reason.NOT_OFFERED);
         }
-        if (run.begunBy(line.problem.now()) && SeatHistory.isClassBreak(activity.get())
+        if (run.begunBy(line.problem.now()) && activity.get().isClassBreak()
                 || run.move().filter(m -> told.from().isBefore(m.to())).isPresent()) {
             return Cause.of(BrokenAnnouncement.Reason.INSTRUCTOR_MOVED_IT);
         }
         Task task = Task.of(activity.get(), run, 0);
-        if (activity.get().kind() == ActivityKind.WRAPPING && !line.wrapping.mayBeCalled(seat.get())) {
+        if (activity.get().isWrapping() && !line.wrapping.mayBeCalled(seat.get())) {
             return Cause.of(BrokenAnnouncement.Reason.NOT_JUDGED_SET);
         }
         return held(told, seat.get(), task).or(() -> meets(told, task))
@@ -72,7 +71,7 @@ final class AnnouncementCheck {
         return line.histories.get(told.seat()).stream().filter(p -> !p.activity().equals(told.activity()))
                 .filter(p -> p.overlaps(told.from(), end)).findFirst().map(p -> {
                     if (line.problem.run(p.activity()).begunBy(line.problem.now())
-                            && activity(p.activity()).filter(SeatHistory::isClassBreak).isPresent()) {
+                            && activity(p.activity()).filter(Activity::isClassBreak).isPresent()) {
                         return new Cause(BrokenAnnouncement.Reason.OTHER_STARTED, Optional.of(p.activity()));
                     }
                     return told.from().isAfter(line.problem.now())
@@ -86,12 +85,12 @@ final class AnnouncementCheck {
         Instant end = told.from().plusSeconds(60L * task.shortest());
         return strips.stream().filter(s -> s.seat().equals(told.seat())).flatMap(s -> s.planned().stream())
                 .filter(p -> !p.activity().equals(told.activity()) && p.overlaps(told.from(), end))
-                .filter(p -> activity(p.activity()).filter(SeatHistory::isClassBreak).isPresent()).findFirst()
+                .filter(p -> activity(p.activity()).filter(Activity::isClassBreak).isPresent()).findFirst()
                 .map(p -> new Cause(BrokenAnnouncement.Reason.OTHER_AT_THAT_TIME, Optional.of(p.activity())));
     }
 
     private BrokenAnnouncement.Reason reason(Announced told, SeatWait seat, Task task) {
-        boolean wrapping = task.activity().kind() == ActivityKind.WRAPPING;
+        boolean wrapping = task.activity().isWrapping();
         Instant end = told.from().plusSeconds(60L * task.shortest());
         List<Assignment> history = line.histories.get(told.seat());
         if (history.stream().anyMatch(p -> p.activity().equals(told.activity()))
@@ -109,7 +108,7 @@ final class AnnouncementCheck {
             return leavesOr(seat, longestEnd.isAfter(end) ? longestEnd : end) == BrokenAnnouncement.Reason.GUEST_AWAY
                     ? BrokenAnnouncement.Reason.GUEST_AWAY : BrokenAnnouncement.Reason.CANDLE_TOO_EARLY;
         }
-        return SeatHistory.isClassBreak(task.activity()) ? BrokenAnnouncement.Reason.NOT_TOGETHER
+        return task.activity().isClassBreak() ? BrokenAnnouncement.Reason.NOT_TOGETHER
                 : BrokenAnnouncement.Reason.NO_PLACE;
     }
 

@@ -4,7 +4,6 @@ import benchpace.live.ActivityRun;
 import benchpace.live.Stint;
 import benchpace.plan.Activity;
 import benchpace.plan.ActivityId;
-import benchpace.plan.ActivityKind;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -71,7 +70,7 @@ final class SeatHistory {
     private Optional<Assignment> begunTogether(SeatWait seat, Activity activity, List<Assignment> known) {
         ActivityRun run = problem.run(activity.id());
         boolean here = seat.presence() instanceof Presence.Here || seat.presence() instanceof Presence.LeavingAt;
-        if (!isClassBreak(activity) || !run.begunBy(problem.now()) || !here
+        if (!activity.isClassBreak() || !run.begunBy(problem.now()) || !here
                 || run.openedAt().filter(seat.freeFrom()::isAfter).isPresent()) {
             return Optional.empty();
         }
@@ -87,14 +86,14 @@ final class SeatHistory {
         ActivityId id = planned.activity();
         ActivityRun run = problem.run(id);
         Activity activity = activities.get(id);
-        if (activity == null || isClassBreak(activity) && run.begunBy(problem.now())
+        if (activity == null || activity.isClassBreak() && run.begunBy(problem.now())
                 || planned.from().isBefore(seat.freeFrom()) || didNotBegin(run, planned.from())
-                || activity.kind() == ActivityKind.WRAPPING && WrappingTurns.callsFrom(run, seat.handTest())
+                || activity.isWrapping() && WrappingTurns.callsFrom(run, seat.handTest())
                         .filter(from -> !planned.from().isBefore(from)).isEmpty()) {
             return Optional.empty();
         }
         boolean again = activity.kind().onceOnly() && known.stream().anyMatch(p -> p.activity().equals(id)
-                && (activity.kind() != ActivityKind.WRAPPING || seat.handTest().passedBy(p.from())));
+                && (!activity.isWrapping() || seat.handTest().passedBy(p.from())));
         Instant end = planned.until();
         if (planned.progress() != Assignment.Progress.DONE) {
             end = end.plus(run.extensionSince(problem.previous().at()));
@@ -122,10 +121,6 @@ final class SeatHistory {
     private Assignment part(ActivityId id, Instant from, Instant end) {
         return new Assignment(id, from, end,
                 end.isAfter(problem.now()) ? Assignment.Progress.UNDER_WAY : Assignment.Progress.DONE);
-    }
-
-    static boolean isClassBreak(Activity activity) {
-        return activity.audience() == Activity.Audience.WHOLE_CLASS && activity.kind() != ActivityKind.WRAPPING;
     }
 
     /** Whether what was planned for this moment had been withdrawn, or moved to a later time, before. */

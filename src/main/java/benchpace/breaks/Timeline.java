@@ -3,7 +3,6 @@ package benchpace.breaks;
 import benchpace.live.ActivityRun;
 import benchpace.plan.Activity;
 import benchpace.plan.ActivityId;
-import benchpace.plan.ActivityKind;
 import benchpace.plan.SeatNumber;
 import java.time.Duration;
 import java.time.Instant;
@@ -125,7 +124,7 @@ final class Timeline {
                 continue;
             }
             Task task = Task.of(activity, run, run.move().map(m -> ceil(m.to())).orElse(0));
-            if (activity.kind() == ActivityKind.WRAPPING) {
+            if (activity.isWrapping()) {
                 wrap = wrap == null ? task : wrap;
             } else if (activity.audience() == Activity.Audience.OWN_PACE) {
                 tasks.add(task);

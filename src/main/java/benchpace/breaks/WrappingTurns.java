@@ -3,7 +3,6 @@ package benchpace.breaks;
 import benchpace.live.ActivityRun;
 import benchpace.plan.Activity;
 import benchpace.plan.ActivityId;
-import benchpace.plan.ActivityKind;
 import benchpace.plan.SeatNumber;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -50,7 +49,7 @@ final class WrappingTurns {
     /** Whether a part is the wrapping of a candle; at the wrapping before the hand test one folds the box. */
     boolean wraps(SeatWait seat, Assignment part) {
         return seat.handTest().passedBy(part.from()) && line.problem.activities().stream()
-                .anyMatch(a -> a.kind() == ActivityKind.WRAPPING && a.id().equals(part.activity()));
+                .anyMatch(a -> a.isWrapping() && a.id().equals(part.activity()));
     }
 
     /** Whether this seat may be called: its candle is judged set, and it is done with what comes before. */

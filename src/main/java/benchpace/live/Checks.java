@@ -46,7 +46,7 @@ final class Checks {
 
     Optional<Refusal> presentSeat(SeatNumber number) {
         return knownSeat(number).or(() -> refuseIf(!seat(number).present(),
-                () -> new Refusal.NotAtTable(number, seat(number).presence() == Seat.Presence.LEFT)));
+                () -> new Refusal.NotAtTable(number, seat(number).hasLeft())));
     }
 
     /** At the table, and making a candle of its own. */
@@ -58,7 +58,7 @@ final class Checks {
     /** Somebody who shares the candle of that seat and has not gone home. */
     Optional<SeatNumber> guestOf(SeatNumber host) {
         return live.seats().stream()
-                .filter(s -> s.presence() != Seat.Presence.LEFT && s.sharesWith().filter(host::equals).isPresent())
+                .filter(s -> !s.hasLeft() && s.sharesWith().filter(host::equals).isPresent())
                 .map(Seat::number)
                 .findFirst();
     }
@@ -89,10 +89,6 @@ final class Checks {
 
     Optional<Refusal> knownActivity(ActivityId id) {
         return refuseIf(live.plan().activity(id).isEmpty(), () -> new Refusal.NoSuchActivity(id));
-    }
-
-    Optional<Recorded> recorded(long seq) {
-        return seq < 1 || seq > live.seq() ? Optional.empty() : Optional.of(live.history().get((int) seq - 1));
     }
 
     // ---- the candle

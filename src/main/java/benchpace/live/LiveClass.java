@@ -187,6 +187,11 @@ public final class LiveClass {
         return seq == null ? OptionalLong.empty() : OptionalLong.of(seq);
     }
 
+    /** The event of that number, by the clock set right last; none if there is no such number yet. */
+    public Optional<Recorded> recorded(long seq) {
+        return seq < 1 || seq > history.size() ? Optional.empty() : Optional.of(history.get((int) seq - 1));
+    }
+
     /** What the command of that id wished for, if there was one; when it says it was tapped is no part of it. */
     public Optional<ClassEvent> wishOf(String commandId) {
         OptionalLong seq = seqOf(commandId);

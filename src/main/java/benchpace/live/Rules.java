@@ -150,7 +150,7 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
     // ---- undoing and correcting
 
     @Override public Optional<Refusal> undone(ClassEvent.Undone event) {
-        Optional<Recorded> target = checks.recorded(event.seq());
+        Optional<Recorded> target = live.recorded(event.seq());
         if (target.isEmpty()) {
             return refuse(new Refusal.NoSuchEvent(event.seq()));
         }
@@ -185,7 +185,7 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
 
     @Override public Optional<Refusal> tapReseated(ClassEvent.TapReseated event) {
         return correctable(event.seq()).or(() -> {
-            if (!(checks.recorded(event.seq()).orElseThrow().event() instanceof ClassEvent.StepFinished finished)) {
+            if (!(live.recorded(event.seq()).orElseThrow().event() instanceof ClassEvent.StepFinished finished)) {
                 return refuse(new Refusal.CannotUndo(event.seq()));
             }
             return checks.activeSeat(event.to()).or(() -> checks.finishable(event.to(), finished.step()));
@@ -193,7 +193,7 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
     }
 
     private Optional<Refusal> correctable(long seq) {
-        Optional<Recorded> target = checks.recorded(seq);
+        Optional<Recorded> target = live.recorded(seq);
         if (target.isEmpty()) {
             return refuse(new Refusal.NoSuchEvent(seq));
         }
@@ -235,14 +235,14 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
 
     @Override public Optional<Refusal> seatLeft(ClassEvent.SeatLeft event) {
         return checks.knownSeat(event.seat()).or(() -> refuseIf(
-                seat(event.seat()).presence() == Seat.Presence.LEFT,
+                seat(event.seat()).hasLeft(),
                 () -> new Refusal.AlreadySo("gone")));
     }
 
     @Override public Optional<Refusal> seatPaired(ClassEvent.SeatPaired event) {
         return checks.activeSeat(event.seat()).or(() -> checks.knownSeat(event.with())).or(() -> {
             Seat with = seat(event.with());
-            if (with.presence() == Seat.Presence.LEFT) {
+            if (with.hasLeft()) {
                 return refuse(new Refusal.NotAtTable(event.with(), true));
             }
             if (event.seat().equals(event.with())) {

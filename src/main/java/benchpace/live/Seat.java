@@ -94,6 +94,10 @@ public record Seat(SeatNumber number, String name, Presence presence, Instant pr
         return presence == Presence.PRESENT;
     }
 
+    public boolean hasLeft() {
+        return presence == Presence.LEFT;
+    }
+
     /** Whether the class waits for a candle of this seat's own. */
     public boolean makesCandle() {
         return present() && sharesWith.isEmpty();

@@ -48,4 +48,14 @@ public record Activity(ActivityId id, String name, ActivityKind kind, Audience a
         Texts.optional("the cue", cue, 300);
         Texts.optional("the caution", caution, 300);
     }
+
+    /** The last of an evening: each candle is wrapped once it is judged set. */
+    public boolean isWrapping() {
+        return kind == ActivityKind.WRAPPING;
+    }
+
+    /** Whether the whole class breaks for it together. Candles are wrapped one by one, whatever the plan says. */
+    public boolean isClassBreak() {
+        return audience == Audience.WHOLE_CLASS && !isWrapping();
+    }
 }

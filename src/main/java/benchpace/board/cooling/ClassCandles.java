@@ -87,7 +87,7 @@ record ClassCandles(List<PouredCandle> poured, List<Evidence> evidence, List<Obs
                 pourCelsius(seen, at).orElse(candle.pourCelsius()));
         CuringCandle curing = new CuringCandle(id, alike.computeIfAbsent(table, TableCase::coolingCase),
                 candle.wax().calibrated());
-        return new PouredCandle(seat.number(), candle, curing, at, seat.presence() == Seat.Presence.LEFT,
+        return new PouredCandle(seat.number(), candle, curing, at, seat.hasLeft(),
                 seat.judgedSetAt());
     }
 

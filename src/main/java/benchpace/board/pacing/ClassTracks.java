@@ -125,7 +125,7 @@ public final class ClassTracks {
                 .sorted(Comparator.comparing(Tap::atMinutes).thenComparing(Tap::step))
                 .toList();
         double since = Math.max(0, minute(seat.presenceSince()));
-        boolean apart = seat.presence() == Seat.Presence.LEFT || seat.present() && seat.sharesWith().isPresent();
+        boolean apart = seat.hasLeft() || seat.present() && seat.sharesWith().isPresent();
         double arrived = seat.presence() == Seat.Presence.EXPECTED ? NOT_YET
                 : Math.min(apart ? Math.min(since, told.arrivedMinutes()) : since,
                         taps.stream().mapToDouble(Tap::atMinutes).min().orElse(NOT_YET));

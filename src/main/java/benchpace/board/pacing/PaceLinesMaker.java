@@ -40,7 +40,7 @@ public final class PaceLinesMaker {
         if (points.isEmpty() || start.isBefore(points.get(0).at())) {
             points.add(0, new PaceLines.Point(start, 0));
         }
-        Instant end = seat.presence() == Seat.Presence.LEFT ? seat.presenceSince() : now;
+        Instant end = seat.hasLeft() ? seat.presenceSince() : now;
         if (end.isAfter(points.get(points.size() - 1).at())) {
             points.add(new PaceLines.Point(end, level));
         }

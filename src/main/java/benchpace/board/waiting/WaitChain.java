@@ -75,14 +75,14 @@ public final class WaitChain {
         }
         rewind(minute -> minute.isAfter(now)); // a clock was set back
         if (!links.isEmpty() && links.getLast().seq() < live.seq()) {
-            Instant next = live.history().get((int) links.getLast().seq()).recordedAt();
+            Instant next = live.recorded(links.getLast().seq() + 1).orElseThrow().recordedAt();
             rewind(minute -> !minute.isBefore(next)); // it had been recorded before they passed
         }
         if (links.isEmpty()) {
             links.add(WaitLink.idle(live.history().get(0).recordedAt(), firstPour(live) - 1));
         }
         while (links.getLast().seq() < live.seq()) {
-            Recorded event = live.history().get((int) links.getLast().seq());
+            Recorded event = live.recorded(links.getLast().seq() + 1).orElseThrow();
             ticks(event.recordedAt(), false);
             LiveClass then = event.seq() == live.seq() ? live
                     : LiveClass.of(live.history().subList(0, (int) event.seq()));
@@ -132,7 +132,7 @@ public final class WaitChain {
      */
     private WaitLink base(LiveClass live, Recorded event) {
         if (event.event() instanceof ClassEvent.Undone undone) {
-            ClassEvent what = live.history().get((int) undone.seq() - 1).event();
+            ClassEvent what = live.recorded(undone.seq()).orElseThrow().event();
             if (what instanceof ClassEvent.ActivityMoved || what instanceof ClassEvent.ActivityExtended
                     || what instanceof ClassEvent.ActivitySkipped || what instanceof ClassEvent.ActivityOpened) {
                 return links.stream().filter(l -> l.seq() < undone.seq()).reduce((first, second) -> second)

@@ -7,7 +7,6 @@ import benchpace.breaks.WaitPlan;
 import benchpace.breaks.WaitPlanner;
 import benchpace.breaks.WaitProblem;
 import benchpace.plan.Activity;
-import benchpace.plan.ActivityKind;
 import benchpace.plan.SeatNumber;
 import java.time.Duration;
 import java.time.Instant;
@@ -78,7 +77,7 @@ public record WaitLink(Instant at, long seq, boolean tick, Optional<WaitProblem>
     /** A break of the class is told once every candle is poured: a pour that is late moves it. */
     private static boolean mayTell(WaitProblem problem, Set<SeatNumber> poured, Announced told) {
         boolean together = problem.activities().stream().filter(a -> a.id().equals(told.activity()))
-                .anyMatch(a -> a.audience() == Activity.Audience.WHOLE_CLASS && a.kind() != ActivityKind.WRAPPING);
+                .anyMatch(Activity::isClassBreak);
         return together ? problem.seats().stream().allMatch(s -> poured.contains(s.seat()))
                 : poured.contains(told.seat());
     }

@@ -17,7 +17,6 @@ import benchpace.live.Standing;
 import benchpace.live.Standing.Phase;
 import benchpace.plan.Activity;
 import benchpace.plan.ActivityId;
-import benchpace.plan.ActivityKind;
 import benchpace.plan.Plan;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.Step;
@@ -70,7 +69,7 @@ final class WaitProblems {
     }
 
     private boolean isWrapping(ActivityId id) {
-        return plan.activity(id).filter(a -> a.kind() == ActivityKind.WRAPPING).isPresent();
+        return plan.activity(id).filter(Activity::isWrapping).isPresent();
     }
 
     private boolean onlyWraps(SeatWait wait) {
@@ -89,7 +88,7 @@ final class WaitProblems {
         }
         Standing standing = progress.standing(owner.get());
         boolean goneOn = standing.phase() == Phase.DONE || standing.phase() != Phase.WAITING && pastTheCure(standing);
-        boolean wrapping = plan.activities().stream().anyMatch(a -> a.kind() == ActivityKind.WRAPPING);
+        boolean wrapping = plan.activities().stream().anyMatch(Activity::isWrapping);
         SetJudgement handTest = finish.handTest(owner.get());
         if (finish.wrapped(owner.get()) || goneOn && !(wrapping && handTest.passedBy(now))) {
             return Optional.empty();

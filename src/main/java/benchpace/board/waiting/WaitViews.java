@@ -163,8 +163,8 @@ public final class WaitViews {
         for (SeatStrip strip : plan.strips()) {
             for (Assignment part : strip.parts()) {
                 Activity activity = live.plan().activity(part.activity()).orElseThrow();
-                boolean together = together(activity);
-                if (activity.kind() == ActivityKind.WRAPPING && !judgedSet(strip, part)) {
+                boolean together = activity.isClassBreak();
+                if (activity.isWrapping() && !judgedSet(strip, part)) {
                     continue; // it folds its box, which the plan calls out
                 }
                 if (part.progress() == Assignment.Progress.UNDER_WAY
@@ -187,16 +187,12 @@ public final class WaitViews {
 
     private record Begun(ActivityId activity, Instant from, Instant until) { }
 
-    private static boolean together(Activity activity) {
-        return activity.audience() == Activity.Audience.WHOLE_CLASS && activity.kind() != ActivityKind.WRAPPING;
-    }
-
     private CallView begun(Begun begun, List<SeatNumber> seats) {
         Activity activity = live.plan().activity(begun.activity()).orElseThrow();
-        WaitEvent event = together(activity)
+        WaitEvent event = activity.isClassBreak()
                 ? new WaitEvent.ClassBreak(begun.from(), begun.until(), activity.id(), activity.name(),
                         activity.where(), seats, List.of())
-                : activity.kind() == ActivityKind.WRAPPING
+                : activity.isWrapping()
                 ? new WaitEvent.Wrapping(begun.from(), activity.id(), activity.name(), activity.where(), seats)
                 : new WaitEvent.Opens(begun.from(), activity.id(), activity.name(), activity.where(), seats);
         return new CallView(CallState.BEGUN, event, true);
