@@ -7,47 +7,22 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.deque.html.axecore.playwright.AxeBuilder;
-import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Every page in light and dark against axe-core's rules, which follow WCAG 2.2 (https://www.w3.org/TR/WCAG22/). */
-@ExtendWith(Browsers.class)
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
-public class AccessibilityTest {
+public class AccessibilityTest extends LiveScreens {
     /** What looks at colours: in the dark only these are others, the page is the same. */
     private static final List<String> OF_COLOURS = List.of("color-contrast", "link-in-text-block");
 
-    @TempDir Path data;
-    private TestBoard board;
-    private String id;
-    private Browser browser;
-    private final List<Device> devices = new ArrayList<>();
-
-    @BeforeEach void open(Browser browser) {
-        this.browser = browser;
+    @Override protected void begin() {
         board = TestBoard.open(data);
         id = board.evening();
-    }
-
-    @AfterEach void close() {
-        devices.forEach(Device::close);
-        board.close();
-    }
-
-    private Device here(Device device) {
-        devices.add(device);
-        return device;
     }
 
     private Device tablet() {
@@ -104,8 +79,7 @@ public class AccessibilityTest {
         assertSound(tablet(), "tablet " + situation);
         assertSound(phone(), "phone " + situation);
         assertSound(wall(), "wall " + situation);
-        devices.forEach(Device::close);
-        devices.clear();
+        letDevicesGo();
     }
 
     @Test void the_start_page_of_a_guest_a_helper_and_an_instructor() {
@@ -118,7 +92,8 @@ public class AccessibilityTest {
         for (int i = 0; i < 5; i++) {
             board.tap(board.create("{\"planId\":\"table-of-six\"}"), command("close")).ok();
         }
-        Device tablet = here(Device.tablet(board, browser)).pairedBy(board.instructor()).at("/");
+        Device tablet = here(Device.tablet(board, browser)).pairedBy(board.instructor())
+                .expectingRefusals().at("/");
         tablet.find("#closed-classes summary").click();
         tablet.find("#class-names").fill("a\n".repeat(9));
         tablet.find("#set-up-form [type=submit]").click();
@@ -128,8 +103,9 @@ public class AccessibilityTest {
     }
 
     @Test void the_page_that_asks_to_pair_and_the_one_that_says_not_found() {
-        assertSound(here(Device.phone(board, browser)).at("/classes/" + id + "/helper"), "pair first");
-        assertSound(here(Device.phone(board, browser)).at("/no/such/page"), "not found");
+        assertSound(here(Device.phone(board, browser)).expectingRefusals().at("/classes/" + id + "/helper"),
+                "pair first");
+        assertSound(here(Device.phone(board, browser)).expectingRefusals().at("/no/such/page"), "not found");
     }
 
     @Test void a_class_before_it_begins() {

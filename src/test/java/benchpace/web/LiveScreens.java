@@ -31,10 +31,16 @@ public abstract class LiveScreens {
     }
 
     @AfterEach void close() {
+        letDevicesGo();
+        board.close();
+    }
+
+    /** Those that are here so far, before others come. */
+    protected void letDevicesGo() {
         devices.forEach(Device::assertNoComplaint);
         devices.forEach(Device::assertStayedHere);
         devices.forEach(Device::close);
-        board.close();
+        devices.clear();
     }
 
     /** Watched to the end of the test. */
