@@ -84,11 +84,11 @@ public record Times(ZoneId zone) {
 
     /** "20:05 to 20:20": what is said of a candle, as every screen says it. */
     public String said(SaidRange range) {
-        return range.words(zone);
+        return clock(range.from()) + " to " + clock(range.until());
     }
 
     /** The same for where letters are large: "20:05\u201320:20". */
     public String briefly(SaidRange range) {
-        return range.brief(zone);
+        return WallClock.brief(range.from(), zone) + "\u2013" + WallClock.brief(range.until(), zone);
     }
 }

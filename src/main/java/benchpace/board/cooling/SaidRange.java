@@ -1,10 +1,8 @@
 package benchpace.board.cooling;
 
 import benchpace.plan.SeatNumber;
-import benchpace.plan.WallClock;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
@@ -113,20 +111,6 @@ public record SaidRange(Instant from, Instant until, ReadyWindow.Basis basis) {
     /** The last instant before the range ends is inside it, the first one is too. */
     public Phase phase(Instant now) {
         return now.isBefore(from) ? Phase.BEFORE : now.isBefore(until) ? Phase.INSIDE : Phase.PAST;
-    }
-
-    /** "20:10 to 20:25". */
-    public String words(ZoneId zone) {
-        return clock(from, zone) + " to " + clock(until, zone);
-    }
-
-    /** The same for where letters are large: "20:10\u201320:25". */
-    public String brief(ZoneId zone) {
-        return WallClock.brief(from, zone) + "\u2013" + WallClock.brief(until, zone);
-    }
-
-    private static String clock(Instant at, ZoneId zone) {
-        return WallClock.words(at, zone);
     }
 
     /** How a beginning that is estimated is said: a full five minutes, not after it. */

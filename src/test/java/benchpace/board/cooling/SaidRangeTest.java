@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import benchpace.board.cooling.ReadyWindow.Basis;
 import benchpace.board.cooling.SaidRange.Phase;
 import benchpace.plan.SeatNumber;
+import benchpace.words.Times;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.Map;
@@ -34,8 +35,8 @@ class SaidRangeTest {
         SaidRange range = new SaidRange(Instant.parse("2026-10-25T00:45:00Z"), Instant.parse("2026-10-25T01:25:00Z"),
                 Basis.COMPUTED);
 
-        assertThat(range.words(ZONE)).isEqualTo("02:45 summer time to 02:25 winter time");
-        assertThat(range.brief(ZONE)).isEqualTo("02:45 summer\u201302:25 winter");
+        assertThat(new Times(ZONE).said(range)).isEqualTo("02:45 summer time to 02:25 winter time");
+        assertThat(new Times(ZONE).briefly(range)).isEqualTo("02:45 summer\u201302:25 winter");
     }
 
     private static Map<SeatNumber, SaidRange> together(ReadyWindow... windows) {
@@ -49,8 +50,8 @@ class SaidRangeTest {
     @Test void it_is_rounded_outward_and_never_narrower_than_what_was_computed() {
         assertThat(SaidRange.of(window(8, 21))).isEqualTo(range(5, 25));
         assertThat(SaidRange.of(window(10, 25))).isEqualTo(range(10, 25));
-        assertThat(SaidRange.of(window(10, 25)).words(ZONE)).isEqualTo("20:10 to 20:25");
-        assertThat(SaidRange.of(window(10, 25)).brief(ZONE)).isEqualTo("20:10\u201320:25");
+        assertThat(new Times(ZONE).said(SaidRange.of(window(10, 25)))).isEqualTo("20:10 to 20:25");
+        assertThat(new Times(ZONE).briefly(SaidRange.of(window(10, 25)))).isEqualTo("20:10\u201320:25");
     }
 
     @Test void it_is_never_one_instant_but_for_a_hand_test() {
