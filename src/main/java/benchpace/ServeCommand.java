@@ -36,6 +36,7 @@ import benchpace.web.pairing.Keys;
 import benchpace.web.pairing.Pins;
 import benchpace.web.pairing.Secrets;
 import benchpace.web.request.QrCode;
+import benchpace.words.ClockWords;
 import benchpace.words.Times;
 import java.io.PrintWriter;
 import java.net.InetAddress;
@@ -225,7 +226,7 @@ final class ServeCommand implements Callable<Integer> {
             try {
                 boards.create(Demo.eveningPlan(), DEMO_NAME, now, Demo.eveningRoster().places(), "demo");
             } catch (ImpossibleClock e) {
-                say("No demo class. " + e.sentence(zone) + "\n\n");
+                say("No demo class. " + ClockWords.of(e, zone) + "\n\n");
             }
         }
     }

@@ -36,6 +36,7 @@ import benchpace.web.shelf.ShelfApi;
 import benchpace.web.shelf.ShelfPages;
 import benchpace.web.stream.StreamLimits;
 import benchpace.web.stream.Streams;
+import benchpace.words.ClockWords;
 import benchpace.words.MissingWords;
 import io.javalin.Javalin;
 import io.javalin.compression.CompressionStrategy;
@@ -200,7 +201,7 @@ public final class Server implements AutoCloseable {
         routes.exception(CannotBeKept.class, (e, ctx) -> answer(ctx,
                 new Problem(422, "cannot-be-kept", "It cannot be kept", e.getMessage()), screens));
         routes.exception(ImpossibleClock.class, (e, ctx) -> answer(ctx, new Problem(503, "impossible-clock",
-                "The computer's clock cannot be right", e.sentence(zone)), screens));
+                "The computer's clock cannot be right", ClockWords.of(e, zone)), screens));
         routes.exception(StoreException.class, (e, ctx) -> {
             LOG.log(Level.ERROR, "the store refused", e);
             answer(ctx, new Problem(503, "not-written", "It could not be written down", e.getMessage()), screens);

@@ -28,7 +28,7 @@ public final class CureTrials {
      */
     public synchronized Trial of(TableCase table, RoomFit room) {
         CoolingCase computed = table.coolingCase();
-        CuringCandle candle = new CuringCandle("on paper", computed, table.wax().calibrated());
+        CuringCandle candle = new CuringCandle("paper", computed, table.wax().calibrated());
         CureOutlook outlook = CureOutlook.of(candle, RoomPosterior.of(room), trajectories);
         return new Trial(table, outlook, CureSolver.solve(computed.withLossTimes(room.lossMedian())).curves());
     }

@@ -1,14 +1,10 @@
 package benchpace.board.time;
 
 import java.time.Instant;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
-import java.util.Locale;
 
 /** The computer's clock shows a time that cannot be. */
 public final class ImpossibleClock extends RuntimeException {
     private static final long serialVersionUID = 1L;
-    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
 
     private final transient Instant told;
 
@@ -17,9 +13,8 @@ public final class ImpossibleClock extends RuntimeException {
         this.told = told;
     }
 
-    /** What to do about it, in two sentences. */
-    public String sentence(ZoneId zone) {
-        return "The computer's clock says " + DATE.format(told.atZone(zone))
-                + ". Set it right, then set up the class.";
+    /** What the computer's clock shows. */
+    public Instant told() {
+        return told;
     }
 }

@@ -20,11 +20,11 @@ import benchpace.web.request.AskedClass;
 import benchpace.web.request.Bodies;
 import benchpace.web.request.Problem;
 import benchpace.web.request.Reads;
-import benchpace.web.request.RefusalWords;
 import benchpace.web.request.Refused;
 import benchpace.web.screen.shell.Role;
 import benchpace.web.screen.shell.Viewer;
 import benchpace.web.stream.Streams;
+import benchpace.words.RefusalWords;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import io.javalin.config.RoutesConfig;
@@ -200,7 +200,7 @@ public final class ClassesApi {
         }
         Answer answer = board.submit(command, clocks);
         if (answer instanceof Answer.Refused refused) {
-            throw new Refused(RefusalWords.of(board.live(), refused.reason()));
+            throw new Refused(Problem.of(RefusalWords.of(board.live().plan(), refused.reason())));
         }
         Answer.Recorded recorded = (Answer.Recorded) answer;
         Bodies.send(ctx, 200, Json.object().put("seq", recorded.seq()).put("duplicate", recorded.duplicate())

@@ -18,13 +18,13 @@ import benchpace.web.request.Guard;
 import benchpace.web.request.Problem;
 import benchpace.web.request.QrCode;
 import benchpace.web.request.Reads;
-import benchpace.web.request.RefusalWords;
 import benchpace.web.request.Refused;
 import benchpace.web.screen.Screens;
 import benchpace.web.screen.guest.CodeSheet;
 import benchpace.web.screen.guest.GuestPage;
 import benchpace.web.screen.shell.Message;
 import benchpace.web.screen.start.StartView;
+import benchpace.words.RefusalWords;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Duration;
@@ -94,7 +94,7 @@ public final class GuestPages {
         Answer answer = board(place).submit(new Command(Command.own("guest.") + Secrets.token(), "guest",
                 board(place).now(), new ClassEvent.DoneHinted(place.seat(), new StepId(step))));
         if (answer instanceof Answer.Refused refused) {
-            throw new Refused(RefusalWords.of(board(place).live(), refused.reason()));
+            throw new Refused(Problem.of(RefusalWords.of(board(place).live().plan(), refused.reason())));
         }
         ctx.redirect("/g/" + ctx.pathParam("code"), io.javalin.http.HttpStatus.SEE_OTHER);
     }

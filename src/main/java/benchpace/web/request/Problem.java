@@ -1,6 +1,7 @@
 package benchpace.web.request;
 
 import benchpace.files.Json;
+import benchpace.words.Explanation;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
@@ -41,10 +42,14 @@ public record Problem(int status, String code, String title, String detail) {
         return new Problem(403, "no-right", "This device may not do that", detail);
     }
 
-    /** The id of a command names one wish for good; sent with another, nothing is done. @param detail whose it is */
-    public static Problem idTaken(String detail) {
-        return new Problem(409, "id-taken", "That id stands for something else",
-                detail + " Nothing was changed; send it with an id of its own.");
+    /** What the rules of a class or of the shelf refused. */
+    public static Problem of(Explanation why) {
+        int status = switch (why.kind()) {
+            case CONFLICT -> 409;
+            case VALUE -> 422;
+            case ABSENT -> 404;
+        };
+        return new Problem(status, why.code(), why.title(), why.detail());
     }
 
     public void send(Context ctx) {

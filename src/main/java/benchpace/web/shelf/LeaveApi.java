@@ -14,9 +14,11 @@ import benchpace.web.pairing.Access;
 import benchpace.web.request.AskedClass;
 import benchpace.web.request.Bodies;
 import benchpace.web.request.Problem;
-import benchpace.web.request.RefusalWords;
 import benchpace.web.request.Refused;
 import benchpace.web.screen.shell.Viewer;
+import benchpace.words.RefusalWords;
+import benchpace.words.ShelfWords;
+import benchpace.words.Times;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -73,9 +75,9 @@ public final class LeaveApi {
             return new Problem(409, "not-poured", "Nothing is poured yet", "Seat " + r.seat()
                     + " has no candle of its own to put on the shelf.");
         } else if (outcome instanceof Outcome.ShelfRefused r) {
-            return ShelfWords.of(r.why(), zone);
+            return Problem.of(ShelfWords.of(r.why(), new Times(zone)));
         } else if (outcome instanceof Outcome.ClassRefused r) {
-            return RefusalWords.of(board.live(), r.why());
+            return Problem.of(RefusalWords.of(board.live().plan(), r.why()));
         }
         return new Problem(409, "taken-back", "It was taken back",
                 "This candle was put on the shelf and taken back since.");

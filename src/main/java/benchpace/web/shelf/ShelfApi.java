@@ -20,6 +20,8 @@ import benchpace.web.request.Bodies;
 import benchpace.web.request.Problem;
 import benchpace.web.request.Reads;
 import benchpace.web.request.Refused;
+import benchpace.words.ShelfWords;
+import benchpace.words.Times;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -168,7 +170,7 @@ public final class ShelfApi {
 
     private void answer(Context ctx, Outcome outcome) {
         if (outcome instanceof Outcome.Refused refused) {
-            throw new Refused(ShelfWords.of(refused.why(), zone));
+            throw new Refused(Problem.of(ShelfWords.of(refused.why(), new Times(zone))));
         }
         Outcome.Done done = (Outcome.Done) outcome;
         Bodies.send(ctx, 200, done.entry().map(e -> EntryJson.of(e, shelf.now(), this::className))
