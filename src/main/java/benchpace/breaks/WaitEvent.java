@@ -11,8 +11,15 @@ public sealed interface WaitEvent {
 
     List<SeatNumber> seats();
 
+    /** What the activity is called; empty where it is about candles or boxes. */
+    default String name() {
+        return "";
+    }
+
     /** Where; may be empty. */
-    String where();
+    default String where() {
+        return "";
+    }
 
     /** An own-pace activity takes these seats from this moment on. */
     record Opens(Instant at, ActivityId activity, String name, String where, List<SeatNumber> seats)
@@ -35,10 +42,6 @@ public sealed interface WaitEvent {
     record FirstReady(Instant at, Instant earliest, Instant latest, List<SeatNumber> seats) implements WaitEvent {
         public FirstReady {
             seats = List.copyOf(seats);
-        }
-
-        @Override public String where() {
-            return "";
         }
     }
 

@@ -3,11 +3,7 @@ package benchpace.words;
 import benchpace.board.waiting.WaitView.ActivityView;
 import benchpace.board.waiting.WaitView.ChangeView;
 import benchpace.board.waiting.WaitView.Told;
-import benchpace.plan.WallClock;
-import java.time.Instant;
-import java.time.ZoneId;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** Says what guests were told and does not hold any more, and why, seats with the same change in one sentence. */
@@ -15,29 +11,28 @@ public final class ChangeWords {
     private ChangeWords() { }
 
     /** The whole of it in a sentence. */
-    public static String sentence(ChangeView change, ZoneId zone) {
+    public static String sentence(ChangeView change, Times times) {
         if (change.told().size() == 1) {
             Told told = change.told().get(0);
-            return what(told, zone, true) + ", " + why(change) + ".";
+            return what(told, times, true) + ", " + why(change) + ".";
         }
-        return since(change) + ": " + change.told().stream().map(t -> what(t, zone, change.own().isEmpty()))
+        return since(change) + ": " + change.told().stream().map(t -> what(t, times, change.own().isEmpty()))
                 .collect(Collectors.joining("; ")) + ".";
     }
 
     /** The same where room is short. */
-    public static String brief(ChangeView change, ZoneId zone) {
-        return change.told().size() == 1 ? sentence(change, zone)
+    public static String brief(ChangeView change, Times times) {
+        return change.told().size() == 1 ? sentence(change, times)
                 : since(change) + ", " + change.told().size() + " things that were told have moved or are off.";
     }
 
     private static String since(ChangeView change) {
-        String why = why(change);
-        return why.substring(0, 1).toUpperCase(Locale.ROOT) + why.substring(1);
+        return Phrases.sentence(why(change));
     }
 
-    private static String what(Told told, ZoneId zone, boolean named) {
+    private static String what(Told told, Times times, boolean named) {
         String name = named ? told.activity() + (told.now().isPresent() ? " moved from " : " at ") : "";
-        return name + clock(told.was(), zone) + told.now().map(now -> " to " + clock(now, zone)).orElse(" is off")
+        return name + times.clock(told.was()) + told.now().map(now -> " to " + times.clock(now)).orElse(" is off")
                 + " for " + WaitWords.who(told.seats());
     }
 
@@ -63,9 +58,5 @@ public final class ChangeWords {
                     : "as their candles are still to be tried or trimmed";
             case NO_PLACE -> "as no place is free then";
         };
-    }
-
-    private static String clock(Instant at, ZoneId zone) {
-        return WallClock.words(at, zone);
     }
 }

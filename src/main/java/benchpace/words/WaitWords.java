@@ -5,13 +5,10 @@ import benchpace.board.waiting.WaitView.CallView;
 import benchpace.breaks.Unplaced;
 import benchpace.breaks.WaitEvent;
 import benchpace.plan.SeatNumber;
-import benchpace.plan.WallClock;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** The one line that calls out an event of the wait: what, when, where and for whom. */
 public final class WaitWords {
@@ -26,37 +23,29 @@ public final class WaitWords {
     private WaitWords() { }
 
     /** What is called out, in a line for an instant: what has begun, or what happens and when. */
-    public static String say(CallView call, Instant now, ZoneId zone) {
+    public static String say(CallView call, Instant now, Times times) {
         return call.state() == WaitView.CallState.BEGUN && !(call.event() instanceof WaitEvent.Boxes)
-                ? what(call.event()) + " now" : say(call.event(), now, zone);
+                ? what(call.event()) + " now" : say(call.event(), now, times);
     }
 
     /** What happens and when: "label table in 4 min", "first candles ready from about 20:05". */
-    public static String say(WaitEvent event, Instant now, ZoneId zone) {
+    public static String say(WaitEvent event, Instant now, Times times) {
         if (event instanceof WaitEvent.FirstReady e) {
-            return what(e) + " from about " + clock(e.at(), zone);
+            return what(e) + " from about " + times.clock(e.at());
         }
         if (event instanceof WaitEvent.Boxes) {
             return BOXES + " now; " + STAYS;
         }
         if (event instanceof WaitEvent.WrappingFrom e) {
-            return e.due() ? e.name() + " " + AFTER : e.name() + " from about " + clock(roughly(e.at()), zone);
+            return e.due() ? e.name() + " " + AFTER : e.name() + " from about " + times.roughly(e.at());
         }
-        return what(event) + (soon(event.at(), now) ? " " + in(event.at(), now) : " " + clock(event.at(), zone));
+        return what(event) + (soon(event.at(), now) ? " " + in(event.at(), now) : " " + times.clock(event.at()));
     }
 
     /** Its name: "Label table", "First candles ready". */
     public static String what(WaitEvent event) {
-        if (event instanceof WaitEvent.Opens e) {
-            return e.name();
-        } else if (event instanceof WaitEvent.ClassBreak e) {
-            return e.name();
-        } else if (event instanceof WaitEvent.WrappingFrom e) {
-            return e.name();
-        } else if (event instanceof WaitEvent.Wrapping e) {
-            return e.name();
-        }
-        return event instanceof WaitEvent.Boxes ? BOXES : "First candles ready";
+        return event instanceof WaitEvent.FirstReady ? "First candles ready"
+                : event instanceof WaitEvent.Boxes ? BOXES : event.name();
     }
 
     /** What the plan could not do, each in a sentence. */
@@ -70,8 +59,7 @@ public final class WaitWords {
                     : " finds no time when everybody is free: move it to a time, or skip it."));
         }
         if (!wait.late().isEmpty()) {
-            String who = who(wait.late());
-            warnings.add(who.substring(0, 1).toUpperCase(Locale.ROOT) + who.substring(1)
+            warnings.add(Phrases.sentence(who(wait.late()))
                     + (wait.late().size() == 1 ? " is" : " are") + " wrapped more than " + WaitView.LATE.toMinutes()
                     + " min after the promised end: offer the pickup shelf.");
         }
@@ -80,20 +68,7 @@ public final class WaitWords {
 
     /** For whom: "seats 1 to 4 and 7", "seat 3". */
     public static String who(List<SeatNumber> seats) {
-        List<Integer> numbers = seats.stream().map(SeatNumber::value).sorted().distinct().toList();
-        StringBuilder words = new StringBuilder(numbers.size() == 1 ? "seat " : "seats ");
-        for (int i = 0; i < numbers.size(); ) {
-            int end = i;
-            while (end + 1 < numbers.size() && numbers.get(end + 1) == numbers.get(end) + 1) {
-                end++;
-            }
-            boolean run = end - i >= 2;
-            int last = run ? end : i;
-            words.append(i == 0 ? "" : last == numbers.size() - 1 ? " and " : ", ");
-            words.append(numbers.get(i)).append(run ? " to " + numbers.get(end) : "");
-            i = last + 1;
-        }
-        return numbers.isEmpty() ? "nobody" : words.toString();
+        return Phrases.seatRanges(seats.stream().map(SeatNumber::value).toList());
     }
 
     private static boolean soon(Instant at, Instant now) {
@@ -103,14 +78,5 @@ public final class WaitWords {
     private static String in(Instant at, Instant now) {
         long minutes = (Duration.between(now, at).getSeconds() + 59) / 60;
         return minutes <= 0 ? "now" : "in " + minutes + " min";
-    }
-
-    /** An estimate promises no exact minute, and none too early: the next full five minutes. */
-    private static Instant roughly(Instant at) {
-        return Instant.ofEpochSecond(Math.floorDiv(at.getEpochSecond() + 299, 300) * 300);
-    }
-
-    private static String clock(Instant at, ZoneId zone) {
-        return WallClock.words(at, zone);
     }
 }

@@ -8,6 +8,7 @@ import benchpace.board.waiting.WaitView.CallView;
 import benchpace.board.waiting.WaitView.StripView;
 import benchpace.files.Json;
 import benchpace.words.ChangeWords;
+import benchpace.words.Times;
 import benchpace.words.WaitWords;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -20,11 +21,12 @@ final class WaitJson {
 
     static ObjectNode of(ClassView view) {
         WaitView wait = view.waiting();
+        Times times = new Times(view.zone());
         ObjectNode node = Json.object().put("plannedAt", text(wait.plannedAt()));
         ArrayNode activities = node.putArray("activities");
         wait.activities().forEach(a -> activities.add(activity(a)));
         ArrayNode calls = node.putArray("calls");
-        wait.calls().forEach(c -> calls.add(call(c, view)));
+        wait.calls().forEach(c -> calls.add(call(c, view, times)));
         ArrayNode strips = node.putArray("strips");
         wait.strips().forEach(s -> strips.add(strip(s)));
         ArrayNode leisure = node.putArray("atLeisure");
@@ -32,7 +34,7 @@ final class WaitJson {
                 .put("until", o.until().toString()).putArray("offers")::add));
         ArrayNode changes = node.putArray("changes");
         wait.changes().forEach(c -> changes.addObject().put("at", c.at().toString())
-                .put("words", ChangeWords.sentence(c, view.zone())));
+                .put("words", ChangeWords.sentence(c, times)));
         WaitWords.warnings(wait).forEach(node.putArray("warnings")::add);
         node.putObject("idleMinutes").put("planned", wait.idle().planned()).put("unplanned", wait.idle().unplanned())
                 .put("mostPlanned", wait.idle().mostPlanned()).put("mostUnplanned", wait.idle().mostUnplanned())
@@ -54,10 +56,10 @@ final class WaitJson {
         return node;
     }
 
-    private static ObjectNode call(CallView call, ClassView view) {
+    private static ObjectNode call(CallView call, ClassView view, Times times) {
         ObjectNode node = Json.object().put("what", WaitWords.what(call.event())).put("where", call.event().where())
                 .put("at", call.at().toString()).put("state", StateJson.token(call.state())).put("told", call.told())
-                .put("words", WaitWords.say(call, view.waiting().plannedAt().orElse(view.now()), view.zone()));
+                .put("words", WaitWords.say(call, view.waiting().plannedAt().orElse(view.now()), times));
         call.seats().forEach(node.putArray("seats")::add);
         return node;
     }

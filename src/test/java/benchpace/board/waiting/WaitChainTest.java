@@ -10,6 +10,7 @@ import benchpace.live.Stint;
 import benchpace.plan.ActivityId;
 import benchpace.plan.SeatNumber;
 import benchpace.words.ChangeWords;
+import benchpace.words.Times;
 import benchpace.words.WaitWords;
 import java.time.Duration;
 import java.util.List;
@@ -242,7 +243,7 @@ class WaitChainTest {
     }
 
     private static String words(WaitView.ChangeView change) {
-        return ChangeWords.sentence(change, WaitEvening.ZONE);
+        return ChangeWords.sentence(change, new Times(WaitEvening.ZONE));
     }
 
     private static WaitView.ActivityView browsing(WaitView view) {

@@ -11,6 +11,7 @@ import benchpace.live.Seat;
 import benchpace.plan.ActivityId;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.StepId;
+import benchpace.words.Times;
 import benchpace.words.WaitWords;
 import java.util.ArrayList;
 import java.util.List;
@@ -66,7 +67,7 @@ class WrappingOnceSetTest {
             if (minute >= 100) {
                 assertThat(boxes).singleElement().satisfies(c -> {
                     assertThat(c.state()).isEqualTo(CallState.BEGUN);
-                    assertThat(WaitWords.say(c, view.plannedAt().orElseThrow(), WaitEvening.ZONE)).isEqualTo(
+                    assertThat(WaitWords.say(c, view.plannedAt().orElseThrow(), new Times(WaitEvening.ZONE))).isEqualTo(
                             "Fold a box or choose a ribbon now; the candle stays where it is");
                     assertThat(c.seats()).contains(3, 7, 8).hasSizeLessThanOrEqualTo(4);
                 });

@@ -19,7 +19,7 @@ public record WaitLine(String classId, boolean planned, List<WaitCall> calls, St
     public static WaitLine of(ClassView view, Times times) {
         boolean planned = view.waiting().plannedAt().isPresent() && !view.waiting().strips().isEmpty();
         return new WaitLine(view.id(), planned, WaitCall.first(view, times, MOST), leisure(view.waiting().leisure()),
-                view.waiting().changes().stream().findFirst().map(c -> ChangeWords.brief(c, times.zone()))
+                view.waiting().changes().stream().findFirst().map(c -> ChangeWords.brief(c, times))
                         .orElse(""));
     }
 

@@ -89,7 +89,7 @@ public record WaitPage(Shell shell, String name, String classId, boolean instruc
         List<String> leisure = wait.leisure().stream().map(o -> "Seat " + o.seat() + " until " + times.clock(o.until())
                 + (o.offers().isEmpty() ? ": nothing fits." : ": " + String.join(", ", o.offers()) + ".")).toList();
         List<String> changes = wait.changes().stream().map(c -> times.clock(c.at()) + " "
-                + ChangeWords.sentence(c, times.zone())).toList();
+                + ChangeWords.sentence(c, times)).toList();
         Optional<Instant> newest = wait.changes().stream().map(ChangeView::at).findFirst();
         return new Notes(words, leisure, changes, "wait-changes-" + newest.map(Instant::getEpochSecond).orElse(0L),
                 newest.filter(at -> at.plus(NEWS).isAfter(view.now())).isPresent(), warnings(view));
