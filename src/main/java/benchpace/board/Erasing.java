@@ -53,9 +53,9 @@ public final class Erasing implements AutoCloseable {
         rounds.forEach(round -> round.lookAt(lived));
     }
 
-    /** A sentence for each part that could not be erased when it was tried last. */
-    public synchronized List<String> degraded() {
-        return rounds.stream().filter(Round::failed).map(Round::fact).toList();
+    /** What could not be erased when it was tried last, as it is called; it is tried again. */
+    public synchronized List<String> failing() {
+        return rounds.stream().filter(Round::failed).map(round -> round.part.what()).toList();
     }
 
     /** The rounds of one part: what fails of one holds up no other. */
@@ -74,10 +74,6 @@ public final class Erasing implements AutoCloseable {
             return !wait.isZero();
         }
 
-        String fact() {
-            return "The " + part.what() + " that are due to be erased cannot be; it is tried again.";
-        }
-
         void lookAt(Duration lived) {
             if (lived.compareTo(due) < 0) {
                 return;
@@ -88,7 +84,7 @@ public final class Erasing implements AutoCloseable {
                 due = lived.plus(EVERY);
             } catch (RuntimeException e) {
                 if (!failed()) {
-                    LOG.log(Level.WARNING, fact(), e);
+                    LOG.log(Level.WARNING, "Cannot erase " + part.what() + " yet; it is tried again.", e);
                 }
                 wait = !failed() ? FIRST_WAIT : wait.multipliedBy(2).compareTo(EVERY) < 0 ? wait.multipliedBy(2)
                         : EVERY;

@@ -104,7 +104,7 @@ public final class Server implements AutoCloseable {
             routes.before(guard::check);
             new Health(boards, streams::count, List.of(
                     () -> MissingWords.told(boards.unreadable(), boards.missing()), shelf::degraded,
-                    erasing::degraded)).routes(routes);
+                    () -> MissingWords.notErased(erasing.failing()))).routes(routes);
             Pairing pairing = new Pairing(access, streams::end);
             pairing.routes(routes);
             new DevicesApi(access, streams, screens, zone, () -> reachable.apply(port())).routes(routes);

@@ -34,6 +34,11 @@ public final class MissingWords {
                 missing.entrySet().stream().map(e -> "Class " + e.getKey() + ": " + fact(e.getValue()))).toList();
     }
 
+    /** A sentence for each of what is due to be erased and could not be. @param what as it is called, in the plural */
+    public static List<String> notErased(List<String> what) {
+        return what.stream().map(w -> "The " + w + " that are due to be erased cannot be; it is tried again.").toList();
+    }
+
     /** In the middle of a sentence. */
     private static String what(Model model) {
         return switch (model) {

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import benchpace.board.waiting.WaitView.ActivityView;
 import benchpace.board.waiting.WaitView.ChangeView;
 import benchpace.board.waiting.WaitView.Told;
-import benchpace.breaks.AnnouncedChange.Reason;
+import benchpace.breaks.BrokenAnnouncement.Reason;
 import benchpace.plan.ActivityKind;
 import benchpace.plan.SeatNumber;
 import java.time.Instant;

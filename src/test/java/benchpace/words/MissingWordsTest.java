@@ -30,6 +30,11 @@ class MissingWordsTest {
                         + "everybody's pace cannot be worked out just now. Taps and everything else go on.");
     }
 
+    @Test void what_could_not_be_erased_is_tried_again() {
+        assertThat(MissingWords.notErased(List.of("words of candles that left the shelf"))).containsExactly(
+                "The words of candles that left the shelf that are due to be erased cannot be; it is tried again.");
+    }
+
     @Test void whoever_watches_the_board_is_told_of_each_class() {
         assertThat(MissingWords.told(List.of("monday"), Map.of("thursday", Missing.of(List.of(Model.LINES)))))
                 .containsExactly("Class monday cannot be read back and is left out; the log says why.",
