@@ -68,15 +68,21 @@ public sealed interface Refusal {
         }
     }
 
-    /** What is wished for is so already: paused, open, claimed, undone. @param what a plain word for it */
-    record AlreadySo(String what) implements Refusal {
+    /** How a class, a step, a seat or a tap may be. */
+    enum State {
+        CREATED, CLOSED, OPEN, PASSED, SKIPPED, SET_RIGHT, TOLD, ALLOWED, SWITCHED_OFF, UNDONE, EXPECTED, GONE, PAUSED,
+        SHARED, SEEN, JUDGED_SET, CLAIMED, TAKING_PART
+    }
+
+    /** What is wished for is so already. */
+    record AlreadySo(State what) implements Refusal {
         @Override public <R> R match(Cases<R> cases) {
             return cases.alreadySo(this);
         }
     }
 
-    /** What should end has not begun: a pause, a claim, an activity. @param what a plain word for it */
-    record NotSo(String what) implements Refusal {
+    /** What should end has not begun: a pause, a claim, an activity. */
+    record NotSo(State what) implements Refusal {
         @Override public <R> R match(Cases<R> cases) {
             return cases.notSo(this);
         }

@@ -3,6 +3,7 @@ package benchpace.live;
 import static benchpace.live.Checks.refuse;
 import static benchpace.live.Checks.refuseIf;
 
+import benchpace.live.Refusal.State;
 import benchpace.plan.Activity;
 import benchpace.plan.Candle;
 import benchpace.plan.SeatNumber;
@@ -76,7 +77,7 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
     // ---- the class
 
     @Override public Optional<Refusal> classCreated(ClassEvent.ClassCreated event) {
-        return refuse(new Refusal.AlreadySo("created"));
+        return refuse(new Refusal.AlreadySo(State.CREATED));
     }
 
     @Override public Optional<Refusal> stepOpened(ClassEvent.StepOpened event) {
@@ -88,10 +89,10 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
             return refuse(new Refusal.StepIsFree(event.step()));
         }
         if (live.openedAt(event.step()).isPresent()) {
-            return refuse(new Refusal.AlreadySo("open"));
+            return refuse(new Refusal.AlreadySo(State.OPEN));
         }
         if (live.plan().indexOf(event.step()) < live.furthestOpened()) {
-            return refuse(new Refusal.AlreadySo("passed"));
+            return refuse(new Refusal.AlreadySo(State.PASSED));
         }
         return ledStepSkipped(step.get()).map(first -> new Refusal.OutOfOrder(event.step(), first));
     }
@@ -107,7 +108,7 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
 
     /** No client's to wish for: the board writes it when it is told which clock is right. */
     @Override public Optional<Refusal> clockShifted(ClassEvent.ClockShifted event) {
-        return refuse(new Refusal.AlreadySo("set right"));
+        return refuse(new Refusal.AlreadySo(State.SET_RIGHT));
     }
 
     @Override public Optional<Refusal> classNoted(ClassEvent.ClassNoted event) {
@@ -115,7 +116,7 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
     }
 
     @Override public Optional<Refusal> classClosed(ClassEvent.ClassClosed event) {
-        return refuseIf(live.closedAt().isPresent(), () -> new Refusal.AlreadySo("closed"));
+        return refuseIf(live.closedAt().isPresent(), () -> new Refusal.AlreadySo(State.CLOSED));
     }
 
     // ---- steps at a seat
@@ -131,12 +132,12 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
     @Override public Optional<Refusal> doneHinted(ClassEvent.DoneHinted event) {
         return checks.activeSeat(event.seat()).or(() -> checks.finishable(event.seat(), event.step()))
                 .or(() -> refuseIf(seat(event.seat()).hint().filter(h -> h.step().equals(event.step())).isPresent(),
-                        () -> new Refusal.AlreadySo("told")));
+                        () -> new Refusal.AlreadySo(State.TOLD)));
     }
 
     @Override public Optional<Refusal> guestsMayTell(ClassEvent.GuestsMayTell event) {
         return refuseIf(live.guestsMayTell() == event.on(),
-                () -> new Refusal.AlreadySo(event.on() ? "allowed" : "switched off"));
+                () -> new Refusal.AlreadySo(event.on() ? State.ALLOWED : State.SWITCHED_OFF));
     }
 
     private Optional<Refusal> unfinished(SeatNumber number, StepId step) {
@@ -155,7 +156,7 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
             return refuse(new Refusal.NoSuchEvent(event.seq()));
         }
         if (live.isUndone(event.seq())) {
-            return refuse(new Refusal.AlreadySo("undone"));
+            return refuse(new Refusal.AlreadySo(State.UNDONE));
         }
         ClassEvent what = target.get().event();
         if (what instanceof ClassEvent.ClassCreated || what instanceof ClassEvent.Undone
@@ -198,7 +199,7 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
             return refuse(new Refusal.NoSuchEvent(seq));
         }
         if (live.isUndone(seq)) {
-            return refuse(new Refusal.AlreadySo("undone"));
+            return refuse(new Refusal.AlreadySo(State.UNDONE));
         }
         ClassEvent what = target.get().event();
         boolean tap = what instanceof ClassEvent.StepOpened || what instanceof ClassEvent.AtSeat;
@@ -209,12 +210,12 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
 
     @Override public Optional<Refusal> seatPaused(ClassEvent.SeatPaused event) {
         return checks.activeSeat(event.seat()).or(() -> refuseIf(seat(event.seat()).pausedSince().isPresent(),
-                () -> new Refusal.AlreadySo("paused")));
+                () -> new Refusal.AlreadySo(State.PAUSED)));
     }
 
     @Override public Optional<Refusal> seatResumed(ClassEvent.SeatResumed event) {
         return checks.activeSeat(event.seat()).or(() -> refuseIf(seat(event.seat()).pausedSince().isEmpty(),
-                () -> new Refusal.NotSo("paused")));
+                () -> new Refusal.NotSo(State.PAUSED)));
     }
 
     @Override public Optional<Refusal> seatExpected(ClassEvent.SeatExpected event) {
@@ -225,7 +226,7 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
                 StepId step = seat.finishes().keySet().iterator().next();
                 return refuse(new Refusal.AlreadyFinished(event.seat(), step, any.seq()));
             }
-            return refuseIf(seat.presence() == Seat.Presence.EXPECTED, () -> new Refusal.AlreadySo("expected"));
+            return refuseIf(seat.presence() == Seat.Presence.EXPECTED, () -> new Refusal.AlreadySo(State.EXPECTED));
         });
     }
 
@@ -236,7 +237,7 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
     @Override public Optional<Refusal> seatLeft(ClassEvent.SeatLeft event) {
         return checks.knownSeat(event.seat()).or(() -> refuseIf(
                 seat(event.seat()).hasLeft(),
-                () -> new Refusal.AlreadySo("gone")));
+                () -> new Refusal.AlreadySo(State.GONE)));
     }
 
     @Override public Optional<Refusal> seatPaired(ClassEvent.SeatPaired event) {
@@ -255,7 +256,7 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
 
     @Override public Optional<Refusal> seatUnpaired(ClassEvent.SeatUnpaired event) {
         return checks.knownSeat(event.seat()).or(() -> refuseIf(seat(event.seat()).sharesWith().isEmpty(),
-                () -> new Refusal.NotSo("shared")));
+                () -> new Refusal.NotSo(State.SHARED)));
     }
 
     @Override public Optional<Refusal> seatNoted(ClassEvent.SeatNoted event) {
@@ -294,12 +295,12 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
 
     @Override public Optional<Refusal> skinSeen(ClassEvent.SkinSeen event) {
         return poured(event.seat()).or(() -> refuseIf(seat(event.seat()).skinSeenAt().isPresent(),
-                () -> new Refusal.AlreadySo("seen")));
+                () -> new Refusal.AlreadySo(State.SEEN)));
     }
 
     @Override public Optional<Refusal> judgedSet(ClassEvent.JudgedSet event) {
         return poured(event.seat()).or(() -> refuseIf(seat(event.seat()).judgedSetAt().isPresent(),
-                () -> new Refusal.AlreadySo("judged set")));
+                () -> new Refusal.AlreadySo(State.JUDGED_SET)));
     }
 
     // ---- help
@@ -307,25 +308,25 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
     @Override public Optional<Refusal> helpClaimed(ClassEvent.HelpClaimed event) {
         return checks.activeSeat(event.seat()).or(() -> seat(event.seat()).claim()
                 .filter(claim -> claim.holds(command.at())).map(claim -> claim.helper().equals(event.helper())
-                        ? new Refusal.AlreadySo("claimed")
+                        ? new Refusal.AlreadySo(State.CLAIMED)
                         : new Refusal.ClaimedBy(event.seat(), claim.helper())));
     }
 
     @Override public Optional<Refusal> helpSorted(ClassEvent.HelpSorted event) {
         return checks.knownSeat(event.seat()).or(() -> refuseIf(seat(event.seat()).claim().isEmpty(),
-                () -> new Refusal.NotSo("claimed")));
+                () -> new Refusal.NotSo(State.CLAIMED)));
     }
 
     // ---- activities of the wait
 
     @Override public Optional<Refusal> activityOpened(ClassEvent.ActivityOpened event) {
         return checks.knownActivity(event.activity()).or(() -> refuseIf(live.activity(event.activity()).open(),
-                () -> new Refusal.AlreadySo("open")));
+                () -> new Refusal.AlreadySo(State.OPEN)));
     }
 
     @Override public Optional<Refusal> activityClosed(ClassEvent.ActivityClosed event) {
         return checks.knownActivity(event.activity()).or(() -> refuseIf(!live.activity(event.activity()).open(),
-                () -> new Refusal.NotSo("open")));
+                () -> new Refusal.NotSo(State.OPEN)));
     }
 
     @Override public Optional<Refusal> activityExtended(ClassEvent.ActivityExtended event) {
@@ -336,7 +337,7 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
 
     @Override public Optional<Refusal> activityMoved(ClassEvent.ActivityMoved event) {
         return checks.knownActivity(event.activity())
-                .or(() -> refuseIf(live.activity(event.activity()).open(), () -> new Refusal.AlreadySo("open")))
+                .or(() -> refuseIf(live.activity(event.activity()).open(), () -> new Refusal.AlreadySo(State.OPEN)))
                 .or(() -> {
                     Instant last = now.plus(Duration.ofHours(12));
                     boolean possible = !event.to().isBefore(now.minus(CLOCK_SLACK)) && !event.to().isAfter(last);
@@ -346,8 +347,9 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
 
     @Override public Optional<Refusal> activitySkipped(ClassEvent.ActivitySkipped event) {
         return checks.knownActivity(event.activity())
-                .or(() -> refuseIf(live.activity(event.activity()).open(), () -> new Refusal.AlreadySo("open")))
-                .or(() -> refuseIf(live.activity(event.activity()).skipped(), () -> new Refusal.AlreadySo("skipped")));
+                .or(() -> refuseIf(live.activity(event.activity()).open(), () -> new Refusal.AlreadySo(State.OPEN)))
+                .or(() -> refuseIf(live.activity(event.activity()).skipped(),
+                        () -> new Refusal.AlreadySo(State.SKIPPED)));
     }
 
     @Override public Optional<Refusal> activityJoined(ClassEvent.ActivityJoined event) {
@@ -358,7 +360,7 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
                     .map(Seat::number)
                     .toList();
             if (taken.contains(event.seat())) {
-                return refuse(new Refusal.AlreadySo("taking part"));
+                return refuse(new Refusal.AlreadySo(State.TAKING_PART));
             }
             return refuseIf(taken.size() >= activity.places(),
                     () -> new Refusal.ActivityFull(event.activity(), activity.places()));
@@ -368,6 +370,6 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
     @Override public Optional<Refusal> activityQuit(ClassEvent.ActivityQuit event) {
         return checks.knownSeat(event.seat()).or(() -> checks.knownActivity(event.activity())).or(() -> refuseIf(
                 seat(event.seat()).activity().filter(a -> a.activity().equals(event.activity())).isEmpty(),
-                () -> new Refusal.NotSo("taking part")));
+                () -> new Refusal.NotSo(State.TAKING_PART)));
     }
 }

@@ -7,6 +7,7 @@ import benchpace.plan.ActivityId;
 import benchpace.plan.Plan;
 import benchpace.plan.StepId;
 import java.time.Instant;
+import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** Says why the rules of a class refused, in words for the person who tapped. */
@@ -20,6 +21,11 @@ public final class RefusalWords implements Refusal.Cases<Explanation> {
     /** @param plan the class's, for the names of steps and activities */
     public static Explanation of(Plan plan, Refusal refusal) {
         return refusal.match(new RefusalWords(plan));
+    }
+
+    /** "judged set": each is called what it says. */
+    private static String state(Refusal.State state) {
+        return state.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     private static Explanation unknown(String code, String detail) {
@@ -75,11 +81,11 @@ public final class RefusalWords implements Refusal.Cases<Explanation> {
     }
 
     @Override public Explanation alreadySo(Refusal.AlreadySo r) {
-        return conflict("already-so", "It is so already", "It is " + r.what() + " already.");
+        return conflict("already-so", "It is so already", "It is " + state(r.what()) + " already.");
     }
 
     @Override public Explanation notSo(Refusal.NotSo r) {
-        return conflict("not-so", "There is nothing to end", "It is not " + r.what() + ".");
+        return conflict("not-so", "There is nothing to end", "It is not " + state(r.what()) + ".");
     }
 
     @Override public Explanation notAtTable(Refusal.NotAtTable r) {

@@ -2,6 +2,7 @@ package benchpace.live;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchpace.live.Refusal.State;
 import benchpace.plan.ActivityId;
 import benchpace.plan.SeatNumber;
 import java.time.Duration;
@@ -26,11 +27,11 @@ class ActivitiesTest {
     }
 
     @Test void an_activity_is_opened_and_closed_once() {
-        assertThat(c.refusalOf(CLOSED)).isEqualTo(new Refusal.NotSo("open"));
-        assertThat(c.wish(OPENED).refusalOf(OPENED)).isEqualTo(new Refusal.AlreadySo("open"));
+        assertThat(c.refusalOf(CLOSED)).isEqualTo(new Refusal.NotSo(State.OPEN));
+        assertThat(c.wish(OPENED).refusalOf(OPENED)).isEqualTo(new Refusal.AlreadySo(State.OPEN));
         assertThat(labels().open()).isTrue();
 
-        assertThat(c.wish(CLOSED).refusalOf(CLOSED)).isEqualTo(new Refusal.NotSo("open"));
+        assertThat(c.wish(CLOSED).refusalOf(CLOSED)).isEqualTo(new Refusal.NotSo(State.OPEN));
         assertThat(labels().open()).isFalse();
     }
 
@@ -60,9 +61,9 @@ class ActivitiesTest {
     @Test void joining_twice_and_quitting_what_was_not_joined_are_refused() {
         c.wish(joined(1));
 
-        assertThat(c.refusalOf(joined(1))).isEqualTo(new Refusal.AlreadySo("taking part"));
+        assertThat(c.refusalOf(joined(1))).isEqualTo(new Refusal.AlreadySo(State.TAKING_PART));
         assertThat(c.refusalOf(new ClassEvent.ActivityQuit(new SeatNumber(2), LABELS)))
-                .isEqualTo(new Refusal.NotSo("taking part"));
+                .isEqualTo(new Refusal.NotSo(State.TAKING_PART));
     }
 
     @Test void closing_an_activity_ends_it_for_everybody_in_it() {
@@ -88,13 +89,13 @@ class ActivitiesTest {
     }
 
     @Test void an_open_activity_is_closed_not_skipped() {
-        assertThat(c.wish(OPENED).refusalOf(SKIPPED)).isEqualTo(new Refusal.AlreadySo("open"));
+        assertThat(c.wish(OPENED).refusalOf(SKIPPED)).isEqualTo(new Refusal.AlreadySo(State.OPEN));
     }
 
     @Test void an_activity_left_out_tonight_may_be_taken_up_after_all() {
         c.wish(SKIPPED);
         assertThat(labels().skipped()).isTrue();
-        assertThat(c.refusalOf(SKIPPED)).isEqualTo(new Refusal.AlreadySo("skipped"));
+        assertThat(c.refusalOf(SKIPPED)).isEqualTo(new Refusal.AlreadySo(State.SKIPPED));
 
         c.wish(OPENED);
         assertThat(labels().skipped()).isFalse();
@@ -128,7 +129,7 @@ class ActivitiesTest {
         assertThat(c.refusalOf(new ClassEvent.ActivityMoved(LABELS, TestClass.instant(24 * 60))))
                 .isInstanceOf(Refusal.MovedOutsideClass.class);
         assertThat(c.wish(OPENED).refusalOf(new ClassEvent.ActivityMoved(LABELS, TestClass.instant(60))))
-                .isEqualTo(new Refusal.AlreadySo("open"));
+                .isEqualTo(new Refusal.AlreadySo(State.OPEN));
     }
 
     @Test void an_activity_the_plan_does_not_have_is_named() {

@@ -3,6 +3,7 @@ package benchpace.live;
 import static benchpace.live.TestClass.finished;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchpace.live.Refusal.State;
 import benchpace.plan.SeatNumber;
 import java.util.Optional;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -66,7 +67,7 @@ class AtTheTableTest {
         assertThat(c.standing(1)).isEqualTo(
                 new Standing(Standing.Phase.LEFT, Optional.empty(), TestClass.instant(9)));
         assertThat(c.refusalOf(finished(1, "wicks"))).isEqualTo(new Refusal.NotAtTable(new SeatNumber(1), true));
-        assertThat(c.refusalOf(new ClassEvent.SeatLeft(new SeatNumber(1)))).isEqualTo(new Refusal.AlreadySo("gone"));
+        assertThat(c.refusalOf(new ClassEvent.SeatLeft(new SeatNumber(1)))).isEqualTo(new Refusal.AlreadySo(State.GONE));
     }
 
     @Test void who_comes_back_goes_on_where_they_were_and_counts_from_the_return() {
@@ -89,7 +90,7 @@ class AtTheTableTest {
 
         assertThat(c.refusalOf(new ClassEvent.SeatExpected(new SeatNumber(1))))
                 .isInstanceOf(Refusal.AlreadyFinished.class);
-        assertThat(c.refusalOf(new ClassEvent.SeatExpected(SEAT_2))).isEqualTo(new Refusal.AlreadySo("expected"));
+        assertThat(c.refusalOf(new ClassEvent.SeatExpected(SEAT_2))).isEqualTo(new Refusal.AlreadySo(State.EXPECTED));
     }
 
     @Test void notes_are_kept_in_order_also_for_a_seat_that_left() {

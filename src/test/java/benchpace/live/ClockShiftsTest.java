@@ -2,6 +2,7 @@ package benchpace.live;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchpace.live.Refusal.State;
 import benchpace.plan.ActivityId;
 import benchpace.plan.TestPlans;
 import java.time.Duration;
@@ -92,7 +93,7 @@ class ClockShiftsTest {
     @Test void a_shift_is_not_undone_and_no_client_may_wish_for_one() {
         TestClass c = TestClass.evening(2).minute(5).open("welcome");
         assertThat(c.refusalOf(new ClassEvent.ClockShifted(1, TWO_HOURS)))
-                .isEqualTo(new Refusal.AlreadySo("set right"));
+                .isEqualTo(new Refusal.AlreadySo(State.SET_RIGHT));
 
         LiveClass moved = shift(c.live(), 1, TWO_HOURS);
         Decision undo = Rules.decide(moved, new Command("u", "test", moved.lastRecordedAt(),

@@ -2,6 +2,7 @@ package benchpace.live;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchpace.live.Refusal.State;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.StepId;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -130,6 +131,6 @@ class CorrectingATapTest {
     @Test void an_undone_tap_is_not_corrected() {
         c.undo(tap);
 
-        assertThat(c.refusalOf(to(2))).isEqualTo(new Refusal.AlreadySo("undone"));
+        assertThat(c.refusalOf(to(2))).isEqualTo(new Refusal.AlreadySo(State.UNDONE));
     }
 }

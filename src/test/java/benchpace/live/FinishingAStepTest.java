@@ -3,6 +3,7 @@ package benchpace.live;
 import static benchpace.live.TestClass.finished;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchpace.live.Refusal.State;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.StepId;
 import java.time.Instant;
@@ -116,7 +117,7 @@ class FinishingAStepTest {
         assertThat(c.stepOf(2)).isEqualTo("wicks");
         assertThat(c.seat(2).hint()).contains(new Seat.Answer(new StepId("wicks"), c.now()));
         assertThat(c.refusalOf(new ClassEvent.DoneHinted(SEAT_2, new StepId("wicks"))))
-                .isEqualTo(new Refusal.AlreadySo("told"));
+                .isEqualTo(new Refusal.AlreadySo(State.TOLD));
     }
 
     @Test void the_tap_and_the_answer_still_at_it_both_settle_a_hint() {

@@ -2,6 +2,7 @@ package benchpace.live;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchpace.live.Refusal.State;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
@@ -15,7 +16,7 @@ class GuestsTest {
 
         c.wish(new ClassEvent.GuestsMayTell(true));
         assertThat(c.live().guestsMayTell()).isTrue();
-        assertThat(c.refusalOf(new ClassEvent.GuestsMayTell(true))).isEqualTo(new Refusal.AlreadySo("allowed"));
+        assertThat(c.refusalOf(new ClassEvent.GuestsMayTell(true))).isEqualTo(new Refusal.AlreadySo(State.ALLOWED));
     }
 
     @Test void it_can_be_switched_off_again() {

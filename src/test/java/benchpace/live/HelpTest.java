@@ -2,6 +2,7 @@ package benchpace.live;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchpace.live.Refusal.State;
 import benchpace.plan.SeatNumber;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -18,7 +19,7 @@ class HelpTest {
         assertThat(c.seat(1).claim()).contains(new Seat.Claim("MB", c.now()));
         assertThat(c.refusalOf(new ClassEvent.HelpClaimed(SEAT_1, "TO")))
                 .isEqualTo(new Refusal.ClaimedBy(SEAT_1, "MB"));
-        assertThat(c.refusalOf(new ClassEvent.HelpClaimed(SEAT_1, "MB"))).isEqualTo(new Refusal.AlreadySo("claimed"));
+        assertThat(c.refusalOf(new ClassEvent.HelpClaimed(SEAT_1, "MB"))).isEqualTo(new Refusal.AlreadySo(State.CLAIMED));
     }
 
     @Test void who_went_and_never_said_sorted_has_it_for_five_minutes() {
@@ -33,7 +34,7 @@ class HelpTest {
     @Test void once_sorted_the_seat_is_anybodys_again() {
         c.claim(1, "MB").minute(14).sorted(1, "MB");
         assertThat(c.seat(1).claim()).isEmpty();
-        assertThat(c.refusalOf(new ClassEvent.HelpSorted(SEAT_1, "MB"))).isEqualTo(new Refusal.NotSo("claimed"));
+        assertThat(c.refusalOf(new ClassEvent.HelpSorted(SEAT_1, "MB"))).isEqualTo(new Refusal.NotSo(State.CLAIMED));
 
         c.claim(1, "TO");
         assertThat(c.seat(1).claim()).map(Seat.Claim::helper).contains("TO");

@@ -7,6 +7,7 @@ import static benchpace.plan.StepKind.POUR;
 import static benchpace.plan.StepKind.TALK;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchpace.live.Refusal.State;
 import benchpace.plan.Plan;
 import benchpace.plan.StepId;
 import benchpace.plan.TestPlans;
@@ -24,7 +25,7 @@ class OpeningAStepTest {
         TestClass c = TestClass.evening(2).open("welcome").open("wicks");
 
         assertThat(c.refusalOf(opened("blend"))).isEqualTo(new Refusal.StepIsFree(new StepId("blend")));
-        assertThat(c.refusalOf(opened("wicks"))).isEqualTo(new Refusal.AlreadySo("open"));
+        assertThat(c.refusalOf(opened("wicks"))).isEqualTo(new Refusal.AlreadySo(State.OPEN));
         assertThat(c.refusalOf(opened("glaze"))).isEqualTo(new Refusal.NoSuchStep(new StepId("glaze")));
     }
 
@@ -186,6 +187,6 @@ class OpeningAStepTest {
     @Test void the_class_does_not_go_back_to_a_talk_it_left_out() {
         TestClass c = TestClass.evening(2).open("wicks");
 
-        assertThat(c.refusalOf(opened("welcome"))).isEqualTo(new Refusal.AlreadySo("passed"));
+        assertThat(c.refusalOf(opened("welcome"))).isEqualTo(new Refusal.AlreadySo(State.PASSED));
     }
 }

@@ -2,6 +2,7 @@ package benchpace.live;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchpace.live.Refusal.State;
 import benchpace.plan.SeatNumber;
 import java.time.Duration;
 import java.util.Optional;
@@ -65,8 +66,8 @@ class PausingTest {
         ClassEvent pause = new ClassEvent.SeatPaused(new SeatNumber(1));
         ClassEvent resume = new ClassEvent.SeatResumed(new SeatNumber(1));
 
-        assertThat(c.refusalOf(resume)).isEqualTo(new Refusal.NotSo("paused"));
-        assertThat(c.pause(1).refusalOf(pause)).isEqualTo(new Refusal.AlreadySo("paused"));
+        assertThat(c.refusalOf(resume)).isEqualTo(new Refusal.NotSo(State.PAUSED));
+        assertThat(c.pause(1).refusalOf(pause)).isEqualTo(new Refusal.AlreadySo(State.PAUSED));
     }
 
     @Test void pauses_that_overlap_after_a_correction_are_taken_out_once() {

@@ -7,6 +7,7 @@ import static benchpace.plan.StepKind.HANDS_ON;
 import static benchpace.plan.StepKind.POUR;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchpace.live.Refusal.State;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.StepId;
 import benchpace.plan.TestPlans;
@@ -133,8 +134,8 @@ class PouringAndSettingTest {
     @Test void a_skin_and_a_judgement_are_told_once() {
         c.minute(26).finish(1, "pour").minute(50).seeSkin(1).minute(80).judgeSet(1);
 
-        assertThat(c.refusalOf(new ClassEvent.SkinSeen(SEAT_1))).isEqualTo(new Refusal.AlreadySo("seen"));
-        assertThat(c.refusalOf(new ClassEvent.JudgedSet(SEAT_1))).isEqualTo(new Refusal.AlreadySo("judged set"));
+        assertThat(c.refusalOf(new ClassEvent.SkinSeen(SEAT_1))).isEqualTo(new Refusal.AlreadySo(State.SEEN));
+        assertThat(c.refusalOf(new ClassEvent.JudgedSet(SEAT_1))).isEqualTo(new Refusal.AlreadySo(State.JUDGED_SET));
     }
 
     @Test void undoing_the_pour_takes_with_it_what_was_told_of_the_candle() {

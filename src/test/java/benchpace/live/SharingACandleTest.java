@@ -3,6 +3,7 @@ package benchpace.live;
 import static benchpace.live.TestClass.finished;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchpace.live.Refusal.State;
 import benchpace.plan.SeatNumber;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -55,7 +56,7 @@ class SharingACandleTest {
         assertThat(c.stepOf(2)).isEqualTo("wicks");
         assertThat(c.standing(2).phase()).isEqualTo(Standing.Phase.WORKING);
         assertThat(c.minutesIn(2)).isEqualTo(2);
-        assertThat(c.refusalOf(new ClassEvent.SeatUnpaired(SEAT_2))).isEqualTo(new Refusal.NotSo("shared"));
+        assertThat(c.refusalOf(new ClassEvent.SeatUnpaired(SEAT_2))).isEqualTo(new Refusal.NotSo(State.SHARED));
     }
 
     @Test void when_the_one_who_makes_the_candle_goes_home_the_other_goes_on_with_it() {

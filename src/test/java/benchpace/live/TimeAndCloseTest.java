@@ -4,6 +4,7 @@ import static benchpace.live.TestClass.finished;
 import static benchpace.live.TestClass.instant;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchpace.live.Refusal.State;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.TestPlans;
 import java.time.Instant;
@@ -73,7 +74,7 @@ class TimeAndCloseTest {
         assertThat(c.live().closedAt()).contains(c.now());
         assertThat(c.refusalOf(finished(1, "wicks"))).isEqualTo(new Refusal.ClassIsClosed());
         assertThat(c.refusalOf(new ClassEvent.SeatLeft(new SeatNumber(1)))).isEqualTo(new Refusal.ClassIsClosed());
-        assertThat(c.refusalOf(new ClassEvent.ClassClosed())).isEqualTo(new Refusal.AlreadySo("closed"));
+        assertThat(c.refusalOf(new ClassEvent.ClassClosed())).isEqualTo(new Refusal.AlreadySo(State.CLOSED));
         assertThat(c.refusalOf(new ClassEvent.Undone(3))).isEqualTo(new Refusal.ClassIsClosed());
     }
 
@@ -97,7 +98,7 @@ class TimeAndCloseTest {
     @Test void a_class_is_made_once() {
         ClassEvent again = c.live().history().get(0).event();
 
-        assertThat(c.refusalOf(again)).isEqualTo(new Refusal.AlreadySo("created"));
+        assertThat(c.refusalOf(again)).isEqualTo(new Refusal.AlreadySo(State.CREATED));
     }
 
     @Test void a_class_nobody_closed_was_left_open_after_twelve_silent_hours_counted_from_its_beginning() {

@@ -3,6 +3,7 @@ package benchpace.live;
 import static benchpace.live.TestClass.finished;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchpace.live.Refusal.State;
 import benchpace.plan.ActivityId;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.StepId;
@@ -99,7 +100,7 @@ class UndoingTest {
         long tap = c.seq();
         c.undo(tap);
 
-        assertThat(c.refusalOf(new ClassEvent.Undone(tap))).isEqualTo(new Refusal.AlreadySo("undone"));
+        assertThat(c.refusalOf(new ClassEvent.Undone(tap))).isEqualTo(new Refusal.AlreadySo(State.UNDONE));
     }
 
     @Test void neither_the_creation_nor_an_undoing_is_undone() {

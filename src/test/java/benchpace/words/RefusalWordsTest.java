@@ -39,6 +39,11 @@ class RefusalWordsTest {
                 .isEqualTo("\"" + WICKS_NAME + "\" stays open: seat 1, 2 are done with it. Take that back first.");
     }
 
+    @Test void what_is_so_already_or_is_not_so_is_said_in_plain_words() {
+        assertThat(of(new Refusal.AlreadySo(Refusal.State.JUDGED_SET)).detail()).isEqualTo("It is judged set already.");
+        assertThat(of(new Refusal.NotSo(Refusal.State.TAKING_PART)).detail()).isEqualTo("It is not taking part.");
+    }
+
     @Test void what_is_not_in_the_class_or_cannot_be_is_a_value() {
         assertThat(of(new Refusal.NoSuchSeat(new SeatNumber(9), 2))).isEqualTo(new Explanation(
                 Explanation.Kind.VALUE, "no-such-seat", "The class has no such thing",
