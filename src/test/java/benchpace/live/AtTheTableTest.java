@@ -67,7 +67,8 @@ class AtTheTableTest {
         assertThat(c.standing(1)).isEqualTo(
                 new Standing(Standing.Phase.LEFT, Optional.empty(), TestClass.instant(9)));
         assertThat(c.refusalOf(finished(1, "wicks"))).isEqualTo(new Refusal.NotAtTable(new SeatNumber(1), true));
-        assertThat(c.refusalOf(new ClassEvent.SeatLeft(new SeatNumber(1)))).isEqualTo(new Refusal.AlreadySo(State.GONE));
+        assertThat(c.refusalOf(new ClassEvent.SeatLeft(new SeatNumber(1))))
+                .isEqualTo(new Refusal.AlreadySo(State.GONE));
     }
 
     @Test void who_comes_back_goes_on_where_they_were_and_counts_from_the_return() {

@@ -19,7 +19,8 @@ class HelpTest {
         assertThat(c.seat(1).claim()).contains(new Seat.Claim("MB", c.now()));
         assertThat(c.refusalOf(new ClassEvent.HelpClaimed(SEAT_1, "TO")))
                 .isEqualTo(new Refusal.ClaimedBy(SEAT_1, "MB"));
-        assertThat(c.refusalOf(new ClassEvent.HelpClaimed(SEAT_1, "MB"))).isEqualTo(new Refusal.AlreadySo(State.CLAIMED));
+        assertThat(c.refusalOf(new ClassEvent.HelpClaimed(SEAT_1, "MB")))
+                .isEqualTo(new Refusal.AlreadySo(State.CLAIMED));
     }
 
     @Test void who_went_and_never_said_sorted_has_it_for_five_minutes() {

@@ -47,10 +47,10 @@ class WaitWordsTest {
     }
 
     @Test void a_break_that_finds_no_time_and_seats_wrapped_late_are_told_with_what_to_do() {
+        List<Unplaced> unplaced = List.of(new Unplaced(LABELS, Unplaced.Reason.TOO_FEW_PLACES),
+                new Unplaced(LABELS, Unplaced.Reason.NO_COMMON_TIME));
         WaitView wait = new WaitView(Optional.of(at(0)), List.of(), List.of(), List.of(), List.of(), List.of(),
-                new WaitView.Idle(0, 0, 0, 0, 0), List.of(new Unplaced(LABELS, Unplaced.Reason.TOO_FEW_PLACES),
-                new Unplaced(LABELS, Unplaced.Reason.NO_COMMON_TIME)),
-                Stream.of(2, 3, 4, 7).map(SeatNumber::new).toList());
+                new WaitView.Idle(0, 0, 0, 0, 0), unplaced, Stream.of(2, 3, 4, 7).map(SeatNumber::new).toList());
 
         assertThat(WaitWords.warnings(wait)).containsExactly(
                 "labels has too few places for the whole class at once: move it to a time to have it with fewer.",
