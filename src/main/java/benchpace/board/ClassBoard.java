@@ -25,7 +25,7 @@ import benchpace.live.Rules;
 import benchpace.plan.SeatNumber;
 import benchpace.store.CannotBeKept;
 import benchpace.store.EventLog;
-import benchpace.store.StoreException;
+import benchpace.store.sqlite.StoreException;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
 import java.time.Duration;

@@ -27,7 +27,7 @@ public record Assignment(ActivityId activity, Instant from, Instant until, Progr
         return Duration.between(from, until);
     }
 
-    boolean overlaps(Instant start, Instant end) {
+    public boolean overlaps(Instant start, Instant end) {
         return from.isBefore(end) && start.isBefore(until);
     }
 }

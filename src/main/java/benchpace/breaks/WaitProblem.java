@@ -48,7 +48,7 @@ public record WaitProblem(Instant now, List<Activity> activities, List<SeatWait>
     }
 
     /** What the instructor decided about an activity. */
-    ActivityRun run(ActivityId activity) {
+    public ActivityRun run(ActivityId activity) {
         return runs.getOrDefault(activity, ActivityRun.UNTOUCHED);
     }
 

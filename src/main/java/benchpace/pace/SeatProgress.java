@@ -13,9 +13,9 @@ import java.util.List;
  * @param workedMinutes time since the start, pauses taken out
  * @param done the worked steps behind it, in order
  */
-record SeatProgress(Standing standing, int step, double startMinutes, boolean startsByTap, double workedMinutes,
+public record SeatProgress(Standing standing, int step, double startMinutes, boolean startsByTap, double workedMinutes,
                     List<Done> done) {
-    enum Standing { AWAY, PAUSED, WAITING, WORKING, POURED }
+    public enum Standing { AWAY, PAUSED, WAITING, WORKING, POURED }
 
     /**
      * A finished worked step.
@@ -27,10 +27,10 @@ record SeatProgress(Standing standing, int step, double startMinutes, boolean st
      * @param tapMinutes when it was ticked
      * @param weight 1; half for steps filled in by a jump; 0 for steps left out
      */
-    record Done(int step, double startMinutes, double minutes, boolean startsByTap, double tapMinutes,
+    public record Done(int step, double startMinutes, double minutes, boolean startsByTap, double tapMinutes,
                 double weight) { }
 
-    static SeatProgress of(ClassTrack track, SeatTrack seat, double now) {
+    public static SeatProgress of(ClassTrack track, SeatTrack seat, double now) {
         return new Walk(track, seat, now).walk();
     }
 

@@ -43,7 +43,7 @@ public record SeatTrack(int seat, int party, boolean sharesCandle, double arrive
     }
 
     /** Whether both have the same candle. */
-    boolean sharesCandleWith(SeatTrack other) {
+    public boolean sharesCandleWith(SeatTrack other) {
         return sharesCandle && other.sharesCandle && party == other.party;
     }
 
@@ -53,7 +53,7 @@ public record SeatTrack(int seat, int party, boolean sharesCandle, double arrive
                 claims, setMinutes, outlook);
     }
 
-    boolean isHere(double now) {
+    public boolean isHere(double now) {
         return arrivedMinutes <= now && now < leftMinutes;
     }
 
@@ -62,17 +62,17 @@ public record SeatTrack(int seat, int party, boolean sharesCandle, double arrive
     }
 
     /** Whether a helper said "I've got it" after {@code since} and is not through with it. */
-    boolean isClaimed(double since, double now) {
+    public boolean isClaimed(double since, double now) {
         return claims.stream().anyMatch(c -> c.fromMinutes() >= since && c.covers(now));
     }
 
     /** When a helper who came after {@code since} last said "sorted", or minus infinity. */
-    double lastSorted(double since, double now) {
+    public double lastSorted(double since, double now) {
         return claims.stream().filter(c -> c.fromMinutes() >= since && c.toMinutes() <= now)
                 .mapToDouble(Span::toMinutes).max().orElse(Double.NEGATIVE_INFINITY);
     }
 
-    double pausedWithin(double from, double to) {
+    public double pausedWithin(double from, double to) {
         double sum = 0;
         for (Span pause : pauses) {
             sum += pause.overlap(from, to);
@@ -81,12 +81,12 @@ public record SeatTrack(int seat, int party, boolean sharesCandle, double arrive
     }
 
     /** The latest "still at it" about this step, or minus infinity. */
-    double lastStillAtIt(int step) {
+    public double lastStillAtIt(int step) {
         return latest(stillAtIt, step);
     }
 
     /** The latest "we are done" about this step, or minus infinity. */
-    double lastHint(int step) {
+    public double lastHint(int step) {
         return latest(hints, step);
     }
 

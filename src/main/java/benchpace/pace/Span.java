@@ -13,7 +13,7 @@ public record Span(double fromMinutes, double toMinutes) {
         }
     }
 
-    boolean covers(double minutes) {
+    public boolean covers(double minutes) {
         return fromMinutes <= minutes && minutes < toMinutes;
     }
 

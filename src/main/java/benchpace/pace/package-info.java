@@ -1,8 +1,7 @@
 /**
- * Pace: who is falling behind, what it costs, and when everyone goes home. Pure: a class's record and a moment go in,
- * beliefs come out. No clock, no files, no threads; random draws come from a fixed seed.
- *
- * <p>Start reading at {@link benchpace.pace.PaceEngine}, which judges a {@link benchpace.pace.ClassTrack} at a moment;
- * the numbers it rests on, each with where it comes from, are in {@link benchpace.pace.PacePriors}.
+ * Pace: a class's record as it is judged, and what is found. Its rooms, from the top: {@code engine} says who falls
+ * behind and what it costs, {@code forecast} when everyone goes home, {@code belief} what is believed of steps, taps
+ * and openings. Pure: a record and a moment go in, beliefs come out. No clock, no files, no threads; random draws come
+ * from a fixed seed. Start at {@link benchpace.pace.ClassTrack} and {@link benchpace.pace.engine.PaceEngine}.
  */
 package benchpace.pace;

@@ -2,9 +2,9 @@ package benchpace.report;
 
 import benchpace.pace.ClassTrack;
 import benchpace.pace.Level;
-import benchpace.pace.PaceEngine;
-import benchpace.pace.PaceMemory;
 import benchpace.pace.SeatTrack;
+import benchpace.pace.engine.PaceEngine;
+import benchpace.pace.engine.PaceMemory;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;

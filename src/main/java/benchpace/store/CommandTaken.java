@@ -1,5 +1,7 @@
 package benchpace.store;
 
+import benchpace.store.sqlite.StoreException;
+
 /** The class already has an event of that command. */
 public final class CommandTaken extends StoreException {
     private static final long serialVersionUID = 1L;

@@ -1,6 +1,7 @@
 package benchpace.store;
 
 import benchpace.live.Recorded;
+import benchpace.store.sqlite.StoreException;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;

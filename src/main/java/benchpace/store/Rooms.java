@@ -1,6 +1,8 @@
 package benchpace.store;
 
 import benchpace.cure.room.RoomFit;
+import benchpace.store.sqlite.Database;
+import benchpace.store.sqlite.Statements;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;

@@ -1,5 +1,8 @@
 package benchpace.store;
 
+import benchpace.store.sqlite.Database;
+import benchpace.store.sqlite.Hashes;
+import benchpace.store.sqlite.Statements;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.util.ArrayList;

@@ -1,5 +1,7 @@
 package benchpace.store;
 
+import benchpace.store.sqlite.StoreException;
+
 /** The class already has an event of that number, or lacks the one before: somebody else wrote in between. */
 public final class SeqTaken extends StoreException {
     private static final long serialVersionUID = 1L;

@@ -1,5 +1,6 @@
 package benchpace.store;
 
+import benchpace.store.sqlite.Database;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.util.Optional;

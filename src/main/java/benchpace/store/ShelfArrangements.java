@@ -4,6 +4,7 @@ import benchpace.files.BadField;
 import benchpace.files.Json;
 import benchpace.files.ShelfJson;
 import benchpace.shelf.ShelfArrangement;
+import benchpace.store.sqlite.StoreException;
 import com.fasterxml.jackson.core.JsonProcessingException;
 
 /** How the shop arranged its pickup shelf, among the settings. */

@@ -6,6 +6,8 @@ import benchpace.files.ShelfJson;
 import benchpace.shelf.EntryId;
 import benchpace.shelf.ShelfEvent;
 import benchpace.shelf.ShelfPlace;
+import benchpace.store.sqlite.Database;
+import benchpace.store.sqlite.StoreException;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import java.sql.Connection;
 import java.sql.PreparedStatement;

@@ -3,6 +3,8 @@ package benchpace.store;
 import benchpace.files.BadField;
 import benchpace.files.Json;
 import benchpace.live.Recorded;
+import benchpace.store.sqlite.Database;
+import benchpace.store.sqlite.StoreException;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import java.sql.Connection;
 import java.sql.PreparedStatement;

@@ -1,6 +1,8 @@
 package benchpace.store;
 
 import benchpace.pace.StepPrior;
+import benchpace.store.sqlite.Database;
+import benchpace.store.sqlite.Statements;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
 import java.sql.Connection;

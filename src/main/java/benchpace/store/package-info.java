@@ -1,7 +1,6 @@
 /**
- * Floor 3: what outlives a restart, in one SQLite file: the events of every class, sessions, settings. Plain JDBC; one
- * connection writes, others read. Nothing here decides anything: a row is written as it was given and read back equal.
- * The tables are the numbered files in {@code src/main/resources/benchpace/store}. Start at {@link Database}, then
- * {@link EventLog}.
+ * Floor 3: what outlives a restart: the events of every class, sessions, settings. Nothing here decides anything: a row
+ * is written as it was given and read back equal. {@code sqlite} is the file they stand in. Start at {@link
+ * benchpace.store.EventLog}.
  */
 package benchpace.store;

@@ -8,7 +8,7 @@ import benchpace.board.time.ImpossibleClock;
 import benchpace.files.BadField;
 import benchpace.plan.Plan;
 import benchpace.store.CannotBeKept;
-import benchpace.store.StoreException;
+import benchpace.store.sqlite.StoreException;
 import benchpace.web.classes.ClassesApi;
 import benchpace.web.classes.ClockApi;
 import benchpace.web.classes.Pages;

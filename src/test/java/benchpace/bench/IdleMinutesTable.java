@@ -1,10 +1,10 @@
 package benchpace.bench;
 
-import benchpace.breaks.Evenings;
-import benchpace.breaks.FirstComeFirstServed;
 import benchpace.breaks.WaitPlan;
-import benchpace.breaks.WaitPlanner;
 import benchpace.breaks.WaitProblem;
+import benchpace.breaks.search.Evenings;
+import benchpace.breaks.search.FirstComeFirstServed;
+import benchpace.breaks.search.WaitPlanner;
 import java.lang.management.ManagementFactory;
 import java.util.List;
 import java.util.function.LongFunction;

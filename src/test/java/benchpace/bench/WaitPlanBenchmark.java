@@ -1,12 +1,12 @@
 package benchpace.bench;
 
-import benchpace.breaks.Evenings;
-import benchpace.breaks.FirstComeFirstServed;
 import benchpace.breaks.ReadyRange;
 import benchpace.breaks.SeatWait;
 import benchpace.breaks.WaitPlan;
-import benchpace.breaks.WaitPlanner;
 import benchpace.breaks.WaitProblem;
+import benchpace.breaks.search.Evenings;
+import benchpace.breaks.search.FirstComeFirstServed;
+import benchpace.breaks.search.WaitPlanner;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;

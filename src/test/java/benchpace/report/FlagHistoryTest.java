@@ -3,9 +3,9 @@ package benchpace.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.pace.Level;
-import benchpace.pace.PaceEngine;
-import benchpace.pace.PacePriors;
-import benchpace.pace.Scene;
+import benchpace.pace.belief.PacePriors;
+import benchpace.pace.engine.PaceEngine;
+import benchpace.pace.engine.Scene;
 import java.util.List;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;

@@ -2,7 +2,7 @@ package benchpace.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import benchpace.pace.Scene;
+import benchpace.pace.engine.Scene;
 import java.util.List;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;

@@ -15,7 +15,7 @@ import java.time.Instant;
 import java.util.List;
 
 /** A small class to store: three seats, one step done by hand, a pour and its cure. */
-final class ClassOfThree {
+public final class ClassOfThree {
     static final Instant START = Instant.parse("2027-03-04T18:30:00Z");
     static final Plan PLAN = new Plan(new PlanId("small"), "A small class", "", "", 3, TableShape.LONG_TABLE,
             List.of(step("wicks", StepKind.HANDS_ON), step("pour", StepKind.POUR), step("cure", StepKind.CURE)),
@@ -28,7 +28,7 @@ final class ClassOfThree {
                 Duration.ofMinutes(3), "", "", "");
     }
 
-    static Recorded created() {
+    public static Recorded created() {
         return event(1, new ClassEvent.ClassCreated(PLAN, "Thursday", START, List.of(
                 new ClassEvent.Place(new SeatNumber(1), "Ida"), new ClassEvent.Place(new SeatNumber(2), ""),
                 new ClassEvent.Place(new SeatNumber(3), "Bo"))));
@@ -39,7 +39,7 @@ final class ClassOfThree {
                 event);
     }
 
-    static Recorded note(long seq, String text) {
+    public static Recorded note(long seq, String text) {
         return event(seq, new ClassEvent.ClassNoted(text));
     }
 }

@@ -9,6 +9,7 @@ import benchpace.shelf.ClaimWord;
 import benchpace.shelf.EntryId;
 import benchpace.shelf.ShelfEvent;
 import benchpace.shelf.ShelfPlace;
+import benchpace.store.sqlite.Database;
 import java.sql.ResultSet;
 import java.sql.Statement;
 import java.time.Duration;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.live.LiveClass;
 import benchpace.shelf.Shelf;
+import benchpace.store.sqlite.Database;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;

@@ -2,6 +2,8 @@ package benchpace.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchpace.store.sqlite.Database;
+import benchpace.store.sqlite.Leftovers;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

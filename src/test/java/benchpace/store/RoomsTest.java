@@ -3,6 +3,8 @@ package benchpace.store;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.cure.room.RoomFit;
+import benchpace.store.sqlite.Database;
+import benchpace.store.sqlite.Statements;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Optional;

@@ -3,6 +3,9 @@ package benchpace.store;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import benchpace.store.sqlite.Database;
+import benchpace.store.sqlite.Hashes;
+import benchpace.store.sqlite.StoreException;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

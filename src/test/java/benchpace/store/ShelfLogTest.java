@@ -12,6 +12,8 @@ import benchpace.shelf.ShelfEvent;
 import benchpace.shelf.ShelfLayout;
 import benchpace.shelf.ShelfPlace;
 import benchpace.shelf.ShelfSettings;
+import benchpace.store.sqlite.Database;
+import benchpace.store.sqlite.StoreException;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

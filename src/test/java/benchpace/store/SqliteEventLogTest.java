@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import benchpace.live.ClassEvent;
 import benchpace.live.Recorded;
 import benchpace.plan.SeatNumber;
+import benchpace.store.sqlite.Database;
+import benchpace.store.sqlite.StoreException;
 import java.nio.file.Path;
 import java.sql.Statement;
 import java.time.Instant;

@@ -3,6 +3,7 @@ package benchpace.store;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.pace.StepPrior;
+import benchpace.store.sqlite.Database;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Map;

@@ -1,5 +1,6 @@
 package benchpace.store;
 
+import benchpace.store.sqlite.Database;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;

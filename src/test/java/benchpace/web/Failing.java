@@ -10,7 +10,7 @@ import benchpace.board.pacing.PaceWatch;
 import benchpace.board.pacing.PosteriorPaceWatch;
 import benchpace.board.view.ViewMaker;
 import benchpace.live.LiveClass;
-import benchpace.pace.PaceEngine;
+import benchpace.pace.engine.PaceEngine;
 import benchpace.plan.SeatNumber;
 import java.time.Instant;
 import java.util.AbstractMap;

@@ -5,8 +5,8 @@ import static benchpace.web.TestBoard.opening;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.plan.SeatNumber;
-import benchpace.store.Database;
 import benchpace.store.Settings;
+import benchpace.store.sqlite.Database;
 import benchpace.web.entrance.RawExchange;
 import benchpace.web.guest.GuestCodes;
 import java.io.IOException;

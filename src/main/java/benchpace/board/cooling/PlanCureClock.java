@@ -17,7 +17,7 @@ public final class PlanCureClock implements CureClock {
     public static final Duration ABOUT_AN_HOUR = Duration.ofMinutes(60);
     /**
      * One standard deviation of a cure as a share of the plan's figure: 6 in 100 between classes and 3 between candles,
-     * as the pace reckons ({@link benchpace.pace.PacePriors.Cure}), taken together.
+     * as the pace reckons ({@link benchpace.pace.belief.PacePriors.Cure}), taken together.
      */
     public static final double SPREAD = 0.07;
     private static final double NORMAL_P90 = 1.2816;

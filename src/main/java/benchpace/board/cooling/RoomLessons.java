@@ -4,7 +4,7 @@ import benchpace.board.attempt.Faults;
 import benchpace.cure.room.RoomFit;
 import benchpace.live.LiveClass;
 import benchpace.store.Rooms;
-import benchpace.store.StoreException;
+import benchpace.store.sqlite.StoreException;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
 import java.time.InstantSource;

@@ -1,6 +1,6 @@
 package benchpace.board.pacing;
 
-import benchpace.pace.FinishTimes;
+import benchpace.pace.forecast.FinishTimes;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.function.ToDoubleFunction;

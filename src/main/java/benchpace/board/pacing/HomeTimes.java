@@ -5,7 +5,7 @@ import benchpace.board.cooling.ReadyWindow;
 import benchpace.board.pacing.HomeTime.Basis;
 import benchpace.live.LiveClass;
 import benchpace.live.Seat;
-import benchpace.pace.Forecast;
+import benchpace.pace.forecast.Forecast;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.Step;
 import benchpace.plan.StepKind;

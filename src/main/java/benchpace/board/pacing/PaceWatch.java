@@ -2,8 +2,8 @@ package benchpace.board.pacing;
 
 import benchpace.board.cooling.CandleClock;
 import benchpace.live.LiveClass;
-import benchpace.pace.PaceEngine;
-import benchpace.pace.PacePriors;
+import benchpace.pace.belief.PacePriors;
+import benchpace.pace.engine.PaceEngine;
 import benchpace.plan.SeatNumber;
 import java.time.Instant;
 import java.util.Map;

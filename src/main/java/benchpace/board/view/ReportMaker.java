@@ -10,7 +10,7 @@ import benchpace.live.LiveClass;
 import benchpace.live.Recorded;
 import benchpace.live.Seat;
 import benchpace.pace.ClassTrack;
-import benchpace.pace.PaceEngine;
+import benchpace.pace.engine.PaceEngine;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.Step;
 import benchpace.report.CandleTime;

@@ -2,10 +2,10 @@ package benchpace.board.waiting;
 
 import benchpace.breaks.Announced;
 import benchpace.breaks.BrokenAnnouncement;
-import benchpace.breaks.FirstComeFirstServed;
 import benchpace.breaks.WaitPlan;
-import benchpace.breaks.WaitPlanner;
 import benchpace.breaks.WaitProblem;
+import benchpace.breaks.search.FirstComeFirstServed;
+import benchpace.breaks.search.WaitPlanner;
 import benchpace.plan.Activity;
 import benchpace.plan.SeatNumber;
 import java.time.Duration;

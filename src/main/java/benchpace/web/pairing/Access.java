@@ -3,7 +3,7 @@ package benchpace.web.pairing;
 import benchpace.board.time.BoardTime;
 import benchpace.store.Session;
 import benchpace.store.Sessions;
-import benchpace.store.StoreException;
+import benchpace.store.sqlite.StoreException;
 import benchpace.web.request.Bearer;
 import benchpace.web.request.Problem;
 import benchpace.web.request.Refused;

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import benchpace.board.Stories;
 import benchpace.board.view.Watched;
 import benchpace.live.TestClass;
-import benchpace.pace.FinishTimes;
+import benchpace.pace.forecast.FinishTimes;
 import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.DisplayNameGeneration;

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
 import benchpace.files.Json;
-import benchpace.store.Database;
 import benchpace.store.PairingKeys;
+import benchpace.store.sqlite.Database;
 import benchpace.web.OneEvening;
 import benchpace.web.Reply;
 import benchpace.web.TestBoard;

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.board.time.SettableClocks;
 import benchpace.board.time.SteadyClock;
-import benchpace.store.Database;
 import benchpace.store.PairingKeys;
+import benchpace.store.sqlite.Database;
 import benchpace.web.screen.shell.Role;
 import java.nio.file.Path;
 import java.time.Duration;

@@ -8,7 +8,7 @@ import benchpace.files.Json;
 import benchpace.live.ClassEvent;
 import benchpace.live.Command;
 import benchpace.plan.SeatNumber;
-import benchpace.store.Database;
+import benchpace.store.sqlite.Database;
 import benchpace.web.OneEvening;
 import benchpace.web.Reply;
 import benchpace.web.TestBoard;

@@ -1,8 +1,0 @@
-package benchpace.breaks;
-
-/** A place at a task, taken from one slot up to another. */
-record Booking(int task, int from, int until) {
-    static Booking of(int task, int from, int length) {
-        return new Booking(task, from, from + length);
-    }
-}

@@ -1,0 +1,5 @@
+/**
+ * When the last seat pours and everyone goes home, drawn from the beliefs. Start at {@link
+ * benchpace.pace.forecast.FinishForecast}.
+ */
+package benchpace.pace.forecast;

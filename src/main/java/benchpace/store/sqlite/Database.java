@@ -1,0 +1,306 @@
+package benchpace.store.sqlite;
+
+import java.lang.System.Logger;
+import java.lang.System.Logger.Level;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.locks.ReentrantLock;
+import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
+
+/**
+ * The one SQLite file of a data folder. A single connection writes, a transaction at a time, on disk before
+ * {@link #write} returns (write-ahead log and {@code synchronous=FULL}, as https://sqlite.org/pragma.html says of
+ * them); others read beside it and never wait for it. Safe for use by many threads.
+ */
+public final class Database implements AutoCloseable {
+    /** The file's name in the data folder. */
+    public static final String FILE = "benchpace.db";
+    private static final Logger LOG = System.getLogger(Database.class.getName());
+    private static final int BUSY_MILLIS = 5_000;
+    private static final int BRIEFLY_BUSY_MILLIS = 100;
+    private static final int IDLE_READERS = 4;
+
+    private final Path file;
+    private final FolderLock folderLock;
+    private final ReentrantLock writing = new ReentrantLock();
+    private final Deque<Connection> idleReaders = new ArrayDeque<>();
+    private final List<String> told = new ArrayList<>();
+    private Connection writer;
+    private boolean closed;
+
+    private Database(Path file, FolderLock folderLock) {
+        this.file = file;
+        this.folderLock = folderLock;
+    }
+
+    /** What was amiss with the files and is worth a sentence to whoever starts the board, although it goes on. */
+    public List<String> told() {
+        return List.copyOf(told);
+    }
+
+    /** Something to do with a connection, which stays open and must not be kept. */
+    public interface Work<T> {
+        T with(Connection connection) throws SQLException;
+    }
+
+    /**
+     * Opens the data of a folder, making both if need be, and brings the tables up to date.
+     *
+     * @throws StoreException in one plain sentence: cannot be made, written or read, in use, damaged, newer than this
+     */
+    public static Database open(Path folder) {
+        Path absolute = folder.toAbsolutePath().normalize();
+        FolderLock lock = FolderLock.of(absolute);
+        Database database = new Database(absolute.resolve(FILE), lock);
+        try {
+            SqliteLibrary.load(absolute);
+            new Leftovers(database.file).look().ifPresent(database.told::add);
+            database.writer = database.connect(false);
+            database.check();
+            Migrations.apply(database.writer, database.file.toString());
+            if (!database.told.isEmpty()) {
+                database.emptyWriteAheadLog(); // what was told and kept once is not told again
+            }
+            List.of("", "-wal", "-shm").forEach(of -> OwnerOnly.file(absolute.resolve(FILE + of)));
+            return database;
+        } catch (SQLException e) {
+            database.close();
+            throw database.failure(e);
+        } catch (RuntimeException e) {
+            database.close();
+            throw e;
+        }
+    }
+
+    private Connection connect(boolean onlyReads) throws SQLException {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setJournalMode(SQLiteConfig.JournalMode.WAL);
+        config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
+        config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
+        config.setBusyTimeout(BUSY_MILLIS);
+        config.enforceForeignKeys(true);
+        // a file: address, because a plain name is cut at a question mark
+        Connection connection = config.createConnection("jdbc:sqlite:" + file.toUri().toString()
+                .replaceFirst("^file:/+", "file:///"));
+        try (Statement statement = connection.createStatement()) {
+            // what is erased is overwritten with zeros, https://sqlite.org/pragma.html#pragma_secure_delete
+            statement.execute(onlyReads ? "pragma query_only = on" : "pragma secure_delete = on");
+        }
+        return connection;
+    }
+
+    /** Reads through the whole file once: damage is told at the start of an evening, not in the middle of it. */
+    private void check() throws SQLException {
+        try (Statement statement = writer.createStatement();
+                ResultSet row = statement.executeQuery("pragma integrity_check(1)")) {
+            if (!"ok".equals(row.getString(1))) {
+                throw damaged(null);
+            }
+        }
+    }
+
+    /**
+     * Runs {@code work} in one transaction. When this returns, what it wrote survives a power cut; when it throws,
+     * nothing was written, and the next one may try again.
+     *
+     * @throws StoreException if the file fails; whatever {@code work} itself throws passes through
+     */
+    public <T> T write(Work<T> work) {
+        writing.lock();
+        try {
+            if (closed) {
+                throw new StoreException("The data in " + file + " is closed.");
+            }
+            if (writer == null) {
+                writer = connect(false);
+            }
+            writer.setAutoCommit(false);
+            T result = work.with(writer);
+            writer.commit();
+            writer.setAutoCommit(true);
+            return result;
+        } catch (SQLException e) {
+            abandon();
+            throw failure(e);
+        } catch (RuntimeException | Error e) {
+            abandon();
+            throw e;
+        } finally {
+            writing.unlock();
+        }
+    }
+
+    /**
+     * Brings everything into the file itself and cuts the write-ahead log to nothing, so that what was erased does not
+     * stand there any more. Whatever comes of it, what was written before stays written. A reader under way may keep
+     * it; then the next call, or closing, does it.
+     *
+     * @return whether it is empty now; it does not wait long for that, as taps wait meanwhile
+     */
+    public boolean emptyWriteAheadLog() {
+        writing.lock();
+        try {
+            return writer != null && emptied(writer);
+        } finally {
+            writing.unlock();
+        }
+    }
+
+    private static boolean emptied(Connection connection) {
+        try (Statement statement = connection.createStatement()) {
+            statement.execute("pragma busy_timeout = " + BRIEFLY_BUSY_MILLIS);
+            try (ResultSet row = statement.executeQuery("pragma wal_checkpoint(truncate)")) {
+                return row.next() && row.getInt(1) == 0;
+            } finally {
+                statement.execute("pragma busy_timeout = " + BUSY_MILLIS);
+            }
+        } catch (SQLException e) {
+            LOG.log(Level.WARNING, "the write-ahead log could not be emptied; it is tried again later", e);
+            return false;
+        }
+    }
+
+    /** A connection that will not even roll back is thrown away; closing it rolls back. */
+    private void abandon() {
+        if (writer == null) {
+            return;
+        }
+        try {
+            writer.rollback();
+            writer.setAutoCommit(true);
+        } catch (SQLException broken) {
+            closeQuietly(writer);
+            writer = null;
+        }
+    }
+
+    /**
+     * Runs {@code work} on a connection that only reads.
+     *
+     * @throws StoreException if the file fails; whatever {@code work} itself throws passes through
+     */
+    public <T> T read(Work<T> work) {
+        Connection reader = null;
+        boolean sound = false;
+        try {
+            reader = borrow();
+            T result = work.with(reader);
+            sound = true;
+            return result;
+        } catch (SQLException e) {
+            throw failure(e);
+        } finally {
+            giveBack(reader, sound);
+        }
+    }
+
+    private Connection borrow() throws SQLException {
+        synchronized (idleReaders) {
+            if (closed) {
+                throw new StoreException("The data in " + file + " is closed.");
+            }
+            if (!idleReaders.isEmpty()) {
+                return idleReaders.pop();
+            }
+        }
+        return connect(true);
+    }
+
+    private void giveBack(Connection reader, boolean sound) {
+        synchronized (idleReaders) {
+            if (reader != null && sound && !closed && idleReaders.size() < IDLE_READERS) {
+                idleReaders.push(reader);
+                return;
+            }
+        }
+        closeQuietly(reader);
+    }
+
+    /** What an error of the file means to whoever runs the board. */
+    private StoreException failure(SQLException e) {
+        if (e instanceof SQLiteException sqlite) {
+            SQLiteErrorCode code = sqlite.getResultCode();
+            switch (code.code & 0xff) {
+                case SQLITE_FULL:
+                    return new StoreException("The disk of " + file + " is full: nothing was written.", e);
+                case SQLITE_IOERR:
+                    if (WRITING.contains(code)) {
+                        return new StoreException("The disk of " + file + " takes no more, it may be full or broken: "
+                                + "nothing was written.", e);
+                    }
+                    break;
+                case SQLITE_NOTADB:
+                case SQLITE_CORRUPT:
+                    return damaged(e);
+                case SQLITE_CANTOPEN:
+                case SQLITE_PERM:
+                case SQLITE_READONLY:
+                    return new StoreException("The file " + file + " cannot be opened for reading and writing.", e);
+                case SQLITE_BUSY:
+                case SQLITE_LOCKED:
+                    return new StoreException("The file " + file + " is held by another program.", e);
+                default:
+                    break;
+            }
+        }
+        return new StoreException("The file " + file + " cannot be read or written.", e);
+    }
+
+    // Primary result codes, https://sqlite.org/rescode.html; extended codes carry them in their low byte.
+    private static final int SQLITE_PERM = 3;
+    private static final int SQLITE_BUSY = 5;
+    private static final int SQLITE_LOCKED = 6;
+    private static final int SQLITE_READONLY = 8;
+    private static final int SQLITE_IOERR = 10;
+    private static final int SQLITE_CORRUPT = 11;
+    private static final int SQLITE_FULL = 13;
+    private static final int SQLITE_CANTOPEN = 14;
+    private static final int SQLITE_NOTADB = 26;
+    private static final Set<SQLiteErrorCode> WRITING = EnumSet.of(SQLiteErrorCode.SQLITE_IOERR_WRITE,
+            SQLiteErrorCode.SQLITE_IOERR_FSYNC, SQLiteErrorCode.SQLITE_IOERR_TRUNCATE,
+            SQLiteErrorCode.SQLITE_IOERR_SHMSIZE, SQLiteErrorCode.SQLITE_IOERR_DIR_FSYNC);
+
+    private StoreException damaged(SQLException cause) {
+        return new StoreException("The file " + file + " is damaged or no database: please put back a copy of it, "
+                + "or move it away to start anew.", cause);
+    }
+
+    private static void closeQuietly(Connection connection) {
+        if (connection == null) {
+            return;
+        }
+        try {
+            connection.close();
+        } catch (SQLException ignored) {
+            // everything that was promised is on disk already
+        }
+    }
+
+    /** Lets a write that is under way finish first. */
+    @Override public void close() {
+        writing.lock();
+        try {
+            synchronized (idleReaders) {
+                closed = true;
+                idleReaders.forEach(Database::closeQuietly);
+                idleReaders.clear();
+            }
+            closeQuietly(writer);
+            writer = null;
+            folderLock.close();
+        } finally {
+            writing.unlock();
+        }
+    }
+}
