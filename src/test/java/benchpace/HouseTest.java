@@ -116,6 +116,24 @@ class HouseTest {
             .whereLayer("room").mayNotBeAccessedByAnyLayer()
             .whereLayer("solver").mayOnlyBeAccessedByLayers("room");
 
+    @ArchTest static final ArchRule the_pace_uses_its_rooms_downward_only = layeredArchitecture()
+            .consideringOnlyDependenciesInAnyPackage("benchpace.pace..")
+            .layer("engine").definedBy("benchpace.pace.engine")
+            .layer("forecast").definedBy("benchpace.pace.forecast")
+            .layer("belief").definedBy("benchpace.pace.belief")
+            .layer("record").definedBy("benchpace.pace")
+            .whereLayer("engine").mayNotBeAccessedByAnyLayer()
+            .whereLayer("forecast").mayOnlyBeAccessedByLayers("engine")
+            .whereLayer("belief").mayOnlyBeAccessedByLayers("engine", "forecast");
+
+    @ArchTest static final ArchRule what_a_plan_of_the_wait_is_knows_no_search = noClasses()
+            .that().resideInAPackage("benchpace.breaks")
+            .should().dependOnClassesThat().resideInAPackage("benchpace.breaks.search");
+
+    @ArchTest static final ArchRule the_file_knows_no_table = noClasses()
+            .that().resideInAPackage("benchpace.store.sqlite")
+            .should().dependOnClassesThat().resideInAPackage("benchpace.store");
+
     @ArchTest static final ArchRule rooms_of_the_web_are_free_of_cycles =
             slices().matching("benchpace.web.(*)..").should().beFreeOfCycles();
 
