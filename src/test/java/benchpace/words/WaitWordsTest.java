@@ -3,9 +3,9 @@ package benchpace.words;
 import static benchpace.breaks.search.Evenings.at;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchpace.board.waiting.WaitView;
 import benchpace.board.waiting.WaitView.CallState;
 import benchpace.board.waiting.WaitView.CallView;
-import benchpace.board.waiting.WaitView;
 import benchpace.breaks.Unplaced;
 import benchpace.breaks.WaitEvent;
 import benchpace.plan.ActivityId;
