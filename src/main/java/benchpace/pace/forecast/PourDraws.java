@@ -36,8 +36,8 @@ public final class PourDraws {
     private final double[] scratch;
     private final int helped;
 
-    public PourDraws(ClassTrack track, List<SeatProgress> seats, List<SeatOdds> odds, ClassTempo tempo, OpeningHabit
-                  openings, PacePriors priors, double now, int draws, long seed, Without without) {
+    public PourDraws(ClassTrack track, List<SeatProgress> seats, List<SeatOdds> odds, ClassTempo tempo,
+              OpeningHabit openings, PacePriors priors, double now, int draws, long seed, Without without) {
         this.helped = without.helpedSeat();
         this.track = track;
         this.seats = seats;
