@@ -113,7 +113,7 @@ public final class LiveClass {
     }
 
     /** The first instant a tap of this class may bear. */
-    public Instant earliest() {
+    Instant earliest() {
         return startsAt.isBefore(createdAt()) ? startsAt : createdAt();
     }
 

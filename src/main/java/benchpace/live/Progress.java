@@ -40,7 +40,7 @@ public final class Progress {
     }
 
     /** The led step, not opened nor passed over, that keeps this one closed. */
-    public Optional<StepId> firstClosedLedBefore(StepId step) {
+    Optional<StepId> firstClosedLedBefore(StepId step) {
         int index = plan.indexOf(step);
         for (int i = furthestOpened + 1; i < index; i++) {
             if (plan.steps().get(i).led()) {
@@ -51,7 +51,7 @@ public final class Progress {
     }
 
     /** Position of the furthest step the seat has finished; -1 if none. */
-    public int furthestFinished(Seat seat) {
+    int furthestFinished(Seat seat) {
         return seat.finishes().keySet().stream().mapToInt(plan::indexOf).max().orElse(-1);
     }
 

@@ -21,10 +21,10 @@ import java.util.Optional;
  */
 public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
     /** How far ahead of the class's time a tap may claim to have been made: what clock estimates differ by. */
-    public static final Duration CLOCK_SLACK = Duration.ofSeconds(5);
+    static final Duration CLOCK_SLACK = Duration.ofSeconds(5);
     /** What a thermometer pointed at a candle may show, degrees Celsius. */
-    public static final double COLDEST = 0;
-    public static final double HOTTEST = 130;
+    static final double COLDEST = 0;
+    static final double HOTTEST = 130;
     private static final int LONGEST_EXTENSION = 60;
 
     private final LiveClass live;
@@ -58,12 +58,8 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
     }
 
     private Optional<Refusal> closed() {
-        ClassEvent wish = command.wish();
-        boolean allowedAfterwards = wish instanceof ClassEvent.Undone || wish instanceof ClassEvent.ClassNoted
-                || wish instanceof ClassEvent.SeatNoted || wish instanceof ClassEvent.JudgedSet
-                || wish instanceof ClassEvent.TapRetimed || wish instanceof ClassEvent.ClassClosed;
-        return live.closedAt().isPresent() && !allowedAfterwards
-                ? refuse(new Refusal.ClassIsClosed()) : Optional.empty();
+        return refuseIf(live.closedAt().isPresent() && !EventTrait.AFTER_THE_CLOSE.of(command.wish()),
+                Refusal.ClassIsClosed::new);
     }
 
     private Seat seat(SeatNumber number) {
