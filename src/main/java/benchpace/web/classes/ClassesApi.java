@@ -5,6 +5,7 @@ import benchpace.board.Boards;
 import benchpace.board.ClassBoard;
 import benchpace.board.LeavingEarly.Followed;
 import benchpace.files.Json;
+import benchpace.files.Words;
 import benchpace.files.log.CommandJson;
 import benchpace.files.log.EventJson;
 import benchpace.files.plan.PlanFile;
@@ -85,7 +86,7 @@ public final class ClassesApi {
                 .sorted(Comparator.comparing((ClassBoard b) -> b.live().createdAt()).reversed())
                 .forEach(b -> list.addObject().put("id", b.id()).put("name", b.live().name())
                         .put("startsAt", b.live().startsAt().toString())
-                        .put("status", StateJson.token(b.stage())));
+                        .put("status", Words.of(b.stage())));
         Bodies.send(ctx, 200, list);
     }
 
@@ -107,7 +108,7 @@ public final class ClassesApi {
         ctx.header("Location", "/api/classes/" + board.id());
         Bodies.send(ctx, 201, Json.object().put("id", board.id()).put("name", board.live().name())
                 .put("startsAt", board.live().startsAt().toString())
-                .put("status", StateJson.token(board.stage())));
+                .put("status", Words.of(board.stage())));
     }
 
     private Plan plan(JsonNode body) {

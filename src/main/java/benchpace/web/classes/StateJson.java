@@ -11,6 +11,7 @@ import benchpace.board.pacing.SeatFlag;
 import benchpace.board.view.ClassView;
 import benchpace.board.view.SeatView;
 import benchpace.files.Json;
+import benchpace.files.Words;
 import benchpace.web.screen.instructor.HomeLine;
 import benchpace.web.screen.shell.Viewer;
 import benchpace.words.EventWords;
@@ -22,7 +23,6 @@ import benchpace.words.Times;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
-import java.util.Locale;
 import java.util.Optional;
 
 /** The view of a class as JSON. */
@@ -34,10 +34,10 @@ public final class StateJson {
         ObjectNode state = Json.object()
                 .put("id", view.id()).put("name", view.name()).put("place", view.place())
                 .put("seq", view.seq()).put("now", view.now().toString())
-                .put("startsAt", view.startsAt().toString()).put("status", token(view.stage()));
+                .put("startsAt", view.startsAt().toString()).put("status", Words.of(view.stage()));
         view.steps().forEach(s -> steps(state).addObject()
-                .put("id", s.id()).put("name", s.name()).put("kind", token(s.kind()))
-                .put("opening", token(s.opening())).put("open", s.open())
+                .put("id", s.id()).put("name", s.name()).put("kind", Words.of(s.kind()))
+                .put("opening", Words.of(s.opening())).put("open", s.open())
                 .put("openedAt", text(s.openedAt())).put("plannedMinutes", s.planned().toSeconds() / 60.0)
                 .put("finished", s.finished()));
         ArrayNode seats = state.putArray("seats");
@@ -48,7 +48,7 @@ public final class StateJson {
         state.set("forecast", forecast(view));
         state.set("room", room(view.room()));
         view.cure().range().filter(r -> view.cure().allPoured()).ifPresentOrElse(r -> state.putObject("cure")
-                .put("basis", token(r.basis())).put("readyFrom", r.from().toString())
+                .put("basis", Words.of(r.basis())).put("readyFrom", r.from().toString())
                 .put("readyAt", text(view.cure().likely())).put("readyUntil", r.until().toString()),
                 () -> state.putNull("cure"));
         view.next().ifPresentOrElse(
@@ -76,7 +76,7 @@ public final class StateJson {
     }
 
     private static ObjectNode flag(ObjectNode node, SeatFlag flag) {
-        return node.put("level", token(flag.level())).put("reason", FlagWords.reason(flag))
+        return node.put("level", Words.of(flag.level())).put("reason", FlagWords.reason(flag))
                 .put("minutesOver", flag.minutesOver()).put("priceMinutes", flag.priceMinutes());
     }
 
@@ -97,10 +97,10 @@ public final class StateJson {
                 .put("readyFrom", text(candle.map(c -> c.said().from())))
                 .put("readyAt", text(candle.map(c -> c.ready().likely())))
                 .put("readyUntil", text(candle.map(c -> c.said().until())))
-                .put("readyBasis", candle.map(c -> token(c.ready().basis())).orElse(null))
+                .put("readyBasis", candle.map(c -> Words.of(c.ready().basis())).orElse(null))
                 .put("candle", candle.flatMap(CandleClock::detail).map(CureDetail::candle).orElse(null))
                 .put("judgedSetAt", text(candle.flatMap(CandleClock::judgedSetAt)))
-                .put("flag", seat.flag().map(SeatFlag::level).map(StateJson::token).orElse(null))
+                .put("flag", seat.flag().map(SeatFlag::level).map(Words::of).orElse(null))
                 .put("helper", seat.helper().orElse(null))
                 .put("sharesWith", seat.sharesWith().orElse(null))
                 .put("guestSaysDone", seat.hint());
@@ -134,7 +134,7 @@ public final class StateJson {
         return Json.object().put("p10", home.p10().toString()).put("p50", home.p50().toString())
                 .put("p90", home.p90().toString()).put("promised", home.promised().toString())
                 .put("driver", HomeWords.driver(home)).put("basis", HomeWords.basis(home))
-                .put("promise", token(home.promise()))
+                .put("promise", Words.of(home.promise()))
                 .put("keptProbability", home.odds().map(HomeOdds::kept).orElse(null))
                 .put("lateProbability", home.odds().map(HomeOdds::late).orElse(null))
                 .put("words", HomeLine.of(view, new Times(view.zone())).sentence());
@@ -142,10 +142,5 @@ public final class StateJson {
 
     private static String text(Optional<Instant> instant) {
         return instant.map(Instant::toString).orElse(null);
-    }
-
-    /** {@code HANDS_ON} as {@code hands-on}. */
-    public static String token(Enum<?> value) {
-        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

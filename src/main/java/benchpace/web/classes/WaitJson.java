@@ -7,6 +7,7 @@ import benchpace.board.waiting.WaitView.ActivityView;
 import benchpace.board.waiting.WaitView.CallView;
 import benchpace.board.waiting.WaitView.StripView;
 import benchpace.files.Json;
+import benchpace.files.Words;
 import benchpace.words.ChangeWords;
 import benchpace.words.Times;
 import benchpace.words.WaitWords;
@@ -43,7 +44,7 @@ final class WaitJson {
     }
 
     private static ObjectNode activity(ActivityView a) {
-        ObjectNode node = Json.object().put("id", a.id()).put("name", a.name()).put("kind", StateJson.token(a.kind()))
+        ObjectNode node = Json.object().put("id", a.id()).put("name", a.name()).put("kind", Words.of(a.kind()))
                 .put("wholeClass", a.wholeClass()).put("where", a.where()).put("places", a.places())
                 .put("open", a.open()).put("skipped", a.skipped()).put("openedAt", text(a.openedAt()))
                 .put("extraMinutes", a.extraMinutes()).put("nowUntil", text(a.nowUntil()))
@@ -58,7 +59,7 @@ final class WaitJson {
 
     private static ObjectNode call(CallView call, ClassView view, Times times) {
         ObjectNode node = Json.object().put("what", WaitWords.what(call.event())).put("where", call.event().where())
-                .put("at", call.at().toString()).put("state", StateJson.token(call.state())).put("told", call.told())
+                .put("at", call.at().toString()).put("state", Words.of(call.state())).put("told", call.told())
                 .put("words", WaitWords.say(call, view.waiting().plannedAt().orElse(view.now()), times));
         call.seats().forEach(node.putArray("seats")::add);
         return node;
@@ -70,7 +71,7 @@ final class WaitJson {
                 .put("idleMinutes", strip.wholeIdle()).put("idleMinutesUnplanned", strip.idleUnplanned());
         ArrayNode parts = node.putArray("parts");
         strip.parts().forEach(p -> parts.addObject().put("activity", p.activity()).put("from", p.from().toString())
-                .put("until", p.until().toString()).put("progress", StateJson.token(p.progress())));
+                .put("until", p.until().toString()).put("progress", Words.of(p.progress())));
         return node;
     }
 

@@ -1,8 +1,8 @@
 package benchpace.web.shelf;
 
 import benchpace.files.Json;
+import benchpace.files.Words;
 import benchpace.shelf.ShelfEntry;
-import benchpace.web.classes.StateJson;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.util.function.UnaryOperator;
@@ -16,7 +16,7 @@ final class EntryJson {
         return Json.object().put("id", e.id().value()).put("classId", e.classId())
                 .put("className", className.apply(e.classId())).put("seat", e.seat().value())
                 .put("shelf", e.place().shelf()).put("place", e.place().number())
-                .put("status", StateJson.token(e.status(now))).put("readyFrom", e.readyFrom().toString())
+                .put("status", Words.of(e.status(now))).put("readyFrom", e.readyFrom().toString())
                 .put("collectBy", e.collectBy().toString())
                 .put("claim", e.claimWord().map(Object::toString).orElse(null)).put("name", e.name())
                 .put("leftAt", e.leftAt().toString())

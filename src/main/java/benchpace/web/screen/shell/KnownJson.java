@@ -3,6 +3,7 @@ package benchpace.web.screen.shell;
 import benchpace.board.view.ClassView;
 import benchpace.board.view.KnownClass;
 import benchpace.files.Json;
+import benchpace.files.Words;
 import benchpace.files.log.EventJson;
 import benchpace.live.EventTrait;
 import benchpace.live.Seat;
@@ -34,7 +35,7 @@ public final class KnownJson {
         ArrayNode steps = Json.mapper().createArrayNode();
         for (Step step : known.steps()) {
             steps.addObject().put("id", step.id().value()).put("name", step.name())
-                    .put("kind", step.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'))
+                    .put("kind", Words.of(step.kind()))
                     .put("led", step.led()).put("tap", step.needsTap())
                     .put("minutes", step.planned().toSeconds() / 60.0)
                     .put("say", step.say()).put("caution", step.caution());

@@ -2,12 +2,12 @@ package benchpace.web.screen.wait;
 
 import benchpace.board.view.ClassView;
 import benchpace.board.waiting.WaitView.ActivityView;
+import benchpace.files.Words;
 import benchpace.words.Phrases;
 import benchpace.words.Times;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -35,7 +35,7 @@ public record WaitCard(String id, String name, String kind, String who, String w
         boolean movable = !closed && !a.open() && begins.isPresent();
         Instant next = begins.orElse(now);
         String end = closed ? "" : a.open() ? "close-activity" : underWay && !a.skipped() ? "skip-activity" : "";
-        return new WaitCard(a.id(), a.name(), a.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+        return new WaitCard(a.id(), a.name(), Words.of(a.kind()),
                 a.wholeClass() ? "whole class" : a.places() == 1 ? "1 place" : a.places() + " places", a.where(),
                 a.caution(), a.cue(), lines(a, times), a.open(), a.skipped(), !closed && !a.open(), end,
                 movable && !next.minus(STEP).isBefore(now) ? next.minus(STEP).toString() : "",

@@ -8,12 +8,12 @@ import benchpace.board.waiting.WaitView;
 import benchpace.board.waiting.WaitView.PartView;
 import benchpace.board.waiting.WaitView.Progress;
 import benchpace.board.waiting.WaitView.StripView;
+import benchpace.files.Words;
 import benchpace.words.Times;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -24,7 +24,7 @@ import java.util.Optional;
  */
 public record WaitChart(int height, List<Mark> marks, List<Row> rows, double now, String described) {
     public static final int WIDTH = 1180;
-    public static final int ROW = 40;
+    static final int ROW = 40;
     public static final int HEAD = 28;
     private static final int LEFT = 56;
     private static final int RIGHT = 150;
@@ -125,7 +125,7 @@ public record WaitChart(int height, List<Mark> marks, List<Row> rows, double now
     private static Bar bar(PartView part, Scale scale, Times times) {
         double x = scale.x(part.from());
         double width = Math.max(2, scale.x(part.until()) - x);
-        String kind = part.kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
+        String kind = Words.of(part.kind());
         String progress = part.progress() == Progress.DONE ? " part--done"
                 : part.progress() == Progress.UNDER_WAY ? " part--now"
                 : part.progress() == Progress.EXPECTED ? " part--expected" : "";
