@@ -13,6 +13,7 @@ import java.util.Locale;
 public record Times(ZoneId zone) {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM, HH:mm", Locale.ENGLISH);
     private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH);
+    private static final DateTimeFormatter DATE_OF_YEAR = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
     private static final DateTimeFormatter DATED = DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm", Locale.ENGLISH);
     private static final DateTimeFormatter SHORT_DAY = DateTimeFormatter.ofPattern("EEE d MMM, HH:mm", Locale.ENGLISH);
     private static final DateTimeFormatter SHORT_DATE = DateTimeFormatter.ofPattern("EEE d MMM uuuu", Locale.ENGLISH);
@@ -39,6 +40,11 @@ public record Times(ZoneId zone) {
         return DATE.format(at.atZone(zone));
     }
 
+    /** "4 March 2027". */
+    public String dateOfYear(Instant at) {
+        return DATE_OF_YEAR.format(at.atZone(zone));
+    }
+
     /** "4 March 2027, 18:30". */
     public String dated(Instant at) {
         return WallClock.words(DATED, at, zone);
@@ -50,12 +56,12 @@ public record Times(ZoneId zone) {
     }
 
     /** "Thu 4 Mar, 18:30", for where there is little room. */
-    public String shortDay(Instant at) {
+    String shortDay(Instant at) {
         return WallClock.words(SHORT_DAY, at, zone);
     }
 
     /** "Thu 4 Mar 2027". */
-    public String shortDate(Instant at) {
+    String shortDate(Instant at) {
         return SHORT_DATE.format(at.atZone(zone));
     }
 
