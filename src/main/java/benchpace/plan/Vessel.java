@@ -31,9 +31,4 @@ public record Vessel(String id, String name, Material material, double innerDiam
             throw new IllegalArgumentException(what + " outside " + least + ".." + most + " mm: " + value);
         }
     }
-
-    /** Volume to the brim, millilitres. */
-    public double brimMillilitres() {
-        return Math.PI / 4 * innerDiameterMillimetres * innerDiameterMillimetres * brimHeightMillimetres / 1000;
-    }
 }

@@ -13,17 +13,6 @@ import benchpace.cure.solver.CureMilestones;
  * @param firm 95 per cent solid
  */
 public record CureOutlook(MinuteRange skin, MinuteRange ready, MinuteRange firm) {
-
-    /** How a candle stands that nobody has tested by hand yet. */
-    public enum Stage {
-        /** Before its range. */
-        SETTING,
-        /** Inside its range: it may be ready. */
-        MAY_BE_READY,
-        /** Past its range: try it. */
-        TRY_IT
-    }
-
     /** The outlook of one candle in a room. */
     public static CureOutlook of(CuringCandle candle, RoomPosterior room, TrajectoryCache cache) {
         LossTrajectories t = cache.of(candle.coolingCase());
@@ -43,14 +32,6 @@ public record CureOutlook(MinuteRange skin, MinuteRange ready, MinuteRange firm)
         }
         return new CureOutlook(range(new double[][] {skin}, new double[][] {anyFraction}), range(ready, weight),
                 range(new double[][] {firm}, new double[][] {anyFraction}));
-    }
-
-    /** The stage at a time after the pour. */
-    public Stage stageAt(double elapsedMinutes) {
-        if (elapsedMinutes < ready.p10()) {
-            return Stage.SETTING;
-        }
-        return elapsedMinutes <= ready.p90() ? Stage.MAY_BE_READY : Stage.TRY_IT;
     }
 
     private static MinuteRange range(double[][] minutes, double[][] weight) {

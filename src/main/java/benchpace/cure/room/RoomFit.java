@@ -41,11 +41,6 @@ public record RoomFit(double logLossMean, double logLossSd, double readyMean, do
         return Math.exp(logLossMean);
     }
 
-    /** Mean of the loss multiplier. */
-    public double lossMean() {
-        return Math.exp(logLossMean + logLossSd * logLossSd / 2);
-    }
-
     /** The 10 per cent quantile of the loss multiplier. */
     public double lossP10() {
         return Math.exp(logLossMean - Z90 * logLossSd);

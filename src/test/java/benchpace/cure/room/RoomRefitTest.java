@@ -177,14 +177,6 @@ class RoomRefitTest {
     }
 
     @Test
-    void a_candle_past_its_range_is_to_be_tried() {
-        CureOutlook outlook = CureOutlook.of(usual(), RoomPosterior.of(RoomFit.untaught()), cache);
-        assertThat(outlook.stageAt(1)).isEqualTo(CureOutlook.Stage.SETTING);
-        assertThat(outlook.stageAt(outlook.ready().p50())).isEqualTo(CureOutlook.Stage.MAY_BE_READY);
-        assertThat(outlook.stageAt(outlook.ready().p90() + 0.1)).isEqualTo(CureOutlook.Stage.TRY_IT);
-    }
-
-    @Test
     void between_the_solved_multipliers_times_are_as_solved() {
         LossTrajectories t = cache.of(usual().coolingCase());
         for (double times : new double[] {0.6, 0.85, 1.1, 1.45}) {

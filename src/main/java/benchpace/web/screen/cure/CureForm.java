@@ -52,11 +52,6 @@ public record CureForm(String plan, String room, String minutes, String minutesF
         public String name(String field) {
             return letter.toLowerCase(java.util.Locale.ROOT) + "-" + field;
         }
-
-        /** Nothing is to be tried here. */
-        public boolean unused() {
-            return value("fill").isBlank();
-        }
     }
 
     public CureForm {
