@@ -55,7 +55,7 @@ public final class ShelfBoard {
     }
 
     /** Opens the shelf as the log left it. */
-    public ShelfBoard(ShelfLog log, ShelfArrangements arrangements, InstantSource clock) {
+    ShelfBoard(ShelfLog log, ShelfArrangements arrangements, InstantSource clock) {
         this.log = log;
         this.arrangements = arrangements;
         this.clock = BoardTime.of(clock);
@@ -143,7 +143,7 @@ public final class ShelfBoard {
     }
 
     /** The candle of a seat that stands on the shelf, if one does. */
-    public Optional<ShelfEntry> standing(String classId, SeatNumber seat) {
+    Optional<ShelfEntry> standing(String classId, SeatNumber seat) {
         return shelf.standing().filter(e -> e.classId().equals(classId) && e.seat().equals(seat)).findFirst();
     }
 
@@ -153,7 +153,7 @@ public final class ShelfBoard {
      * @param at when that was; a candle put there later is left alone
      * @return if it did
      */
-    public boolean guestIsBack(String commandId, String classId, SeatNumber seat, Instant at) {
+    boolean guestIsBack(String commandId, String classId, SeatNumber seat, Instant at) {
         Optional<EntryId> id = standing(classId, seat).filter(e -> !e.leftAt().isAfter(at)).map(ShelfEntry::id);
         return id.isPresent() && submit(commandId, e -> true, s -> id,
                 (rules, s, now) -> rules.takeBack(s, id.get(), now))
@@ -166,7 +166,7 @@ public final class ShelfBoard {
      * @param takenBackBy the command id given to {@link #guestIsBack}
      * @return whether it stands there
      */
-    public boolean guestIsGone(String commandId, String takenBackBy) {
+    boolean guestIsGone(String commandId, String takenBackBy) {
         Optional<EntryId> id = log.eventOf(takenBackBy).map(ShelfEvent::entry);
         return id.isPresent() && submit(commandId, e -> true, s -> id,
                 (rules, s, now) -> rules.putBack(s, id.get(), now))

@@ -10,8 +10,7 @@ package benchpace.cure;
  * @param prandtl Prandtl number
  * @param expansion 1/K
  */
-public record Air(double kinematicViscosity, double conductivity, double diffusivity, double prandtl,
-        double expansion) {
+record Air(double kinematicViscosity, double conductivity, double diffusivity, double prandtl, double expansion) {
     private static final double GRAVITY = 9.81;
     private static final double KELVIN_AT_ZERO_CELSIUS = 273.15;
     /** Kelvin, 1e6 nu, 1e3 k, 1e6 alpha, Pr. */
@@ -20,7 +19,7 @@ public record Air(double kinematicViscosity, double conductivity, double diffusi
         {400, 26.41, 33.8, 38.3, 0.690}, {450, 32.39, 37.3, 47.2, 0.686}};
 
     /** Air between a surface and the room: at the mean of both, Celsius. */
-    public static Air film(double surfaceCelsius, double roomCelsius) {
+    static Air film(double surfaceCelsius, double roomCelsius) {
         double kelvin = (surfaceCelsius + roomCelsius) / 2 + KELVIN_AT_ZERO_CELSIUS;
         double clamped = Math.min(Math.max(kelvin, TABLE[0][0]), TABLE[TABLE.length - 1][0]);
         int row = 0;
@@ -38,7 +37,7 @@ public record Air(double kinematicViscosity, double conductivity, double diffusi
     }
 
     /** Rayleigh number g beta dT L^3 / (nu alpha), eq. 9.25. */
-    public double rayleigh(double kelvinDifference, double lengthMetres) {
+    double rayleigh(double kelvinDifference, double lengthMetres) {
         return GRAVITY * expansion * Math.abs(kelvinDifference) * lengthMetres * lengthMetres * lengthMetres
                 / (kinematicViscosity * diffusivity);
     }

@@ -18,7 +18,7 @@ import java.io.InputStream;
  */
 public final class Json {
     /** Deepest nesting that is read; a plan needs five. */
-    public static final int DEEPEST = 40;
+    static final int DEEPEST = 40;
 
     private static final StreamReadConstraints LIMITS = StreamReadConstraints.builder()
             .maxNestingDepth(DEEPEST)

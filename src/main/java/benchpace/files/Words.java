@@ -46,7 +46,7 @@ public final class Words {
      * optimal string alignment, Navarro, "A guided tour to approximate string matching", ACM Computing Surveys 33
      * (2001), section 5. Capitals do not count.
      */
-    public static int slips(String one, String other) {
+    static int slips(String one, String other) {
         String a = one.toLowerCase(Locale.ROOT);
         String b = other.toLowerCase(Locale.ROOT);
         if (a.length() > 60) {

@@ -24,14 +24,14 @@ import java.util.function.ToDoubleFunction;
  *
  * @param <K> what names an activity
  */
-public final class ActivityNetwork<K> {
+final class ActivityNetwork<K> {
     /**
      * One activity.
      *
      * @param length at least 0, in any unit of time
      * @param after what it waits for
      */
-    public record Activity<K>(K id, double length, Set<K> after) {
+    record Activity<K>(K id, double length, Set<K> after) {
         public Activity {
             after = Collections.unmodifiableSet(new LinkedHashSet<>(after));
             if (!(length >= 0 && length < Double.POSITIVE_INFINITY)) {
@@ -47,7 +47,7 @@ public final class ActivityNetwork<K> {
     private final Set<K> ends;
 
     /** A network that is over when everything is. */
-    public ActivityNetwork(Collection<Activity<K>> activities) {
+    ActivityNetwork(Collection<Activity<K>> activities) {
         this(activities, activities.stream().map(Activity::id).toList());
     }
 
@@ -57,7 +57,7 @@ public final class ActivityNetwork<K> {
      * @param ends the activities that count, at least one; what no end waits for has endless slack
      * @throws IllegalArgumentException if a name is used twice or unknown, or activities wait for one another in a ring
      */
-    public ActivityNetwork(Collection<Activity<K>> activities, Collection<K> ends) {
+    ActivityNetwork(Collection<Activity<K>> activities, Collection<K> ends) {
         inOrder(activities);
         this.ends = new LinkedHashSet<>(ends);
         if (ends.isEmpty() || !this.activities.keySet().containsAll(ends)) {
@@ -111,38 +111,38 @@ public final class ActivityNetwork<K> {
     }
 
     /** When the last of the ends is over. */
-    public double length() {
+    double length() {
         return last(finish);
     }
 
     /** When the last of the ends would be over if activities took other times, all else waiting as before. */
-    public double lengthWith(ToDoubleFunction<Activity<K>> lengths) {
+    double lengthWith(ToDoubleFunction<Activity<K>> lengths) {
         return last(finishes(lengths));
     }
 
-    public double earliestStart(K id) {
+    double earliestStart(K id) {
         return finish.get(id) - activities.get(id).length();
     }
 
-    public double earliestFinish(K id) {
+    double earliestFinish(K id) {
         return finish.get(id);
     }
 
-    public double latestStart(K id) {
+    double latestStart(K id) {
         return latestFinish(id) - activities.get(id).length();
     }
 
-    public double latestFinish(K id) {
+    double latestFinish(K id) {
         return latest.getOrDefault(id, Double.POSITIVE_INFINITY);
     }
 
     /** How much later it could be over without anything that counts being later. */
-    public double slack(K id) {
+    double slack(K id) {
         return latestFinish(id) - earliestFinish(id);
     }
 
     /** The activities without slack, from the first to the end they hold; where several ways tie, the first named. */
-    public List<K> criticalPath() {
+    List<K> criticalPath() {
         List<K> path = new ArrayList<>();
         K at = latestOf(ends);
         while (at != null) {

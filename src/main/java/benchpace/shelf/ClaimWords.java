@@ -29,7 +29,7 @@ public final class ClaimWords {
     private ClaimWords() { }
 
     /** All words of the list. */
-    public static List<String> all() {
+    static List<String> all() {
         return WORDS;
     }
 

@@ -35,7 +35,7 @@ public final class Shelf {
         this.lastId = lastId;
     }
 
-    public static Shelf empty() {
+    static Shelf empty() {
         return EMPTY;
     }
 
@@ -116,12 +116,12 @@ public final class Shelf {
         return Collections.unmodifiableMap(takenBack);
     }
 
-    public Optional<ShelfEntry> standingAt(ShelfPlace place) {
+    Optional<ShelfEntry> standingAt(ShelfPlace place) {
         return standing().filter(e -> e.place().equals(place)).findFirst();
     }
 
     /** Whether a candle may stand there of which something cannot be read: look before putting another there. */
-    public boolean withholds(ShelfPlace place) {
+    boolean withholds(ShelfPlace place) {
         return withheld.containsValue(place);
     }
 

@@ -11,7 +11,7 @@ public final class ShelfRules {
     private final ShelfLayout layout;
     private final ShelfSettings settings;
 
-    public ShelfRules(ShelfLayout layout, ShelfSettings settings) {
+    ShelfRules(ShelfLayout layout, ShelfSettings settings) {
         this.layout = layout;
         this.settings = settings;
     }

@@ -12,7 +12,7 @@ public final class Degrees {
     }
 
     /** "54 °C (129 °F)". */
-    public static String both(double celsius) {
+    static String both(double celsius) {
         return celsius(celsius) + " (" + Math.round(fahrenheit(celsius)) + " °F)";
     }
 

@@ -27,7 +27,7 @@ public final class FlagWords {
     }
 
     /** "Seat 4 is still slow; MO sorted it at 19:16." */
-    public static String eased(Eased eased, ZoneId zone) {
+    static String eased(Eased eased, ZoneId zone) {
         return "Seat " + eased.flag().seat() + " is still slow; " + eased.helper() + " sorted it at "
                 + WallClock.words(eased.at(), zone) + ".";
     }

@@ -29,19 +29,19 @@ public final class Phrases {
     }
 
     /** "a, b and c"; empty for none. */
-    public static String and(List<String> things) {
+    static String and(List<String> things) {
         int last = things.size() - 1;
         return last < 1 ? String.join("", things)
                 : String.join(", ", things.subList(0, last)) + " and " + things.get(last);
     }
 
     /** "4", "4 and 7", "1, 2 and 5"; empty for none. */
-    public static String numbers(List<Integer> numbers) {
+    static String numbers(List<Integer> numbers) {
         return and(numbers.stream().map(String::valueOf).toList());
     }
 
     /** "1 to 4, 7 and 9": runs of three and more put together. */
-    public static String ranges(List<Integer> numbers) {
+    static String ranges(List<Integer> numbers) {
         List<Integer> sorted = numbers.stream().sorted().distinct().toList();
         List<String> runs = new ArrayList<>();
         for (int i = 0; i < sorted.size(); ) {

@@ -13,7 +13,7 @@ import java.util.List;
 /** The one line that calls out an event of the wait: what, when, where and for whom. */
 public final class WaitWords {
     /** What is called out to those whose candle is still to be tried. */
-    public static final String BOXES = "Fold a box or choose a ribbon";
+    private static final String BOXES = "Fold a box or choose a ribbon";
     /** What goes with it. */
     public static final String STAYS = "the candle stays where it is";
     /** When wrapping begins, once a time would pretend. */

@@ -80,7 +80,7 @@ public record SaidRange(Instant from, Instant until, ReadyWindow.Basis basis) {
     }
 
     /** Whether not more than the rounding parts them. */
-    public boolean isAlike(SaidRange other) {
+    boolean isAlike(SaidRange other) {
         return apart(from, other.from).compareTo(STEP) <= 0 && apart(until, other.until).compareTo(STEP) <= 0;
     }
 

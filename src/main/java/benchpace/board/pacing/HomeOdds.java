@@ -16,7 +16,7 @@ public record HomeOdds(double kept, double late, double early) {
     /** Nobody calls it late, or early, within so much; from judgement. */
     public static final Duration GRACE = Duration.ofMinutes(5);
     /** From these odds on a thing is said as if it were so. */
-    public static final double LIKELY = 0.8;
+    static final double LIKELY = 0.8;
 
     /**
      * The odds of a class whose last candle is ready at one of these moments, and that needs {@code rest} after it.

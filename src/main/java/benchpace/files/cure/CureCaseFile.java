@@ -122,7 +122,7 @@ public final class CureCaseFile {
      *
      * @param found milestones of each case, in the cases' order
      */
-    public static void write(List<NamedCase> cases, List<CureMilestones> found, Writer out) throws IOException {
+    static void write(List<NamedCase> cases, List<CureMilestones> found, Writer out) throws IOException {
         try (JsonGenerator json = new JsonFactory().createGenerator(out)) {
             json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
             json.useDefaultPrettyPrinter();

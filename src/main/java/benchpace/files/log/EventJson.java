@@ -22,11 +22,11 @@ import java.util.Set;
  */
 public final class EventJson {
     /** Longest note, in characters. */
-    public static final int LONGEST_NOTE = 500;
+    static final int LONGEST_NOTE = 500;
     /** Longest first name of a guest, in characters. */
     public static final int LONGEST_NAME = 40;
     /** Longest initials of a helper, in characters. */
-    public static final int LONGEST_HELPER = 12;
+    static final int LONGEST_HELPER = 12;
 
     private EventJson() { }
 

@@ -11,7 +11,7 @@ import java.util.List;
 /** The plans and the roster of an invented place that come with the program, from its {@code demo-data} folder. */
 public final class Demo {
     /** The plans' ids, the demo class's own first. */
-    public static final List<String> PLANS = List.of("evening-pour", "table-of-six", "big-table");
+    static final List<String> PLANS = List.of("evening-pour", "table-of-six", "big-table");
 
     private Demo() { }
 

@@ -20,7 +20,7 @@ public final class Secrets {
     }
 
     /** Six digits, to be typed by a person; guessing is slowed down by {@link Throttle}. */
-    public static String pin() {
+    static String pin() {
         return String.format("%06d", RANDOM.nextInt(1_000_000));
     }
 

@@ -19,7 +19,7 @@ import java.util.stream.Collectors;
  * that holds the most; and so does a paired device that has many for one that has fewer. So the wall on the
  * shop's television comes on although a guest plays with many pages.
  */
-public final class StreamPlaces {
+final class StreamPlaces {
     private static final Duration LONGEST_GOODBYE = Duration.ofMillis(500);
 
     private final StreamLimits limits;

@@ -4,12 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.files.Finding;
 import benchpace.files.Json;
-import benchpace.files.Words;
 import benchpace.plan.Activity;
 import benchpace.plan.Opening;
 import benchpace.plan.Plan;
 import benchpace.plan.Step;
-import benchpace.plan.StepKind;
 import benchpace.plan.TableShape;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -200,21 +198,5 @@ class PlanFileTest {
                 .allSatisfy(p -> assertThat(p.sentence()).contains("nested more than 40 deep"));
         assertThat(PlanFile.read(stream("9".repeat(100_000))).problems()).hasSize(1)
                 .allSatisfy(p -> assertThat(p.sentence()).contains("longer than any number"));
-    }
-
-    @Test void kinds_are_spelt_with_hyphens() {
-        assertThat(Words.all(StepKind.class)).containsExactly("talk", "hands-on", "pour", "cure", "finish");
-        assertThat(Words.constant(TableShape.class, "LONG_TABLE")).isEmpty();
-    }
-
-    /**
-     * Navarro, "A guided tour to approximate string matching" (2001) gives survey/surgery two apart; the swap of
-     * neighbours is Damerau's (1964) fourth kind of slip.
-     */
-    @ParameterizedTest
-    @CsvSource({"survey,surgery,2", "kind,kind,0", "kidn,kind,1", "minuts,minutes,1", "'',say,3", "NAME,name,0"})
-    void slips_of_the_fingers_are_counted(String one, String other, int slips) {
-        assertThat(Words.slips(one, other)).isEqualTo(slips);
-        assertThat(Words.slips(other, one)).isEqualTo(slips);
     }
 }

@@ -13,7 +13,6 @@ import benchpace.web.Reply;
 import benchpace.web.TestBoard;
 import benchpace.web.TestClock;
 import benchpace.web.stream.ListeningScreen;
-import benchpace.web.stream.StreamPlaces;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.HandlerType;
 import io.javalin.router.Endpoint;
@@ -170,7 +169,7 @@ public class RightsTest extends OneEvening {
         assertThat(board.post("/api/pair", "{\"key\":\"" + key + "\"}", "").ok().text("role")).isEqualTo("wall");
     }
 
-    /** {@link StreamPlaces} keeps places for those. */
+    /** Those are no strangers, who may have to give way. */
     @Test void the_screen_of_a_paired_wall_is_a_paired_devices_screen() throws Exception {
         try (ListeningScreen wall = ListeningScreen.at(board, "/classes/" + id + "/wall/stream", wall())) {
             await().until(() -> wall.seq() == 1);
