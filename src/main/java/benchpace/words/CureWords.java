@@ -32,13 +32,16 @@ public final class CureWords {
 
     /** "Poured at 19:20, ready about 20:10 to 20:25." */
     public static String of(CandleClock candle, Instant now, Times times) {
-        String poured = "Poured at " + times.clock(candle.pouredAt()) + ", ";
+        return "Poured at " + times.clock(candle.pouredAt()) + ", " + stands(candle, now, times) + ".";
+    }
+
+    /** "ready about 20:10 to 20:25", "was to be ready about ...", "judged set at 20:14". */
+    public static String stands(CandleClock candle, Instant now, Times times) {
         if (candle.settled()) {
-            return poured + candle.judgedSetAt().map(at -> "judged set at " + times.clock(at))
-                    .orElseGet(() -> "in hand since " + times.clock(candle.said().from())) + ".";
+            return candle.judgedSetAt().map(at -> "judged set at " + times.clock(at))
+                    .orElseGet(() -> "in hand since " + times.clock(candle.said().from()));
         }
-        return poured + (candle.phase(now) == Phase.PAST ? "was to be ready about " : "ready about ")
-                + times.said(candle.said()) + ".";
+        return (candle.tryIt(now) ? "was to be ready about " : "ready about ") + times.said(candle.said());
     }
 
     /**

@@ -2,6 +2,8 @@ package benchpace.web.screen.shelf;
 
 import benchpace.board.cooling.CandleClock;
 import benchpace.shelf.ShelfPlace;
+import benchpace.words.CureWords;
+import benchpace.words.Phrases;
 import benchpace.words.ShelfTag;
 import benchpace.words.Times;
 import java.time.Instant;
@@ -22,11 +24,8 @@ public record LeaveSheet(int seat, String name, String candle, List<ShelfPage.Pl
 
     public static LeaveSheet of(int seat, String name, boolean left, CandleClock candle, Instant readyFrom,
                                 Instant collectBy, List<ShelfPlace> places, String claim, Instant now, Times times) {
-        String words = candle.judgedSetAt().map(at -> "Judged set at " + times.clock(at) + ".")
-                .orElseGet(() -> candle.settled() ? "In hand since " + times.clock(candle.said().from()) + "."
-                        : (candle.tryIt(now) ? "Was to be ready about " : "Ready about ")
-                                + times.said(candle.said()) + ".");
-        return new LeaveSheet(seat, name, words, places.stream().map(ShelfPage::place).toList(), claim,
+        String words = Phrases.sentence(CureWords.stands(candle, now, times));
+        return new LeaveSheet(seat, name, words + ".", places.stream().map(ShelfPage::place).toList(), claim,
                 times.day(readyFrom), collectBy.atZone(times.zone()).toLocalDate().toString(),
                 candle.settled(), left, ShelfTag.CAUTIONS);
     }
