@@ -9,9 +9,9 @@ import java.time.Instant;
  *
  * @param until when it ends, typically; a guest who is quicker has that much to themselves
  */
-public record Assignment(ActivityId activity, Instant from, Instant until, Progress progress) {
+public record Assignment(ActivityId activity, Instant from, Instant until, Status status) {
     /** Where the piece stands at the instant of the plan. Taps are optional: untapped pieces count as done. */
-    public enum Progress {
+    public enum Status {
         DONE, UNDER_WAY, PLANNED,
         /** To be expected, once the hand test allows it; nobody is called to it, and it never counts as done. */
         EXPECTED

@@ -25,6 +25,6 @@ public record SeatStrip(SeatNumber seat, List<Assignment> parts, Instant waitFro
 
     /** The parts still to begin. */
     public List<Assignment> planned() {
-        return parts.stream().filter(p -> p.progress() == Assignment.Progress.PLANNED).toList();
+        return parts.stream().filter(p -> p.status() == Assignment.Status.PLANNED).toList();
     }
 }

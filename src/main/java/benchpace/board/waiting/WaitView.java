@@ -1,6 +1,7 @@
 package benchpace.board.waiting;
 
 import benchpace.board.cooling.ReadyWindow;
+import benchpace.breaks.Assignment;
 import benchpace.breaks.BrokenAnnouncement;
 import benchpace.breaks.Unplaced;
 import benchpace.breaks.WaitEvent;
@@ -87,15 +88,12 @@ public record WaitView(Optional<Instant> plannedAt, List<ActivityView> activitie
 
         /** What it is at, if it is at anything. */
         public Optional<PartView> now() {
-            return parts.stream().filter(p -> p.progress() == Progress.UNDER_WAY).findFirst();
+            return parts.stream().filter(p -> p.status() == Assignment.Status.UNDER_WAY).findFirst();
         }
     }
 
-    /** How a part of a strip stands. */
-    public enum Progress { DONE, UNDER_WAY, PLANNED, EXPECTED }
-
     public record PartView(String activity, String name, ActivityKind kind, Instant from, Instant until,
-                           Progress progress) { }
+                           Assignment.Status status) { }
 
     /** Whether something lies ahead or has just begun. */
     public enum CallState { AHEAD, BEGUN }

@@ -7,7 +7,6 @@ import benchpace.board.waiting.WaitView.CallState;
 import benchpace.board.waiting.WaitView.CallView;
 import benchpace.board.waiting.WaitView.ChangeView;
 import benchpace.board.waiting.WaitView.PartView;
-import benchpace.board.waiting.WaitView.Progress;
 import benchpace.board.waiting.WaitView.StripView;
 import benchpace.board.waiting.WaitView.Wave;
 import benchpace.breaks.Assignment;
@@ -84,12 +83,12 @@ public final class WaitViews {
         Instant expected = null;
         for (SeatStrip strip : plan.strips()) {
             for (Assignment part : strip.parts()) {
-                if (part.activity().equals(activity.id()) && part.progress() == Assignment.Progress.UNDER_WAY) {
+                if (part.activity().equals(activity.id()) && part.status() == Assignment.Status.UNDER_WAY) {
                     now.add(strip.seat().value());
                     last = last == null || part.until().isAfter(last) ? part.until() : last;
-                } else if (part.activity().equals(activity.id()) && part.progress() == Assignment.Progress.PLANNED) {
+                } else if (part.activity().equals(activity.id()) && part.status() == Assignment.Status.PLANNED) {
                     waves.computeIfAbsent(part.from(), at -> new ArrayList<>()).add(strip.seat().value());
-                } else if (part.activity().equals(activity.id()) && part.progress() == Assignment.Progress.EXPECTED) {
+                } else if (part.activity().equals(activity.id()) && part.status() == Assignment.Status.EXPECTED) {
                     expected = expected == null || part.from().isBefore(expected) ? part.from() : expected;
                 }
             }
@@ -122,7 +121,7 @@ public final class WaitViews {
     private PartView part(Assignment part) {
         ActivityKind kind = live.plan().activity(part.activity()).map(Activity::kind).orElse(ActivityKind.BROWSING);
         return new PartView(part.activity().value(), name(part.activity()), kind, part.from(), part.until(),
-                Progress.valueOf(part.progress().name()));
+                part.status());
     }
 
     // ---- what to call out
@@ -167,7 +166,7 @@ public final class WaitViews {
                 if (activity.isWrapping() && !judgedSet(strip, part)) {
                     continue; // it folds its box, which the plan calls out
                 }
-                if (part.progress() == Assignment.Progress.UNDER_WAY
+                if (part.status() == Assignment.Status.UNDER_WAY
                         && (together || part.from().plus(JUST_BEGUN).isAfter(link.at()))) {
                     Begun begun = new Begun(part.activity(), part.from(), together ? part.until() : part.from());
                     groups.computeIfAbsent(begun, b -> new ArrayList<>()).add(strip.seat());

@@ -28,11 +28,11 @@ final class AnnouncementCheck {
         List<Assignment> parts = strips.stream().filter(s -> s.seat().equals(told.seat()))
                 .flatMap(s -> s.parts().stream()).filter(p -> p.activity().equals(told.activity())).toList();
         if (parts.stream().anyMatch(p -> p.from().equals(told.from())
-                && p.progress() != Assignment.Progress.EXPECTED)) {
+                && p.status() != Assignment.Status.EXPECTED)) {
             return Optional.empty();
         }
         Cause cause = cause(told);
-        return Optional.of(parts.stream().filter(p -> p.progress() == Assignment.Progress.PLANNED).findFirst()
+        return Optional.of(parts.stream().filter(p -> p.status() == Assignment.Status.PLANNED).findFirst()
                 .<BrokenAnnouncement>map(p -> new BrokenAnnouncement.Moved(told, p.from(), cause.why(), cause.other()))
                 .orElseGet(() -> new BrokenAnnouncement.Dropped(told, cause.why(), cause.other())));
     }

@@ -118,7 +118,7 @@ final class EventReading {
                 continue;
             }
             Optional<Assignment> there = line.histories.getOrDefault(seat.seat(), List.of()).stream()
-                    .filter(p -> p.progress() == Assignment.Progress.UNDER_WAY && p.activity().equals(wrap.id()))
+                    .filter(p -> p.status() == Assignment.Status.UNDER_WAY && p.activity().equals(wrap.id()))
                     .findFirst();
             there.ifPresent(p -> folding.add(seat.seat()));
             there.map(Assignment::from).ifPresent(since::add);

@@ -60,7 +60,7 @@ final class PlanAssembly {
                 Task wrap = line.wrapping.task();
                 parts.add(new Assignment(wrap.activity().id(), line.instant(window.wrapFrom()),
                         line.instant(window.wrapFrom() + wrap.length()),
-                        window.called() ? Assignment.Progress.PLANNED : Assignment.Progress.EXPECTED));
+                        window.called() ? Assignment.Status.PLANNED : Assignment.Status.EXPECTED));
             }
             parts.sort(Comparator.comparing(Assignment::from));
             int idle = 0;
@@ -78,7 +78,7 @@ final class PlanAssembly {
     }
 
     private Assignment planned(Activity activity, int from, int until) {
-        return new Assignment(activity.id(), line.instant(from), line.instant(until), Assignment.Progress.PLANNED);
+        return new Assignment(activity.id(), line.instant(from), line.instant(until), Assignment.Status.PLANNED);
     }
 
     private SeatWait seat(SeatNumber number) {

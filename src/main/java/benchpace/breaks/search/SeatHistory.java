@@ -99,7 +99,7 @@ final class SeatHistory {
         boolean again = activity.kind().onceOnly() && known.stream().anyMatch(p -> p.activity().equals(id)
                 && (!activity.isWrapping() || seat.handTest().passedBy(p.from())));
         Instant end = planned.until();
-        if (planned.progress() != Assignment.Progress.DONE) {
+        if (planned.status() != Assignment.Status.DONE) {
             end = end.plus(run.extensionSince(problem.previous().at()));
         }
         return again ? Optional.empty()
@@ -124,7 +124,7 @@ final class SeatHistory {
 
     private Assignment part(ActivityId id, Instant from, Instant end) {
         return new Assignment(id, from, end,
-                end.isAfter(problem.now()) ? Assignment.Progress.UNDER_WAY : Assignment.Progress.DONE);
+                end.isAfter(problem.now()) ? Assignment.Status.UNDER_WAY : Assignment.Status.DONE);
     }
 
     /** Whether what was planned for this moment had been withdrawn, or moved to a later time, before. */

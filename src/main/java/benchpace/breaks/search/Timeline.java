@@ -78,7 +78,7 @@ final class Timeline {
     /** The places free at every task while the present occupants stay as long as expected. */
     private Capacity capacityNow() {
         return Capacity.of(tasks, slots).less(histories.values().stream().flatMap(List::stream)
-                .filter(p -> p.progress() == Assignment.Progress.UNDER_WAY && taskOf(p.activity()) >= 0)
+                .filter(p -> p.status() == Assignment.Status.UNDER_WAY && taskOf(p.activity()) >= 0)
                 .map(p -> new Booking(taskOf(p.activity()), 0, ceil(p.until()))));
     }
 
@@ -104,7 +104,7 @@ final class Timeline {
     int freeFrom(SeatWait seat) {
         int from = ceil(seat.freeFrom());
         for (Assignment part : histories.get(seat.seat())) {
-            if (part.progress() == Assignment.Progress.UNDER_WAY) {
+            if (part.status() == Assignment.Status.UNDER_WAY) {
                 from = Math.max(from, ceil(part.until()));
             }
         }

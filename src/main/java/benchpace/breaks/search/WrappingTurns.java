@@ -190,7 +190,7 @@ final class WrappingTurns {
         Map<SeatNumber, Integer> takenUntil = new HashMap<>();
         for (SeatWait seat : line.problem.seats()) {
             line.histories.getOrDefault(seat.seat(), List.of()).stream()
-                    .filter(p -> p.progress() == Assignment.Progress.UNDER_WAY && isTask(p.activity()))
+                    .filter(p -> p.status() == Assignment.Status.UNDER_WAY && isTask(p.activity()))
                     .forEach(p -> takenUntil.merge(seat.candle(), line.ceil(p.until()), Math::max));
         }
         return Capacity.of(List.of(wrap), slots).less(takenUntil.values().stream().map(t -> new Booking(0, 0, t)));

@@ -71,7 +71,7 @@ final class WaitJson {
                 .put("idleMinutes", strip.wholeIdle()).put("idleMinutesUnplanned", strip.idleUnplanned());
         ArrayNode parts = node.putArray("parts");
         strip.parts().forEach(p -> parts.addObject().put("activity", p.activity()).put("from", p.from().toString())
-                .put("until", p.until().toString()).put("progress", Words.of(p.progress())));
+                .put("until", p.until().toString()).put("progress", Words.of(p.status())));
         return node;
     }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import benchpace.board.cooling.CureClock;
 import benchpace.board.cooling.PlanCureClock;
+import benchpace.breaks.Assignment;
 import benchpace.live.ClassEvent;
 import benchpace.live.Stint;
 import benchpace.plan.ActivityId;
@@ -253,7 +254,7 @@ class WaitChainTest {
     /** Whether anybody is there from now on, or is sent there. */
     private static boolean goesTo(WaitView view, String activity) {
         return view.strips().stream().flatMap(s -> s.parts().stream()).anyMatch(p -> p.activity().equals(activity)
-                && p.progress() != WaitView.Progress.DONE);
+                && p.status() != Assignment.Status.DONE);
     }
 
     @Test void a_seat_that_left_or_is_finished_has_no_strip() {
@@ -279,9 +280,9 @@ class WaitChainTest {
         evening.record(60.1, new ClassEvent.Undone(evening.seq()));
 
         assertThat(evening.view(60.2).strip(1).orElseThrow().parts())
-                .filteredOn(p -> p.progress() == WaitView.Progress.DONE)
+                .filteredOn(p -> p.status() == Assignment.Status.DONE)
                 .isEqualTo(before.strip(1).orElseThrow().parts().stream()
-                        .filter(p -> p.progress() == WaitView.Progress.DONE).toList());
+                        .filter(p -> p.status() == Assignment.Status.DONE).toList());
     }
 
     @Test void a_move_that_is_taken_back_leaves_the_plan_as_it_was() {

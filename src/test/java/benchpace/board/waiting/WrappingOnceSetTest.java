@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.board.waiting.WaitView.CallState;
 import benchpace.board.waiting.WaitView.CallView;
+import benchpace.breaks.Assignment;
 import benchpace.breaks.WaitEvent;
 import benchpace.live.ClassEvent;
 import benchpace.live.LiveClass;
@@ -84,7 +85,7 @@ class WrappingOnceSetTest {
                 assertThat(c.at()).as("said to five minutes").isEqualTo(WaitEvening.at(105)));
         assertThat(view.strip(3).orElseThrow().parts()).filteredOn(p -> p.activity().equals("wrapping"))
                 .singleElement().satisfies(p -> {
-                    assertThat(p.progress()).isEqualTo(WaitView.Progress.EXPECTED);
+                    assertThat(p.status()).isEqualTo(Assignment.Status.EXPECTED);
                     assertThat(p.from()).isEqualTo(WaitEvening.at(104));
                 });
     }

@@ -47,7 +47,7 @@ public final class PlanFaults {
             if (before != null && part.from().isBefore(before.until())) {
                 faults.add(who + "two things at once at " + part.from());
             }
-            if (part.progress() == Assignment.Progress.PLANNED || part.progress() == Assignment.Progress.EXPECTED) {
+            if (part.status() == Assignment.Status.PLANNED || part.status() == Assignment.Status.EXPECTED) {
                 plannedFaults(seat, part, activity, who, faults);
                 boolean classBreak = activity.audience() == Activity.Audience.WHOLE_CLASS;
                 if (activity.needs().contains(Activity.Need.TABLE_CLEAR) && !cleaned && !classBreak
@@ -94,7 +94,7 @@ public final class PlanFaults {
         }
         if (activity.kind() == ActivityKind.WRAPPING) {
             boolean judged = seat.handTest() instanceof SetJudgement.Given;
-            if (!judged && part.progress() != Assignment.Progress.EXPECTED) {
+            if (!judged && part.status() != Assignment.Status.EXPECTED) {
                 faults.add(who + "called to the wrapping before the hand test");
             }
             if (!judged && part.from().isBefore(seat.ready().p50().plus(seat.handTest().finishing()))) {
@@ -132,7 +132,7 @@ public final class PlanFaults {
     private static void capacityFaults(WaitProblem problem, WaitPlan plan,
                                        Map<ActivityId, Activity> activities, List<String> faults) {
         List<Assignment> parts = plan.strips().stream().flatMap(s -> s.parts().stream())
-                .filter(p -> p.progress() != Assignment.Progress.DONE).toList();
+                .filter(p -> p.status() != Assignment.Status.DONE).toList();
         for (Assignment begins : parts) {
             long there = plan.strips().stream().filter(s -> s.parts().stream().anyMatch(p -> parts.contains(p)
                     && p.activity().equals(begins.activity())

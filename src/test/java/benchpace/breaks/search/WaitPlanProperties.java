@@ -99,7 +99,7 @@ class WaitPlanProperties {
             assertThat(PlanFaults.of(problem, plan)).isEmpty();
             for (SeatStrip strip : before.strips()) {
                 WaitPlan after = plan;
-                strip.parts().stream().filter(p -> p.progress() == Assignment.Progress.DONE).forEach(p ->
+                strip.parts().stream().filter(p -> p.status() == Assignment.Status.DONE).forEach(p ->
                         assertThat(after.strip(strip.seat()).orElseThrow().parts()).contains(p));
             }
         }

@@ -119,7 +119,7 @@ class WaitPlannerTest {
         WaitPlan muchLater = WaitPlanner.plan(again(first, labelled.plusSeconds(300), later));
         assertThat(muchLater.strip(Evenings.seat(1)).orElseThrow().parts())
                 .filteredOn(p -> p.activity().equals(id("labels")))
-                .singleElement().extracting(Assignment::progress).isEqualTo(Assignment.Progress.DONE);
+                .singleElement().extracting(Assignment::status).isEqualTo(Assignment.Status.DONE);
     }
 
     @Test void a_label_tapped_as_finished_after_two_minutes_frees_the_guest_at_once() {

@@ -4,7 +4,7 @@ import benchpace.board.cooling.CandleClock;
 import benchpace.board.cooling.CutAway;
 import benchpace.board.view.ClassView;
 import benchpace.board.view.SeatView;
-import benchpace.board.waiting.WaitView;
+import benchpace.breaks.Assignment;
 import benchpace.plan.Plan;
 import benchpace.web.screen.shell.Counter;
 import benchpace.web.screen.shell.NoteLine;
@@ -97,7 +97,7 @@ public record SeatSheet(SeatTile tile, String word, String reason, String gaps, 
             String now = strip.now().map(p -> p.name() + " until " + times.clock(p.until()) + ". ").orElse("");
             String offer = view.waiting().leisure(seat.seat()).filter(o -> !o.offers().isEmpty())
                     .map(o -> "At leisure: offer " + String.join(" or ", o.offers()) + ". ").orElse("");
-            String next = strip.parts().stream().filter(p -> p.progress() == WaitView.Progress.PLANNED).findFirst()
+            String next = strip.parts().stream().filter(p -> p.status() == Assignment.Status.PLANNED).findFirst()
                     .map(p -> "Next " + p.name() + " at " + times.clock(p.from()) + ".").orElse("");
             return now + offer + next;
         }).orElse("");

@@ -6,8 +6,8 @@ import benchpace.board.view.ClassView;
 import benchpace.board.view.SeatView;
 import benchpace.board.waiting.WaitView;
 import benchpace.board.waiting.WaitView.PartView;
-import benchpace.board.waiting.WaitView.Progress;
 import benchpace.board.waiting.WaitView.StripView;
+import benchpace.breaks.Assignment.Status;
 import benchpace.files.Words;
 import benchpace.words.Times;
 import java.time.Duration;
@@ -126,9 +126,9 @@ public record WaitChart(int height, List<Mark> marks, List<Row> rows, double now
         double x = scale.x(part.from());
         double width = Math.max(2, scale.x(part.until()) - x);
         String kind = Words.of(part.kind());
-        String progress = part.progress() == Progress.DONE ? " part--done"
-                : part.progress() == Progress.UNDER_WAY ? " part--now"
-                : part.progress() == Progress.EXPECTED ? " part--expected" : "";
+        String progress = part.status() == Status.DONE ? " part--done"
+                : part.status() == Status.UNDER_WAY ? " part--now"
+                : part.status() == Status.EXPECTED ? " part--expected" : "";
         return new Bar(x, width, x + INSET, part.activity(), label(part.name(), width - 1.5 * INSET),
                 "part--" + kind + progress, part.name() + ", " + span(part, times));
     }
@@ -144,14 +144,14 @@ public record WaitChart(int height, List<Mark> marks, List<Row> rows, double now
     }
 
     private static String span(PartView part, Times times) {
-        return part.progress() == Progress.EXPECTED ? "about " + times.roughly(part.from()) + ", after the hand test"
+        return part.status() == Status.EXPECTED ? "about " + times.roughly(part.from()) + ", after the hand test"
                 : times.clock(part.from()) + " to " + times.clock(part.until());
     }
 
     private static String spoken(ClassView view, StripView strip, Times times) {
         StringBuilder words = new StringBuilder();
         for (PartView part : strip.parts()) {
-            String before = switch (part.progress()) {
+            String before = switch (part.status()) {
                 case DONE -> "had ";
                 case UNDER_WAY -> "now ";
                 case PLANNED -> "";
