@@ -9,7 +9,7 @@ package benchpace.cure;
  */
 public record CuringCandle(String id, CoolingCase coolingCase, boolean calibratedWax) {
     /** The model's own standard deviation in ln(loss), candle to candle, for a calibrated wax. */
-    public static final double OWN_SD = 0.08;
+    private static final double OWN_SD = 0.08;
     /** The same for a wax never calibrated. */
     public static final double OWN_SD_UNCALIBRATED = 0.12;
 

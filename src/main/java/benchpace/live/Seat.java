@@ -63,7 +63,7 @@ public record Seat(SeatNumber number, String name, Presence presence, Instant pr
          * How long others leave a seat to the one who went there: long enough to walk over and set a wick straight,
          * short enough that a forgotten "sorted" strands nobody. Common practice, no source.
          */
-        public static final Duration HOLDS = Duration.ofMinutes(5);
+        private static final Duration HOLDS = Duration.ofMinutes(5);
 
         public boolean holds(Instant now) {
             return now.isBefore(lapsesAt());

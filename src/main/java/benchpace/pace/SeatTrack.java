@@ -48,7 +48,7 @@ public record SeatTrack(int seat, int party, boolean sharesCandle, double arrive
     }
 
     /** The same seat with another outlook for its candle. */
-    public SeatTrack withReady(ReadyOutlook outlook) {
+    SeatTrack withReady(ReadyOutlook outlook) {
         return new SeatTrack(seat, party, sharesCandle, arrivedMinutes, leftMinutes, pauses, taps, stillAtIt, hints,
                 claims, setMinutes, outlook);
     }

@@ -19,7 +19,6 @@ import benchpace.board.pacing.PresentStep;
 import benchpace.board.view.ClassView.Stage;
 import benchpace.board.view.ClassView.StepView;
 import benchpace.board.waiting.WaitChain;
-import benchpace.board.waiting.WaitLink;
 import benchpace.board.waiting.WaitView;
 import benchpace.board.waiting.WaitViews;
 import benchpace.live.LiveClass;
@@ -96,7 +95,7 @@ public final class ViewMaker {
         Attempts attempts = models.attempts();
         CureOrPlan cure = new CureOrPlan(cureClock, attempts);
         WaitView waiting = attempts.of(Model.WAIT, live.seq(), now, () -> models.waits().at(live, now),
-                () -> unplanned(live, now));
+                () -> WaitViews.unplanned(live, now));
         Cooling timed = cure.cooling(classId, live, now);
         Cooling cooling = timed.with(cure.waitedFor(classId, live, timed.clocks(), now), now);
         Pace pace = attempts.of(Model.PACE, live.seq(), now,
@@ -111,13 +110,8 @@ public final class ViewMaker {
     private ClassView byPlan(String classId, LiveClass live, ClassModels models, Instant now) {
         Cooling cooling = cureClock.byFigure(live, now);
         return new Making(classId, live, models, cooling,
-                Pace.unjudged(HomeTimes.promised(live, cooling.clocks(), now)), unplanned(live, now), now)
+                Pace.unjudged(HomeTimes.promised(live, cooling.clocks(), now)), WaitViews.unplanned(live, now), now)
                 .view(Missing.of(List.of(Model.WORDS)));
-    }
-
-    /** The activities as they were tapped. */
-    private WaitView unplanned(LiveClass live, Instant now) {
-        return new WaitViews(live, WaitLink.idle(now, live.seq())).view();
     }
 
     /** The class looked back on. @param view of the same class, just now */

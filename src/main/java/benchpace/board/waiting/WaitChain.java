@@ -43,7 +43,7 @@ public final class WaitChain {
      */
     public synchronized WaitView at(LiveClass live, Instant now) {
         if (plansNothing(live)) {
-            return new WaitViews(live, WaitLink.idle(now, live.seq())).view();
+            return WaitViews.unplanned(live, now);
         }
         WaitLink link = link(live, now);
         if (link.fault().isPresent()) {

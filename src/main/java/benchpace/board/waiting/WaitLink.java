@@ -26,7 +26,7 @@ import java.util.Set;
  * @param changes what they were told and did not hold, of the last minutes, oldest first
  * @param fault   why it could not be planned; then it carries on what the last planning had, for the next to rest on
  */
-public record WaitLink(Instant at, long seq, boolean tick, Optional<WaitProblem> problem, WaitPlan plan,
+record WaitLink(Instant at, long seq, boolean tick, Optional<WaitProblem> problem, WaitPlan plan,
                 Set<SeatNumber> poured, List<Announced> told, List<Change> changes, Optional<Throwable> fault) {
     /** How far ahead screens name the seats; common practice, no source: time to finish a cup and walk over. */
     static final Duration LEAD = Duration.ofMinutes(15);
@@ -36,12 +36,12 @@ public record WaitLink(Instant at, long seq, boolean tick, Optional<WaitProblem>
     /** Something that changed. */
     record Change(Instant at, BrokenAnnouncement what) { }
 
-    public static WaitLink idle(Instant at, long seq) {
+    static WaitLink idle(Instant at, long seq) {
         return new WaitLink(at, seq, false, Optional.empty(), WaitPlan.NONE, Set.of(), List.of(), List.of(),
                 Optional.empty());
     }
 
-    public WaitLink {
+    WaitLink {
         poured = Set.copyOf(poured);
         told = List.copyOf(told);
         changes = List.copyOf(changes);

@@ -41,13 +41,18 @@ public final class WaitViews {
     private final WaitLink link;
     private final WaitPlan plan;
 
-    public WaitViews(LiveClass live, WaitLink link) {
+    WaitViews(LiveClass live, WaitLink link) {
         this.live = live;
         this.link = link;
         this.plan = link.plan();
     }
 
-    public WaitView view() {
+    /** The activities as they were tapped, none of them planned. */
+    public static WaitView unplanned(LiveClass live, Instant now) {
+        return new WaitViews(live, WaitLink.idle(now, live.seq())).view();
+    }
+
+    WaitView view() {
         List<ActivityView> activities = live.plan().activities().stream().map(this::activity).toList();
         if (link.problem().isEmpty() || live.closedAt().isPresent()) {
             return WaitView.unplanned(activities);

@@ -20,5 +20,5 @@ public record CureMilestones(OptionalDouble skinMinutes, OptionalDouble halfMinu
     public static final double HORIZON_MINUTES = 24 * 60;
 
     /** Wall temperature that counts as cool to the hand, Celsius; common practice, no source. */
-    public static final double HAND_COOL_CELSIUS = 40;
+    static final double HAND_COOL_CELSIUS = 40;
 }

@@ -6,7 +6,6 @@ import benchpace.pace.StepPrior;
 import benchpace.pace.belief.ClassTempo;
 import benchpace.pace.belief.NormalInverseGamma;
 import benchpace.pace.belief.PacePriors;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -97,9 +96,7 @@ public final class LearnedSteps {
 
     /** 1.4826 times the median absolute value: the standard deviation of a normal law (Rousseeuw &amp; Croux 1993). */
     private static double medianDeviation(List<Double> residuals) {
-        List<Double> sizes = new ArrayList<>(residuals);
-        sizes.replaceAll(Math::abs);
-        double[] sorted = sizes.stream().mapToDouble(s -> s).sorted().toArray();
+        double[] sorted = residuals.stream().mapToDouble(Math::abs).sorted().toArray();
         return 1.4826 * 0.5 * (sorted[(sorted.length - 1) / 2] + sorted[sorted.length / 2]);
     }
 
