@@ -16,9 +16,9 @@ import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 
 /**
- * Every page of many classes, and their state as JSON, read for all that is told of a fact: when a candle or all of
- * them are ready, when something of the wait begins and ends and for whom, when everyone goes home, how many are done
- * and who needs somebody. Whoever tells it, it is the same.
+ * Every page of many classes, their state as JSON, their calendar and the dialogue of leaving, read for all that is
+ * told of a fact: when a candle or all of them are ready, when something of the wait begins and ends and for whom, when
+ * everyone goes home, how many are done and who needs somebody. Whoever tells it, it is the same.
  */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class NothingSaidTwoWaysTest {

@@ -35,12 +35,13 @@ final class PageReading {
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 
-    /** What all these pages say, and the state as JSON. */
+    /** What all these pages say, the state as JSON, and what is said beside them. */
     static Telling of(ClassView view, Map<String, String> pages) {
         PageReading reading = new PageReading(view);
         pages.forEach(reading::read);
         EveryScreen.candles(view).forEach(reading::candle);
         new StateReading(view, reading.telling).read();
+        new AsideReading(view, reading.telling).read();
         return reading.telling;
     }
 
@@ -221,7 +222,7 @@ final class PageReading {
         return Telling.instant(a).isAfter(Telling.instant(b)) ? a : b;
     }
 
-    private static String earlier(String a, String b) {
+    static String earlier(String a, String b) {
         return Telling.instant(a).isBefore(Telling.instant(b)) ? a : b;
     }
 
