@@ -52,15 +52,10 @@ final class StripSearch {
                 run[k][t] = blocked[t] || !left.free(k, t) ? 0 : run[k][t + 1] + 1;
             }
         }
-        this.lengths = tasks.stream().map(StripSearch::lengths).toArray(int[][]::new);
+        this.lengths = line.lengths;
         this.firstFit = IntStream.range(0, run.length).mapToObj(this::firstFits).toArray(int[][][]::new);
         prepareBounds();
         work.add(line.slots);
-    }
-
-    /** All, half and what is between of what may be cut short. */
-    private static int[] lengths(Task task) {
-        return IntStream.of(task.length(), (task.length() + task.shortest()) / 2, task.shortest()).distinct().toArray();
     }
 
     /** By length and slot, the first slot from there on in which a task may begin, or -1. */
@@ -124,7 +119,8 @@ final class StripSearch {
         }
         Way best = new Way(rules.costOfStopping(state), Optional.empty());
         long goodEnough = leastFrom(state) + Cost.IDLE_MINUTE;
-        for (Booking next : waysOn(state)) {
+        List<Booking> ways = best.cost() < goodEnough ? List.of() : waysOn(state);
+        for (Booking next : ways) {
             if (best.cost() < goodEnough || best.next().isPresent() && work.done() > stopAt) {
                 break;
             }

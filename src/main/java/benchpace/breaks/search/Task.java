@@ -4,6 +4,7 @@ import benchpace.live.ActivityRun;
 import benchpace.plan.Activity;
 import benchpace.plan.ActivityKind;
 import java.time.Duration;
+import java.util.stream.IntStream;
 
 /**
  * An activity in whole minutes ("slots").
@@ -24,6 +25,11 @@ record Task(Activity activity, int length, int shortest, int longest, int notBef
         boolean elastic = activity.interruptible() && !activity.kind().onceOnly();
         return new Task(activity, length, elastic ? (length + 1) / 2 : length, longest, notBefore,
                 run.move().isPresent());
+    }
+
+    /** The lengths that are weighed: all, half and what is between of what may be cut short. */
+    int[] lengths() {
+        return IntStream.of(length, (length + shortest) / 2, shortest).distinct().toArray();
     }
 
     int places() {

@@ -36,6 +36,8 @@ final class Timeline {
     final int slots;
     final int promisedEnd;
     final Capacity capacity;
+    /** By task, {@link Task#lengths}. */
+    final int[][] lengths;
 
     Timeline(WaitProblem problem) {
         this.problem = problem;
@@ -51,6 +53,7 @@ final class Timeline {
         addWindows();
         this.slots = 1 + windows.stream().mapToInt(SeatWindow::until).max().orElse(0);
         this.capacity = capacityNow();
+        this.lengths = tasks.stream().map(Task::lengths).toArray(int[][]::new);
     }
 
     Instant instant(int slot) {
