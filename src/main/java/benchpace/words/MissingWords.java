@@ -34,6 +34,12 @@ public final class MissingWords {
                 missing.entrySet().stream().map(e -> "Class " + e.getKey() + ": " + fact(e.getValue()))).toList();
     }
 
+    /** The same of unreadable classes for the instructor, who cannot tell them by their ids. @param classes how many */
+    public static String leftOut(int classes) {
+        return classes == 0 ? "" : (classes == 1 ? "One class cannot be read back and is"
+                : classes + " classes cannot be read back and are") + " left out; the log says why.";
+    }
+
     /** A sentence for each of what is due to be erased and could not be. @param what as it is called, in the plural */
     public static List<String> notErased(List<String> what) {
         return what.stream().map(w -> "The " + w + " that are due to be erased cannot be; it is tried again.").toList();

@@ -40,4 +40,12 @@ class MissingWordsTest {
                 .containsExactly("Class monday cannot be read back and is left out; the log says why.",
                         "Class thursday: The pace lines cannot be worked out just now.");
     }
+
+    @Test void the_instructor_is_told_how_many_classes_are_left_out() {
+        assertThat(MissingWords.leftOut(0)).isEmpty();
+        assertThat(MissingWords.leftOut(1))
+                .isEqualTo("One class cannot be read back and is left out; the log says why.");
+        assertThat(MissingWords.leftOut(3))
+                .isEqualTo("3 classes cannot be read back and are left out; the log says why.");
+    }
 }

@@ -23,6 +23,7 @@ import benchpace.web.screen.shell.Viewer;
 import benchpace.web.screen.start.ClockLine;
 import benchpace.web.screen.start.StartView;
 import benchpace.web.stream.Streams;
+import benchpace.words.MissingWords;
 import benchpace.words.Times;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -169,7 +170,7 @@ public final class Pages {
                 new StartView.Link(address, QrCode.modules(address)), byName.get(),
                 instructor ? Optional.of(new StartView.Joining(new StartView.Link(helpers, QrCode.modules(helpers)),
                         access.pins().helper())) : Optional.empty(),
-                notice.isEmpty() && instructor ? leftOut() : notice,
+                notice.isEmpty() && instructor ? MissingWords.leftOut(boards.unreadable().size()) : notice,
                 role.isPresent() ? guesses().words() : "",
                 instructor ? ClockLine.of(boards.clocks(), new Times(zone)) : ClockLine.NOTHING,
                 clock.instant().atZone(zone))));
@@ -178,12 +179,6 @@ public final class Pages {
     private GuessLine guesses() {
         Throttle.Guesses guesses = pairing.guesses();
         return GuessLine.of(guesses.wrong(), guesses.addresses(), guesses.shutUntil(), new Times(zone));
-    }
-
-    private String leftOut() {
-        int out = boards.unreadable().size();
-        return out == 0 ? "" : out == 1 ? "One class cannot be read back and is left out; the log says why."
-                : out + " classes cannot be read back and are left out; the log says why.";
     }
 
     private StartView.ClassRow withClock(StartView.ClassRow row, ClassBoard board) {
