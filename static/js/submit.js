@@ -42,9 +42,10 @@ export async function submit(pressed, place, action, done, no = (refusal) => say
   } finally {
     for (const button of buttons) button.disabled = false;
     underWay.delete(pressed);
-    // a button that rests loses the focus; one that was swapped meanwhile has another in its place
+    // a button that rests loses the focus, to a question that is closed by now too; one that was swapped meanwhile has
+    // another in its place
     const kept = focused?.isConnected ? focused : document.getElementById(focused?.id ?? '');
-    if (document.activeElement === document.body) kept?.focus({ preventScroll: true });
+    if (document.activeElement?.matches('body, dialog:not([open]) *')) kept?.focus({ preventScroll: true });
   }
 }
 

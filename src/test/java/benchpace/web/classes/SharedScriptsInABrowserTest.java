@@ -137,6 +137,22 @@ class SharedScriptsInABrowserTest extends TapScreens {
         assertThat(held).hasSize(1);
     }
 
+    @Test void a_button_whose_question_was_left_unanswered_keeps_the_focus() {
+        Device tablet = tablet().expectingRefusals().at("/shelf");
+        tablet.page().route("**/api/shelf/collect", route -> refuse(route, 409, "still-setting"));
+        tablet.find("#find").fill("maple 42");
+        tablet.find("#hand-over").focus();
+
+        tablet.page().keyboard().press("Enter");
+        assertThat(tablet.find("#tested-dialog")).isVisible();
+        tablet.page().keyboard().press("Escape");
+
+        assertThat(tablet.find("#tested-dialog")).isHidden();
+        assertThat(tablet.find("#hand-over")).isEnabled();
+        ask(tablet, "submit", "new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn)))");
+        assertThat(tablet.find("#hand-over")).isFocused();
+    }
+
     @Test void a_form_whose_answer_was_lost_is_sent_again_as_the_same_command_and_another_wish_as_another() {
         Device tablet = tablet().expectingRefusals().at("/shelf");
         List<String> sent = new ArrayList<>();
