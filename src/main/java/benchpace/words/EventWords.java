@@ -31,10 +31,6 @@ public final class EventWords implements ClassEvent.Cases<String> {
         return "seat " + seat;
     }
 
-    private static String degrees(double celsius) {
-        return Math.round(celsius * 10) / 10.0 + " °C";
-    }
-
     @Override public String classCreated(ClassEvent.ClassCreated event) {
         return "class set up";
     }
@@ -104,15 +100,15 @@ public final class EventWords implements ClassEvent.Cases<String> {
     }
 
     @Override public String roomRead(ClassEvent.RoomRead event) {
-        return "room read, " + degrees(event.celsius());
+        return "room read, " + Degrees.celsius(event.celsius());
     }
 
     @Override public String pourRead(ClassEvent.PourRead event) {
-        return "pour read, " + degrees(event.celsius());
+        return "pour read, " + Degrees.celsius(event.celsius());
     }
 
     @Override public String temperatureRead(ClassEvent.TemperatureRead event) {
-        return degrees(event.celsius()) + " read at " + seat(event.seat());
+        return Degrees.celsius(event.celsius()) + " read at " + seat(event.seat());
     }
 
     @Override public String skinSeen(ClassEvent.SkinSeen event) {
