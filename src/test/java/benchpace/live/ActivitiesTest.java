@@ -58,6 +58,23 @@ class ActivitiesTest {
                 .isEqualTo(new Stint(LABELS, TestClass.instant(30), TestClass.instant(35)));
     }
 
+    @Test void a_tap_told_late_begins_a_stint_at_its_own_time_but_not_before_what_the_log_had_said() {
+        c.wish(joined(1)).minute(45).quit(1, "labels").minute(50).madeAt(47).join(1, "refreshments");
+        c.wish(joined(2)).minute(55).quit(2, "labels").minute(60).madeAt(40).join(2, "refreshments");
+
+        assertThat(c.seat(1).stints()).extracting(Stint::from)
+                .containsExactly(TestClass.instant(30), TestClass.instant(47));
+        assertThat(c.seat(2).stints()).last()
+                .isEqualTo(Stint.since(new ActivityId("refreshments"), TestClass.instant(55)));
+    }
+
+    @Test void a_quit_told_late_ends_a_stint_no_earlier_than_it_began() {
+        c.wish(joined(1)).minute(40).madeAt(20).quit(1, "labels");
+
+        assertThat(c.seat(1).stints()).containsExactly(
+                new Stint(LABELS, TestClass.instant(30), TestClass.instant(30)));
+    }
+
     @Test void joining_twice_and_quitting_what_was_not_joined_are_refused() {
         c.wish(joined(1));
 
