@@ -118,10 +118,13 @@ public record ReportPage(Shell shell, String name, String place, String when, St
             return sentences;
         }
 
+        /** What is only likely has a range of its own, so no minutes of a likely middle are told beside it. */
         private String ready(WhatHeld held) {
+            int seat = held.lastSeat();
             Instant at = report.at(held.readyMinutes());
-            return ready(held.lastSeat(), at) + when(held.lastSeat(), at) + ", "
-                    + against(at, report.plannedReady(), "the planned ");
+            return ready(seat, at) + when(seat, at) + (forecast(seat).isPresent()
+                    ? ", planned for " + times.clock(report.plannedReady())
+                    : ", " + against(at, report.plannedReady(), "the planned "));
         }
 
         /** What a hand did is known; of a candle that nobody took in hand only what was likely can be told. */

@@ -43,14 +43,15 @@ class ReportPageTest {
     @Test void a_candle_still_setting_when_the_class_ended_is_told_as_that() {
         assertThat(page(Evenings.over(), 111).outcome().get(0))
                 .startsWith("The last candle, at seat 8, was still setting "
-                        + "when the class ended, likely ready about 20:45 to 21:05, 27 min after the planned 20:28.");
+                        + "when the class ended, likely ready about 20:45 to 21:05, planned for 20:28.");
     }
 
     @Test void the_last_candle_that_was_trimmed_was_set_by_then() {
         Evening trimmed = Evenings.cure().open(106, "trim").done(107, "trim", 1, 2, 4, 5, 6, 7, 8)
                 .event(109, new ClassEvent.ClassClosed());
 
-        assertThat(page(trimmed, 110).outcome().get(0)).contains("was set by 20:48").doesNotContain("likely");
+        assertThat(page(trimmed, 110).outcome().get(0)).contains("was set by 20:48, 20 min after the planned 20:28")
+                .doesNotContain("likely");
     }
 
     @Test void minutes_that_overlap_are_a_plain_fact_and_no_fault() {
