@@ -33,7 +33,7 @@ class HouseTest {
     /** Floors 0 to 2: values in, values out. */
     private static final String[] CORE = {
         "benchpace.plan..", "benchpace.live..", "benchpace.cure..", "benchpace.pace..", "benchpace.breaks..",
-        "benchpace.shelf..", "benchpace.report.."};
+        "benchpace.shelf..", "benchpace.report..", "benchpace.units..", "benchpace.prep.."};
     /** The same of what turns values into words. */
     private static final String[] PURE = concat(CORE, "benchpace.words..");
 
@@ -43,8 +43,10 @@ class HouseTest {
     @ArchTest static final ArchRule imports_run_downward_only = layeredArchitecture()
             .consideringOnlyDependenciesInAnyPackage("benchpace..")
             .layer("plan").definedBy("benchpace.plan..")
+            .optionalLayer("units").definedBy("benchpace.units..")
             .layer("live, cure, pace").definedBy("benchpace.live..", "benchpace.cure..", "benchpace.pace..")
             .layer("breaks, shelf, report").definedBy("benchpace.breaks..", "benchpace.shelf..", "benchpace.report..")
+            .optionalLayer("prep").definedBy("benchpace.prep..")
             .layer("files, store").definedBy("benchpace.files..", "benchpace.store..")
             .layer("board").definedBy("benchpace.board..")
             .layer("words").definedBy("benchpace.words..")
@@ -55,10 +57,11 @@ class HouseTest {
             .whereLayer("words").mayOnlyBeAccessedByLayers("web", "Main")
             .whereLayer("board").mayOnlyBeAccessedByLayers("words", "web", "Main")
             .whereLayer("files, store").mayOnlyBeAccessedByLayers("board", "web", "Main")
+            .whereLayer("prep").mayOnlyBeAccessedByLayers("files, store", "board", "words", "web", "Main")
             .whereLayer("breaks, shelf, report").mayOnlyBeAccessedByLayers(
                     "files, store", "board", "words", "web", "Main")
             .whereLayer("live, cure, pace").mayOnlyBeAccessedByLayers(
-                    "breaks, shelf, report", "files, store", "board", "words", "web", "Main");
+                    "breaks, shelf, report", "prep", "files, store", "board", "words", "web", "Main");
 
     @ArchTest static final ArchRule packages_are_free_of_cycles =
             slices().matching("benchpace.(*)..").should().beFreeOfCycles();

@@ -1,5 +1,6 @@
 package benchpace.plan;
 
+import benchpace.plan.kit.Kit;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -18,9 +19,10 @@ import java.util.function.Predicate;
  * @param candles    what a seat may make, ids unique, the first unless another is chosen; none leaves the cure to
  *                   the plan's own figure; at most {@value #MOST_CANDLES}
  * @param activities what fills the wait, ids unique, at most {@value #MOST_ACTIVITIES}
+ * @param kit        what it says of the day before
  */
 public record Plan(PlanId id, String name, String about, String place, int usualSeats, TableShape table,
-                   List<Step> steps, List<Activity> activities, List<Candle> candles) {
+                   List<Step> steps, List<Activity> activities, List<Candle> candles, Kit kit) {
     public static final int MOST_STEPS = 30;
     public static final int MOST_ACTIVITIES = 20;
     public static final int MOST_CANDLES = 20;
@@ -32,6 +34,7 @@ public record Plan(PlanId id, String name, String about, String place, int usual
         Texts.line("the place", place, 80);
         new SeatNumber(usualSeats);
         Texts.present("the shape of the table", table);
+        Texts.present("what the plan says of the day before", kit);
         Texts.present("the list of steps", steps);
         Texts.present("the list of activities", activities);
         steps.forEach(step -> Texts.present("a step in the list", step));
@@ -58,6 +61,12 @@ public record Plan(PlanId id, String name, String about, String place, int usual
     public Plan(PlanId id, String name, String about, String place, int usualSeats, TableShape table,
                 List<Step> steps, List<Activity> activities) {
         this(id, name, about, place, usualSeats, table, steps, activities, List.of());
+    }
+
+    /** A plan that says nothing of the day before. */
+    public Plan(PlanId id, String name, String about, String place, int usualSeats, TableShape table,
+                List<Step> steps, List<Activity> activities, List<Candle> candles) {
+        this(id, name, about, place, usualSeats, table, steps, activities, candles, Kit.NONE);
     }
 
     private static void requireUnique(String what, List<String> ids) {

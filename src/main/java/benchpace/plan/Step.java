@@ -1,6 +1,7 @@
 package benchpace.plan;
 
 import java.time.Duration;
+import java.util.Optional;
 
 /**
  * One step of a class.
@@ -11,9 +12,10 @@ import java.time.Duration;
  * @param say       the cue: one or two sentences to say aloud; may be empty
  * @param caution   what could hurt in this step; may be empty
  * @param wall      the sentence guests read on the wall screen; may be empty
+ * @param stations  what serves the seats, if it cannot serve all at once; only a step that the seats do has them
  */
 public record Step(StepId id, String name, StepKind kind, Opening opening, Duration planned, Duration allowance,
-                   String say, String caution, String wall) {
+                   String say, String caution, String wall, Optional<Stations> stations) {
     public Step {
         Texts.present("the id of a step", id);
         Texts.required("the name of a step", name, 60);
@@ -27,6 +29,23 @@ public record Step(StepId id, String name, StepKind kind, Opening opening, Durat
         Texts.optional("the cue of \"" + name + "\"", say, 400);
         Texts.optional("the caution of \"" + name + "\"", caution, 400);
         Texts.optional("the wall sentence of \"" + name + "\"", wall, 200);
+        stations.ifPresent(served -> requireServed(name, kind, planned, served));
+    }
+
+    /** A step at which nobody waits for a turn. */
+    public Step(StepId id, String name, StepKind kind, Opening opening, Duration planned, Duration allowance,
+                String say, String caution, String wall) {
+        this(id, name, kind, opening, planned, allowance, say, caution, wall, Optional.empty());
+    }
+
+    private static void requireServed(String name, StepKind kind, Duration planned, Stations served) {
+        if (!kind.needsTap()) {
+            throw new IllegalArgumentException("nobody waits for a turn at \"" + name + "\": it is not done by seats");
+        }
+        if (served.each().compareTo(planned) > 0) {
+            throw new IllegalArgumentException("a seat cannot keep " + served.what() + " longer than \"" + name
+                    + "\" takes it");
+        }
     }
 
     public boolean led() {
