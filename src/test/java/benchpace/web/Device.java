@@ -8,11 +8,13 @@ import com.microsoft.playwright.Dialog;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Request;
+import com.microsoft.playwright.Response;
 import com.microsoft.playwright.options.Cookie;
 import com.microsoft.playwright.options.ServiceWorkerPolicy;
 import java.net.URI;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.stream.Collectors;
 
 /** A tablet, a phone or a wall screen: a browser of its own, which remembers every complaint and every request. */
 public final class Device implements AutoCloseable {
@@ -23,6 +25,7 @@ public final class Device implements AutoCloseable {
     private boolean refusalsExpected;
     private final List<String> complaints = new CopyOnWriteArrayList<>();
     private final List<String> requests = new CopyOnWriteArrayList<>();
+    private final List<Response> refusals = new CopyOnWriteArrayList<>();
 
     private Device(TestBoard board, Browser browser, int width, int height, boolean touch,
                    ServiceWorkerPolicy workers) {
@@ -46,6 +49,11 @@ public final class Device implements AutoCloseable {
             }
         });
         page.onPageError(complaints::add);
+        page.onResponse(response -> {
+            if (response.status() >= 400) {
+                refusals.add(response);
+            }
+        });
         page.onDialog(Dialog::accept); // a page with unsent taps asks before it is left
         return page;
     }
@@ -123,7 +131,14 @@ public final class Device implements AutoCloseable {
     }
 
     public void assertNoComplaint() {
-        assertThat(complaints).as("console of " + page.url()).isEmpty();
+        assertThat(complaints).as(() -> "console of " + page.url() + refused()).isEmpty();
+    }
+
+    /** The browser only notes that something was refused: what was asked, and what was answered. */
+    private String refused() {
+        return refusals.stream().map(response -> "\n" + response.request().method() + " " + response.url() + " "
+                + response.request().postData() + " -> " + response.status() + " " + response.text())
+                .collect(Collectors.joining());
     }
 
     void assertStayedHere() {

@@ -31,7 +31,6 @@ import benchpace.web.screen.shelf.LeaveSheet;
 import benchpace.web.screen.shelf.ShelfPage;
 import benchpace.web.screen.shelf.TagsPage;
 import benchpace.web.screen.shell.Carried;
-import benchpace.web.screen.shell.Counter;
 import benchpace.web.screen.shell.Following;
 import benchpace.web.screen.shell.Message;
 import benchpace.web.screen.shell.NoteLine;
@@ -257,7 +256,7 @@ public final class Screens {
             case HELPER, WAIT -> List.of();
             case WALL -> List.of("cut", "wall-wait");
         };
-        return new Shell(title, kind.token(), sheets, view.id(), Counter.iso(view.now()), view.zone().getId(),
+        return new Shell(title, kind.token(), sheets, view.id(), view.now().toString(), view.zone().getId(),
                 viewer.role().token(), viewer.initials(), following);
     }
 

@@ -2,7 +2,10 @@ package benchpace.web.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchpace.board.cooling.PlanCureClock;
+import benchpace.board.pacing.PosteriorPaceWatch;
 import benchpace.board.view.ClassView;
+import benchpace.board.view.ViewMaker;
 import benchpace.live.ClassEvent;
 import benchpace.plan.ActivityId;
 import benchpace.web.screen.devices.DevicesPage;
@@ -17,6 +20,7 @@ import benchpace.words.Times;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -71,6 +75,17 @@ class ScreensTest {
                 assertThat(script.group(1)).contains("src=\"/");
                 assertThat(script.group(2)).isEmpty();
             }
+        }
+    }
+
+    /** Cut to whole seconds, the first tap on a page bore a time before its class was set up, and was refused. */
+    @Test void a_page_is_told_the_boards_time_to_the_millisecond() {
+        Instant now = Evening.START.plusMillis(61_337);
+        ClassView view = new ViewMaker(new PlanCureClock(), new PosteriorPaceWatch(), Evening.ZONE)
+                .view("evening", Evening.of("table-of-six", 6).open(0, "hello").live(), now);
+
+        for (ScreenKind kind : ScreenKind.values()) {
+            assertThat(screens.page(kind, view, LEAD)).contains("data-now=\"2027-03-04T18:01:01.337Z\"");
         }
     }
 
