@@ -1,5 +1,7 @@
 package benchpace.pace;
 
+import benchpace.plan.Step;
+
 /**
  * One step of the class as pace sees it.
  *
@@ -16,5 +18,20 @@ public record PaceStep(String id, double planMinutes, boolean led, WorkKind kind
         if (!(planMinutes > 0 && planMinutes < 24 * 60)) {
             throw new IllegalArgumentException("step " + id + ": plan of " + planMinutes + " minutes");
         }
+    }
+
+    /** A plan's step. */
+    public static PaceStep of(Step step) {
+        return new PaceStep(step.id().value(), step.planned().toMillis() / 60_000.0, step.led(), kind(step));
+    }
+
+    private static WorkKind kind(Step step) {
+        return switch (step.kind()) {
+            case TALK -> WorkKind.TALK;
+            case HANDS_ON -> WorkKind.HANDS_ON;
+            case POUR -> WorkKind.POUR;
+            case CURE -> WorkKind.WAIT;
+            case FINISH -> WorkKind.FINISH;
+        };
     }
 }

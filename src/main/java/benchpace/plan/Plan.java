@@ -26,6 +26,7 @@ public record Plan(PlanId id, String name, String about, String place, int usual
     public static final int MOST_STEPS = 30;
     public static final int MOST_ACTIVITIES = 20;
     public static final int MOST_CANDLES = 20;
+    private static final Duration ABOUT_AN_HOUR = Duration.ofMinutes(60);
 
     public Plan {
         Texts.present("the id of the plan", id);
@@ -153,6 +154,11 @@ public record Plan(PlanId id, String name, String about, String place, int usual
 
     public Optional<Step> cure() {
         return first(s -> s.kind() == StepKind.CURE);
+    }
+
+    /** What the cure takes by the plan; where it gives no figure about an hour: common practice, no source. */
+    public Duration plannedCure() {
+        return cure().map(Step::planned).orElse(ABOUT_AN_HOUR);
     }
 
     private Optional<Step> first(Predicate<Step> which) {

@@ -4,7 +4,6 @@ import benchpace.live.LiveClass;
 import benchpace.live.Progress;
 import benchpace.live.Seat;
 import benchpace.plan.SeatNumber;
-import benchpace.plan.Step;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Map;
@@ -13,8 +12,6 @@ import java.util.TreeMap;
 
 /** The cure by the plan's own figure: every candle takes what the plan says. */
 public final class PlanCureClock implements CureClock {
-    /** For a plan with a pour and no cure step: about an hour; common practice, no source. */
-    public static final Duration ABOUT_AN_HOUR = Duration.ofMinutes(60);
     /**
      * One standard deviation of a cure as a share of the plan's figure: 6 in 100 between classes and 3 between candles,
      * as the pace reckons ({@link benchpace.pace.belief.PacePriors.Cure}), taken together.
@@ -23,7 +20,7 @@ public final class PlanCureClock implements CureClock {
     private static final double NORMAL_P90 = 1.2816;
 
     @Override public Map<SeatNumber, CandleClock> clocks(LiveClass live, Instant now) {
-        Duration cure = live.plan().cure().map(Step::planned).orElse(ABOUT_AN_HOUR);
+        Duration cure = live.plan().plannedCure();
         Progress progress = live.progress();
         Map<SeatNumber, CandleClock> clocks = new TreeMap<>();
         for (Seat seat : live.seats()) {

@@ -14,7 +14,6 @@ import benchpace.pace.ReadyOutlook;
 import benchpace.pace.SeatTrack;
 import benchpace.pace.Span;
 import benchpace.pace.Tap;
-import benchpace.pace.WorkKind;
 import benchpace.plan.Plan;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.Step;
@@ -72,22 +71,8 @@ public final class ClassTracks {
     }
 
     private ClassTrack track() {
-        return new ClassTrack(plan.steps().stream().map(ClassTracks::step).toList(), openings(), cureMinutes(),
+        return new ClassTrack(plan.steps().stream().map(PaceStep::of).toList(), openings(), cureMinutes(),
                 live.seats().stream().map(this::seat).toList());
-    }
-
-    static PaceStep step(Step step) {
-        return new PaceStep(step.id().value(), step.planned().toMillis() / 60_000.0, step.led(), kind(step));
-    }
-
-    private static WorkKind kind(Step step) {
-        return switch (step.kind()) {
-            case TALK -> WorkKind.TALK;
-            case HANDS_ON -> WorkKind.HANDS_ON;
-            case POUR -> WorkKind.POUR;
-            case CURE -> WorkKind.WAIT;
-            case FINISH -> WorkKind.FINISH;
-        };
     }
 
     /** A led step that was passed over counts as opened with the next one that was, as for the class itself. */
@@ -115,7 +100,7 @@ public final class ClassTracks {
     }
 
     private double planCureMinutes() {
-        return plan.cure().map(Step::planned).orElse(PlanCureClock.ABOUT_AN_HOUR).toMillis() / 60_000.0;
+        return plan.plannedCure().toMillis() / 60_000.0;
     }
 
     private SeatTrack seat(Seat seat) {

@@ -47,7 +47,7 @@ public final class StepLessons implements PosteriorPaceWatch.Priors {
         /** Each step that a class taught something about, in the plan's order. */
         public List<Figure> figures(Plan plan) {
             return plan.steps().stream().filter(s -> steps.containsKey(s.id().value())).map(s -> {
-                PaceStep step = ClassTracks.step(s);
+                PaceStep step = PaceStep.of(s);
                 Optional<StepPrior> inForce = accepted.map(a -> a.steps().get(step.id()));
                 return new Figure(s.name(), step.planMinutes(),
                         LearnedSteps.usualMinutes(step, steps.get(step.id())),

@@ -3,7 +3,6 @@ package benchpace.board.view;
 import benchpace.board.attempt.Attempts;
 import benchpace.board.attempt.Model;
 import benchpace.board.cooling.CandleClock;
-import benchpace.board.cooling.PlanCureClock;
 import benchpace.board.pacing.ClassTracks;
 import benchpace.live.ClassEvent;
 import benchpace.live.LiveClass;
@@ -84,7 +83,7 @@ final class ReportMaker {
 
     /** With the plan's own figure for the cure: looking back asks what the plan promised, not what was computed. */
     private static ClassTrack byPlan(LiveClass live, ClassTrack track) {
-        Duration cure = live.plan().cure().map(Step::planned).orElse(PlanCureClock.ABOUT_AN_HOUR);
+        Duration cure = live.plan().plannedCure();
         return new ClassTrack(track.steps(), track.openedMinutes(), cure.toSeconds() / 60.0, track.seats());
     }
 

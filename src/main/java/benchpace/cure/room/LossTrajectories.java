@@ -69,6 +69,20 @@ public final class LossTrajectories {
         return Math.exp(between(logReady[fractionIndex], logLoss));
     }
 
+    /**
+     * Minutes from the pour until there is a skin and a fraction is solid.
+     *
+     * @param logLoss  ln of the loss multiplier, held within the row
+     * @param fraction solid, held within what a room may call ready, 0.10 to 0.98
+     */
+    public double readyMinutes(double logLoss, double fraction) {
+        double x = Math.min(Math.max((fraction - LOWEST_FRACTION) / FRACTION_SPACING, 0), FRACTIONS - 1);
+        int k = Math.min((int) x, FRACTIONS - 2);
+        double part = x - k;
+        double low = readyMinutes(logLoss, k);
+        return part == 0 || Double.isInfinite(low) ? low : low + part * (readyMinutes(logLoss, k + 1) - low);
+    }
+
     double surfaceCelsius(double logLoss, double minutes) {
         double x = position(logLoss);
         int i = Math.min((int) x, RUNS - 2);

@@ -37,6 +37,11 @@ public record PacePriors(Times times, Taps taps, Stalls stalls, Openings opening
         return new PacePriors(times, taps, stalls, openings, cure, rule, learned);
     }
 
+    /** The same with other beliefs about stalls. */
+    public PacePriors withStalls(Stalls others) {
+        return new PacePriors(times, taps, others, openings, cure, rule, steps);
+    }
+
     /** The same with other beliefs about times. */
     public PacePriors withTimes(Times others) {
         return new PacePriors(others, taps, stalls, openings, cure, rule, steps);
@@ -160,6 +165,17 @@ public record PacePriors(Times times, Taps taps, Stalls stalls, Openings opening
      */
     public record Cure(double classMean, double classSd, double seatSd) {
         static final Cure STANDARD = new Cure(0.005, 0.06, 0.03);
+
+        /**
+         * How long a candle takes.
+         *
+         * @param planMinutes what the plan gives it
+         * @param classZ      where the class lies among classes, in standard deviations
+         * @param seatZ       where the candle lies among those of its class
+         */
+        public double minutes(double planMinutes, double classZ, double seatZ) {
+            return Math.exp(Math.log(planMinutes) + classMean + classSd * classZ + seatSd * seatZ);
+        }
     }
 
     /**
@@ -230,7 +246,8 @@ public record PacePriors(Times times, Taps taps, Stalls stalls, Openings opening
         return times.noiseSdLog() * times.noiseSdLog() + Math.min(0.2, tap * tap);
     }
 
-    StepPrior stepPrior(PaceStep step) {
+    /** What is believed of a step's usual time. */
+    public StepPrior stepPrior(PaceStep step) {
         StepPrior learned = steps.get(step.id());
         return learned != null ? learned : new StepPrior(0, times.stepVariance(), Double.NaN);
     }

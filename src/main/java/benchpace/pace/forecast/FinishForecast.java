@@ -34,8 +34,7 @@ public final class FinishForecast {
         double[] finish = new double[draws.draws()];
         int[] last = new int[n];
         for (int b = 0; b < finish.length; b++) {
-            double cure = Math.log(track.cureMinutes()) + priors.cure().classMean()
-                    + priors.cure().classSd() * StandardNormal.draw(random);
+            double cure = StandardNormal.draw(random);
             double room = StandardNormal.draw(rooms);
             int latest = NOBODY;
             for (int i = 0; i < n; i++) {
@@ -63,7 +62,7 @@ public final class FinishForecast {
                 any ? track.seats().get(driver).seat() : 0, any && draws.pour(0, driver) <= now);
     }
 
-    private double ready(int i, double pour, double logCure, double room, double z) {
+    private double ready(int i, double pour, double classZ, double room, double z) {
         SeatTrack seat = track.seats().get(i);
         if (pour == Double.NEGATIVE_INFINITY) {
             return pour;
@@ -76,7 +75,7 @@ public final class FinishForecast {
             return Math.max(now, seat.ready().medianMinutes() + seat.ready().sharedSdMinutes() * room
                     + seat.ready().sdMinutes() * z);
         }
-        return Math.max(now, pour + Math.exp(logCure + priors.cure().seatSd() * z));
+        return Math.max(now, pour + priors.cure().minutes(track.cureMinutes(), classZ, z));
     }
 
     /** A candle shared by two seats is set once either of them was judged. */

@@ -33,7 +33,7 @@ public final class PourDraws {
     private final double[][] stalls;
     private final boolean[] counted;
     private final boolean[] here;
-    private final double[] scratch;
+    private final LatestDone latest;
     private final int helped;
 
     public PourDraws(ClassTrack track, List<SeatProgress> seats, List<SeatOdds> odds, ClassTempo tempo,
@@ -52,7 +52,7 @@ public final class PourDraws {
         this.stalls = new double[draws][seats.size()];
         this.counted = new boolean[seats.size()];
         this.here = new boolean[seats.size()];
-        this.scratch = new double[seats.size()];
+        this.latest = new LatestDone(seats.size());
         double[][] lower = Cholesky.factor(tempo.covariance());
         SplittableRandom chance = new SplittableRandom(seed);
         for (int i = 0; i < seats.size(); i++) {
@@ -156,40 +156,17 @@ public final class PourDraws {
         if (n == 0) {
             return Math.max(now, before);
         }
-        // the seat waited for is the last but `missing`: keep the missing + 1 latest, ascending
-        int missing = OpeningHabit.missing(share, n);
-        int kept = 0;
+        latest.clear(OpeningHabit.missing(share, n));
         for (int i = 0; i < at.length; i++) {
             if (counts(i)) {
-                double done = step[i] > k ? 0 : at[i];
-                kept = keepLatest(done, kept, missing + 1);
+                latest.add(step[i] > k ? 0 : at[i]);
             }
         }
-        return Math.max(Math.max(now, before), scratch[0]) + priors.openings().delayMinutes();
+        return Math.max(Math.max(now, before), latest.allButMissing()) + priors.openings().delayMinutes();
     }
 
     private boolean counts(int i) {
         return counted[i] && here[i];
-    }
-
-    private int keepLatest(double value, int kept, int most) {
-        if (kept == most && value <= scratch[0]) {
-            return kept;
-        }
-        int at = kept == most ? 0 : kept;
-        if (kept == most) {
-            while (at + 1 < most && scratch[at + 1] < value) {
-                scratch[at] = scratch[at + 1];
-                at++;
-            }
-        } else {
-            while (at > 0 && scratch[at - 1] > value) {
-                scratch[at] = scratch[at - 1];
-                at--;
-            }
-        }
-        scratch[at] = value;
-        return Math.min(most, kept + 1);
     }
 
     /** Puts seat i where it may truly be now: {@code step} is the next step it has to do, from {@code at} on. */
@@ -262,14 +239,7 @@ public final class PourDraws {
         if (!track.steps().get(k).kind().isWorked()) {
             return track.steps().get(k).planMinutes();
         }
-        double z = StandardNormal.draw(random);
-        double minutes = Math.exp(tempo.logPlan(k) + theta[0] + theta[k + 1] + guest + tempo.noiseSd(k) * z);
-        double u = random.nextDouble();
-        double seen = random.nextDouble();
-        if (u < priors.stalls().odds()) {
-            double alone = priors.stalls().lengths().lengthBeyond(0, u / priors.stalls().odds());
-            minutes += Math.min(alone, priors.stalls().seenAfter(seen));
-        }
-        return minutes;
+        double work = StepDraws.work(tempo.logPlan(k) + theta[0] + theta[k + 1] + guest, tempo.noiseSd(k), random);
+        return work + StepDraws.stall(priors.stalls(), random);
     }
 }
