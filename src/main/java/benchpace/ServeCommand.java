@@ -8,15 +8,16 @@ import benchpace.board.ShelfBoard;
 import benchpace.board.cooling.RoomLessons;
 import benchpace.board.pacing.PosteriorPaceWatch;
 import benchpace.board.pacing.StepLessons;
+import benchpace.board.plans.PlanBook;
 import benchpace.board.time.ImpossibleClock;
 import benchpace.board.time.SteadyClock;
 import benchpace.board.view.ViewMaker;
 import benchpace.files.BadFile;
 import benchpace.files.plan.PlanFolder;
 import benchpace.files.roster.Demo;
-import benchpace.plan.Plan;
 import benchpace.store.PairingKeys;
 import benchpace.store.Rooms;
+import benchpace.store.SavedPlans;
 import benchpace.store.SeatCodes;
 import benchpace.store.Sessions;
 import benchpace.store.Settings;
@@ -46,9 +47,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
@@ -94,11 +93,11 @@ final class ServeCommand implements Callable<Integer> {
     @Override public Integer call() {
         checkOptions();
         Optional<TlsKeys> keys = tls.keys(Instant.now());
-        Map<String, Plan> plans = plans();
+        PlanFolder folder = soundPlans();
         Database database = open();
         database.told().forEach(spec.commandLine().getErr()::println);
         try {
-            serve(database, plans, keys);
+            serve(database, folder, keys);
             return SERVING;
         } catch (RuntimeException e) {
             database.close();
@@ -134,12 +133,12 @@ final class ServeCommand implements Callable<Integer> {
         }
     }
 
-    private Map<String, Plan> plans() {
+    /** The organiser's plans in files, each of them sound: else nothing is opened. */
+    private PlanFolder soundPlans() {
         try {
-            Map<String, Plan> plans = new LinkedHashMap<>();
-            Demo.plans().forEach(p -> plans.put(p.id().value(), p));
-            PlanFolder.read(data.resolve("plans")).forEach(p -> plans.put(p.id().value(), p));
-            return plans;
+            PlanFolder folder = new PlanFolder(data.resolve("plans"));
+            folder.found();
+            return folder;
         } catch (BadFile e) {
             throw new Stop(Main.BAD_INPUT, e.getMessage(), e);
         }
@@ -153,10 +152,11 @@ final class ServeCommand implements Callable<Integer> {
         }
     }
 
-    private void serve(Database database, Map<String, Plan> plans, Optional<TlsKeys> keys) {
+    private void serve(Database database, PlanFolder folder, Optional<TlsKeys> keys) {
         SqliteEventLog log = new SqliteEventLog(database);
         SteadyClock clock = SteadyClock.system(log::fits);
         ZoneId zone = ZoneId.systemDefault();
+        PlanBook plans = PlanBook.open(Demo.plans(), new SavedPlans(database), folder, clock);
         RoomLessons lessons = new RoomLessons(new Rooms(database), clock);
         StepLessons steps = new StepLessons(new StepBeliefs(database), clock);
         ViewMaker maker = new ViewMaker(lessons.cureClock(), new PosteriorPaceWatch(steps), zone);

@@ -101,6 +101,8 @@ class HouseTest {
             .layer("pacing").definedBy("benchpace.board.pacing")
             .layer("cooling").definedBy("benchpace.board.cooling")
             .layer("attempt, time").definedBy("benchpace.board.attempt", "benchpace.board.time")
+            .layer("plans").definedBy("benchpace.board.plans")
+            .whereLayer("plans").mayNotBeAccessedByAnyLayer()
             .whereLayer("writer").mayNotBeAccessedByAnyLayer()
             .whereLayer("view").mayOnlyBeAccessedByLayers("writer")
             .whereLayer("waiting").mayOnlyBeAccessedByLayers("writer", "view")

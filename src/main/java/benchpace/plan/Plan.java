@@ -165,6 +165,11 @@ public record Plan(PlanId id, String name, String about, String place, int usual
         return steps.stream().filter(which).findFirst();
     }
 
+    /** The same plan under another id and name. */
+    public Plan as(PlanId otherId, String otherName) {
+        return new Plan(otherId, otherName, about, place, usualSeats, table, steps, activities, candles, kit);
+    }
+
     /** The sum of the planned lengths: when the class should end, if nobody is held up. */
     public Duration planned() {
         return steps.stream().map(Step::planned).reduce(Duration.ZERO, Duration::plus);

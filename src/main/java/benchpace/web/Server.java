@@ -4,9 +4,9 @@ import benchpace.board.Boards;
 import benchpace.board.Erasing;
 import benchpace.board.LeavingEarly;
 import benchpace.board.ShelfBoard;
+import benchpace.board.plans.PlanBook;
 import benchpace.board.time.ImpossibleClock;
 import benchpace.files.BadField;
-import benchpace.plan.Plan;
 import benchpace.store.CannotBeKept;
 import benchpace.store.sqlite.StoreException;
 import benchpace.web.classes.ClassesApi;
@@ -84,14 +84,14 @@ public final class Server implements AutoCloseable {
      * @throws StartFailure in one sentence if it cannot
      */
     public Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
-                  ShelfBoard shelf, Map<String, Plan> plans, Access access, GuestCodes codes, Erasing erasing,
+                  ShelfBoard shelf, PlanBook plans, Access access, GuestCodes codes, Erasing erasing,
                   InstantSource clock, ZoneId zone, Optional<TlsKeys> keys) {
         this(host, port, hostNames, reachable, boards, shelf, plans, access, codes, erasing, clock, zone,
                 StreamLimits.USUAL, EntranceLimits.USUAL, keys);
     }
 
     Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
-            ShelfBoard shelf, Map<String, Plan> plans, Access access, GuestCodes codes, Erasing erasing,
+            ShelfBoard shelf, PlanBook plans, Access access, GuestCodes codes, Erasing erasing,
             InstantSource clock, ZoneId zone, StreamLimits limits, EntranceLimits entrance, Optional<TlsKeys> keys) {
         this.access = access;
         streams = new Streams(limits, access);

@@ -6,14 +6,16 @@ import benchpace.board.LeavingEarly;
 import benchpace.board.ShelfBoard;
 import benchpace.board.cooling.PlanCureClock;
 import benchpace.board.pacing.PosteriorPaceWatch;
+import benchpace.board.plans.PlanBook;
 import benchpace.board.time.BoardTime;
 import benchpace.board.view.ViewMaker;
 import benchpace.files.Json;
+import benchpace.files.plan.PlanFolder;
 import benchpace.files.roster.Demo;
-import benchpace.plan.Plan;
 import benchpace.plan.SeatNumber;
 import benchpace.store.EventLog;
 import benchpace.store.PairingKeys;
+import benchpace.store.SavedPlans;
 import benchpace.store.SeatCodes;
 import benchpace.store.Sessions;
 import benchpace.store.Settings;
@@ -37,9 +39,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.InstantSource;
 import java.time.ZoneId;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
@@ -139,8 +139,8 @@ public final class TestBoard implements AutoCloseable {
                 request -> request.ip().equals("127.0.0.1")); // its other addresses are strangers' here
         codes = new GuestCodes(new SeatCodes(database), clock);
         OlderSecrets.takeOver(new Settings(database), keys, codes, boards);
-        Map<String, Plan> plans = new LinkedHashMap<>();
-        Demo.plans().forEach(p -> plans.put(p.id().value(), p));
+        PlanBook plans = PlanBook.open(Demo.plans(), new SavedPlans(database), new PlanFolder(data.resolve("plans")),
+                clock);
         erasing = new Erasing(BoardTime.of(clock), List.of(
                 new Erasing.Part("words of candles that left the shelf", shelf::eraseDue),
                 new Erasing.Part("codes of seats whose class is over", () -> codes.forgetThoseOf(boards)),

@@ -25,7 +25,8 @@ final class Migrations {
             "005-shelf.sql",
             "006-steps.sql",
             "007-devices.sql",
-            "008-keys.sql");
+            "008-keys.sql",
+            "009-plans.sql");
 
     private Migrations() { }
 

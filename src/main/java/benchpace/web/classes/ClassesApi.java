@@ -4,6 +4,8 @@ import benchpace.board.Answer;
 import benchpace.board.Boards;
 import benchpace.board.ClassBoard;
 import benchpace.board.LeavingEarly.Followed;
+import benchpace.board.plans.BookPlan;
+import benchpace.board.plans.PlanBook;
 import benchpace.files.Json;
 import benchpace.files.Words;
 import benchpace.files.log.CommandJson;
@@ -41,16 +43,16 @@ import java.util.Comparator;
 import java.util.Enumeration;
 import java.util.Iterator;
 import java.util.List;
-import java.util.Map;
+import java.util.stream.Collectors;
 
 /** The JSON interface to classes. */
 public final class ClassesApi {
     private final Boards boards;
-    private final Map<String, Plan> plans;
+    private final PlanBook plans;
     private final Access access;
     private final Streams streams;
 
-    public ClassesApi(Boards boards, Map<String, Plan> plans, Access access, Streams streams) {
+    public ClassesApi(Boards boards, PlanBook plans, Access access, Streams streams) {
         this.boards = boards;
         this.plans = plans;
         this.access = access;
@@ -74,8 +76,8 @@ public final class ClassesApi {
     private void plans(Context ctx) {
         access.paired(ctx);
         ArrayNode list = Json.mapper().createArrayNode();
-        plans.values().forEach(p -> list.addObject().put("id", p.id().value()).put("name", p.name())
-                .put("seats", p.usualSeats()));
+        plans.all().forEach(p -> list.addObject().put("id", p.id()).put("name", p.plan().name())
+                .put("seats", p.plan().usualSeats()));
         Bodies.send(ctx, 200, list);
     }
 
@@ -118,12 +120,9 @@ public final class ClassesApi {
             throw new Refused(Problem.unprocessable("Give either \"plan\" or \"planId\"."));
         }
         if (given == null) {
-            Plan known = plans.get(planId);
-            if (known == null) {
-                throw new Refused(Problem.unprocessable("There is no plan \"" + planId + "\"; there are "
-                        + String.join(", ", plans.keySet()) + "."));
-            }
-            return known;
+            return plans.find(planId).map(BookPlan::plan).orElseThrow(() -> new Refused(Problem.unprocessable(
+                    "There is no plan \"" + planId + "\"; there are "
+                    + plans.all().stream().map(BookPlan::id).collect(Collectors.joining(", ")) + ".")));
         }
         PlanReading reading = PlanFile.read(given);
         return reading.ifSound().orElseThrow(() -> new Refused(Problem.unprocessable(

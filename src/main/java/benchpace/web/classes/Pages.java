@@ -3,9 +3,9 @@ package benchpace.web.classes;
 import benchpace.board.Boards;
 import benchpace.board.ClassBoard;
 import benchpace.board.attempt.Faults;
+import benchpace.board.plans.PlanBook;
 import benchpace.board.view.ClassView;
 import benchpace.live.LiveClass;
-import benchpace.plan.Plan;
 import benchpace.web.pairing.Access;
 import benchpace.web.pairing.Pairing;
 import benchpace.web.pairing.Throttle;
@@ -42,7 +42,7 @@ public final class Pages {
     private static final Logger LOG = System.getLogger(Pages.class.getName());
 
     private final Boards boards;
-    private final Map<String, Plan> plans;
+    private final PlanBook plans;
     private final Access access;
     private final Pairing pairing;
     private final Streams streams;
@@ -57,7 +57,7 @@ public final class Pages {
      * @param reachable the address of the board that phones on the same network can reach
      * @param byName    the same by its name, where the network knows that
      */
-    public Pages(Boards boards, Map<String, Plan> plans, Access access, Pairing pairing, Streams streams,
+    public Pages(Boards boards, PlanBook plans, Access access, Pairing pairing, Streams streams,
                  Screens screens, InstantSource clock, ZoneId zone, Supplier<String> reachable,
                  Supplier<Optional<String>> byName) {
         this.boards = boards;
@@ -159,8 +159,8 @@ public final class Pages {
                 .map(board -> instructor ? withClock(withHome(row(board), board), board) : row(board))
                 .sorted(StartView.order())
                 .toList();
-        List<StartView.PlanChoice> choices = plans.values().stream()
-                .map(p -> new StartView.PlanChoice(p.id().value(), p.name(), p.usualSeats()))
+        List<StartView.PlanChoice> choices = plans.all().stream()
+                .map(p -> new StartView.PlanChoice(p.id(), p.plan().name(), p.plan().usualSeats()))
                 .toList();
         String address = reachable.get();
         String helpers = address + "helper#helper=" + access.keys().helper();

@@ -2,6 +2,8 @@ package benchpace.web.cure;
 
 import benchpace.board.cooling.CureTrials;
 import benchpace.board.cooling.RoomLessons;
+import benchpace.board.plans.BookPlan;
+import benchpace.board.plans.PlanBook;
 import benchpace.cure.TableCase;
 import benchpace.cure.room.RoomFit;
 import benchpace.files.Json;
@@ -25,19 +27,20 @@ import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** The page on which candles are tried out before a class, and where what rooms have taught is seen and reset. */
 public final class CurePages {
     private static final int LONGEST_ROOM = 80;
 
-    private final Map<String, Plan> plans;
+    private final PlanBook plans;
     private final RoomLessons lessons;
     private final Access access;
     private final Screens screens;
     private final ZoneId zone;
     private final CureTrials trials = new CureTrials();
 
-    public CurePages(Map<String, Plan> plans, RoomLessons lessons, Access access, Screens screens, ZoneId zone) {
+    public CurePages(PlanBook plans, RoomLessons lessons, Access access, Screens screens, ZoneId zone) {
         this.plans = plans;
         this.lessons = lessons;
         this.access = access;
@@ -52,7 +55,7 @@ public final class CurePages {
 
     private void page(Context ctx) {
         Viewer viewer = access.paired(ctx);
-        Map<String, Wax> waxes = CureFormReading.waxes(plans.values());
+        Map<String, Wax> waxes = CureFormReading.waxes(all());
         boolean filled = CureFormReading.LETTERS.stream()
                 .anyMatch(l -> ctx.queryParam(l.toLowerCase(java.util.Locale.ROOT) + "-fill") != null);
         Map<String, String> ofPlan = filled ? Map.of() : parameters(ctx);
@@ -72,7 +75,7 @@ public final class CurePages {
         Shell shell = new Shell("Vessels and waxes", "cure", List.of(), "", "", zone.getId(), viewer.role().token(),
                 viewer.initials());
         String html = screens.cure(CurePage.of(shell, viewer.instructor(),
-                plans.values().stream().filter(p -> !p.candles().isEmpty())
+                all().stream().filter(p -> !p.candles().isEmpty())
                         .map(p -> new CureForm.Choice(p.id().value(), p.name())).toList(),
                 waxes.values().stream().map(w -> new CureForm.Choice(w.id(), w.name())).toList(),
                 read.form(), tried, read.minutes(), place, fit, rooms));
@@ -83,12 +86,14 @@ public final class CurePages {
     /** Of the plan that was asked for, else of the first that names candles. */
     private Map<String, String> parameters(Context ctx) {
         String id = ctx.queryParam("plan");
-        Plan asked = id == null ? null : plans.get(id);
-        return plans.values().stream()
-                .filter(p -> asked == null ? !p.candles().isEmpty() : p.equals(asked))
-                .findFirst()
+        return Optional.ofNullable(id).flatMap(plans::find).map(BookPlan::plan)
+                .or(() -> all().stream().filter(p -> !p.candles().isEmpty()).findFirst())
                 .map(CureFormReading::parameters)
                 .orElse(Map.of());
+    }
+
+    private List<Plan> all() {
+        return plans.all().stream().map(BookPlan::plan).toList();
     }
 
     /** POST /api/rooms/reset: {@code {"room"}}, empty for "this room". */

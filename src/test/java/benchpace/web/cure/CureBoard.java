@@ -7,14 +7,16 @@ import benchpace.board.ShelfBoard;
 import benchpace.board.cooling.RoomLessons;
 import benchpace.board.pacing.PosteriorPaceWatch;
 import benchpace.board.pacing.StepLessons;
+import benchpace.board.plans.PlanBook;
 import benchpace.board.time.BoardTime;
 import benchpace.board.view.ViewMaker;
 import benchpace.files.Json;
+import benchpace.files.plan.PlanFolder;
 import benchpace.files.roster.Demo;
-import benchpace.plan.Plan;
 import benchpace.plan.SeatNumber;
 import benchpace.store.PairingKeys;
 import benchpace.store.Rooms;
+import benchpace.store.SavedPlans;
 import benchpace.store.SeatCodes;
 import benchpace.store.Sessions;
 import benchpace.store.SqliteEventLog;
@@ -39,9 +41,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.ZoneId;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -78,8 +78,8 @@ public final class CureBoard implements AutoCloseable, InstantSource {
                 lessons, steps);
         access = new Access(new Sessions(database), this, Pins.of(PIN, HELPER_PIN, "000111"),
                 new Keys(new PairingKeys(database), this));
-        Map<String, Plan> plans = new LinkedHashMap<>();
-        Demo.plans().forEach(p -> plans.put(p.id().value(), p));
+        PlanBook plans = PlanBook.open(Demo.plans(), new SavedPlans(database), new PlanFolder(data.resolve("plans")),
+                this);
         codes = new GuestCodes(new SeatCodes(database), this);
         erasing = new Erasing(BoardTime.of(this), List.of());
         server = new Server("127.0.0.1", 0, Set.of(), n -> "http://127.0.0.1:" + n + "/", boards,
