@@ -15,6 +15,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.function.BiConsumer;
 
 /**
  * The way of a table through a plan on one evening, by the pace model of the live board: class, step and guest speeds,
@@ -27,6 +28,8 @@ import java.util.SplittableRandom;
 final class Course {
     /** Key of the chance that a candle has, where a step has its id's. */
     private static final int CANDLE = -2;
+
+    private static final BiConsumer<Integer, double[]> UNSEEN = (step, at) -> { };
 
     private final List<Step> steps;
     private final PacePriors priors;
@@ -91,6 +94,11 @@ final class Course {
      * @return when the last candle may be handled; 0 if nothing is poured
      */
     double walk(Lots lots, double[] ends, double[] waits) {
+        return walk(lots, ends, waits, UNSEEN);
+    }
+
+    /** The same, with every seat watched. @param passed told of each step with the minute at which each seat is done */
+    double walk(Lots lots, double[] ends, double[] waits, BiConsumer<Integer, double[]> passed) {
         SplittableRandom shared = lots.ofClass();
         double tempo = Math.sqrt(priors.times().classVariance()) * StandardNormal.draw(shared);
         double share = openings.draw(shared.nextDouble());
@@ -109,6 +117,7 @@ final class Course {
             waits[k] = 0;
             pass(legs[k], tempo, room, lots, waits, k);
             ends[k] = latest(at);
+            passed.accept(k, at);
         }
         return latest(ready);
     }

@@ -3,8 +3,11 @@ package benchpace.prep.evening;
 import benchpace.cure.room.TrajectoryCache;
 import benchpace.plan.Step;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Simulated evenings of one setting: when each step, the last candle and the class were done on every one of them. */
 public final class Evenings {
@@ -13,6 +16,7 @@ public final class Evenings {
     private static final int TOLD_EVERY = 50;
 
     private final Setting setting;
+    private final long seed;
     private final List<Step> steps;
     private final CureBasis basis;
     /** [step][evening], minutes from the class's start. */
@@ -20,9 +24,10 @@ public final class Evenings {
     private final double[][] waits;
     private final double[] lastCandle;
 
-    private Evenings(Setting setting, List<Step> steps, CureBasis basis, double[][] ends, double[][] waits,
+    private Evenings(Setting setting, long seed, List<Step> steps, CureBasis basis, double[][] ends, double[][] waits,
                      double[] lastCandle) {
         this.setting = setting;
+        this.seed = seed;
         this.steps = steps;
         this.basis = basis;
         this.ends = ends;
@@ -75,7 +80,7 @@ public final class Evenings {
                 progress.at(b + 1, count);
             }
         }
-        return new Evenings(setting, course.steps(), cures.basis(), ends, waits, lastCandle);
+        return new Evenings(setting, seed, course.steps(), cures.basis(), ends, waits, lastCandle);
     }
 
     public Setting setting() {
@@ -107,6 +112,25 @@ public final class Evenings {
         return new Timetable(count(), setting.promisedMinutes(), doneBy(setting.promisedMinutes()), table,
                 Quantiles.of(ends[ends.length - 1]),
                 basis == CureBasis.NONE ? Optional.empty() : Optional.of(Quantiles.of(lastCandle)), basis);
+    }
+
+    /**
+     * One of them that is neither quick nor slow: half of the others were done before it. Gone through once more.
+     *
+     * @param cache of candles solved, as for the evenings themselves
+     */
+    public TypicalEvening typical(TrajectoryCache cache) {
+        int middle = IntStream.range(0, count()).boxed().sorted(Comparator.comparing(this::done)).toList()
+                .get((count() - 1) / 2);
+        int steps = this.steps.size();
+        double[][] bySeat = new double[setting.seats()][steps];
+        new Course(setting, new Cures(setting, cache)).walk(new Lots(seed, middle), new double[steps],
+                new double[steps], (step, at) -> {
+                    for (int seat = 0; seat < bySeat.length; seat++) {
+                        bySeat[seat][step] = at[seat];
+                    }
+                });
+        return new TypicalEvening(Arrays.stream(bySeat).map(ends -> Arrays.stream(ends).boxed().toList()).toList());
     }
 
     /** When the class was done on evening {@code b}, minutes from its start. */
