@@ -46,7 +46,7 @@ class HouseTest {
             .optionalLayer("units").definedBy("benchpace.units..")
             .layer("live, cure, pace").definedBy("benchpace.live..", "benchpace.cure..", "benchpace.pace..")
             .layer("breaks, shelf, report").definedBy("benchpace.breaks..", "benchpace.shelf..", "benchpace.report..")
-            .optionalLayer("prep").definedBy("benchpace.prep..")
+            .layer("prep").definedBy("benchpace.prep..")
             .layer("files, store").definedBy("benchpace.files..", "benchpace.store..")
             .layer("board").definedBy("benchpace.board..")
             .layer("words").definedBy("benchpace.words..")
