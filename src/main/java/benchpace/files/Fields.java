@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -167,6 +168,11 @@ public final class Fields {
         return required(field).flatMap(n -> number(field, n, least, most));
     }
 
+    /** A number that may be left out and whose own value's rules say how large it may be. */
+    public Optional<Double> figure(String field) {
+        return optional(field).flatMap(n -> number(field, n, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY));
+    }
+
     private Optional<Double> number(String field, JsonNode node, double least, double most) {
         if (!node.isNumber()) {
             tell(field, "must be a number, not " + sort(node));
@@ -234,6 +240,18 @@ public final class Fields {
 
     public boolean isText(String field) {
         return optional(field).filter(JsonNode::isTextual).isPresent();
+    }
+
+    /** A text that is read, and told of, elsewhere; empty if there is none. */
+    public Optional<String> glimpse(String field) {
+        return optional(field).filter(JsonNode::isTextual).map(JsonNode::textValue);
+    }
+
+    /** The names of all fields that the object has, in its order. */
+    public List<String> names() {
+        List<String> names = new ArrayList<>();
+        object.fieldNames().forEachRemaining(names::add);
+        return names;
     }
 
     public Optional<Fields> inner(String field) {

@@ -11,13 +11,16 @@ import java.time.Duration;
  * @param each   how long a seat keeps it; above 0 and at most 2 h, and not longer than the step
  */
 public record Stations(int atOnce, String what, Duration each) {
+    /** That a seat may keep one. */
+    public static final Duration LONGEST = Duration.ofHours(2);
+
     public Stations {
         if (atOnce < 1 || atOnce > SeatNumber.MOST) {
             throw new IllegalArgumentException("stations serve 1 to " + SeatNumber.MOST + " seats at once, not "
                     + atOnce);
         }
         Texts.required("what serves the seats", what, 60);
-        Texts.durationWithin("how long a seat keeps " + what, each, Duration.ofHours(2));
+        Texts.durationWithin("how long a seat keeps " + what, each, LONGEST);
     }
 
     /** How long so many seats take one after another, if each keeps a station as long as planned and none idles. */

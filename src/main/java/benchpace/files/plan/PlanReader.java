@@ -12,6 +12,7 @@ import benchpace.plan.Step;
 import benchpace.plan.StepId;
 import benchpace.plan.StepKind;
 import benchpace.plan.TableShape;
+import benchpace.plan.kit.Kit;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -39,6 +40,7 @@ public final class PlanReader extends Draft<Plan> {
     private List<Step> steps = List.of(SOME_STEP);
     private List<Activity> activities = List.of();
     private List<Candle> candles = List.of();
+    private Kit kit = Kit.NONE;
 
     private PlanReader(Fields fields) {
         super(fields);
@@ -57,13 +59,19 @@ public final class PlanReader extends Draft<Plan> {
         plan.put("seats", fields.whole("seats", 1, SeatNumber.MOST).map(Long::intValue), 1, v -> plan.usualSeats = v);
         plan.put("table", fields.choice("table", TableShape.class), plan.table, v -> plan.table = v);
         plan.put("steps", plan.steps(fields), plan.steps, v -> plan.steps = v);
-        plan.put("activities", activities(fields), plan.activities, v -> plan.activities = v);
-        plan.put("candles", candles(fields), plan.candles, v -> plan.candles = v);
+        plan.put("activities", Optional.of(Entries.read(fields, "activities", Plan.MOST_ACTIVITIES, "activity",
+                ActivityDraft::read, activity -> activity.id().value()).sound()), plan.activities,
+                v -> plan.activities = v);
+        plan.put("candles", Optional.of(Entries.read(fields, "candles", Plan.MOST_CANDLES, "candle",
+                CandleDraft::read, Candle::id).sound()), plan.candles, v -> plan.candles = v);
+        if (fields.has("prep")) {
+            plan.put("prep", fields.inner("prep").flatMap(KitDraft::read), plan.kit, v -> plan.kit = v);
+        }
         return plan.finished();
     }
 
     @Override public Plan get() {
-        return new Plan(id, name, about, place, usualSeats, table, steps, activities, candles);
+        return new Plan(id, name, about, place, usualSeats, table, steps, activities, candles, kit);
     }
 
     /** The steps, if each is sound where it stands. */
@@ -100,33 +108,5 @@ public final class PlanReader extends Draft<Plan> {
             pourAndCure.add(step);
         }
         return true;
-    }
-
-    private static Optional<List<Activity>> activities(Fields fields) {
-        List<Activity> read = new ArrayList<>();
-        Set<String> ids = new HashSet<>();
-        fields.eachObject("activities", 0, Plan.MOST_ACTIVITIES, object ->
-                ActivityDraft.read(object).ifPresent(activity -> {
-                    if (ids.add(activity.id().value())) {
-                        read.add(activity);
-                    } else {
-                        object.tell("id", "\"" + activity.id() + "\" is the id of an earlier activity already");
-                    }
-                }));
-        return Optional.of(read);
-    }
-
-    private static Optional<List<Candle>> candles(Fields fields) {
-        List<Candle> read = new ArrayList<>();
-        Set<String> ids = new HashSet<>();
-        fields.eachObject("candles", 0, Plan.MOST_CANDLES, object ->
-                CandleDraft.read(object).ifPresent(candle -> {
-                    if (ids.add(candle.id())) {
-                        read.add(candle);
-                    } else {
-                        object.tell("id", "\"" + candle.id() + "\" is the id of an earlier candle already");
-                    }
-                }));
-        return Optional.of(read);
     }
 }

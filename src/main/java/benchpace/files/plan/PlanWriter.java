@@ -4,7 +4,9 @@ import benchpace.files.Json;
 import benchpace.files.Words;
 import benchpace.plan.Activity;
 import benchpace.plan.Plan;
+import benchpace.plan.Stations;
 import benchpace.plan.Step;
+import benchpace.plan.kit.Kit;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Duration;
@@ -27,6 +29,9 @@ final class PlanWriter {
         plan.activities().forEach(activity -> activities.add(activity(activity)));
         ArrayNode candles = node.putArray("candles");
         plan.candles().forEach(candle -> candles.add(CandleJson.write(candle)));
+        if (!plan.kit().equals(Kit.NONE)) {
+            node.set("prep", KitJson.write(plan.kit()));
+        }
         return node;
     }
 
@@ -38,9 +43,20 @@ final class PlanWriter {
                 .put("opening", Words.of(step.opening()));
         minutes(node, "minutes", step.planned());
         minutes(node, "allowanceMinutes", step.allowance());
-        return node.put("say", step.say())
+        node.put("say", step.say())
                 .put("caution", step.caution())
                 .put("wall", step.wall());
+        step.stations().ifPresent(served -> node.set("stations", stations(served, step.planned())));
+        return node;
+    }
+
+    /** A seat keeps its station as long as the step takes unless another time is written. */
+    private static ObjectNode stations(Stations served, Duration step) {
+        ObjectNode node = Json.object().put("atOnce", served.atOnce()).put("what", served.what());
+        if (!served.each().equals(step)) {
+            minutes(node, "minutesEach", served.each());
+        }
+        return node;
     }
 
     private static ObjectNode activity(Activity activity) {

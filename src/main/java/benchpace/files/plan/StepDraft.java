@@ -2,6 +2,7 @@ package benchpace.files.plan;
 
 import benchpace.files.Fields;
 import benchpace.plan.Opening;
+import benchpace.plan.Stations;
 import benchpace.plan.Step;
 import benchpace.plan.StepId;
 import benchpace.plan.StepKind;
@@ -21,6 +22,7 @@ final class StepDraft extends Draft<Step> {
     private String say = "";
     private String caution = "";
     private String wall = "";
+    private Optional<Stations> stations = Optional.empty();
 
     private StepDraft(Fields fields) {
         super(fields);
@@ -39,10 +41,20 @@ final class StepDraft extends Draft<Step> {
         draft.put("say", fields.text("say", ""), "", v -> draft.say = v);
         draft.put("caution", fields.text("caution", ""), "", v -> draft.caution = v);
         draft.put("wall", fields.text("wall", ""), "", v -> draft.wall = v);
+        draft.readStations(fields);
         return draft.finished();
     }
 
+    /** Held against the step's kind and length only if those are sound themselves. */
+    private void readStations(Fields fields) {
+        boolean sound = fields.sound();
+        if (fields.has("stations")) {
+            Optional<Stations> read = fields.inner("stations").flatMap(inner -> StationsDraft.read(inner, planned));
+            put("stations", read.filter(served -> sound).map(Optional::of), stations, v -> stations = v);
+        }
+    }
+
     @Override public Step get() {
-        return new Step(id, name, kind, opening, planned, allowance, say, caution, wall);
+        return new Step(id, name, kind, opening, planned, allowance, say, caution, wall, stations);
     }
 }

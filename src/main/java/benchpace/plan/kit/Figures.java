@@ -7,8 +7,8 @@ final class Figures {
     /** @throws IllegalArgumentException if {@code value} is not a number from {@code least} to {@code most} */
     static double within(String what, double value, double least, double most, String unit) {
         if (!(value >= least && value <= most)) {
-            throw new IllegalArgumentException(what + " must be " + plain(least) + " to " + plain(most) + " " + unit
-                    + ", not " + plain(value));
+            throw new IllegalArgumentException(what + " must be " + plain(least) + " to " + plain(most)
+                    + (unit.isEmpty() ? "" : " " + unit) + ", not " + plain(value));
         }
         return value;
     }

@@ -1,5 +1,6 @@
 package benchpace.plan.kit;
 
+import benchpace.plan.AsTyped;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -15,13 +16,15 @@ import java.util.Set;
  * @param readyMarginMinutes how long before the class begins the wax is to be molten, 0 to 600
  * @param promisedMinutes    from the beginning to the end that guests were told, 1 to 1440; absent is the plan's sum
  * @param melters            ids unique, at most {@value #MOST}
- * @param appliances         everything that is plugged in, melters too; ids unique, at most {@value #MOST}
+ * @param appliances         everything that is plugged in, melters too, which take their melter's watts; ids unique,
+ *                           what they name is listed; at most {@value #MOST}
  * @param circuits           of the venue; ids unique, at most {@value #MOST}
  * @param supplies           ids unique, at most {@value #MOST_SUPPLIES}
+ * @param asTyped            of {@code roomCelsius}
  */
 public record Kit(OptionalDouble roomCelsius, double spillPercent, int readyMarginMinutes, OptionalInt promisedMinutes,
                   Loads loads, List<Melter> melters, List<Appliance> appliances, List<Circuit> circuits,
-                  List<Supply> supplies) {
+                  List<Supply> supplies, AsTyped asTyped) {
     public static final int MOST = 20;
     public static final int MOST_SUPPLIES = 100;
     /** A plan that says nothing of the day before. */
@@ -37,6 +40,34 @@ public record Kit(OptionalDouble roomCelsius, double spillPercent, int readyMarg
         appliances = listed("appliance", appliances, appliances.stream().map(Appliance::id).toList(), MOST);
         circuits = listed("circuit", circuits, circuits.stream().map(Circuit::id).toList(), MOST);
         supplies = listed("supply", supplies, supplies.stream().map(Supply::id).toList(), MOST_SUPPLIES);
+        List<Melter> pots = melters;
+        List<Circuit> wires = circuits;
+        appliances.forEach(appliance -> requireListed(appliance, pots, wires));
+        appliances = appliances.stream().map(appliance -> appliance.melter().map(id -> of(pots, id))
+                .map(pot -> appliance.taking(pot.watts())).orElse(appliance)).toList();
+    }
+
+    /** With nothing kept as it was typed. */
+    public Kit(OptionalDouble roomCelsius, double spillPercent, int readyMarginMinutes, OptionalInt promisedMinutes,
+               Loads loads, List<Melter> melters, List<Appliance> appliances, List<Circuit> circuits,
+               List<Supply> supplies) {
+        this(roomCelsius, spillPercent, readyMarginMinutes, promisedMinutes, loads, melters, appliances, circuits,
+                supplies, AsTyped.NONE);
+    }
+
+    private static void requireListed(Appliance appliance, List<Melter> melters, List<Circuit> circuits) {
+        appliance.melter().filter(id -> melters.stream().noneMatch(m -> m.id().equals(id))).ifPresent(id -> {
+            throw new IllegalArgumentException("\"" + appliance.name() + "\" is said to be the melter \"" + id
+                    + "\", and no melter has that id");
+        });
+        appliance.circuit().filter(id -> circuits.stream().noneMatch(c -> c.id().equals(id))).ifPresent(id -> {
+            throw new IllegalArgumentException("\"" + appliance.name() + "\" is plugged into \"" + id
+                    + "\", and no circuit has that id");
+        });
+    }
+
+    private static Melter of(List<Melter> melters, String id) {
+        return melters.stream().filter(m -> m.id().equals(id)).findFirst().orElseThrow();
     }
 
     private static <T> List<T> listed(String what, List<T> things, List<String> ids, int most) {

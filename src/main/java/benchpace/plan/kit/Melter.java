@@ -1,5 +1,6 @@
 package benchpace.plan.kit;
 
+import benchpace.plan.AsTyped;
 import benchpace.plan.Names;
 import java.util.OptionalDouble;
 
@@ -12,9 +13,10 @@ import java.util.OptionalDouble;
  * @param watts         of the heater, above 0 and at most 50,000
  * @param efficiency    share of the heat that reaches the wax, above 0 and at most 1
  * @param scentedIn     where the fragrance joins the wax
+ * @param asTyped       of {@code capacityGrams} and {@code heelGrams}
  */
 public record Melter(String id, String name, String wax, OptionalDouble capacityGrams, double heelGrams,
-                     OptionalDouble watts, OptionalDouble efficiency, ScentedIn scentedIn) {
+                     OptionalDouble watts, OptionalDouble efficiency, ScentedIn scentedIn, AsTyped asTyped) {
     /** Where the fragrance joins the wax. */
     public enum ScentedIn { JUG, MELTER }
 
@@ -27,6 +29,12 @@ public record Melter(String id, String name, String wax, OptionalDouble capacity
         watts.ifPresent(w -> Figures.within("the watts of \"" + name + "\"", w, 1, 50_000, "W"));
         efficiency.ifPresent(e -> Figures.within("the efficiency of \"" + name + "\"", e, 0.01, 1, "(a share)"));
         capacityGrams.ifPresent(g -> requireRoom(name, g, heelGrams));
+    }
+
+    /** With nothing kept as it was typed. */
+    public Melter(String id, String name, String wax, OptionalDouble capacityGrams, double heelGrams,
+                  OptionalDouble watts, OptionalDouble efficiency, ScentedIn scentedIn) {
+        this(id, name, wax, capacityGrams, heelGrams, watts, efficiency, scentedIn, AsTyped.NONE);
     }
 
     private static void requireRoom(String name, double capacityGrams, double heelGrams) {
