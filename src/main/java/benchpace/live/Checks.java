@@ -1,5 +1,6 @@
 package benchpace.live;
 
+import benchpace.live.Refusal.State;
 import benchpace.plan.ActivityId;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.Step;
@@ -41,7 +42,37 @@ final class Checks {
     }
 
     Optional<Refusal> knownSeat(SeatNumber number) {
-        return refuseIf(live.seat(number).isEmpty(), () -> new Refusal.NoSuchSeat(number, live.seats().size()));
+        return live.takenAway(number).<Refusal>map(gone -> new Refusal.SeatIsAway(number)).or(() ->
+                refuseIf(live.seat(number).isEmpty(), () -> new Refusal.NoSuchSeat(number, live.places())));
+    }
+
+    /** One that is new, or was taken away before anything was made there. */
+    Optional<Refusal> addable(ClassEvent.Place place) {
+        return refuseIf(live.seat(place.seat()).isPresent(), () -> new Refusal.AlreadySo(State.AT_THE_TABLE))
+                .or(() -> live.takenAway(place.seat()).filter(gone -> !gone.finishes().isEmpty())
+                        .map(gone -> new Refusal.SeatIsAway(place.seat())))
+                .or(() -> place.candle().filter(candle -> live.plan().candle(candle).isEmpty())
+                        .map(Refusal.NoSuchCandle::new));
+    }
+
+    /** Nothing was made there, or whoever made it has left. */
+    Optional<Refusal> removable(SeatNumber number) {
+        return knownSeat(number)
+                .or(() -> refuseIf(live.seats().size() == 1, () -> new Refusal.LastSeat(number)))
+                .or(() -> refuseIf(!seat(number).finishes().isEmpty() && !seat(number).hasLeft(),
+                        () -> new Refusal.SeatInUse(number)));
+    }
+
+    /** What was told of a seat is not taken back while the seat itself is away, nor while more hangs on it. */
+    Optional<Refusal> undoable(ClassEvent what) {
+        if (what instanceof ClassEvent.SeatTakenAway taken) {
+            return refuseIf(live.seat(taken.seat()).isPresent(), () -> new Refusal.AlreadySo(State.AT_THE_TABLE));
+        }
+        if (what instanceof ClassEvent.SeatAdded added) {
+            return live.seat(added.seat()).isEmpty() ? Optional.empty() : removable(added.seat());
+        }
+        return what instanceof ClassEvent.AtSeat at && live.takenAway(at.seat()).isPresent()
+                ? refuse(new Refusal.SeatIsAway(at.seat())) : Optional.empty();
     }
 
     Optional<Refusal> presentSeat(SeatNumber number) {

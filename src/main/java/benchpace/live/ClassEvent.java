@@ -6,9 +6,8 @@ import benchpace.plan.SeatNumber;
 import benchpace.plan.StepId;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
+import java.util.Optional;
 
 /**
  * Something that happened in a class. A {@link Command} carries the event it wishes for; the rules let it stand or
@@ -24,19 +23,11 @@ public sealed interface ClassEvent {
         SeatNumber seat();
     }
 
-    /** The class was set up. @param seats every place at the table, at least one, each once */
-    record ClassCreated(Plan plan, String name, Instant startsAt, List<Place> seats) implements ClassEvent {
-        public ClassCreated {
-            seats = List.copyOf(seats);
-            if (seats.isEmpty()) {
-                throw new IllegalArgumentException("a class has at least one seat");
-            }
-            Set<SeatNumber> seen = new HashSet<>();
-            for (Place place : seats) {
-                if (!seen.add(place.seat())) {
-                    throw new IllegalArgumentException("seat " + place.seat() + " is there twice");
-                }
-            }
+    /** The class was set up. */
+    record ClassCreated(Setup setup) implements ClassEvent {
+        /** With nothing said beyond the plan. @param seats every place at the table, at least one, each once */
+        public ClassCreated(Plan plan, String name, Instant startsAt, List<Place> seats) {
+            this(new Setup(plan, name, startsAt, seats));
         }
 
         @Override public <R> R match(Cases<R> cases) {
@@ -44,8 +35,52 @@ public sealed interface ClassEvent {
         }
     }
 
-    /** A place at the table and the first name its guest wants shown; an empty name is none. */
-    record Place(SeatNumber seat, String name) { }
+    /** It is set up in another way; it had not begun. */
+    record ClassSetUpAgain(Setup setup) implements ClassEvent {
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.classSetUpAgain(this);
+        }
+    }
+
+    /**
+     * A place at the table and who is to sit there.
+     *
+     * @param name   the first name the guest wants shown; empty if none
+     * @param party  with whom the guest came, in a word of the organiser's; empty if alone
+     * @param candle the plan's candle that the guest makes; the first if none is chosen
+     * @param note   what to mind, such as an allergy: for those who look after the table; may be empty
+     */
+    record Place(SeatNumber seat, String name, String party, Optional<String> candle, String note) {
+        /** Of whom no more is known. */
+        public Place(SeatNumber seat, String name) {
+            this(seat, name, "", Optional.empty(), "");
+        }
+    }
+
+    /** One place more at the table. */
+    record SeatAdded(Place place) implements AtSeat {
+        @Override public SeatNumber seat() {
+            return place.seat();
+        }
+
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.seatAdded(this);
+        }
+    }
+
+    /** The place is nobody's tonight: it is not set, and no screen shows it. */
+    record SeatTakenAway(SeatNumber seat) implements AtSeat {
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.seatTakenAway(this);
+        }
+    }
+
+    /** Who sits there was written down wrongly. It says nothing of whether they are here. */
+    record GuestCorrected(SeatNumber seat, String name, String party, String note) implements AtSeat {
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.guestCorrected(this);
+        }
+    }
 
     /** The instructor opened a led step for everyone. */
     record StepOpened(StepId step) implements ClassEvent {
@@ -297,75 +332,44 @@ public sealed interface ClassEvent {
     /** One method an event, so that a new event stops the build until every reader of events handles it. */
     interface Cases<R> {
         R classCreated(ClassCreated event);
-
+        R classSetUpAgain(ClassSetUpAgain event);
+        R seatAdded(SeatAdded event);
+        R seatTakenAway(SeatTakenAway event);
+        R guestCorrected(GuestCorrected event);
         R stepOpened(StepOpened event);
-
         R stepFinished(StepFinished event);
-
         R undone(Undone event);
-
         R tapRetimed(TapRetimed event);
-
         R tapReseated(TapReseated event);
-
         R seatPaused(SeatPaused event);
-
         R seatResumed(SeatResumed event);
-
         R seatExpected(SeatExpected event);
-
         R seatArrived(SeatArrived event);
-
         R seatLeft(SeatLeft event);
-
         R seatPaired(SeatPaired event);
-
         R seatUnpaired(SeatUnpaired event);
-
         R pouredAgain(PouredAgain event);
-
         R seatNoted(SeatNoted event);
-
         R classNoted(ClassNoted event);
-
         R candleChosen(CandleChosen event);
-
         R roomRead(RoomRead event);
-
         R pourRead(PourRead event);
-
         R temperatureRead(TemperatureRead event);
-
         R skinSeen(SkinSeen event);
-
         R judgedSet(JudgedSet event);
-
         R helpClaimed(HelpClaimed event);
-
         R helpSorted(HelpSorted event);
-
         R stillWorking(StillWorking event);
-
         R doneHinted(DoneHinted event);
-
         R guestsMayTell(GuestsMayTell event);
-
         R activityOpened(ActivityOpened event);
-
         R activityClosed(ActivityClosed event);
-
         R activityExtended(ActivityExtended event);
-
         R activityMoved(ActivityMoved event);
-
         R activitySkipped(ActivitySkipped event);
-
         R activityJoined(ActivityJoined event);
-
         R activityQuit(ActivityQuit event);
-
         R clockShifted(ClockShifted event);
-
         R classClosed(ClassClosed event);
     }
 }

@@ -43,8 +43,15 @@ public final class ClockShifts {
         if (event instanceof ClassEvent.ActivityMoved moved) {
             return new ClassEvent.ActivityMoved(moved.activity(), moved.to().plus(by));
         }
-        return event instanceof ClassEvent.ClassCreated created ? new ClassEvent.ClassCreated(created.plan(),
-                created.name(), begins(created.startsAt(), at, by), created.seats()) : event;
+        if (event instanceof ClassEvent.ClassSetUpAgain again) {
+            return new ClassEvent.ClassSetUpAgain(moved(again.setup(), at, by));
+        }
+        return event instanceof ClassEvent.ClassCreated created
+                ? new ClassEvent.ClassCreated(moved(created.setup(), at, by)) : event;
+    }
+
+    private static Setup moved(Setup setup, Instant at, Duration by) {
+        return setup.startingAt(begins(setup.startsAt(), at, by));
     }
 
     /**

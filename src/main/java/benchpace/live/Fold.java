@@ -1,14 +1,12 @@
 package benchpace.live;
 
 import benchpace.plan.ActivityId;
-import benchpace.plan.Plan;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.StepId;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 
 /**
@@ -29,9 +28,14 @@ final class Fold implements ClassEvent.Cases<Void> {
     private final List<LiveClass.Temperature> roomReadings = new ArrayList<>();
     private final List<LiveClass.Temperature> pourReadings = new ArrayList<>();
     private final List<Seat.Note> notes = new ArrayList<>();
-    private ClassEvent.ClassCreated created;
+    /** Places that are not at the table; what is told of one counts should it come there. */
+    private final SortedMap<SeatNumber, SeatFold> away = new TreeMap<>();
+    private final Set<SeatNumber> takenAway = new TreeSet<>();
+    private Setup setup;
+    private ReachFold reach;
     private boolean guestsMayTell;
     private Optional<Instant> closedAt = Optional.empty();
+    private Instant createdAt;
     private Recorded current;
 
     private Fold() { }
@@ -44,81 +48,45 @@ final class Fold implements ClassEvent.Cases<Void> {
             }
         }
         List<Recorded> history = ClockShifts.applied(log);
-        if (history.isEmpty() || !(history.get(0).event() instanceof ClassEvent.ClassCreated created)) {
+        if (history.isEmpty() || !(history.get(0).event() instanceof ClassEvent.ClassCreated)) {
             throw new IllegalArgumentException("a class begins with its creation");
         }
-        Set<Long> undone = undone(history);
+        Set<Long> undone = Corrections.undone(history);
         Fold fold = new Fold();
-        fold.created = created;
-        List<Recorded> corrected = corrected(history, undone);
-        ReachFold reach = new ReachFold(created.plan(), begins(created, corrected.get(0).at()));
+        List<Recorded> corrected = Corrections.applied(history, undone);
+        fold.createdAt = corrected.get(0).at();
         for (Recorded recorded : corrected) {
             if (!undone.contains(recorded.seq())) {
                 fold.current = recorded;
                 recorded.event().match(fold);
-                reach.see(fold.opened, fold.seats.values(), recorded.at());
+                fold.reach.see(fold.opened, fold.seats.values(), recorded.at());
             }
         }
-        return fold.freeze(reach.freeze(), log, history, corrected, undone);
+        return fold.freeze(log, history, corrected, undone);
     }
 
-    private static Instant begins(ClassEvent.ClassCreated created, Instant at) {
-        return at.isAfter(created.startsAt()) ? at : created.startsAt();
-    }
-
-    private static Set<Long> undone(List<Recorded> history) {
-        Set<Long> undone = new HashSet<>();
-        for (Recorded recorded : history) {
-            if (recorded.event() instanceof ClassEvent.Undone undo) {
-                undone.add(undo.seq());
-            }
-        }
-        return undone;
-    }
-
-    private static List<Recorded> corrected(List<Recorded> history, Set<Long> undone) {
-        List<Recorded> corrected = new ArrayList<>(history);
-        for (Recorded recorded : history) {
-            if (undone.contains(recorded.seq())) {
-                continue;
-            }
-            if (recorded.event() instanceof ClassEvent.TapRetimed retimed) {
-                replace(corrected, retimed.seq(), tap -> tap.at(retimed.to()));
-            } else if (recorded.event() instanceof ClassEvent.TapReseated reseated) {
-                replace(corrected, reseated.seq(), tap -> tap.event() instanceof ClassEvent.StepFinished f
-                        ? tap.event(new ClassEvent.StepFinished(reseated.to(), f.step())) : tap);
-            }
-        }
-        return corrected;
-    }
-
-    private static void replace(List<Recorded> history, long seq, UnaryOperator<Recorded> by) {
-        int index = (int) seq - 1;
-        if (index >= 0 && index < history.size()) {
-            history.set(index, by.apply(history.get(index)));
-        }
-    }
-
-    private LiveClass freeze(ClassReach reach, List<Recorded> log, List<Recorded> history,
-                             List<Recorded> corrected, Set<Long> undone) {
+    private LiveClass freeze(List<Recorded> log, List<Recorded> history, List<Recorded> corrected, Set<Long> undone) {
+        SortedMap<SeatNumber, Seat> gone = new TreeMap<>();
+        takenAway.forEach(number -> gone.put(number, frozen(away.get(number))));
         SortedMap<SeatNumber, Seat> frozen = new TreeMap<>();
-        Plan plan = created.plan();
-        seats.forEach((number, draft) -> {
-            draft.candle.settle(Progress.firstPour(plan, draft.candle.finishes));
-            frozen.put(number, draft.freeze());
-        });
-        return new LiveClass(plan, created.name(), created.startsAt(), opened, frozen, activities,
-                new LiveClass.Told(notes, roomReadings, pourReadings, guestsMayTell), closedAt, reach,
+        seats.forEach((number, draft) -> frozen.put(number, frozen(draft)));
+        return new LiveClass(setup, opened, frozen, gone, activities,
+                new LiveClass.Told(notes, roomReadings, pourReadings, guestsMayTell), closedAt, reach.freeze(),
                 log, history, corrected, undone);
     }
 
+    private Seat frozen(SeatFold draft) {
+        draft.candle.settle(Progress.firstPour(setup.plan(), draft.candle.finishes));
+        return draft.freeze();
+    }
+
     private SeatFold seat(ClassEvent.AtSeat event) {
-        SeatFold draft = seats.get(event.seat());
-        if (draft == null) {
-            throw new IllegalStateException("event " + current.seq() + " names seat " + event.seat()
-                    + ", which the class does not have");
-        }
-        return draft;
+        SeatFold there = seats.get(event.seat());
+        return there != null ? there : away(event.seat());
+    }
+
+    private SeatFold away(SeatNumber number) {
+        return away.computeIfAbsent(number, n -> new SeatFold(n, current.at()));
     }
 
     private void activity(ActivityId id, UnaryOperator<ActivityRun> change) {
@@ -128,8 +96,62 @@ final class Fold implements ClassEvent.Cases<Void> {
     private static final Void DONE = null;
 
     @Override public Void classCreated(ClassEvent.ClassCreated event) {
-        Instant since = current.at().isBefore(event.startsAt()) ? current.at() : event.startsAt();
-        event.seats().forEach(p -> seats.put(p.seat(), new SeatFold(p.seat(), p.name(), since)));
+        setUp(event.setup());
+        return DONE;
+    }
+
+    /** Who sits at a place that stays is who sat there; what was said of activities that are no more counts no more. */
+    @Override public Void classSetUpAgain(ClassEvent.ClassSetUpAgain event) {
+        away.putAll(seats);
+        seats.clear();
+        takenAway.clear();
+        setUp(event.setup());
+        activities.keySet().removeIf(id -> setup.plan().activity(id).isEmpty());
+        seats.values().forEach(s -> s.keepStints(id -> setup.plan().activity(id).isPresent()));
+        nobodySharesWithNobody();
+        return DONE;
+    }
+
+    private void setUp(Setup as) {
+        setup = as;
+        reach = new ReachFold(as.plan(), createdAt.isAfter(as.startsAt()) ? createdAt : as.startsAt());
+        Instant since = current.at().isBefore(as.startsAt()) ? current.at() : as.startsAt();
+        as.seats().forEach(place -> {
+            SeatFold known = away.remove(place.seat());
+            seats.put(place.seat(), (known == null ? new SeatFold(place.seat(), since) : known).describe(place));
+        });
+    }
+
+    @Override public Void seatAdded(ClassEvent.SeatAdded event) {
+        SeatFold draft = seat(event).describe(event.place());
+        away.remove(event.seat());
+        takenAway.remove(event.seat());
+        if (seats.putIfAbsent(event.seat(), draft) == null) {
+            draft.sharesWith = Optional.empty();
+            draft.presence(Seat.Presence.PRESENT, current.at());
+        }
+        return DONE;
+    }
+
+    @Override public Void seatTakenAway(ClassEvent.SeatTakenAway event) {
+        SeatFold draft = seats.get(event.seat());
+        if (draft != null) {
+            handOver(draft);
+            draft.goAway(draft.presence, current.at());
+            away.put(event.seat(), seats.remove(event.seat()));
+            takenAway.add(event.seat());
+            nobodySharesWithNobody();
+        }
+        return DONE;
+    }
+
+    private void nobodySharesWithNobody() {
+        seats.values().stream().filter(s -> s.sharesWith.filter(host -> !seats.containsKey(host)).isPresent())
+                .forEach(s -> s.standAlone(current.at()));
+    }
+
+    @Override public Void guestCorrected(ClassEvent.GuestCorrected event) {
+        seat(event).correct(event.name(), event.party(), event.note());
         return DONE;
     }
 
@@ -139,7 +161,7 @@ final class Fold implements ClassEvent.Cases<Void> {
     }
 
     @Override public Void stepFinished(ClassEvent.StepFinished event) {
-        seat(event).candle.finish(event.step(), created.plan().indexOf(event.step()), current.at(), current.seq());
+        seat(event).candle.finish(event.step(), setup.plan().indexOf(event.step()), current.at(), current.seq());
         return DONE;
     }
 
@@ -196,6 +218,9 @@ final class Fold implements ClassEvent.Cases<Void> {
     @Override public Void seatPaired(ClassEvent.SeatPaired event) {
         SeatFold host = seat(event);
         SeatFold guest = seats.get(event.with());
+        if (guest == null || !seats.containsKey(event.seat())) {
+            return DONE; // one of them is not at the table after all
+        }
         if (host.sharesWith.isPresent()) {
             host.standAlone(current.at());
         }

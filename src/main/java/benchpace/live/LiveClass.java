@@ -40,11 +40,10 @@ public final class LiveClass {
         }
     }
 
-    private final Plan plan;
-    private final String name;
-    private final Instant startsAt;
+    private final Setup setup;
     private final Map<StepId, Instant> opened;
     private final SortedMap<SeatNumber, Seat> seats;
+    private final SortedMap<SeatNumber, Seat> takenAway;
     private final Map<ActivityId, ActivityRun> activities;
     private final Told told;
     private final Optional<Instant> closedAt;
@@ -55,15 +54,14 @@ public final class LiveClass {
     private final Set<Long> undone;
     private final Map<String, Long> seqOfCommand;
 
-    LiveClass(Plan plan, String name, Instant startsAt, Map<StepId, Instant> opened,
-              SortedMap<SeatNumber, Seat> seats, Map<ActivityId, ActivityRun> activities, Told told,
+    LiveClass(Setup setup, Map<StepId, Instant> opened, SortedMap<SeatNumber, Seat> seats,
+              SortedMap<SeatNumber, Seat> takenAway, Map<ActivityId, ActivityRun> activities, Told told,
               Optional<Instant> closedAt, ClassReach reach, List<Recorded> log, List<Recorded> history,
               List<Recorded> corrected, Set<Long> undone) {
-        this.plan = plan;
-        this.name = name;
-        this.startsAt = startsAt;
+        this.setup = setup;
         this.opened = Collections.unmodifiableMap(new LinkedHashMap<>(opened));
         this.seats = Collections.unmodifiableSortedMap(new TreeMap<>(seats));
+        this.takenAway = Collections.unmodifiableSortedMap(new TreeMap<>(takenAway));
         this.activities = Map.copyOf(activities);
         this.told = told;
         this.closedAt = closedAt;
@@ -96,16 +94,26 @@ public final class LiveClass {
         return Fold.of(longer);
     }
 
+    /** How it was set up last; who sits there now is in {@link #seats()}. */
+    public Setup setup() {
+        return setup;
+    }
+
     public Plan plan() {
-        return plan;
+        return setup.plan();
     }
 
     public String name() {
-        return name;
+        return setup.name();
     }
 
     public Instant startsAt() {
-        return startsAt;
+        return setup.startsAt();
+    }
+
+    /** When guests were told that they can go home. */
+    public Instant promisedEnd() {
+        return setup.promisedEnd().orElseGet(() -> startsAt().plus(plan().promised()));
     }
 
     public Instant createdAt() {
@@ -114,7 +122,7 @@ public final class LiveClass {
 
     /** The first instant a tap of this class may bear. */
     Instant earliest() {
-        return startsAt.isBefore(createdAt()) ? startsAt : createdAt();
+        return startsAt().isBefore(createdAt()) ? startsAt() : createdAt();
     }
 
     /** The number of the last event. */
@@ -128,7 +136,7 @@ public final class LiveClass {
      */
     public boolean isLeftOpen(Instant now) {
         Instant told = lastRecordedAt();
-        Instant heard = startsAt.isAfter(told) && !startsAt.isAfter(now) ? startsAt : told;
+        Instant heard = startsAt().isAfter(told) && !startsAt().isAfter(now) ? startsAt() : told;
         return closedAt().isEmpty() && !heard.plus(LEFT_OPEN_AFTER).isAfter(now);
     }
 
@@ -210,6 +218,32 @@ public final class LiveClass {
         return Optional.ofNullable(seats.get(number));
     }
 
+    /** A place that was taken away tonight, as it was then. */
+    public Optional<Seat> takenAway(SeatNumber number) {
+        return Optional.ofNullable(takenAway.get(number));
+    }
+
+    /** How many places the drawing of the table has: the highest number, also of a place that was taken away. */
+    public int places() {
+        return Stream.concat(seats.keySet().stream(), takenAway.keySet().stream()).mapToInt(SeatNumber::value).max()
+                .orElseThrow();
+    }
+
+    /**
+     * How many seats make each of the plan's candles, in the plan's order: those that make one of their own and have
+     * not left, whether they are here yet or not. Empty if the plan has no candles to choose from.
+     */
+    public Map<String, Integer> candlesToMake() {
+        Map<String, Integer> counts = new LinkedHashMap<>();
+        plan().candles().forEach(candle -> counts.put(candle.id(), 0));
+        if (!counts.isEmpty()) {
+            String first = plan().candles().get(0).id();
+            seats().stream().filter(s -> !s.hasLeft() && s.sharesWith().isEmpty()).forEach(s ->
+                    counts.merge(s.candle().filter(counts::containsKey).orElse(first), 1, Integer::sum));
+        }
+        return Collections.unmodifiableMap(counts);
+    }
+
     public ActivityRun activity(ActivityId id) {
         return activities.getOrDefault(id, ActivityRun.UNTOUCHED);
     }
@@ -239,12 +273,18 @@ public final class LiveClass {
 
     /** Position of the furthest led step that is open; -1 before the first. */
     public int furthestOpened() {
-        return opened.keySet().stream().mapToInt(plan::indexOf).max().orElse(-1);
+        return opened.keySet().stream().mapToInt(plan()::indexOf).max().orElse(-1);
     }
 
     /** Whether anything was done in it: a step was opened, or finished by somebody. */
     public boolean begun() {
         return furthestOpened() >= 0 || seats().stream().anyMatch(s -> !s.finishes().isEmpty());
+    }
+
+    /** Whether anything of its plan was ever told, taken back or not: its history is read by the plan's names. */
+    boolean wasBegun() {
+        return log.stream().map(Recorded::event).anyMatch(event -> event instanceof ClassEvent.StepOpened
+                || event instanceof ClassEvent.StepFinished);
     }
 
     /** How far the class as a whole has come, the clock left aside. */
@@ -254,7 +294,7 @@ public final class LiveClass {
 
     /** The led step that the instructor opens next. */
     public Optional<Step> nextLed() {
-        return plan.steps().stream().skip(furthestOpened() + 1L).filter(Step::led).findFirst();
+        return plan().steps().stream().skip(furthestOpened() + 1L).filter(Step::led).findFirst();
     }
 
     /** Where every seat stands. */

@@ -71,7 +71,7 @@ public sealed interface Refusal {
     /** How a class, a step, a seat or a tap may be. */
     enum State {
         CREATED, CLOSED, OPEN, PASSED, SKIPPED, SET_RIGHT, TOLD, ALLOWED, SWITCHED_OFF, UNDONE, EXPECTED, GONE, PAUSED,
-        SHARED, SEEN, JUDGED_SET, CLAIMED, TAKING_PART
+        SHARED, SEEN, JUDGED_SET, CLAIMED, TAKING_PART, SET_UP, AT_THE_TABLE
     }
 
     /** What is wished for is so already. */
@@ -165,6 +165,34 @@ public sealed interface Refusal {
         }
     }
 
+    /** The class has begun, or had: its plan and its tables stay as they are. */
+    record AlreadyBegun() implements Refusal {
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.alreadyBegun(this);
+        }
+    }
+
+    /** Something was made at the seat, whose guest is still here. */
+    record SeatInUse(SeatNumber seat) implements Refusal {
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.seatInUse(this);
+        }
+    }
+
+    /** The seat was taken away tonight. */
+    record SeatIsAway(SeatNumber seat) implements Refusal {
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.seatIsAway(this);
+        }
+    }
+
+    /** A class has one seat at least. */
+    record LastSeat(SeatNumber seat) implements Refusal {
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.lastSeat(this);
+        }
+    }
+
     /** A value no thermometer or clock of a class can show. @param what the value's name */
     record Absurd(String what, double value, double least, double most) implements Refusal {
         @Override public <R> R match(Cases<R> cases) {
@@ -217,6 +245,14 @@ public sealed interface Refusal {
         R classIsClosed(ClassIsClosed refusal);
 
         R idTaken(IdTaken refusal);
+
+        R alreadyBegun(AlreadyBegun refusal);
+
+        R seatInUse(SeatInUse refusal);
+
+        R seatIsAway(SeatIsAway refusal);
+
+        R lastSeat(LastSeat refusal);
 
         R absurd(Absurd refusal);
     }

@@ -76,6 +76,12 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
         return refuse(new Refusal.AlreadySo(State.CREATED));
     }
 
+    @Override public Optional<Refusal> classSetUpAgain(ClassEvent.ClassSetUpAgain event) {
+        return refuseIf(live.begun() || live.wasBegun() && !event.setup().plan().equals(live.plan()),
+                Refusal.AlreadyBegun::new)
+                .or(() -> refuseIf(event.setup().equals(live.setup()), () -> new Refusal.AlreadySo(State.SET_UP)));
+    }
+
     @Override public Optional<Refusal> stepOpened(ClassEvent.StepOpened event) {
         Optional<Step> step = live.plan().step(event.step());
         if (step.isEmpty()) {
@@ -155,14 +161,15 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
             return refuse(new Refusal.AlreadySo(State.UNDONE));
         }
         ClassEvent what = target.get().event();
-        if (what instanceof ClassEvent.ClassCreated || what instanceof ClassEvent.Undone
+        if (what instanceof ClassEvent.ClassCreated || what instanceof ClassEvent.ClassSetUpAgain
+                || what instanceof ClassEvent.Undone
                 || what instanceof ClassEvent.ClockShifted) {
             return refuse(new Refusal.CannotUndo(event.seq()));
         }
         if (live.closedAt().isPresent() && !(what instanceof ClassEvent.ClassClosed)) {
             return refuse(new Refusal.ClassIsClosed());
         }
-        return what instanceof ClassEvent.StepOpened opened ? inUse(opened.step()) : Optional.empty();
+        return what instanceof ClassEvent.StepOpened opened ? inUse(opened.step()) : checks.undoable(what);
     }
 
     /** A step that seats have finished stays open: taking it back would leave them ahead of the class. */
@@ -203,6 +210,22 @@ public final class Rules implements ClassEvent.Cases<Optional<Refusal>> {
     }
 
     // ---- who is at the table
+
+    @Override public Optional<Refusal> seatAdded(ClassEvent.SeatAdded event) {
+        return checks.addable(event.place());
+    }
+
+    @Override public Optional<Refusal> seatTakenAway(ClassEvent.SeatTakenAway event) {
+        return checks.removable(event.seat());
+    }
+
+    @Override public Optional<Refusal> guestCorrected(ClassEvent.GuestCorrected event) {
+        return checks.knownSeat(event.seat()).or(() -> {
+            Seat seat = seat(event.seat());
+            return refuseIf(seat.name().equals(event.name()) && seat.party().equals(event.party())
+                    && seat.mind().equals(event.note()), () -> new Refusal.AlreadySo(State.TOLD));
+        });
+    }
 
     @Override public Optional<Refusal> seatPaused(ClassEvent.SeatPaused event) {
         return checks.activeSeat(event.seat()).or(() -> refuseIf(seat(event.seat()).pausedSince().isPresent(),

@@ -22,12 +22,15 @@ import java.util.Optional;
  * @param hint          the guests' own "we are done"
  * @param stints        the times it was at activities, in order and apart; the last may be open
  * @param candle        the plan's candle it chose; the first if it did not
+ * @param party         with whom the guest came; empty if alone
+ * @param mind          what to mind with this guest, such as an allergy; may be empty, and never for guests to see
  */
 public record Seat(SeatNumber number, String name, Presence presence, Instant presenceSince,
                    Map<StepId, Finish> finishes, List<Pause> pauses, Optional<SeatNumber> sharesWith,
                    Optional<Instant> pouredAgainAt, List<Reading> readings, Optional<Instant> skinSeenAt,
                    Optional<Instant> judgedSetAt, Optional<Claim> claim, List<Answer> stillAt,
-                   Optional<Answer> hint, List<Stint> stints, Optional<String> candle, List<Note> notes) {
+                   Optional<Answer> hint, List<Stint> stints, Optional<String> candle, List<Note> notes,
+                   String party, String mind) {
 
     /** Whether somebody sits there. */
     public enum Presence { EXPECTED, PRESENT, LEFT }

@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /** A seat while the fold writes on it. */
 final class SeatFold {
@@ -17,11 +18,25 @@ final class SeatFold {
     final List<Seat.Note> notes = new ArrayList<>();
     private Instant presenceSince;
     private final List<Stint> stints = new ArrayList<>();
+    private String party = "";
+    private String mind = "";
 
-    SeatFold(SeatNumber number, String name, Instant since) {
+    SeatFold(SeatNumber number, Instant since) {
         this.number = number;
-        this.name = name;
+        this.name = "";
         this.presenceSince = since;
+    }
+
+    SeatFold describe(ClassEvent.Place place) {
+        correct(place.name(), place.party(), place.note());
+        candle.chosen = place.candle();
+        return this;
+    }
+
+    void correct(String correctName, String correctParty, String correctMind) {
+        name = correctName;
+        party = correctParty;
+        mind = correctMind;
     }
 
     boolean present() {
@@ -90,6 +105,11 @@ final class SeatFold {
         }
     }
 
+    /** What the plan has no more was never joined. */
+    void keepStints(Predicate<ActivityId> of) {
+        stints.removeIf(stint -> !of.test(stint.activity()));
+    }
+
     private Stint last() {
         return stints.get(stints.size() - 1);
     }
@@ -97,6 +117,6 @@ final class SeatFold {
     Seat freeze() {
         return new Seat(number, name, presence, presenceSince, candle.finishes, candle.away(), sharesWith,
                 candle.pouredAgainAt, candle.readings, candle.skinSeenAt, candle.judgedSetAt, candle.claim,
-                candle.stillAt, candle.hint, stints, candle.chosen, notes);
+                candle.stillAt, candle.hint, stints, candle.chosen, notes, party, mind);
     }
 }

@@ -174,4 +174,14 @@ public record Plan(PlanId id, String name, String about, String place, int usual
     public Duration planned() {
         return steps.stream().map(Step::planned).reduce(Duration.ZERO, Duration::plus);
     }
+
+    /** How long guests were told it takes: what the plan says of that, else {@link #planned}. */
+    public Duration promised() {
+        return kit.promisedMinutes().isPresent() ? Duration.ofMinutes(kit.promisedMinutes().getAsInt()) : planned();
+    }
+
+    /** The same plan at another place, with the tables in another way. */
+    public Plan heldAt(String where, TableShape tables) {
+        return new Plan(id, name, about, where, usualSeats, tables, steps, activities, candles, kit);
+    }
 }

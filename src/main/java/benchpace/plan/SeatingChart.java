@@ -15,6 +15,21 @@ import java.util.List;
  */
 public record SeatingChart(int columns, int rows, List<Cell> places, List<Block> tables) {
 
+    /** How deep a table with a side behind it and one before it is drawn. */
+    private static final int BAND = 3;
+    /** Fewer make no horseshoe. */
+    private static final int LEAST_BENT = 5;
+    private static final int AT_A_ROUND = 6;
+    private static final int ROUND_ACROSS = 4;
+    /** Where one, two, three and more sit at a round table. */
+    private static final List<List<Cell>> AROUND = List.of(
+            List.of(new Cell(1, 0)),
+            List.of(new Cell(1, 0), new Cell(1, 2)),
+            List.of(new Cell(1, 0), new Cell(2, 0), new Cell(1, 2)),
+            List.of(new Cell(1, 0), new Cell(2, 0), new Cell(2, 2), new Cell(1, 2)),
+            List.of(new Cell(1, 0), new Cell(2, 0), new Cell(3, 1), new Cell(2, 2), new Cell(1, 2)),
+            List.of(new Cell(1, 0), new Cell(2, 0), new Cell(3, 1), new Cell(2, 2), new Cell(1, 2), new Cell(0, 1)));
+
     /** One cell of the drawing. */
     public record Cell(int column, int row) { }
 
@@ -36,7 +51,89 @@ public record SeatingChart(int columns, int rows, List<Cell> places, List<Block>
             case TWO_TABLES -> twoTables(seats);
             case HORSESHOE -> horseshoe(seats);
             case ROWS -> rows(seats);
+            case ROUNDS -> rounds(seats);
         };
+    }
+
+    /** The same with seat 1 at another end, or the numbers running the other way. */
+    public static SeatingChart of(TableShape shape, int seats, Numbering numbering) {
+        SeatingChart chart = of(shape, seats);
+        return new SeatingChart(chart.columns, chart.rows,
+                chart.places.stream().map(cell -> chart.turned(shape, cell, numbering)).toList(),
+                chart.tables.stream().map(block -> !numbering.fromRight() ? block : new Block(
+                        chart.columns - block.column - block.columns, block.row, block.columns, block.rows)).toList());
+    }
+
+    /** Numbers run through rows and along a horseshoe; only around a table is there a side to begin at. */
+    private Cell turned(TableShape shape, Cell cell, Numbering numbering) {
+        boolean around = shape != TableShape.ROWS && !(shape == TableShape.HORSESHOE && places.size() >= LEAST_BENT);
+        int column = numbering.fromRight() ? columns - 1 - cell.column : cell.column;
+        int row = around && numbering.fromNear() ? cell.row / BAND * BAND + BAND - 1 - cell.row % BAND : cell.row;
+        return new Cell(column, row);
+    }
+
+    /**
+     * Seats that sit beside each other, by number.
+     *
+     * @param first the lowest number
+     * @param last  the highest; all between belong to it
+     * @param round they sit around a table, so that the last is beside the first
+     */
+    public record Bench(int first, int last, boolean round) {
+        public int seats() {
+            return last - first + 1;
+        }
+    }
+
+    /** Who sits beside whom, by number; every seat is on one bench. @param seats 1 to {@link SeatNumber#MOST} */
+    public static List<Bench> benches(TableShape shape, int seats) {
+        List<Integer> lengths = switch (shape) {
+            case LONG_TABLE, HORSESHOE -> List.of(seats);
+            case TWO_TABLES -> seats < 2 ? List.of(seats) : List.of((seats + 1) / 2, seats / 2);
+            case ROWS -> lengths(seats, across(seats));
+            case ROUNDS -> aroundRounds(seats);
+        };
+        boolean round = shape != TableShape.ROWS && !(shape == TableShape.HORSESHOE && seats >= LEAST_BENT);
+        List<Bench> benches = new ArrayList<>();
+        int first = 1;
+        for (int length : lengths) {
+            benches.add(new Bench(first, first + length - 1, round));
+            first += length;
+        }
+        return benches;
+    }
+
+    private static List<Integer> lengths(int seats, int most) {
+        List<Integer> lengths = new ArrayList<>();
+        for (int left = seats; left > 0; left -= most) {
+            lengths.add(Math.min(most, left));
+        }
+        return lengths;
+    }
+
+    /** As few round tables as hold them, filled evenly: none has two seats more than another. */
+    private static List<Integer> aroundRounds(int seats) {
+        int tables = (seats + AT_A_ROUND - 1) / AT_A_ROUND;
+        List<Integer> lengths = new ArrayList<>();
+        for (int i = 0; i < tables; i++) {
+            lengths.add((seats + tables - 1 - i) / tables);
+        }
+        return lengths;
+    }
+
+    /** Round tables for up to six, three beside each other; clockwise around each, from its back left. */
+    private static SeatingChart rounds(int seats) {
+        List<Integer> lengths = aroundRounds(seats);
+        int across = lengths.size() <= 4 ? Math.min(2, lengths.size()) : 3;
+        List<Cell> places = new ArrayList<>();
+        List<Block> tables = new ArrayList<>();
+        for (int i = 0; i < lengths.size(); i++) {
+            int column = i % across * ROUND_ACROSS;
+            int row = i / across * BAND;
+            tables.add(new Block(column + 1, row + 1, 2, 1));
+            AROUND.get(lengths.get(i) - 1).forEach(c -> places.add(new Cell(column + c.column, row + c.row)));
+        }
+        return new SeatingChart(across * ROUND_ACROSS, (lengths.size() + across - 1) / across * BAND, places, tables);
     }
 
     private static SeatingChart longTable(int seats, int firstRow) {
@@ -63,7 +160,7 @@ public record SeatingChart(int columns, int rows, List<Cell> places, List<Block>
 
     /** Up the left arm, along the back, down the right arm; the open side faces the instructor. */
     private static SeatingChart horseshoe(int seats) {
-        if (seats < 5) {
+        if (seats < LEAST_BENT) {
             return longTable(seats, 0);
         }
         int arm = Math.round(seats * 0.3f);
@@ -90,11 +187,15 @@ public record SeatingChart(int columns, int rows, List<Cell> places, List<Block>
     }
 
     private static SeatingChart rows(int seats) {
-        int across = seats <= 12 ? Math.min(4, seats) : seats <= 24 ? 6 : 8;
+        int across = across(seats);
         List<Cell> places = new ArrayList<>();
         for (int i = 0; i < seats; i++) {
             places.add(new Cell(i % across, i / across));
         }
         return new SeatingChart(across, (seats + across - 1) / across, places, List.of());
+    }
+
+    private static int across(int seats) {
+        return seats <= 12 ? Math.min(4, seats) : seats <= 24 ? 6 : 8;
     }
 }

@@ -35,6 +35,22 @@ public final class EventWords implements ClassEvent.Cases<String> {
         return "class set up";
     }
 
+    @Override public String classSetUpAgain(ClassEvent.ClassSetUpAgain event) {
+        return "class set up anew";
+    }
+
+    @Override public String seatAdded(ClassEvent.SeatAdded event) {
+        return seat(event.seat()) + " added";
+    }
+
+    @Override public String seatTakenAway(ClassEvent.SeatTakenAway event) {
+        return seat(event.seat()) + " taken away";
+    }
+
+    @Override public String guestCorrected(ClassEvent.GuestCorrected event) {
+        return seat(event.seat()) + " written down anew";
+    }
+
     @Override public String stepOpened(ClassEvent.StepOpened event) {
         return "opened " + step(event.step());
     }

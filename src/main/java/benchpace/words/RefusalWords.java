@@ -143,6 +143,26 @@ public final class RefusalWords implements Refusal.Cases<Explanation> {
         return Explanation.idTaken("Event " + r.seq() + " of this class is another tap with the same id.");
     }
 
+    @Override public Explanation alreadyBegun(Refusal.AlreadyBegun r) {
+        return conflict("already-begun", "The class has begun", "The class has begun, so its plan, its times and its "
+                + "tables stay. Names, notes and seats can still be corrected.");
+    }
+
+    @Override public Explanation seatInUse(Refusal.SeatInUse r) {
+        return conflict("seat-in-use", "Something is made there", "Seat " + r.seat() + " has begun a candle. It can be "
+                + "taken away once its guest has left.");
+    }
+
+    @Override public Explanation seatIsAway(Refusal.SeatIsAway r) {
+        return conflict("seat-is-away", "The seat was taken away", "Seat " + r.seat() + " was taken away. Undo that to "
+                + "have it back.");
+    }
+
+    @Override public Explanation lastSeat(Refusal.LastSeat r) {
+        return conflict("last-seat", "It is the last seat", "A class has at least one seat, and seat " + r.seat()
+                + " is the last.");
+    }
+
     @Override public Explanation absurd(Refusal.Absurd r) {
         if (r.what().equals("celsius")) {
             return Explanation.value("absurd-value", "No such temperature can be", Degrees.both(r.value())

@@ -22,8 +22,8 @@ public record Digest(Object frame, Map<String, Instant> opened, List<Seat> seats
         Map<String, Instant> opened = new TreeMap<>();
         live.plan().steps().forEach(s -> live.openedAt(s.id()).ifPresent(at -> opened.put(s.id().value(), at)));
         List<Seat> seats = List.copyOf(live.seats());
-        return new Digest(List.of(live.plan(), live.name(), live.startsAt(), live.createdAt(),
-                live.guestsMayTell()), opened, seats,
+        return new Digest(List.of(live.setup(), live.createdAt(), live.promisedEnd(), live.places(),
+                live.candlesToMake(), live.guestsMayTell()), opened, seats,
                 seats.stream().map(progress::standing).toList(),
                 seats.stream().map(progress::pouredAt).toList(),
                 seats.stream().map(progress::gaps).toList(),

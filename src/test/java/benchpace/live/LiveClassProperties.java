@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.live.Wishes.Evening;
 import benchpace.live.Wishes.Wish;
-import benchpace.plan.SeatNumber;
 import benchpace.plan.Step;
 import benchpace.plan.StepId;
 import java.time.Duration;
@@ -259,11 +258,12 @@ class LiveClassProperties {
     @Property(tries = 100, edgeCases = EdgeCasesMode.NONE)
     void seats_that_do_not_exist_are_refused_by_every_sort_of_wish(@ForAll("evenings") Evening evening) {
         LiveClass live = after(evening);
-        SeatNumber nowhere = new SeatNumber(6);
         for (Wish wish : evening.wishes()) {
-            if (wish.event() instanceof ClassEvent.AtSeat at && at.seat().equals(nowhere)) {
-                assertThat(((Decision.Refused) decide(live, wish.event())).reason())
-                        .isInstanceOfAny(Refusal.NoSuchSeat.class, Refusal.ClassIsClosed.class);
+            if (wish.event() instanceof ClassEvent.AtSeat at && live.seat(at.seat()).isEmpty()
+                    && !(at instanceof ClassEvent.SeatAdded)) {
+                assertThat(((Decision.Refused) decide(live, wish.event())).reason()).isInstanceOfAny(
+                        live.takenAway(at.seat()).isPresent() ? Refusal.SeatIsAway.class : Refusal.NoSuchSeat.class,
+                        Refusal.ClassIsClosed.class);
             }
         }
     }

@@ -85,6 +85,7 @@ public final class Wishes {
                                 .as((seq, minute) -> new ClassEvent.TapRetimed(seq, TestClass.instant(minute))),
                         Combinators.combine(seqs, seats).as(ClassEvent.TapReseated::new))),
                 Tuple.of(6, atTheTable(seats)),
+                Tuple.of(2, theSeats(seats)),
                 Tuple.of(5, candle(seats, steps, initials)),
                 Tuple.of(3, activity(seats, activities)),
                 Tuple.of(1, Arbitraries.oneOf(
@@ -103,6 +104,13 @@ public final class Wishes {
                 Combinators.combine(seats, seats).as(ClassEvent.SeatPaired::new),
                 seats.map(ClassEvent.SeatUnpaired::new),
                 seats.map(seat -> new ClassEvent.SeatNoted(seat, "two wicks")));
+    }
+
+    private static Arbitrary<ClassEvent> theSeats(Arbitrary<SeatNumber> seats) {
+        return Arbitraries.oneOf(
+                seats.map(seat -> new ClassEvent.SeatAdded(new ClassEvent.Place(seat, "Io"))),
+                seats.map(ClassEvent.SeatTakenAway::new),
+                seats.map(seat -> new ClassEvent.GuestCorrected(seat, "Bo", "choir", "nuts")));
     }
 
     private static Arbitrary<ClassEvent> candle(Arbitrary<SeatNumber> seats, Arbitrary<StepId> steps,

@@ -65,7 +65,7 @@ final class AnyWish {
 
     /** Anything at all. */
     ObjectNode any(LiveClass live, Instant now) {
-        return switch (random.nextInt(18)) {
+        return switch (random.nextInt(19)) {
             case 0, 1 -> corrections(live, now);
             case 2 -> command("undo").put("seq", seq(live));
             case 3 -> atSeat("arrive").put("name", Lots.of(random, "", "Ada", "<i>", "Null"));
@@ -81,8 +81,20 @@ final class AnyWish {
             case 13, 14 -> atSeat("finish-step").put("step", step());
             case 15 -> atSeat("choose-candle").put("candle", plan.candles().isEmpty() ? "none"
                     : plan.candles().get(random.nextInt(plan.candles().size())).id());
+            case 18 -> theSeats();
             case 16 -> random.nextInt(8) == 0 ? command("close") : activities(now);
             default -> activities(now);
+        };
+    }
+
+    /** Places added and taken away, and guests that were written down wrongly. */
+    private ObjectNode theSeats() {
+        return switch (random.nextInt(3)) {
+            case 0 -> command("add-seat").put("seat", 1 + random.nextInt(seats + 2)).put("name", "Io")
+                    .put("party", "choir").put("note", Lots.of(random, "", "no nuts"));
+            case 1 -> atSeat("take-away-seat");
+            default -> atSeat("correct-guest").put("name", Lots.of(random, "", "Bo")).put("party", "")
+                    .put("note", Lots.of(random, "", "no nuts"));
         };
     }
 

@@ -5,6 +5,7 @@ import benchpace.live.LiveClass;
 import benchpace.live.Progress;
 import benchpace.live.Seat;
 import benchpace.live.Standing;
+import benchpace.plan.SeatNumber;
 import benchpace.plan.Step;
 import benchpace.plan.StepKind;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -115,7 +116,11 @@ final class Happenings {
     /** Taps what the seat is done with, when it is, as its table's habit has it. */
     private Optional<Duration> guest(int number, double speed, double habit, Performance then, List<Act> into) {
         LiveClass live = then.live();
-        Seat seat = live.seats().stream().skip(number - 1L).findFirst().orElseThrow();
+        Optional<Seat> there = live.seat(new SeatNumber(number));
+        if (there.isEmpty()) {
+            return Optional.of(minutes(5)); // taken away; it may come back
+        }
+        Seat seat = there.get();
         Standing standing = live.progress().standing(seat);
         if (standing.phase() == Standing.Phase.WORKING && standing.step().isPresent()) {
             Step step = standing.step().get();

@@ -26,11 +26,11 @@ public final class HomeTimes {
                        Instant now) {
         boolean set = all(CandleClock::settled, live, clocks);
         Duration rest = rest(live, now);
-        HomeOdds odds = HomeOdds.of(forecast.times(), at -> ClassTracks.minutes(origin, at), rest, promised(live),
+        HomeOdds odds = HomeOdds.of(forecast.times(), at -> ClassTracks.minutes(origin, at), rest, live.promisedEnd(),
                 now);
         return new HomeTime(PosteriorPaceWatch.instant(origin, forecast.p10()),
                 PosteriorPaceWatch.instant(origin, forecast.p50()), PosteriorPaceWatch.instant(origin, forecast.p90()),
-                rest, Optional.empty(), promised(live), Optional.of(odds), told(live),
+                rest, Optional.empty(), live.promisedEnd(), Optional.of(odds), told(live),
                 set ? Optional.empty() : driver(forecast), basis(live, clocks));
     }
 
@@ -40,16 +40,17 @@ public final class HomeTimes {
             return ofClosed(live, clocks);
         }
         Duration rest = rest(live, now);
-        Instant ready = promised(live).minus(rest);
-        return new HomeTime(ready, ready, ready, rest, Optional.empty(), promised(live), Optional.empty(), told(live),
+        Instant ready = live.promisedEnd().minus(rest);
+        return new HomeTime(ready, ready, ready, rest,
+                Optional.empty(), live.promisedEnd(), Optional.empty(), told(live),
                 Optional.empty(), Basis.NONE);
     }
 
     /** Nothing is expected any more: when the last candle was, or should have been, firm. */
     static HomeTime ofClosed(LiveClass live, Map<SeatNumber, CandleClock> clocks) {
         return new HomeTime(latest(live, clocks, ReadyWindow::from), latest(live, clocks, ReadyWindow::likely),
-                latest(live, clocks, ReadyWindow::until), Duration.ZERO, live.closedAt(), promised(live),
-                Optional.of(HomeOdds.known(live.closedAt().orElseThrow(), promised(live))), true, Optional.empty(),
+                latest(live, clocks, ReadyWindow::until), Duration.ZERO, live.closedAt(), live.promisedEnd(),
+                Optional.of(HomeOdds.known(live.closedAt().orElseThrow(), live.promisedEnd())), true, Optional.empty(),
                 basis(live, clocks));
     }
 
@@ -87,10 +88,6 @@ public final class HomeTimes {
     private static boolean told(LiveClass live) {
         List<Seat> makers = live.seats().stream().filter(Seat::makesCandle).toList();
         return 2 * makers.stream().filter(s -> !s.finishes().isEmpty()).count() > makers.size();
-    }
-
-    private static Instant promised(LiveClass live) {
-        return live.startsAt().plus(live.plan().planned());
     }
 
     /** Whether it holds of the candle of everybody who makes one. */

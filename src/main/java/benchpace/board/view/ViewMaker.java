@@ -154,7 +154,7 @@ public final class ViewMaker {
             this.waiting = waiting;
             this.models = models;
             this.now = now;
-            this.chart = SeatingChart.of(plan.table(), live.seats().size());
+            this.chart = SeatingChart.of(plan.table(), live.places(), live.setup().numbering());
             live.seats().forEach(s -> standings.put(s.number(), progress.standing(s)));
             this.stepViews = new StepViews(live, standings);
         }

@@ -63,7 +63,7 @@ final class WaitProblems {
         Map<SeatNumber, SeatWait> waits = seats.stream().collect(Collectors.toMap(SeatWait::seat, w -> w));
         Map<ActivityId, ActivityRun> runs = plan.activities().stream()
                 .collect(Collectors.toMap(Activity::id, a -> live.activity(a.id())));
-        return new WaitProblem(now, plan.activities(), seats, runs, live.startsAt().plus(plan.planned()),
+        return new WaitProblem(now, plan.activities(), seats, runs, live.promisedEnd(),
                 previous, told.stream().filter(a -> waits.containsKey(a.seat())
                         && (isWrapping(a.activity()) || !onlyWraps(waits.get(a.seat())))).toList());
     }

@@ -32,8 +32,8 @@ public final class CommandJson {
                     + "such ids");
         }
         String type = fields.text("type").orElseThrow();
-        if (type.equals("create")) {
-            throw new BadField("type", "\"create\" is not a command: a class is set up on its own address");
+        if (type.equals("create") || type.equals("set-up")) {
+            throw new BadField("type", "\"" + type + "\" is not a command: a class is set up on its own address");
         }
         if (type.equals("shift-clock")) {
             throw new BadField("type", "\"shift-clock\" is not a command: which clock is right is said at /api/clock");

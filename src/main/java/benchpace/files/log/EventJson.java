@@ -25,6 +25,10 @@ public final class EventJson {
     static final int LONGEST_NOTE = 500;
     /** Longest first name of a guest, in characters. */
     public static final int LONGEST_NAME = 40;
+    /** Longest word for a party, in characters. */
+    public static final int LONGEST_PARTY = 40;
+    /** Longest note of what to mind with a guest, in characters. */
+    public static final int LONGEST_MIND = 200;
     /** Longest initials of a helper, in characters. */
     static final int LONGEST_HELPER = 12;
 

@@ -3,18 +3,13 @@ package benchpace.files.log;
 import benchpace.files.BadField;
 import benchpace.files.Fields;
 import benchpace.files.Words;
-import benchpace.files.plan.PlanReader;
 import benchpace.live.ClassEvent;
 import benchpace.live.EventTrait;
 import benchpace.plan.ActivityId;
-import benchpace.plan.Plan;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.StepId;
 import java.time.Duration;
-import java.time.Instant;
-import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -74,7 +69,9 @@ final class EventReader {
     }
 
     private static void theClass(Map<String, Reader> readers) {
-        put(readers, "create", ClassEvent.ClassCreated.class, EventReader::created);
+        put(readers, "create", ClassEvent.ClassCreated.class, f -> new ClassEvent.ClassCreated(SetupJson.read(f)));
+        put(readers, "set-up", ClassEvent.ClassSetUpAgain.class,
+                f -> new ClassEvent.ClassSetUpAgain(SetupJson.read(f)));
         readers.put("note", new Reader(Set.of(ClassEvent.SeatNoted.class, ClassEvent.ClassNoted.class),
                 f -> f.has("seat") ? new ClassEvent.SeatNoted(seat(f), note(f)) : new ClassEvent.ClassNoted(note(f))));
         put(readers, "guests-may-tell", ClassEvent.GuestsMayTell.class,
@@ -83,22 +80,6 @@ final class EventReader {
                 f -> new ClassEvent.ClockShifted(f.whole("from", 1, Long.MAX_VALUE).orElseThrow(),
                 Duration.ofMillis(f.whole("milliseconds", -LONGEST_SHIFT, LONGEST_SHIFT).orElseThrow())));
         put(readers, "close", ClassEvent.ClassClosed.class, f -> new ClassEvent.ClassClosed());
-    }
-
-    private static ClassEvent.ClassCreated created(Fields fields) {
-        String name = fields.line("name", 1, 80).orElseThrow();
-        Instant startsAt = fields.instant("startsAt").orElseThrow();
-        Plan plan = fields.tree("plan", PlanReader::read).orElseThrow();
-        List<ClassEvent.Place> places = new ArrayList<>();
-        Set<SeatNumber> taken = new HashSet<>();
-        fields.eachObject("seats", 1, SeatNumber.MOST, place -> {
-            SeatNumber seat = seat(place);
-            if (!taken.add(seat)) {
-                place.tell("seat", "names seat " + seat + " a second time");
-            }
-            places.add(new ClassEvent.Place(seat, name(place)));
-        });
-        return new ClassEvent.ClassCreated(plan, name, startsAt, places);
     }
 
     private static void steps(Map<String, Reader> readers) {
@@ -114,6 +95,12 @@ final class EventReader {
     }
 
     private static void seats(Map<String, Reader> readers) {
+        put(readers, "add-seat", ClassEvent.SeatAdded.class, f -> new ClassEvent.SeatAdded(SetupJson.place(f)));
+        put(readers, "take-away-seat", ClassEvent.SeatTakenAway.class, f -> new ClassEvent.SeatTakenAway(seat(f)));
+        put(readers, "correct-guest", ClassEvent.GuestCorrected.class, f -> {
+            ClassEvent.Place guest = SetupJson.place(f);
+            return new ClassEvent.GuestCorrected(guest.seat(), guest.name(), guest.party(), guest.note());
+        });
         put(readers, "pause", ClassEvent.SeatPaused.class, f -> new ClassEvent.SeatPaused(seat(f)));
         put(readers, "resume", ClassEvent.SeatResumed.class, f -> new ClassEvent.SeatResumed(seat(f)));
         put(readers, "expect", ClassEvent.SeatExpected.class, f -> new ClassEvent.SeatExpected(seat(f)));
@@ -159,7 +146,7 @@ final class EventReader {
         return seat(fields, "seat");
     }
 
-    private static SeatNumber seat(Fields fields, String field) {
+    static SeatNumber seat(Fields fields, String field) {
         return new SeatNumber(fields.whole(field, 1, SeatNumber.MOST).orElseThrow().intValue());
     }
 

@@ -1,12 +1,11 @@
 package benchpace.files.log;
 
 import benchpace.files.Json;
-import benchpace.files.plan.PlanFile;
 import benchpace.live.ClassEvent;
+import benchpace.live.Setup;
 import benchpace.plan.ActivityId;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.StepId;
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 
@@ -65,11 +64,30 @@ final class EventWriter implements ClassEvent.Cases<EventWriter.Written> {
     }
 
     @Override public Written classCreated(ClassEvent.ClassCreated event) {
-        Written written = type("create").text("name", event.name()).instant("startsAt", event.startsAt());
-        written.fields().set("plan", PlanFile.write(event.plan()));
-        ArrayNode seats = written.fields().putArray("seats");
-        event.seats().forEach(place -> seats.addObject().put("seat", place.seat().value()).put("name", place.name()));
+        return setUp("create", event.setup());
+    }
+
+    @Override public Written classSetUpAgain(ClassEvent.ClassSetUpAgain event) {
+        return setUp("set-up", event.setup());
+    }
+
+    private static Written setUp(String type, Setup setup) {
+        Written written = type(type);
+        SetupJson.write(setup, written.fields());
         return written;
+    }
+
+    @Override public Written seatAdded(ClassEvent.SeatAdded event) {
+        return new Written("add-seat", SetupJson.write(event.place(), Json.object()));
+    }
+
+    @Override public Written seatTakenAway(ClassEvent.SeatTakenAway event) {
+        return type("take-away-seat").seat(event.seat());
+    }
+
+    @Override public Written guestCorrected(ClassEvent.GuestCorrected event) {
+        return new Written("correct-guest", SetupJson.write(event.seat(), event.name(), event.party(), event.note(),
+                Json.object()));
     }
 
     @Override public Written stepOpened(ClassEvent.StepOpened event) {

@@ -1,9 +1,12 @@
 package benchpace.files.log;
 
 import benchpace.live.ClassEvent;
+import benchpace.live.Era;
+import benchpace.live.Setup;
 import benchpace.plan.Activity;
 import benchpace.plan.ActivityId;
 import benchpace.plan.ActivityKind;
+import benchpace.plan.Numbering;
 import benchpace.plan.Opening;
 import benchpace.plan.Plan;
 import benchpace.plan.PlanId;
@@ -16,6 +19,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -114,6 +118,17 @@ public final class AnyEvent {
                         where + where, ""));
     }
 
+    private static ClassEvent setUpAgain(Plan plan, String name, Instant at, long minutes, Numbering numbering,
+                                         ClassEvent.Place place) {
+        Optional<Instant> end = Optional.of(at.plus(Duration.ofMinutes(minutes))).filter(Era::holds);
+        return new ClassEvent.ClassSetUpAgain(new Setup(plan, name, at, end, numbering, List.of(place)));
+    }
+
+    private static Arbitrary<ClassEvent.Place> place() {
+        return Combinators.combine(seat(), text(0, 40), text(0, 40), text(0, 200)).as((seat, name, party, note) ->
+                new ClassEvent.Place(seat, name, party, Optional.empty(), note));
+    }
+
     /** Every event there is. */
     static Arbitrary<ClassEvent> event() {
         return Arbitraries.oneOf(kinds());
@@ -127,6 +142,11 @@ public final class AnyEvent {
                 Combinators.combine(plan(), text(1, 80), instant(), seat().set().ofMinSize(1).ofMaxSize(8),
                         text(0, 40)).as((plan, name, at, seats, guest) -> new ClassEvent.ClassCreated(plan, name, at,
                         seats.stream().map(s -> new ClassEvent.Place(s, guest)).toList())),
+                Combinators.combine(plan(), text(1, 80), instant(), Arbitraries.longs().between(1, 1440),
+                        Arbitraries.of(Numbering.values()), place()).as(AnyEvent::setUpAgain),
+                place().map(ClassEvent.SeatAdded::new),
+                seat().map(ClassEvent.SeatTakenAway::new),
+                place().map(p -> new ClassEvent.GuestCorrected(p.seat(), p.name(), p.party(), p.note())),
                 step().map(ClassEvent.StepOpened::new),
                 Combinators.combine(seat(), step()).as(ClassEvent.StepFinished::new),
                 seq.map(ClassEvent.Undone::new),

@@ -7,8 +7,10 @@ import benchpace.live.ClassEvent;
 import benchpace.live.LiveClass;
 import benchpace.live.Recorded;
 import benchpace.live.Seat;
+import benchpace.plan.Numbering;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.StepId;
+import benchpace.plan.TableShape;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.io.InputStream;
@@ -17,6 +19,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -33,7 +36,8 @@ class EventLogFileTest {
 
     /** Of all versions. */
     private static List<Line> lines() {
-        return Stream.of("events-v1.jsonl", "events-v2.jsonl").flatMap(file -> lines(file).stream()).toList();
+        return Stream.of("events-v1.jsonl", "events-v2.jsonl", "events-v3.jsonl")
+                .flatMap(file -> lines(file).stream()).toList();
     }
 
     private static List<Line> lines(String file) {
@@ -115,5 +119,19 @@ class EventLogFileTest {
         assertThat(live.seat(new SeatNumber(1)).orElseThrow().finishes().get(new StepId("wicks")).at())
                 .isEqualTo(Instant.parse("2027-03-04T18:39:00Z"));
         assertThat(live.history()).extracting(Recorded::recordedAt).isSorted();
+    }
+
+    @Test void a_class_set_up_again_and_corrected_in_it_is_still_as_it_was_left() {
+        LiveClass live = folded("events-v3.jsonl");
+
+        assertThat(live.name()).isEqualTo("A Thursday at the chandlery");
+        assertThat(live.promisedEnd()).isEqualTo(Instant.parse("2027-03-04T20:30:00Z"));
+        assertThat(live.plan().table()).isEqualTo(TableShape.ROUNDS);
+        assertThat(live.setup().numbering()).isEqualTo(Numbering.CLOCKWISE_FROM_RIGHT);
+        assertThat(live.seats()).extracting(s -> s.number().value()).containsExactly(1, 2, 3, 5, 6);
+        assertThat(live.seat(new SeatNumber(1)).orElseThrow().mind()).isEqualTo("no nuts");
+        assertThat(live.seat(new SeatNumber(2)).orElseThrow().name()).isEqualTo("Bodil");
+        assertThat(live.seat(new SeatNumber(6)).orElseThrow().party()).isEqualTo("choir");
+        assertThat(live.candlesToMake()).containsExactlyInAnyOrderEntriesOf(Map.of("amber-soy", 4, "tin-paraffin", 1));
     }
 }

@@ -39,7 +39,7 @@ class EventTraitsTest {
             "<div id=\"traits\" hidden><i data-json=\"([^\"]*)\"></i></div>");
     private static final Pattern OFFERED = Pattern.compile("data-command=\"([a-z-]+)\"");
     /** No commands for anybody. */
-    private static final Set<String> THE_BOARDS_OWN = Set.of("create", "shift-clock");
+    private static final Set<String> THE_BOARDS_OWN = Set.of("create", "set-up", "shift-clock");
     /** What has to have happened before a wish of that type stands; seat 1 has poured, seat 5 has begun nothing. */
     private static final Map<String, ObjectNode> BEFORE = Map.of(
             "resume", command("pause").put("seat", 1), "sorted", command("claim").put("seat", 1).put("helper", "AB"),
@@ -90,6 +90,9 @@ class EventTraitsTest {
         wish.put("seat", 1).put("with", 6).put("seq", board.state(id).seq()).put("to", 2);
         return switch (type) {
             case "expect", "pair" -> wish.put("seat", 5);
+            case "add-seat" -> wish.put("seat", 9);
+            case "take-away-seat" -> wish.put("seat", 5);
+            case "correct-guest" -> wish.put("name", "Io");
             case "unpair" -> wish.put("seat", 6);
             case "open-step" -> wish.put("step", "trim");
             case "read-pour" -> wish.put("celsius", 60);

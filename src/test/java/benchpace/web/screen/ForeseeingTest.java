@@ -57,6 +57,10 @@ class ForeseeingTest {
             return undone.seq() > 1 && undone.seq() <= known.seq() && !known.isUndone(undone.seq())
                     && plainlyUndone(known, undone.seq());
         }
+        if (event instanceof ClassEvent.SeatAdded || event instanceof ClassEvent.SeatTakenAway
+                || event instanceof ClassEvent.GuestCorrected) {
+            return false; // said on a page that asks the board at once, and never among the taps that wait
+        }
         return !(event instanceof ClassEvent.TapRetimed) && !(event instanceof ClassEvent.TapReseated)
                 && !(event instanceof ClassEvent.TemperatureRead) && !(event instanceof ClassEvent.RoomRead)
                 && !(event instanceof ClassEvent.PourRead);
