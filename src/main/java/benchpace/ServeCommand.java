@@ -4,6 +4,7 @@ import benchpace.board.Boards;
 import benchpace.board.ClassBoard;
 import benchpace.board.Erasing;
 import benchpace.board.LeavingEarly;
+import benchpace.board.PrepBoard;
 import benchpace.board.ShelfBoard;
 import benchpace.board.cooling.RoomLessons;
 import benchpace.board.pacing.PosteriorPaceWatch;
@@ -162,6 +163,7 @@ final class ServeCommand implements Callable<Integer> {
         ViewMaker maker = new ViewMaker(lessons.cureClock(), new PosteriorPaceWatch(steps), zone);
         ShelfBoard shelf = ShelfBoard.open(database, clock);
         Boards boards = new Boards(log, clock, maker, Secrets::idEnding, new LeavingEarly(shelf), lessons, steps);
+        PrepBoard prep = new PrepBoard(database, boards, clock);
         Keys links = new Keys(new PairingKeys(database), clock);
         GuestCodes codes = new GuestCodes(new SeatCodes(database), clock);
         OlderSecrets.takeOver(new Settings(database), links, codes, boards);
@@ -176,7 +178,7 @@ final class ServeCommand implements Callable<Integer> {
         Server server;
         try {
             server = new Server(host, port, hostNames, n -> scheme + address + ":" + n + "/", boards,
-                    shelf, plans, access, codes, erasing, clock, zone, keys);
+                    shelf, prep, plans, access, codes, erasing, clock, zone, keys);
         } catch (StartFailure e) {
             erasing.close();
             boards.close();

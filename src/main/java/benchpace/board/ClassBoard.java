@@ -339,6 +339,11 @@ public final class ClassBoard {
         return mailbox;
     }
 
+    /** What screens show beside the class has changed, the class itself has not. */
+    public void nudge() {
+        mailboxes.forEach(Mailbox::nudge);
+    }
+
     /** Whether what screens show may have changed since the last publication. */
     boolean stale() {
         return views.stale();

@@ -14,6 +14,7 @@ public final class Mailbox implements AutoCloseable {
     private final Consumer<Mailbox> onClose;
     private ClassView newest;
     private long lastNumber;
+    private boolean nudged;
     private boolean closed;
 
     Mailbox(Consumer<Mailbox> onClose) {
@@ -29,10 +30,16 @@ public final class Mailbox implements AutoCloseable {
         }
     }
 
-    /** Waits for the newest view; empty when none came within {@code patience} or the mailbox was closed. */
+    /** Something that screens show beside the class has changed: lets its screen look again, without a view. */
+    synchronized void nudge() {
+        nudged = true;
+        notifyAll();
+    }
+
+    /** Waits for the newest view; empty when none came within {@code patience}, by a nudge, or once it is closed. */
     public synchronized Optional<ClassView> take(Duration patience) throws InterruptedException {
         long deadline = System.nanoTime() + patience.toNanos();
-        while (newest == null && !closed) {
+        while (newest == null && !nudged && !closed) {
             long left = (deadline - System.nanoTime()) / 1_000_000;
             if (left <= 0) {
                 return Optional.empty();
@@ -41,6 +48,7 @@ public final class Mailbox implements AutoCloseable {
         }
         ClassView taken = newest;
         newest = null;
+        nudged = false;
         return Optional.ofNullable(closed ? null : taken);
     }
 

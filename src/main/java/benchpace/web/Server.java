@@ -3,6 +3,7 @@ package benchpace.web;
 import benchpace.board.Boards;
 import benchpace.board.Erasing;
 import benchpace.board.LeavingEarly;
+import benchpace.board.PrepBoard;
 import benchpace.board.ShelfBoard;
 import benchpace.board.plans.PlanBook;
 import benchpace.board.time.ImpossibleClock;
@@ -25,6 +26,7 @@ import benchpace.web.guest.GuestCodes;
 import benchpace.web.guest.GuestPages;
 import benchpace.web.pairing.Access;
 import benchpace.web.pairing.Pairing;
+import benchpace.web.prep.TicksApi;
 import benchpace.web.report.ReportPages;
 import benchpace.web.request.Guard;
 import benchpace.web.request.Problem;
@@ -84,14 +86,14 @@ public final class Server implements AutoCloseable {
      * @throws StartFailure in one sentence if it cannot
      */
     public Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
-                  ShelfBoard shelf, PlanBook plans, Access access, GuestCodes codes, Erasing erasing,
-                  InstantSource clock, ZoneId zone, Optional<TlsKeys> keys) {
-        this(host, port, hostNames, reachable, boards, shelf, plans, access, codes, erasing, clock, zone,
+                  ShelfBoard shelf, PrepBoard prep, PlanBook plans, Access access, GuestCodes codes,
+                  Erasing erasing, InstantSource clock, ZoneId zone, Optional<TlsKeys> keys) {
+        this(host, port, hostNames, reachable, boards, shelf, prep, plans, access, codes, erasing, clock, zone,
                 StreamLimits.USUAL, EntranceLimits.USUAL, keys);
     }
 
     Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
-            ShelfBoard shelf, PlanBook plans, Access access, GuestCodes codes, Erasing erasing,
+            ShelfBoard shelf, PrepBoard prep, PlanBook plans, Access access, GuestCodes codes, Erasing erasing,
             InstantSource clock, ZoneId zone, StreamLimits limits, EntranceLimits entrance, Optional<TlsKeys> keys) {
         this.access = access;
         streams = new Streams(limits, access);
@@ -121,6 +123,7 @@ public final class Server implements AutoCloseable {
             new StayingAddresses(new ShownClass(boards, clock, zone), pages, access, screens, clock, zone)
                     .routes(routes);
             new ReportPages(boards, access, screens).routes(routes);
+            new TicksApi(boards, prep, access).routes(routes);
             boards.lessons().ifPresent(l -> new CurePages(plans, l, access, screens, zone).routes(routes));
             new GuestPages(boards, codes, access, screens, clock, () -> reachable.apply(port())).routes(routes);
             Webjars.routes(routes);

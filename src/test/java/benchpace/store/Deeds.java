@@ -21,7 +21,8 @@ import java.util.Optional;
 
 /**
  * Everything that a board writes down, one after the other without end, each by its number alone: classes set up, taps,
- * classes closed, candles put on the shelf, handed out and erased, devices let in, settings, and what classes taught.
+ * classes closed, candles put on the shelf, handed out and erased, devices let in, settings, ticks, and what classes
+ * taught.
  * Done twice, a deed counts once.
  */
 final class Deeds {
@@ -52,8 +53,16 @@ final class Deeds {
             case 6 -> new StepBeliefs(database).accept("small", "The loft", new StepBeliefs.Accepted(
                     Map.of("wicks", new StepPrior(number / 1e6, 0.1, Double.NaN)), number, at(number)));
             case 7 -> letIn(number);
-            case 8 -> new Settings(database).put("counter", Integer.toString(number));
+            case 8 -> onTheSide(number);
             default -> inAClass(number);
+        }
+    }
+
+    private void onTheSide(int number) {
+        if (number % 20 == 8) {
+            new Settings(database).put("counter", Integer.toString(number));
+        } else {
+            new PrepTicks(database).tick(classId(number), new PrepTicks.Tick("place:item-" + number, "AB", at(number)));
         }
     }
 

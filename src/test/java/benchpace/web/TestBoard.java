@@ -3,6 +3,7 @@ package benchpace.web;
 import benchpace.board.Boards;
 import benchpace.board.Erasing;
 import benchpace.board.LeavingEarly;
+import benchpace.board.PrepBoard;
 import benchpace.board.ShelfBoard;
 import benchpace.board.cooling.PlanCureClock;
 import benchpace.board.pacing.PosteriorPaceWatch;
@@ -75,6 +76,7 @@ public final class TestBoard implements AutoCloseable {
     private Boards boards;
     private Server server;
     private ShelfBoard shelf;
+    private PrepBoard prep;
     private Erasing erasing;
     private Access access;
     private GuestCodes codes;
@@ -134,6 +136,7 @@ public final class TestBoard implements AutoCloseable {
         clock = clocks.apply(log);
         shelf = ShelfBoard.open(database, clock);
         boards = new Boards(log, clock, maker, Secrets::idEnding, new LeavingEarly(shelf));
+        prep = new PrepBoard(database, boards, clock);
         Keys keys = new Keys(new PairingKeys(database), clock);
         access = new Access(new Sessions(database), clock, Pins.of(PIN, HELPER_PIN, WALL_PIN), keys,
                 request -> request.ip().equals("127.0.0.1")); // its other addresses are strangers' here
@@ -146,7 +149,7 @@ public final class TestBoard implements AutoCloseable {
                 new Erasing.Part("codes of seats whose class is over", () -> codes.forgetThoseOf(boards)),
                 new Erasing.Part("devices that were paired a year ago", access::forgetOld)));
         server = new Server("127.0.0.1", port, Set.of("loft.example"), n -> "http://127.0.0.1:" + n + "/", boards,
-                shelf, plans, access, codes, erasing, clock, ZONE, limits, entrance, Optional.empty());
+                shelf, prep, plans, access, codes, erasing, clock, ZONE, limits, entrance, Optional.empty());
         port = server.port();
     }
 
@@ -190,6 +193,10 @@ public final class TestBoard implements AutoCloseable {
 
     public ShelfBoard shelf() {
         return shelf;
+    }
+
+    public PrepBoard prep() {
+        return prep;
     }
 
     public Erasing erasing() {
@@ -256,6 +263,19 @@ public final class TestBoard implements AutoCloseable {
 
     public String pair(ObjectNode body) {
         return post("/api/pair", Json.text(body), "").ok().text("token");
+    }
+
+    private Reply change(String method, String path, String body, String token) {
+        return send(by(request(path), token).header("Content-Type", "application/json")
+                .method(method, HttpRequest.BodyPublishers.ofString(body)));
+    }
+
+    public Reply put(String path, String body, String token) {
+        return change("PUT", path, body, token);
+    }
+
+    public Reply delete(String path, String token) {
+        return change("DELETE", path, "", token);
     }
 
     public String instructor() {

@@ -26,7 +26,8 @@ final class Migrations {
             "006-steps.sql",
             "007-devices.sql",
             "008-keys.sql",
-            "009-plans.sql");
+            "009-plans.sql",
+            "010-prep.sql");
 
     private Migrations() { }
 

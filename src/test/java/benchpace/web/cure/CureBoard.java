@@ -3,6 +3,7 @@ package benchpace.web.cure;
 import benchpace.board.Boards;
 import benchpace.board.Erasing;
 import benchpace.board.LeavingEarly;
+import benchpace.board.PrepBoard;
 import benchpace.board.ShelfBoard;
 import benchpace.board.cooling.RoomLessons;
 import benchpace.board.pacing.PosteriorPaceWatch;
@@ -83,7 +84,8 @@ public final class CureBoard implements AutoCloseable, InstantSource {
         codes = new GuestCodes(new SeatCodes(database), this);
         erasing = new Erasing(BoardTime.of(this), List.of());
         server = new Server("127.0.0.1", 0, Set.of(), n -> "http://127.0.0.1:" + n + "/", boards,
-                shelf, plans, access, codes, erasing, this, ZoneId.of("UTC"), Optional.empty());
+                shelf, new PrepBoard(database, boards, this), plans, access, codes, erasing, this,
+                ZoneId.of("UTC"), Optional.empty());
     }
 
     @Override public Instant instant() {
