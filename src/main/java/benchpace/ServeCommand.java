@@ -181,6 +181,7 @@ final class ServeCommand implements Callable<Integer> {
                     shelf, prep, plans, access, codes, erasing, clock, zone, keys);
         } catch (StartFailure e) {
             erasing.close();
+            prep.close();
             boards.close();
             throw e;
         }
@@ -190,6 +191,7 @@ final class ServeCommand implements Callable<Integer> {
             localName.close();
             server.close();
             erasing.close();
+            prep.close();
             boards.close();
             database.close();
         }, "closing"));

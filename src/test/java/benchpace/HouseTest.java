@@ -100,11 +100,13 @@ class HouseTest {
             .layer("waiting").definedBy("benchpace.board.waiting")
             .layer("pacing").definedBy("benchpace.board.pacing")
             .layer("cooling").definedBy("benchpace.board.cooling")
+            .layer("prep").definedBy("benchpace.board.prep")
             .layer("attempt, time").definedBy("benchpace.board.attempt", "benchpace.board.time")
             .layer("plans").definedBy("benchpace.board.plans")
             .whereLayer("plans").mayNotBeAccessedByAnyLayer()
             .whereLayer("writer").mayNotBeAccessedByAnyLayer()
             .whereLayer("view").mayOnlyBeAccessedByLayers("writer")
+            .whereLayer("prep").mayOnlyBeAccessedByLayers("writer")
             .whereLayer("waiting").mayOnlyBeAccessedByLayers("writer", "view")
             .whereLayer("pacing").mayOnlyBeAccessedByLayers("writer", "view", "waiting")
             .whereLayer("cooling").mayOnlyBeAccessedByLayers("writer", "view", "waiting", "pacing");

@@ -1,6 +1,15 @@
 package benchpace.board;
 
+import benchpace.board.prep.EveningOdds;
+import benchpace.board.prep.Occasion;
+import benchpace.board.prep.Odds;
+import benchpace.board.prep.PrepSheets;
+import benchpace.board.prep.Ticked;
 import benchpace.board.time.BoardTime;
+import benchpace.cure.room.RoomFit;
+import benchpace.plan.Plan;
+import benchpace.prep.evening.Beliefs;
+import benchpace.prep.sheet.PrepSheet;
 import benchpace.store.PrepTicks;
 import benchpace.store.PrepTicks.Tick;
 import benchpace.store.sqlite.Database;
@@ -8,44 +17,57 @@ import java.time.InstantSource;
 import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Optional;
 
 /**
- * What is ticked off of the lists of the day before, and the one place where it changes. A tick is on disk before any
- * screen shows it; the same tick again changes nothing, so that two devices that tick one thing at once have ticked it
- * once.
+ * The day before, of every class: its sheet, the odds of its evening, and what is ticked off, with the one place where
+ * that changes. A tick is on disk before any screen shows it; the same tick again changes nothing, so that two devices
+ * that tick one thing at once have ticked it once.
  */
-public final class PrepBoard {
+public final class PrepBoard implements AutoCloseable {
     private final PrepTicks store;
     private final Boards boards;
     private final BoardTime clock;
+    private final PrepSheets sheets;
+    private final EveningOdds odds;
     private final Map<String, Ticked> classes = new LinkedHashMap<>();
     private long revision;
 
-    /**
-     * All that is ticked off in a class.
-     *
-     * @param revision grows with every change while the board runs, over all classes
-     * @param ticks    by item, in the order in which they were made
-     */
-    public record Ticked(long revision, Map<String, Tick> ticks) {
-        static final Ticked NOTHING = new Ticked(0, Map.of());
-
-        public Ticked {
-            ticks = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(ticks));
-        }
-
-        public Optional<Tick> of(String item) {
-            return Optional.ofNullable(ticks.get(item));
-        }
-    }
-
     /** Opens what the store holds. */
     public PrepBoard(Database database, Boards boards, InstantSource clock) {
+        this(database, boards, clock, new PrepSheets(), new EveningOdds());
+    }
+
+    /** @param sheets and {@code odds} that work them out */
+    public PrepBoard(Database database, Boards boards, InstantSource clock, PrepSheets sheets, EveningOdds odds) {
         this.store = new PrepTicks(database);
         this.boards = boards;
         this.clock = BoardTime.of(clock);
+        this.sheets = sheets;
+        this.odds = odds;
         store.all().forEach((id, ticks) -> classes.put(id, new Ticked(0, ticks)));
+    }
+
+    /** Worked out once. @throws IllegalArgumentException if more candles are chosen than seats, or one is unknown */
+    public PrepSheet sheet(Occasion occasion) {
+        return sheets.of(occasion);
+    }
+
+    /** The odds of a class's evening, by what it starts from; its screens are nudged while they come on. */
+    public Odds odds(ClassBoard board) {
+        Plan plan = board.live().plan();
+        Beliefs beliefs = Beliefs.of(
+                boards.stepLessons().map(s -> s.of(board.id(), board.live())).orElse(Map.of()),
+                boards.lessons().map(l -> l.of(board.id(), plan.place())).orElseGet(RoomFit::untaught));
+        return odds.of(Occasion.of(board.live()).setting(beliefs), board::nudge);
+    }
+
+    /** The odds of a plan's next class. */
+    public Odds odds(Occasion occasion) {
+        Plan plan = occasion.plan();
+        Beliefs beliefs = Beliefs.of(
+                boards.stepLessons().map(s -> s.next(plan.id().value(), plan.place())).orElse(Map.of()),
+                boards.lessons().map(l -> l.next(plan.place())).orElseGet(RoomFit::untaught));
+        return odds.of(occasion.setting(beliefs), () -> { });
     }
 
     public synchronized Ticked ticked(String classId) {
@@ -88,5 +110,9 @@ public final class PrepBoard {
     public synchronized void forget(String classId) {
         store.forget(classId);
         classes.remove(classId);
+    }
+
+    @Override public void close() {
+        odds.close();
     }
 }

@@ -156,6 +156,7 @@ public final class TestBoard implements AutoCloseable {
     private void stop() {
         server.close();
         erasing.close();
+        prep.close();
         boards.close();
         database.close();
     }

@@ -103,6 +103,16 @@ public final class StepLessons implements PosteriorPaceWatch.Priors {
         }
     }
 
+    /** What the next class of a plan at a place is judged by; the plan alone, if that cannot be read. */
+    public Map<String, StepPrior> next(String planId, String place) {
+        try {
+            return beliefs.accepted(planId, place).map(StepBeliefs.Accepted::steps).orElse(Map.of());
+        } catch (StoreException e) {
+            log("what steps are expected to take cannot be read", e);
+            return Map.of();
+        }
+    }
+
     /** Once: it is tried again many times. */
     private void log(String what, StoreException fault) {
         if (faults.isNew(what, fault)) {

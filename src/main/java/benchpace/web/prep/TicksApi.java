@@ -3,7 +3,7 @@ package benchpace.web.prep;
 import benchpace.board.Boards;
 import benchpace.board.ClassBoard;
 import benchpace.board.PrepBoard;
-import benchpace.board.PrepBoard.Ticked;
+import benchpace.board.prep.Ticked;
 import benchpace.files.Json;
 import benchpace.plan.Plan;
 import benchpace.web.pairing.Access;

@@ -1,5 +1,6 @@
 package benchpace.web.screen.prep;
 
+import benchpace.prep.supply.SupplyLine;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
@@ -26,6 +27,10 @@ public record PrepItem(OnList list, String id) {
         String token() {
             return name().toLowerCase(Locale.ROOT);
         }
+    }
+
+    static PrepItem toBuy(SupplyLine line) {
+        return new PrepItem(OnList.BUY, line.supply().id());
     }
 
     /** What it is called in addresses and in the store: {@code place:wick}. */
