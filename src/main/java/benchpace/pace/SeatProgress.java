@@ -8,14 +8,22 @@ import java.util.List;
  *
  * @param standing what the seat is doing
  * @param step index of its present worked step; the number of steps when there is none left before the pour's end
- * @param startMinutes when it could start that step, as far as the taps tell
+ * @param startMinutes when it could start that step, as far as the taps tell: its turn, where it had to wait for one;
+ *        while it waits, when it came
  * @param startsByTap whether that moment is its own last tap (and so late) rather than an opening or an arrival
  * @param workedMinutes time since the start, pauses taken out
  * @param done the worked steps behind it, in order
  */
 public record SeatProgress(Standing standing, int step, double startMinutes, boolean startsByTap, double workedMinutes,
                     List<Done> done) {
-    public enum Standing { AWAY, PAUSED, WAITING, WORKING, POURED }
+    public enum Standing {
+        AWAY, PAUSED,
+        /** Its step is not open yet. */
+        WAITING,
+        /** It has come to its step and waits for its turn at what serves it. */
+        QUEUED,
+        WORKING, POURED
+    }
 
     /**
      * A finished worked step.
@@ -25,13 +33,24 @@ public record SeatProgress(Standing standing, int step, double startMinutes, boo
      * @param minutes from the moment it could start to its tap, pauses taken out
      * @param startsByTap whether the start was a tap as well
      * @param tapMinutes when it was ticked
-     * @param weight 1; half for steps filled in by a jump; 0 for steps left out
+     * @param weight 1; half for steps filled in by a jump, or begun when a turn came that nobody recorded; 0 for steps
+     *        left out
      */
     public record Done(int step, double startMinutes, double minutes, boolean startsByTap, double tapMinutes,
                 double weight) { }
 
+    /** @param seat one of the track's */
     public static SeatProgress of(ClassTrack track, SeatTrack seat, double now) {
-        return new Walk(track, seat, now).walk();
+        return new Walk(track, seat, now, StationWaits.of(track, now).of(seat.seat())).walk();
+    }
+
+    /** Of every seat, in the track's order. */
+    public static List<SeatProgress> all(ClassTrack track, double now) {
+        return all(track, now, StationWaits.of(track, now));
+    }
+
+    static List<SeatProgress> all(ClassTrack track, double now, StationWaits waits) {
+        return track.seats().stream().map(s -> new Walk(track, s, now, waits.of(s.seat())).walk()).toList();
     }
 
     /** One seat's way through the steps up to the pour. */
@@ -42,12 +61,15 @@ public record SeatProgress(Standing standing, int step, double startMinutes, boo
         private final List<Done> done = new ArrayList<>();
         private double from;
         private final double sharedPour;
+        private final double[] waits;
         private boolean byTap;
 
-        Walk(ClassTrack track, SeatTrack seat, double now) {
+        /** @param waits minutes waited for a turn at each step */
+        Walk(ClassTrack track, SeatTrack seat, double now, double[] waits) {
             this.track = track;
             this.seat = seat;
             this.now = now;
+            this.waits = waits;
             this.from = seat.arrivedMinutes();
             this.sharedPour = sharedPour();
         }
@@ -100,6 +122,19 @@ public record SeatProgress(Standing standing, int step, double startMinutes, boo
             }
         }
 
+        /** What was waited for turns at the steps first..last is no time at them. */
+        private boolean waitForTurn(int first, int last) {
+            double waited = 0;
+            for (int k = first; k <= last; k++) {
+                waited += waits[k];
+            }
+            if (waited > 0) {
+                from += waited;
+                byTap = false;
+            }
+            return waited > 0;
+        }
+
         /** Steps first..last, ticked by one tap: they share the time by plan. */
         private void record(int first, int last, double finished) {
             boolean several = last > first;
@@ -108,12 +143,13 @@ public record SeatProgress(Standing standing, int step, double startMinutes, boo
                 total += track.steps().get(k).kind().isWorked() ? track.steps().get(k).planMinutes() : 0;
             }
             waitForOpening(first);
+            boolean waited = waitForTurn(first, last);
             double minutes = Math.max(0, finished - from - seat.pausedWithin(from, finished));
             double share = 0;
             for (int k = first; k <= last; k++) {
                 PaceStep step = track.steps().get(k);
                 if (step.kind().isWorked()) {
-                    double weight = isSkipped(k) ? 0 : several ? 0.5 : 1;
+                    double weight = isSkipped(k) ? 0 : several || waited ? 0.5 : 1;
                     double start = Math.min(from, finished) + Math.max(0, finished - from) * share;
                     done.add(new Done(k, start, minutes * step.planMinutes() / total, byTap, finished, weight));
                     share += step.planMinutes() / total;
@@ -152,6 +188,12 @@ public record SeatProgress(Standing standing, int step, double startMinutes, boo
         }
 
         private SeatProgress at(int k) {
+            if (now >= from && waits[k] == SeatTrack.NOT_YET) {
+                return new SeatProgress(here(Standing.QUEUED), k, from, byTap, 0, done);
+            }
+            if (now >= from) {
+                waitForTurn(k, k);
+            }
             double worked = now <= from ? 0 : now - from - seat.pausedWithin(from, now);
             Standing standing = now < from ? Standing.WAITING : Standing.WORKING;
             return new SeatProgress(here(standing), k, from, byTap, Math.max(0, worked), done);

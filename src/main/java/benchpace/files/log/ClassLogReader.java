@@ -1,8 +1,10 @@
 package benchpace.files.log;
 
 import benchpace.files.BadFile;
+import benchpace.pace.PaceStations;
 import benchpace.pace.PaceStep;
 import benchpace.pace.WorkKind;
+import benchpace.plan.SeatNumber;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -16,6 +18,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** Reads class logs, JSON lines with {@code t} in seconds from the class's start; says where a log goes wrong. */
@@ -124,7 +127,28 @@ public final class ClassLogReader {
         if (steps.putIfAbsent(id, steps.size()) != null) {
             throw wrong("there are two steps named \"" + id + "\"");
         }
-        return new PaceStep(id, plan, opening.equals("led"), kind(id, text(node, "kind")));
+        WorkKind kind = kind(id, text(node, "kind"));
+        return new PaceStep(id, plan, opening.equals("led"), kind, stations(id, plan, kind, node.path("stations")));
+    }
+
+    /** What serves a step, where it cannot serve all at once: {@code {"atOnce": 1, "minutesEach": 3}}. */
+    private Optional<PaceStations> stations(String id, double plan, WorkKind kind, JsonNode node) {
+        if (node.isMissingNode() || node.isNull()) {
+            return Optional.empty();
+        }
+        if (!node.isObject()) {
+            throw wrong("the \"stations\" of step \"" + id + "\" should be an object");
+        }
+        int atOnce = whole(node, "atOnce");
+        double each = node.has("minutesEach") ? number(node, "minutesEach") : plan;
+        if (atOnce < 1 || atOnce > SeatNumber.MOST || !(each > 0 && each <= plan)) {
+            throw wrong("the stations of step \"" + id + "\" should serve 1 to " + SeatNumber.MOST
+                    + " seats, for \"minutesEach\" above 0 and at most those of the step");
+        }
+        if (!kind.isWorked() && kind != WorkKind.FINISH) {
+            throw wrong("nobody waits for a turn at step \"" + id + "\": it is not done by seats");
+        }
+        return Optional.of(new PaceStations(atOnce, each));
     }
 
     private WorkKind kind(String id, String kind) {

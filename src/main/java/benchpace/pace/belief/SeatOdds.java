@@ -46,9 +46,11 @@ public record SeatOdds(double working, double stalled, double forgotten, double 
      * @param restMinutes usual time of the free steps between this one and the one looked for; 0 when there is none
      * @param laterMinutes when the open steps after the next one would usually be done, each in minutes from the end of
      *        the present one, ascending
+     * @param behindMinutes when those who wait for the seat's station would usually be through with the present step,
+     *        each in minutes from the end of it here, ascending; empty where nobody does
      */
     public record Next(boolean open, ClassTempo.Belief belief, double lookMinutes,
-                double restMinutes, List<Double> laterMinutes) { }
+                double restMinutes, List<Double> laterMinutes, List<Double> behindMinutes) { }
 
     /** Weighs the three for one seat: time spent, sweeps that passed it by, answers and hints. */
     public static final class Weighing {
@@ -163,16 +165,27 @@ public record SeatOdds(double working, double stalled, double forgotten, double 
             return sum;
         }
 
-        /** P(none of the next steps is ticked either), had this one been done {@code at} minutes after its start. */
+        /**
+         * P(none of the next steps is ticked either, nor this one at the seats that wait for its station), had it been
+         * done {@code at} minutes after its start.
+         */
         private double silentSince(double at) {
             double since = worked - at - priors.taps().promptDelayMinutes();
-            if (!next.open() || since <= 0) {
+            if (since <= 0) {
                 return 1;
             }
-            double z = (next.belief().meanLog() - Math.log(since)) / next.belief().sdLog();
-            double silent = 1 - promptShare * (1 - StandardNormal.cdf(z));
-            for (double later : next.laterMinutes()) {
-                silent *= 1 - promptShare * StandardNormal.cdf(Math.log(since / later) / REST_SD_LOG);
+            double silent = 1;
+            if (next.open()) {
+                double z = (next.belief().meanLog() - Math.log(since)) / next.belief().sdLog();
+                silent = silent(silent * (1 - promptShare * (1 - StandardNormal.cdf(z))), since, next.laterMinutes());
+            }
+            return silent(silent, since, next.behindMinutes());
+        }
+
+        private double silent(double sofar, double since, List<Double> due) {
+            double silent = sofar;
+            for (double minutes : due) {
+                silent *= 1 - promptShare * StandardNormal.cdf(Math.log(since / minutes) / REST_SD_LOG);
             }
             return silent;
         }

@@ -42,7 +42,7 @@ public final class Evaluation {
         this.now = now;
         this.priors = priors;
         this.habits = TapHabits.of(track, priors);
-        this.seats = track.seats().stream().map(s -> SeatProgress.of(track, s, now)).toList();
+        this.seats = SeatProgress.all(track, now);
         this.openings = OpeningHabit.of(track, seats, now, priors);
         this.tempo = new ClassTempo(track, seats, habits, priors);
         this.odds = missed(weigh());
@@ -112,7 +112,8 @@ public final class Evaluation {
         int k = progress.step();
         int following = k + 1;
         boolean before = following <= track.pourStep();
-        boolean open = before && !(track.steps().get(following).led() && track.openedMinutes().get(following) > now);
+        boolean open = before && !(track.steps().get(following).led() && track.openedMinutes().get(following) > now)
+                && takesAll(following);
         int led = nextLed(k);
         double look = 0;
         double rest = 0;
@@ -128,9 +129,32 @@ public final class Evaluation {
             late = tempo.lateness(i, progress.done().get(progress.done().size() - 1).step());
         }
         SeatOdds.Next next = new SeatOdds.Next(open, tempo.belief(i, open ? following : k), look, rest,
-                open ? laterMinutes(i, following) : List.of());
+                open ? laterMinutes(i, following) : List.of(), behindMinutes(k));
         return new SeatOdds.Weighing(track.seats().get(i), progress, tempo.belief(i, k), next, habits, promptShare,
                 late, now, priors);
+    }
+
+    /** When those who wait for a station at step k would be through with it, were one free now, minutes. */
+    private List<Double> behindMinutes(int k) {
+        if (takesAll(k)) {
+            return List.of();
+        }
+        double share = track.steps().get(k).stations().get().eachMinutes() / track.steps().get(k).planMinutes();
+        List<Double> behind = new ArrayList<>();
+        double kept = 0;
+        for (int j = 0; j < seats.size(); j++) {
+            if (seats.get(j).standing() == SeatProgress.Standing.QUEUED && seats.get(j).step() == k) {
+                double mean = tempo.belief(j, k).meanMinutes();
+                behind.add(kept + mean);
+                kept += share * mean;
+            }
+        }
+        return behind;
+    }
+
+    /** Whether a seat begins the step when it comes to it; where it waits for a turn its silence tells nothing. */
+    private boolean takesAll(int step) {
+        return track.steps().get(step).stations().isEmpty();
     }
 
     /** When seat i, were it at the step {@code from} now, would be through with each open one after it, minutes. */
@@ -138,7 +162,7 @@ public final class Evaluation {
         List<Double> later = new ArrayList<>();
         double sum = tempo.belief(i, from).meanMinutes();
         for (int j = from + 1; j <= track.pourStep(); j++) {
-            if (track.steps().get(j).led() && track.openedMinutes().get(j) > now) {
+            if (track.steps().get(j).led() && track.openedMinutes().get(j) > now || !takesAll(j)) {
                 break;
             }
             sum += tempo.belief(i, j).meanMinutes();

@@ -127,8 +127,10 @@ public final class PaceEngine {
     /** Levels alone, by seat number: what {@link #judge} would show, without the prices. */
     public Map<Integer, Level> levels(ClassTrack track, double nowMinutes, PaceMemory memory) {
         Map<Integer, Level> levels = new HashMap<>();
-        for (SeatTrack seat : track.seats()) {
-            levels.put(seat.seat(), level(seat, SeatProgress.of(track, seat, nowMinutes), memory, nowMinutes));
+        List<SeatProgress> progress = SeatProgress.all(track, nowMinutes);
+        for (int i = 0; i < progress.size(); i++) {
+            SeatTrack seat = track.seats().get(i);
+            levels.put(seat.seat(), level(seat, progress.get(i), memory, nowMinutes));
         }
         return levels;
     }

@@ -34,6 +34,7 @@ public final class PourDraws {
     private final boolean[] counted;
     private final boolean[] here;
     private final LatestDone latest;
+    private final TurnDraws turns;
     private final int helped;
 
     public PourDraws(ClassTrack track, List<SeatProgress> seats, List<SeatOdds> odds, ClassTempo tempo,
@@ -59,6 +60,7 @@ public final class PourDraws {
             here[i] = track.seats().get(i).arrivedMinutes() <= now;
             counted[i] = track.seats().get(i).leftMinutes() > now && i != without.leftOutSeat();
         }
+        this.turns = new TurnDraws(track, seats, counted, now);
         for (int b = 0; b < draws; b++) {
             draw(b, chance.split(), lower);
         }
@@ -130,16 +132,30 @@ public final class PourDraws {
             if (track.steps().get(k).led()) {
                 opening = opening(k, at, step, opening, share);
             }
+            double[] takes = new double[guest.length];
             for (int i = 0; i < guest.length; i++) {
                 if (step[i] == k) {
-                    double start = track.steps().get(k).led() ? Math.max(at[i], opening) : at[i];
-                    at[i] = start + time(k, theta, guest[i], random);
-                    step[i] = k + 1;
+                    at[i] = track.steps().get(k).led() ? Math.max(at[i], opening) : at[i];
+                    takes[i] = time(k, theta, guest[i], random);
                 }
             }
+            work(k, at, step, takes);
         }
         for (int i = 0; i < guest.length; i++) {
             pours[b][i] = counted[i] ? at[i] : Double.NEGATIVE_INFINITY;
+        }
+    }
+
+    /** Who is at step k does it, each from its turn on where there are not stations for all. */
+    private void work(int k, double[] at, int[] step, double[] takes) {
+        if (track.steps().get(k).stations().isPresent()) {
+            turns.at(k, at, step, takes);
+        }
+        for (int i = 0; i < takes.length; i++) {
+            if (step[i] == k) {
+                at[i] += takes[i];
+                step[i] = k + 1;
+            }
         }
     }
 
@@ -182,10 +198,15 @@ public final class PourDraws {
         switch (progress.standing()) {
             case POURED -> at[i] = progress.startMinutes() - tempo.lateness(i, pour);
             case WAITING -> at[i] = now;
+            case QUEUED -> { } // since it came; its turn follows from who is before it
             case AWAY -> at[i] = now - priors.times().arrivalMinutes() * Math.log(1 - u);
             case PAUSED -> {
                 double back = now - priors.times().pauseMinutes() * Math.log(1 - choice);
-                resume(i, theta, guest, at, step, back, u);
+                if (turns.isStillToCome(i)) {
+                    at[i] = back;
+                } else {
+                    resume(i, theta, guest, at, step, back, u);
+                }
             }
             case WORKING -> {
                 SeatOdds seatOdds = odds.get(i);

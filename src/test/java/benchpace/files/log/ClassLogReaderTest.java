@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import benchpace.files.BadFile;
+import benchpace.pace.PaceStations;
+import benchpace.plan.SeatNumber;
 import java.io.StringReader;
 import java.util.List;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -40,6 +42,27 @@ class ClassLogReaderTest {
         log.events().forEach(fold::apply);
         assertThat(fold.track().seats().get(0).taps()).isEmpty();
         assertThat(fold.track().openedMinutes().get(1)).isEqualTo(71 / 60.0);
+    }
+
+    private static String served(String stations) {
+        return HEAD.replace("\"kind\":\"pour\"", "\"kind\":\"pour\",\"stations\":" + stations);
+    }
+
+    @Test
+    void a_step_may_say_what_serves_it() throws Exception {
+        assertThat(read(served("{\"atOnce\":2,\"minutesEach\":1.5}")).steps().get(1).stations())
+                .contains(new PaceStations(2, 1.5));
+        assertThat(read(served("{\"atOnce\":1,\"what\":\"melter tap\"}")).steps().get(1).stations())
+                .contains(new PaceStations(1, 3));
+        assertThat(read(HEAD).steps()).allMatch(step -> step.stations().isEmpty());
+        String wrong = "log.jsonl, line 1: the stations of step \"pour\" should serve 1 to " + SeatNumber.MOST
+                + " seats, for \"minutesEach\" above 0 and at most those of the step.";
+        refused(served("{\"atOnce\":0}"), wrong);
+        refused(served("{\"atOnce\":1,\"minutesEach\":4}"), wrong);
+        refused(served("{\"atOnce\":1,\"minutesEach\":0}"), wrong);
+        refused(served("[]"), "log.jsonl, line 1: the \"stations\" of step \"pour\" should be an object.");
+        refused(served("{\"atOnce\":1}").replace("\"pour\",\"stations", "\"wait\",\"stations"),
+                "log.jsonl, line 1: nobody waits for a turn at step \"pour\": it is not done by seats.");
     }
 
     @Test

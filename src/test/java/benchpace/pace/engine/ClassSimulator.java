@@ -1,11 +1,13 @@
 package benchpace.pace.engine;
 
+import benchpace.pace.PaceStations;
 import benchpace.pace.belief.StandardNormal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.SplittableRandom;
 
 /**
@@ -83,9 +85,12 @@ public final class ClassSimulator {
     private final double[] guestEffect;
     private final boolean[][] dull;
     private final double openingShare;
+    private final Optional<PaceStations> stations;
     private int id;
 
-    private ClassSimulator(String classId, int n, Habit habit, double[] venue, long seed) {
+    private ClassSimulator(String classId, int n, Habit habit, double[] venue, Optional<PaceStations> stations,
+                           long seed) {
+        this.stations = stations;
         this.classId = classId;
         this.n = n;
         this.habit = habit;
@@ -113,7 +118,12 @@ public final class ClassSimulator {
      * @param venue log of what each step takes there over the plan, for every class alike
      */
     public static Simulated simulate(String classId, int n, Habit habit, double[] venue, long seed) {
-        return new ClassSimulator(classId, n, habit, venue, seed).run();
+        return new ClassSimulator(classId, n, habit, venue, Optional.empty(), seed).run();
+    }
+
+    /** One class whose pour is served by so many stations, first come, first served. */
+    public static Simulated simulate(String classId, int n, Habit habit, PaceStations pour, long seed) {
+        return new ClassSimulator(classId, n, habit, new double[STEPS.length], Optional.of(pour), seed).run();
     }
 
     private double normal() {
@@ -144,8 +154,12 @@ public final class ClassSimulator {
         }
         for (int k = 0; k < STEPS.length; k++) {
             openStep(k);
+            if (k == POUR && stations.isPresent()) {
+                serve(k, stations.get());
+                continue;
+            }
             for (int i = 0; i < n; i++) {
-                work(i, k);
+                work(i, k, begin(i, k));
             }
         }
         tap();
@@ -168,7 +182,7 @@ public final class ClassSimulator {
             text.append(k == 0 ? "" : ", ").append("{\"step\": \"").append(STEPS[k]).append("\", \"planMinutes\": ")
                     .append(PLAN[k]).append(", \"opening\": \"").append(led[k] ? "led" : "free")
                     .append("\", \"kind\": \"").append(k == POUR ? "pour" : k > 5 ? "wait" : "hands-on")
-                    .append("\"}");
+                    .append("\"").append(k == POUR ? stationsJson() : "").append("}");
         }
         text.append("], \"cureMinutes\": 60, \"helpers\": ").append(n / 12).append(", \"seats\": [");
         for (int i = 0; i < n; i++) {
@@ -177,6 +191,11 @@ public final class ClassSimulator {
                     .append("}");
         }
         return text.append("]}").toString();
+    }
+
+    private String stationsJson() {
+        return stations.map(s -> ", \"stations\": {\"atOnce\": " + s.atOnce() + ", \"minutesEach\": "
+                + s.eachMinutes() + "}").orElse("");
     }
 
     private void openStep(int k) {
@@ -198,8 +217,28 @@ public final class ClassSimulator {
         }
     }
 
-    private void work(int i, int k) {
-        double start = Math.max(k == 0 ? arrive[i] : done[i][k - 1], open[k]);
+    private double begin(int i, int k) {
+        return Math.max(k == 0 ? arrive[i] : done[i][k - 1], open[k]);
+    }
+
+    /** Each in turn, as they come; of what a seat takes, its stalls included, it keeps its station for a share. */
+    private void serve(int k, PaceStations served) {
+        List<Integer> coming = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            coming.add(i);
+        }
+        coming.sort(Comparator.comparingDouble(i -> begin(i, k)));
+        double[] free = new double[served.atOnce()];
+        for (int i : coming) {
+            Arrays.sort(free);
+            double turn = Math.max(begin(i, k), free[0]);
+            work(i, k, turn);
+            double kept = done[i][k] - turn;
+            free[0] = Double.isFinite(kept) ? turn + kept * served.eachMinutes() / PLAN[k] : free[0];
+        }
+    }
+
+    private void work(int i, int k, double start) {
         if (k == 1 && random.nextDouble() < 0.03) {
             done[i][k] = start + 0.05;
             return;

@@ -3,6 +3,7 @@ package benchpace.pace.engine;
 import benchpace.pace.ClassTrack;
 import benchpace.pace.Level;
 import benchpace.pace.Mark;
+import benchpace.pace.PaceStations;
 import benchpace.pace.PaceStep;
 import benchpace.pace.PaceView;
 import benchpace.pace.SeatPace;
@@ -16,6 +17,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /** A small class told event by event, for tests: vessel 2, wicks 4, mix 5, pour 3 minutes, cure 60. */
@@ -46,6 +48,15 @@ public final class Scene {
 
     public static Scene led(int seats) {
         return new Scene(seats, true, PacePriors.standard());
+    }
+
+    /** So many seats can do the step at once, each keeping its station for so long. */
+    public Scene served(String step, int atOnce, double minutesEach) {
+        int k = IDS.indexOf(step);
+        PaceStep all = steps.get(k);
+        steps.set(k, new PaceStep(all.id(), all.planMinutes(), all.led(), all.kind(),
+                Optional.of(new PaceStations(atOnce, minutesEach))));
+        return this;
     }
 
     public Scene open(double at, String step) {
