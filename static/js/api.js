@@ -9,16 +9,22 @@ const AWAY = 'The board cannot be reached just now.';
 const NOT_POSSIBLE = 'That was not possible.';
 const PROBLEM = /^urn:benchpace:([\w-]+)$/;
 
+/** @typedef {{place: string, sentence: string}} Finding what is wrong with a plan, and where */
 /**
- * @typedef {{ok: false, words: string, problem: string, status: number}} Refused
- *   words: one sentence; problem: the board's name for it, empty if it gave none; status: of HTTP, 0 if the board did not answer
+ * @typedef {{ok: false, words: string, problem: string, status: number, problems: Finding[], tag: string}} Refused
+ *   words: one sentence; problem: the board's name for it, empty if it gave none; status: of HTTP, 0 if the board did not
+ *   answer; problems: all that is wrong with a plan that was sent; tag: of the version that stands now, if that was asked
  */
-/** @template T @typedef {{ok: true, value: T} | Refused} Outcome */
-/** @typedef {{method?: string, body?: object, patience?: number}} How body: sent as JSON; patience: in ms */
+/** @template T @typedef {{ok: true, value: T, tag: string} | Refused} Outcome tag: the version's ETag; empty if it has none */
+/**
+ * @typedef {{method?: string, body?: object, text?: string, match?: string, patience?: number}} How
+ *   body: sent as JSON; text: JSON that is sent as it is; match: the ETag of the version that a change is meant for;
+ *   patience: in ms
+ */
 
 /** @param {string} words @param {string} [problem] @param {number} [status] @returns {Refused} */
 export function refused(words, problem = '', status = 0) {
-  return { ok: false, words, problem, status };
+  return { ok: false, words, problem, status, problems: [], tag: '' };
 }
 
 /**
@@ -65,20 +71,26 @@ export async function command(path, wish) {
  * @param {(text: string) => T} read throws if it is not what was asked for, as the sign-in page of a network is not
  * @returns {Promise<Outcome<T>>}
  */
-async function fetched(path, type, { method = 'GET', body, patience = PATIENCE_MS }, read) {
+async function fetched(path, type, { method = 'GET', body, text: given, match, patience = PATIENCE_MS }, read) {
+  const sent = given ?? (body && JSON.stringify(body));
   try {
     const answer = await fetch(path, {
       method,
-      headers: { Accept: type, ...(body && { 'Content-Type': 'application/json' }) },
-      body: body && JSON.stringify(body),
+      headers: {
+        Accept: type,
+        ...(sent !== undefined && { 'Content-Type': 'application/json' }),
+        ...(match && { 'If-Match': match }),
+      },
+      body: sent,
       cache: 'no-store',
       credentials: 'same-origin',
       signal: AbortSignal.timeout?.(patience),
     });
     const text = await answer.text();
-    if (answer.ok) return { ok: true, value: read(text) };
-    const { problem, words } = problemIn(text);
-    return refused(words, problem, answer.status);
+    const tag = answer.headers.get('ETag') ?? '';
+    if (answer.ok) return { ok: true, value: read(text), tag };
+    const { problem, words, problems } = problemIn(text);
+    return { ...refused(words, problem, answer.status), problems, tag };
   } catch {
     return refused(AWAY);
   }
@@ -96,9 +108,13 @@ export function jsonOf(text) {
 /**
  * Reads what RFC 9457 calls problem details.
  * @param {string} text
- * @returns {{problem: string, words: string}} no problem if the board did not say this
+ * @returns {{problem: string, words: string, problems: Finding[]}} no problem if the board did not say this
  */
 export function problemIn(text) {
-  const { type, detail, title } = jsonOf(text);
-  return { problem: PROBLEM.exec(String(type ?? ''))?.[1] ?? '', words: String(detail ?? title ?? NOT_POSSIBLE) };
+  const { type, detail, title, problems } = jsonOf(text);
+  return {
+    problem: PROBLEM.exec(String(type ?? ''))?.[1] ?? '',
+    words: String(detail ?? title ?? NOT_POSSIBLE),
+    problems: Array.isArray(problems) ? problems : [],
+  };
 }

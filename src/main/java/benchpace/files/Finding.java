@@ -12,8 +12,17 @@ public record Finding(String place, String sentence) {
 
     /** On one line, whatever stood in the file. */
     @Override public String toString() {
-        String shown = onOneLine(sentence, LONGEST_SHOWN);
-        return place.isEmpty() ? shown : onOneLine(place, LONGEST_SHOWN) + ": " + shown;
+        return place.isEmpty() ? shownSentence() : shownPlace() + ": " + shownSentence();
+    }
+
+    /** The place on one line. */
+    public String shownPlace() {
+        return onOneLine(place, LONGEST_SHOWN);
+    }
+
+    /** The sentence on one line. */
+    public String shownSentence() {
+        return onOneLine(sentence, LONGEST_SHOWN);
     }
 
     /** Somebody's text for a message: its beginning, with a question mark for what cannot be shown on a line. */

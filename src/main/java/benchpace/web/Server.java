@@ -26,6 +26,7 @@ import benchpace.web.guest.GuestCodes;
 import benchpace.web.guest.GuestPages;
 import benchpace.web.pairing.Access;
 import benchpace.web.pairing.Pairing;
+import benchpace.web.plans.PlansApi;
 import benchpace.web.prep.TicksApi;
 import benchpace.web.report.ReportPages;
 import benchpace.web.request.Guard;
@@ -40,6 +41,7 @@ import benchpace.web.stream.StreamLimits;
 import benchpace.web.stream.Streams;
 import benchpace.words.ClockWords;
 import benchpace.words.MissingWords;
+import benchpace.words.PlanWords;
 import io.javalin.Javalin;
 import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;
@@ -106,10 +108,12 @@ public final class Server implements AutoCloseable {
             routes.before(guard::check);
             new Health(boards, streams::count, List.of(
                     () -> MissingWords.told(boards.unreadable(), boards.missing()), shelf::degraded,
+                    () -> plans.troubles().stream().map(PlanWords::of).toList(),
                     () -> MissingWords.notErased(erasing.failing()))).routes(routes);
             Pairing pairing = new Pairing(access, streams::end);
             pairing.routes(routes);
             new DevicesApi(access, streams, screens, zone, () -> reachable.apply(port())).routes(routes);
+            new PlansApi(plans, boards, access, clock, zone).routes(routes);
             new ClassesApi(boards, plans, access, streams).routes(routes);
             new ClockApi(boards, access).routes(routes);
             ShelfApi shelves = new ShelfApi(shelf, boards, access, zone);

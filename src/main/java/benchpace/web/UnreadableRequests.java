@@ -24,7 +24,7 @@ final class UnreadableRequests extends ErrorHandler {
 
     @Override protected void generateResponse(Request request, Response response, int code, String message,
                                               Throwable cause, Callback callback) {
-        Problem problem = problem(code);
+        Problem problem = problem(code, EntranceLimits.takesPlans(request));
         response.setStatus(code);
         // nobody knows where the next request begins: said, so that no client sends one here (RFC 9112, 9.6)
         response.getHeaders().put(HttpHeader.CONNECTION, "close");
@@ -38,12 +38,14 @@ final class UnreadableRequests extends ErrorHandler {
         response.write(true, ByteBuffer.wrap(Json.text(problem.json()).getBytes(StandardCharsets.UTF_8)), callback);
     }
 
-    private static Problem problem(int code) {
+    private static Problem problem(int code, boolean plan) {
         return switch (code) {
             case HttpStatus.REQUEST_TIMEOUT_408 -> new Problem(code, "too-slow", "The request took too long",
                     "The request did not arrive in time. Try again where the network is better.");
             case HttpStatus.PAYLOAD_TOO_LARGE_413 -> new Problem(code, "too-large", "The request is too large",
-                    "At most " + EntranceLimits.USUAL.largestBody() / 1024 + " KiB are read.");
+                    plan
+                            ? "A plan has at most " + EntranceLimits.LARGEST_PLAN / 1024 + " KiB."
+                            : "At most " + EntranceLimits.USUAL.largestBody() / 1024 + " KiB are read.");
             case HttpStatus.SERVICE_UNAVAILABLE_503 -> new Problem(code, "too-busy", "The board is busy",
                     "Too much is asked of the board just now. Try again in a moment.");
             default -> new Problem(code, "refused", "The request is refused", code < 500

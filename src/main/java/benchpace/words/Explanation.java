@@ -16,7 +16,9 @@ public record Explanation(Kind kind, String code, String title, String detail) {
         /** It names something that is not there, or a value that cannot be. */
         VALUE,
         /** What it is to be done to is not there. */
-        ABSENT
+        ABSENT,
+        /** It was meant for something as it no longer is. */
+        STALE
     }
 
     static Explanation conflict(String code, String title, String detail) {

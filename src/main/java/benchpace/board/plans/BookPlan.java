@@ -2,6 +2,7 @@ package benchpace.board.plans;
 
 import benchpace.plan.Plan;
 import benchpace.store.SavedPlans;
+import java.time.Instant;
 import java.util.Optional;
 
 /**
@@ -24,6 +25,11 @@ public record BookPlan(Plan plan, Optional<SavedPlans.Version> saved) {
 
     public boolean starter() {
         return saved.isEmpty();
+    }
+
+    /** When it was saved. */
+    public Optional<Instant> savedAt() {
+        return saved.map(SavedPlans.Version::at);
     }
 
     /** From 1; 0 for a starter plan. */

@@ -101,6 +101,11 @@ public final class PlanBook {
         return saved.versions(id);
     }
 
+    /** A plan as it was in one of its versions. */
+    public Optional<Plan> version(String id, int number) {
+        return saved.version(id, number).flatMap(SavedPlans.Version::plan);
+    }
+
     /** What is amiss and worth a sentence. */
     public synchronized List<PlanTrouble> troubles() {
         List<PlanTrouble> troubles = new ArrayList<>(unreadable);
@@ -142,7 +147,7 @@ public final class PlanBook {
         if (refusal.isPresent()) {
             return refused(refusal.get());
         }
-        Optional<Plan> earlier = saved.version(id, number).flatMap(SavedPlans.Version::plan);
+        Optional<Plan> earlier = version(id, number);
         return earlier.isPresent() ? save(earlier.get(), looked, by)
                 : refused(new PlanRefusal.NoSuchVersion(own.get(id).plan(), number));
     }
@@ -192,7 +197,8 @@ public final class PlanBook {
         return looked.test(now.version()) ? Optional.empty() : Optional.of(new PlanRefusal.Stale(now));
     }
 
-    private PlanRefusal missing(String id) {
+    /** Why a plan cannot be changed that is not among the organiser's own. */
+    public synchronized PlanRefusal missing(String id) {
         if (starters.containsKey(id)) {
             return new PlanRefusal.Starter(starters.get(id).plan());
         }

@@ -60,7 +60,6 @@ public final class ClassesApi {
     }
 
     public void routes(RoutesConfig routes) {
-        Reads.route(routes, "/api/plans", this::plans);
         Reads.route(routes, "/api/classes", this::list);
         routes.post("/api/classes", this::create);
         Reads.route(routes, "/api/classes/{id}", this::state);
@@ -71,14 +70,6 @@ public final class ClassesApi {
 
     private ClassBoard board(Context ctx) {
         return AskedClass.of(ctx, boards);
-    }
-
-    private void plans(Context ctx) {
-        access.paired(ctx);
-        ArrayNode list = Json.mapper().createArrayNode();
-        plans.all().forEach(p -> list.addObject().put("id", p.id()).put("name", p.plan().name())
-                .put("seats", p.plan().usualSeats()));
-        Bodies.send(ctx, 200, list);
     }
 
     private void list(Context ctx) {
@@ -125,8 +116,7 @@ public final class ClassesApi {
                     + plans.all().stream().map(BookPlan::id).collect(Collectors.joining(", ")) + ".")));
         }
         PlanReading reading = PlanFile.read(given);
-        return reading.ifSound().orElseThrow(() -> new Refused(Problem.unprocessable(
-                "The plan is not sound: " + reading.problems().get(0))));
+        return reading.ifSound().orElseThrow(() -> new Refused(Problem.unsound(reading.problems())));
     }
 
     private static int seats(JsonNode body, Plan plan) {

@@ -48,7 +48,8 @@ public final class Entrance extends Handler.Wrapper {
         Optional<String> known = device.apply(request);
         lines.asks(request, known);
         Callback answered = Callback.from(() -> lines.isAnswered(request), callback);
-        WholeBody.gather(request, limits, new WholeBody.Then() {
+        int most = limits.largestBody(request, known.isPresent());
+        WholeBody.gather(request, limits, most, new WholeBody.Then() {
             @Override public void whole(byte[] body) {
                 HeldAnswer answer = new HeldAnswer(request, response, answered, lines, limits, unread);
                 Lane lane = known.isPresent() ? staff : strangers;

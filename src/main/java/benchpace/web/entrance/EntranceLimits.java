@@ -1,6 +1,7 @@
 package benchpace.web.entrance;
 
 import java.time.Duration;
+import org.eclipse.jetty.server.Request;
 
 /**
  * What callers may take at the entrance. The numbers are common practice for a board on a shop's network, no source:
@@ -16,6 +17,22 @@ import java.time.Duration;
  */
 public record EntranceLimits(int largestBody, Duration toAsk, Duration toSend, Answers answers,
                              Connections connections, Lanes lanes) {
+
+    /** Bytes that a paired device may bring where plans are taken: twice the largest plan there can be. */
+    public static final int LARGEST_PLAN = 512 * 1024;
+
+    /** Bytes that a request to an address may bring. */
+    int largestBody(Request request, boolean paired) {
+        return paired && takesPlans(request) ? Math.max(largestBody, LARGEST_PLAN) : largestBody;
+    }
+
+    /** Whether a whole plan may be sent there. */
+    public static boolean takesPlans(Request request) {
+        String path = request.getHttpURI() == null || request.getHttpURI().getCanonicalPath() == null ? ""
+                : request.getHttpURI().getCanonicalPath();
+        return path.equals("/api/plans") || path.startsWith("/api/plans/") || path.equals("/api/classes")
+                || path.startsWith("/api/classes/") && path.endsWith("/setup");
+    }
 
     /**
      * What an answer may take on its way to a reader.

@@ -95,12 +95,13 @@ final class WholeBody implements Invocable.Task {
         this.limits = limits;
     }
 
-    static void gather(Request request, EntranceLimits limits, Then then) {
+    /** @param most bytes that are taken */
+    static void gather(Request request, EntranceLimits limits, int most, Then then) {
         WholeBody body = new WholeBody(request, limits);
-        if (request.getLength() > limits.largestBody()) {
+        if (request.getLength() > most) {
             then.refused(HttpStatus.PAYLOAD_TOO_LARGE_413, body);
         } else {
-            body.begin(limits.largestBody(), true, limits.toSend().toMillis(), then);
+            body.begin(most, true, limits.toSend().toMillis(), then);
         }
     }
 

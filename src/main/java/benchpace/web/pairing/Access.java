@@ -194,6 +194,12 @@ public final class Access implements AutoCloseable {
                 lastSeen.of(s.mark()).orElse(s.lastSeen()), s.mark(), s.name())).toList();
     }
 
+    /** What people call the device of that mark; empty if nothing, or if it is not paired any more. */
+    public String nameOf(String mark) {
+        return mark.isEmpty() ? "" : sessions.all().stream().filter(s -> s.mark().equals(mark)).map(Session::name)
+                .findFirst().orElse("");
+    }
+
     /** @return whether there is a device of that mark */
     public boolean rename(String mark, String name) {
         return sessions.rename(mark, name);

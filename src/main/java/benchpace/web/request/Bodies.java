@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.javalin.http.Context;
 import java.io.IOException;
+import java.io.InputStream;
 import java.net.URLDecoder;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -61,6 +62,15 @@ public final class Bodies {
 
     private static Refused notWhole() {
         return new Refused(Problem.badRequest("The body did not arrive whole."));
+    }
+
+    /** The body as it came, for what has a reader of its own. */
+    public static InputStream whole(Context ctx) {
+        try {
+            return ctx.req().getInputStream();
+        } catch (IOException e) {
+            throw notWhole();
+        }
     }
 
     /** The entrance has gathered it whole already, and refused what is too large. */

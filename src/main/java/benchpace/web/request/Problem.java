@@ -1,20 +1,32 @@
 package benchpace.web.request;
 
+import benchpace.files.Finding;
 import benchpace.files.Json;
 import benchpace.words.Explanation;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 
 /**
  * A refusal as RFC 9457 describes it.
  *
- * @param status the HTTP status
- * @param code   names the kind of problem; becomes the type {@code urn:benchpace:CODE}
- * @param title  the kind in a few words, the same for all of its kind
- * @param detail this one, in a sentence for whoever tapped
+ * @param status   the HTTP status
+ * @param code     names the kind of problem; becomes the type {@code urn:benchpace:CODE}
+ * @param title    the kind in a few words, the same for all of its kind
+ * @param detail   this one, in a sentence for whoever tapped
+ * @param problems everything that is wrong with a plan that was sent, each at its place; empty for whatever else
  */
-public record Problem(int status, String code, String title, String detail) {
+public record Problem(int status, String code, String title, String detail, List<Finding> problems) {
+    public Problem {
+        problems = List.copyOf(problems);
+    }
+
+    public Problem(int status, String code, String title, String detail) {
+        this(status, code, title, detail, List.of());
+    }
+
     public static final String MEDIA_TYPE = "application/problem+json";
 
     public static Problem badRequest(String detail) {
@@ -23,6 +35,13 @@ public record Problem(int status, String code, String title, String detail) {
 
     public static Problem unprocessable(String detail) {
         return new Problem(422, "bad-value", "A value is missing or out of range", detail);
+    }
+
+    /** A plan that cannot be taught. @param problems at least one */
+    public static Problem unsound(List<Finding> problems) {
+        return new Problem(422, "bad-value", "A value is missing or out of range",
+                "The plan is not sound: " + problems.get(0) + (problems.size() == 1 ? "" : " (and "
+                        + (problems.size() - 1) + " more)") + ".", problems);
     }
 
     public static Problem notFound(String detail) {
@@ -48,6 +67,7 @@ public record Problem(int status, String code, String title, String detail) {
             case CONFLICT -> 409;
             case VALUE -> 422;
             case ABSENT -> 404;
+            case STALE -> 412;
         };
         return new Problem(status, why.code(), why.title(), why.detail());
     }
@@ -58,10 +78,22 @@ public record Problem(int status, String code, String title, String detail) {
     }
 
     public ObjectNode json() {
-        return Json.object()
+        ObjectNode json = Json.object()
                 .put("type", "urn:benchpace:" + code)
                 .put("title", title)
                 .put("status", status)
                 .put("detail", detail);
+        if (!problems.isEmpty()) {
+            json.set("problems", list(problems));
+        }
+        return json;
+    }
+
+    /** Each with its {@code place} and its {@code sentence}. */
+    public static ArrayNode list(List<Finding> problems) {
+        ArrayNode list = Json.mapper().createArrayNode();
+        problems.forEach(problem -> list.addObject().put("place", problem.shownPlace())
+                .put("sentence", problem.shownSentence()));
+        return list;
     }
 }

@@ -54,6 +54,7 @@ class OddRequestsTest {
             "/api/classes/{id}/seats/{seat}/leave", List.of("{\"commandId\":\"ID\",\"shelf\":\"Upper\",\"place\":5,"
                     + "\"claim\":\"maple 42\",\"name\":\"Io\",\"collectBy\":\"2027-03-18\"}"),
             "/api/shelf/settings", List.of("ARRANGEMENT"),
+            "/api/plans", List.of("PLAN"), "/api/plans/check", List.of("PLAN"), "/api/plans/{id}", List.of("OWN"),
             "/api/rooms/reset", List.of("{\"room\":\"The Tallow Loft\",\"place\":\"x\"}"));
     private static final List<String> ACTS = List.of(
             "{\"commandId\":\"ID\",\"claim\":\"maple 42\",\"handTested\":true}",
@@ -71,6 +72,7 @@ class OddRequestsTest {
     @BeforeEach void open() {
         board = new CureBoard(data);
         id = board.poured(1, 1, 2, 3);
+        board.post("/api/plans", sound("OWN"), board.instructor());
     }
 
     @AfterEach void close() {
@@ -82,6 +84,8 @@ class OddRequestsTest {
             ids++;
             return Json.read(text.replace("ID", "odd-" + ids)
                     .replace("PLAN", Files.readString(Path.of("demo-data/plans/table-of-six.json")))
+                    .replace("OWN", Files.readString(Path.of("demo-data/plans/table-of-six.json"))
+                            .replace("\"table-of-six\"", "\"own\""))
                     .replace("ARRANGEMENT", Json.text(ShelfJson.arrangement(ShelfArrangement.STANDARD))));
         } catch (IOException e) {
             throw new AssertionError(e);
@@ -100,9 +104,12 @@ class OddRequestsTest {
         return sound(texts.get(random.nextInt(texts.size())));
     }
 
-    /** Requests that would let the sender go are sent by strangers only, so that the others go on being let in. */
+    /**
+     * Requests that would let the sender go, as pairing anew also does, are sent by strangers only, so that the others
+     * go on being let in.
+     */
     private List<String> tokens(Endpoint endpoint) {
-        return endpoint.path.contains("unpair") || endpoint.path.contains("device") ? List.of("", "no-such-token")
+        return endpoint.path.contains("pair") || endpoint.path.contains("device") ? List.of("", "no-such-token")
                 : List.of(board.instructor(), board.instructor(), board.instructor(), "", "no-such-token");
     }
 
@@ -120,12 +127,18 @@ class OddRequestsTest {
             Random random = new Random(SEED * 1_000_003 + i);
             Endpoint endpoint = endpoints.get(i % endpoints.size());
             String code = board.guestCode(id, 2);
-            OddRequest odd = new OddRequest(random, Map.of("id", id, "code", code, "seat", "2", "entry", "1"));
+            OddRequest odd = new OddRequest(random, Map.of("id", named(endpoint, random), "number", "1", "code", code,
+                    "seat", "2", "entry", "1"));
             send(i, odd.bytes(endpoint, body(endpoint, random), tokens(endpoint)));
         }
         assertThat(board.get("/health").statusCode()).isEqualTo(200);
         board.restart();
         assertThat(board.unreadable()).as("classes that were accepted and cannot be read back").isZero();
+    }
+
+    /** Addresses of plans name one, a starter plan or the organiser's own; all others name the class. */
+    private String named(Endpoint endpoint, Random random) {
+        return !endpoint.path.contains("/plans/") ? id : random.nextInt(3) == 0 ? "table-of-six" : "own";
     }
 
     private void send(int number, byte[] request) throws IOException {
