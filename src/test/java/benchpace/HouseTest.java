@@ -43,7 +43,7 @@ class HouseTest {
     @ArchTest static final ArchRule imports_run_downward_only = layeredArchitecture()
             .consideringOnlyDependenciesInAnyPackage("benchpace..")
             .layer("plan").definedBy("benchpace.plan..")
-            .optionalLayer("units").definedBy("benchpace.units..")
+            .layer("units").definedBy("benchpace.units..")
             .layer("live, cure, pace").definedBy("benchpace.live..", "benchpace.cure..", "benchpace.pace..")
             .layer("breaks, shelf, report").definedBy("benchpace.breaks..", "benchpace.shelf..", "benchpace.report..")
             .layer("prep").definedBy("benchpace.prep..")
@@ -90,6 +90,11 @@ class HouseTest {
             .that().resideInAPackage("benchpace.plan..")
             .should().dependOnClassesThat(are(resideInAnyPackage("benchpace.."))
                     .and(not(resideInAnyPackage("benchpace.plan.."))));
+
+    @ArchTest static final ArchRule units_know_nothing_but_numbers = noClasses()
+            .that().resideInAPackage("benchpace.units..")
+            .should().dependOnClassesThat(are(resideInAnyPackage("benchpace.."))
+                    .and(not(resideInAnyPackage("benchpace.units.."))));
 
     // ---- rooms
 

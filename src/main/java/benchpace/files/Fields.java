@@ -5,7 +5,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -247,11 +246,9 @@ public final class Fields {
         return optional(field).filter(JsonNode::isTextual).map(JsonNode::textValue);
     }
 
-    /** The names of all fields that the object has, in its order. */
-    public List<String> names() {
-        List<String> names = new ArrayList<>();
-        object.fieldNames().forEachRemaining(names::add);
-        return names;
+    /** A number that is read, and told of, elsewhere; empty if there is none. */
+    public Optional<Double> glimpseNumber(String field) {
+        return optional(field).filter(JsonNode::isNumber).map(JsonNode::doubleValue);
     }
 
     public Optional<Fields> inner(String field) {

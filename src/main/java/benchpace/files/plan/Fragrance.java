@@ -19,6 +19,7 @@ record Fragrance(double fraction, LoadConvention convention) {
     private static final String FRACTION = "fragranceFraction";
     private static final String CONVENTION = "fragranceConvention";
     private static final double MOST = 0.25;
+    private static final double MOST_PERCENT_OF_WAX = 100.0 / 3;
 
     /** One of the three; what a file says twice is told of. */
     static Optional<Fragrance> read(Fields fields) {
@@ -27,15 +28,15 @@ record Fragrance(double fraction, LoadConvention convention) {
                 fields.tell(again, "says the same as " + said.get(0) + ": give one of them"));
         String how = said.isEmpty() ? OF_WAX : said.get(0);
         return switch (how) {
-            case OF_WAX -> percent(fields, OF_WAX, LoadConvention.OF_WAX);
-            case OF_TOTAL -> percent(fields, OF_TOTAL, LoadConvention.OF_TOTAL);
+            case OF_WAX -> percent(fields, OF_WAX, MOST_PERCENT_OF_WAX, LoadConvention.OF_WAX);
+            case OF_TOTAL -> percent(fields, OF_TOTAL, 100 * MOST, LoadConvention.OF_TOTAL);
             default -> fraction(fields);
         };
     }
 
     /** The largest percentage is a third, which has no last digit: its share is not let run over for that. */
-    private static Optional<Fragrance> percent(Fields fields, String field, LoadConvention convention) {
-        return fields.number(field, 0, convention.percent(MOST))
+    private static Optional<Fragrance> percent(Fields fields, String field, double most, LoadConvention convention) {
+        return fields.number(field, 0, most)
                 .map(percent -> new Fragrance(Math.min(MOST, convention.fractionOfTotal(percent)), convention));
     }
 

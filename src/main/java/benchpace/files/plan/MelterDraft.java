@@ -36,7 +36,7 @@ final class MelterDraft extends Draft<Melter> {
                 v -> draft.efficiency = v);
         draft.put("scentedIn", fields.choice("scentedIn", Melter.ScentedIn.class, draft.scentedIn), draft.scentedIn,
                 v -> draft.scentedIn = v);
-        draft.put(AsTypedFields.NAME, AsTypedFields.read(fields, List.of("capacityGrams", "heelGrams")),
+        draft.put(AsTypedFields.NAME, AsTypedFields.read(fields, List.of("capacityGrams", "heelGrams", "watts")),
                 draft.asTyped, v -> draft.asTyped = v);
         return draft.finished();
     }

@@ -13,7 +13,7 @@ import java.util.OptionalDouble;
  * @param watts         of the heater, above 0 and at most 50,000
  * @param efficiency    share of the heat that reaches the wax, above 0 and at most 1
  * @param scentedIn     where the fragrance joins the wax
- * @param asTyped       of {@code capacityGrams} and {@code heelGrams}
+ * @param asTyped       of {@code capacityGrams}, {@code heelGrams} and {@code watts}
  */
 public record Melter(String id, String name, String wax, OptionalDouble capacityGrams, double heelGrams,
                      OptionalDouble watts, OptionalDouble efficiency, ScentedIn scentedIn, AsTyped asTyped) {

@@ -12,10 +12,12 @@ import benchpace.cure.room.TrajectoryCache;
 import benchpace.files.Finding;
 import benchpace.files.Json;
 import benchpace.files.roster.Demo;
+import benchpace.plan.BrimFill;
 import benchpace.plan.Candle;
 import benchpace.plan.Plan;
 import benchpace.plan.TableTop;
 import benchpace.plan.Vessel;
+import benchpace.plan.kit.LoadConvention;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
@@ -94,7 +96,8 @@ class PlanCandlesTest {
         for (int i = 0; i < 400; i++) {
             Candle c = Demo.eveningPlan().candles().get(0);
             Candle odd = new Candle(c.id(), c.name(), c.vessel(), c.wax(), c.fillGrams(), random.nextDouble() * 0.25,
-                    c.roomCelsius(), c.pourCelsius(), c.tableTop());
+                    c.roomCelsius(), c.pourCelsius(), c.tableTop(), c.brim(),
+                    i % 2 == 0 ? LoadConvention.OF_WAX : LoadConvention.OF_TOTAL, c.asTyped());
 
             assertThat(only(CandleJson.write(odd))).isEqualTo(odd);
         }
@@ -131,6 +134,97 @@ class PlanCandlesTest {
                 .startsWith("/candles/1/id: ");
         assertThat(problems(object(SOY_IN_GLASS).put("fragranceFraction", 0.05))).singleElement().asString()
                 .startsWith("/candles/0/fragranceFraction: ");
+    }
+
+    /** 8 US fl oz (236.588 ml) to the brim, 85 % full: 181.0 g at 0.90 g/ml and 172.9 g at 0.86; computed. */
+    @Test void a_fill_by_the_brim_is_volume_times_share_times_density() {
+        ObjectNode candle = byTheBrim();
+        assertThat(only(candle).fillGrams()).isCloseTo(181.0, within(0.05));
+        assertThat(only(candle).brim()).contains(new BrimFill(236.588, 0.85));
+
+        ObjectNode light = byTheBrim();
+        ObjectNode wax = PlanFile.write(PlanFile.read(plan(candle)).ifSound().orElseThrow()).at("/candles/0/wax")
+                .deepCopy();
+        light.set("wax", wax.put("densityKgM3", 860));
+        assertThat(only(light).fillGrams()).isCloseTo(172.95, within(0.05));
+    }
+
+    private static ObjectNode byTheBrim() {
+        ObjectNode candle = object(SOY_IN_GLASS).put("brimMillilitres", 236.588).put("fillFraction", 0.85);
+        ((ObjectNode) candle.get("vessel")).put("brimHeightMm", 90);
+        candle.remove("fillGrams");
+        return candle;
+    }
+
+    @Test void a_fill_by_the_brim_is_written_as_it_was_told_and_reads_back_equal() {
+        Plan plan = PlanFile.read(plan(byTheBrim())).ifSound().orElseThrow();
+        ObjectNode written = PlanFile.write(plan);
+
+        assertThat(written.at("/candles/0").has("fillGrams")).isFalse();
+        assertThat(written.at("/candles/0/fillFraction").asDouble()).isEqualTo(0.85);
+        assertThat(PlanFile.read(written).ifSound()).contains(plan);
+    }
+
+    @Test void a_fill_told_twice_or_by_half_or_over_the_brim_is_told_of() {
+        assertThat(problems(byTheBrim().put("fillGrams", 181))).containsExactly("/candles/0/fillGrams: says the same "
+                + "as brimMillilitres and fillFraction: give the mass or those two");
+        ObjectNode half = byTheBrim();
+        half.remove("fillFraction");
+        assertThat(problems(half)).containsExactly("/candles/0/fillFraction: is missing");
+        assertThat(problems(byTheBrim().put("brimMillilitres", 600))).singleElement().asString()
+                .startsWith("/candles/0/brimMillilitres: ").contains("run over the brim");
+        assertThat(problems(byTheBrim().put("fillFraction", 1.2))).containsExactly(
+                "/candles/0/fillFraction: must be 0.01 to 1, not 1.2");
+    }
+
+    /** The convention stays with the number: 8 % of the total are 8.696 % of the wax. */
+    @Test void fragrance_of_the_total_is_kept_with_its_convention() {
+        ObjectNode candle = object(SOY_IN_GLASS).put("fragrancePercentOfTotal", 8);
+        candle.remove("fragrancePercentOfWax");
+
+        assertThat(only(candle).fragranceFraction()).isEqualTo(0.08);
+        assertThat(only(candle).convention()).isEqualTo(LoadConvention.OF_TOTAL);
+        assertThat(LoadConvention.OF_WAX.percent(0.08)).isCloseTo(8.696, within(0.0005));
+        assertThat(CandleJson.write(only(candle)).get("fragrancePercentOfTotal").asDouble()).isEqualTo(8);
+        assertThat(only(object(SOY_IN_GLASS)).convention()).isEqualTo(LoadConvention.OF_WAX);
+        assertThat(problems(object(SOY_IN_GLASS).put("fragrancePercentOfTotal", 8))).containsExactly(
+                "/candles/0/fragrancePercentOfTotal: says the same as fragrancePercentOfWax: give one of them");
+    }
+
+    @Test void the_largest_load_that_is_accepted_is_accepted_in_every_convention() {
+        for (String how : List.of("fragrancePercentOfWax", "fragrancePercentOfTotal", "fragranceFraction")) {
+            ObjectNode candle = object(SOY_IN_GLASS);
+            candle.remove("fragrancePercentOfWax");
+            candle.put(how, how.endsWith("Wax") ? 100.0 / 3 : how.endsWith("Total") ? 25 : 0.25);
+
+            assertThat(only(candle).fragranceFraction()).as(how).isEqualTo(0.25);
+            assertThat(problems(candle.put(how, candle.get(how).asDouble() * 1.01))).as(how).singleElement()
+                    .asString().startsWith("/candles/0/" + how + ": must be 0 to ");
+        }
+    }
+
+    @Test void what_was_typed_is_kept_beside_the_figure() {
+        ObjectNode candle = object(SOY_IN_GLASS).put("pourCelsius", 62.8);
+        candle.putObject("asTyped").put("fillGrams", "3.88 oz").put("pourCelsius", "145 °F");
+
+        assertThat(only(candle).asTyped().text("fillGrams")).contains("3.88 oz");
+        assertThat(only(CandleJson.write(only(candle)))).isEqualTo(only(candle));
+    }
+
+    @Test void what_was_typed_must_mean_the_figure_beside_it() {
+        ObjectNode candle = object(SOY_IN_GLASS);
+        candle.putObject("asTyped").put("fillGrams", "8 oz").put("pourCelsius", "145 F").put("roomCelsius", "21 oz")
+                .put("brimMillilitres", "8 US fl oz").put("wax", "soy").put("fill", 7);
+
+        assertThat(problems(candle)).containsExactly(
+                "/candles/0/asTyped/fillGrams: \"8 oz\" is 226.796185, and fillGrams is 110.0: leave the text out, or "
+                        + "let both say the same",
+                "/candles/0/asTyped/brimMillilitres: there is no brimMillilitres here that it could be",
+                "/candles/0/asTyped/roomCelsius: \"21 oz\" is a weight, not a temperature: give a number and °C or °F",
+                "/candles/0/asTyped/pourCelsius: \"145 F\" is 62.77777777777778, and pourCelsius is 62.0: leave the "
+                        + "text out, or let both say the same",
+                "/candles/0/asTyped/wax: is not a field here",
+                "/candles/0/asTyped/fill: is not a field here");
     }
 
     /** Honest: in a room that has taught nothing at least half of the demo's candles of each kind should be ready. */

@@ -141,6 +141,23 @@ class PlanKitTest {
         assertThat(written.at("/candles/0").has("brimMillilitres")).isFalse();
     }
 
+    @Test void what_was_typed_for_melters_rooms_and_flash_points_is_kept() {
+        ObjectNode prep = object(PREP);
+        prep.putObject("asTyped").put("roomCelsius", "69.8 °F");
+        at(prep, "/loads").putObject("asTyped").put("flashPointCelsius", "199.4 F");
+        at(prep, "/melters/0").put("capacityGrams", 8618.25503).putObject("asTyped").put("capacityGrams", "19 lb")
+                .put("watts", "1 kW");
+        Plan plan = PlanFile.read(with(prep)).ifSound().orElseThrow();
+
+        assertThat(plan.kit().asTyped().text("roomCelsius")).contains("69.8 °F");
+        assertThat(plan.kit().loads().asTyped().text("flashPointCelsius")).contains("199.4 F");
+        assertThat(plan.kit().melters().get(0).asTyped().text("capacityGrams")).contains("19 lb");
+        assertThat(PlanFile.read(PlanFile.write(plan)).ifSound()).contains(plan);
+        prep.putObject("asTyped").put("roomCelsius", "21 F");
+        assertThat(problems(with(prep))).singleElement().asString()
+                .startsWith("/prep/asTyped/roomCelsius: \"21 F\" is -6.1");
+    }
+
     @Test void what_an_appliance_names_must_be_in_the_plan() {
         ObjectNode prep = object(PREP);
         at(prep, "/appliances/0").put("circuit", "wall-b");
