@@ -1,5 +1,7 @@
 package benchpace.plan;
 
+import java.util.Optional;
+
 /**
  * A vessel that a candle is poured into; a round one.
  *
@@ -24,6 +26,15 @@ public record Vessel(String id, String name, Material material, double innerDiam
         within("inner diameter", innerDiameterMillimetres, 20, 400);
         within("wall", wallMillimetres, 0.05, 30);
         within("brim height", brimHeightMillimetres, 10, 500);
+    }
+
+    /** The same shape with all inner lengths times {@code factor}; empty if no vessel is so small or so large. */
+    public Optional<Vessel> scaled(double factor) {
+        double diameter = innerDiameterMillimetres * factor;
+        double height = brimHeightMillimetres * factor;
+        boolean exists = diameter >= 20 && diameter <= 400 && height >= 10 && height <= 500;
+        return exists ? Optional.of(new Vessel(id, name, material, diameter, wallMillimetres, height))
+                : Optional.empty();
     }
 
     private static void within(String what, double value, double least, double most) {

@@ -23,7 +23,7 @@ import java.util.function.BiConsumer;
  * law: steps after the pour, which run while the candle sets, and finish steps, which wait for it.
  *
  * <p>Where stations serve a step, a seat that comes waits for its turn, first come, first served, and keeps its station
- * for the same share of its work as in the plan; a seat that gets stuck is taken to step aside.
+ * for the same share of its time as in the plan, a stall counted in.
  */
 final class Course {
     /** Key of the chance that a candle has, where a step has its id's. */
@@ -80,10 +80,6 @@ final class Course {
         List<PaceStep> pace = steps.stream().map(PaceStep::of).toList();
         List<Double> closed = Collections.nCopies(pace.size(), SeatTrack.NOT_YET);
         return OpeningHabit.of(new ClassTrack(pace, closed, 0, List.of()), List.of(), 0, priors);
-    }
-
-    List<Step> steps() {
-        return steps;
     }
 
     /**
@@ -162,8 +158,8 @@ final class Course {
         for (int i = 0; i < seats; i++) {
             SplittableRandom own = lots.of(i, leg.key());
             double minutes = StepDraws.work(mean + guest[i], leg.noiseSd(), own);
-            keeps[i] = leg.keptShare() * minutes;
             work[i] = minutes + StepDraws.stall(priors.stalls(), own);
+            keeps[i] = leg.keptShare() * work[i];
         }
         if (leg.step().stations().isPresent()) {
             double[] turns = StationQueue.turns(leg.step().stations().get().atOnce(), at, keeps);

@@ -17,18 +17,16 @@ public final class Evenings {
 
     private final Setting setting;
     private final long seed;
-    private final List<Step> steps;
     private final CureBasis basis;
     /** [step][evening], minutes from the class's start. */
     private final double[][] ends;
     private final double[][] waits;
     private final double[] lastCandle;
 
-    private Evenings(Setting setting, long seed, List<Step> steps, CureBasis basis, double[][] ends, double[][] waits,
+    private Evenings(Setting setting, long seed, CureBasis basis, double[][] ends, double[][] waits,
                      double[] lastCandle) {
         this.setting = setting;
         this.seed = seed;
-        this.steps = steps;
         this.basis = basis;
         this.ends = ends;
         this.waits = waits;
@@ -64,7 +62,7 @@ public final class Evenings {
         }
         Cures cures = new Cures(setting, cache);
         Course course = new Course(setting, cures);
-        int steps = course.steps().size();
+        int steps = setting.plan().steps().size();
         double[][] ends = new double[steps][count];
         double[][] waits = new double[steps][count];
         double[] lastCandle = new double[count];
@@ -80,7 +78,7 @@ public final class Evenings {
                 progress.at(b + 1, count);
             }
         }
-        return new Evenings(setting, seed, course.steps(), cures.basis(), ends, waits, lastCandle);
+        return new Evenings(setting, seed, cures.basis(), ends, waits, lastCandle);
     }
 
     public Setting setting() {
@@ -103,6 +101,7 @@ public final class Evenings {
 
     /** What they say of the promise of their setting. */
     public Timetable timetable() {
+        List<Step> steps = setting.plan().steps();
         List<StepEnd> table = new ArrayList<>();
         for (int k = 0; k < steps.size(); k++) {
             Optional<Quantiles> wait = steps.get(k).stations().isPresent() ? Optional.of(Quantiles.of(waits[k]))
@@ -122,7 +121,7 @@ public final class Evenings {
     public TypicalEvening typical(TrajectoryCache cache) {
         int middle = IntStream.range(0, count()).boxed().sorted(Comparator.comparing(this::done)).toList()
                 .get((count() - 1) / 2);
-        int steps = this.steps.size();
+        int steps = setting.plan().steps().size();
         double[][] bySeat = new double[setting.seats()][steps];
         new Course(setting, new Cures(setting, cache)).walk(new Lots(seed, middle), new double[steps],
                 new double[steps], (step, at) -> {
@@ -131,6 +130,21 @@ public final class Evenings {
                     }
                 });
         return new TypicalEvening(Arrays.stream(bySeat).map(ends -> Arrays.stream(ends).boxed().toList()).toList());
+    }
+
+    /** As many evenings of another setting, drawn with the same chance. */
+    Evenings changed(Setting other, TrajectoryCache cache, Progress progress) {
+        boolean promiseOnly = other.equals(setting.withPromisedMinutes(other.promisedMinutes()));
+        if (promiseOnly) {
+            progress.at(count(), count());
+            return new Evenings(other, seed, basis, ends, waits, lastCandle);
+        }
+        return of(other, seed, count(), cache, progress);
+    }
+
+    /** Whether evening {@code b} kept the promise. */
+    boolean onTime(int b) {
+        return done(b) <= setting.promisedMinutes();
     }
 
     /** When the class was done on evening {@code b}, minutes from its start. */
