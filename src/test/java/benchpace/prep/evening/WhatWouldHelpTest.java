@@ -23,12 +23,12 @@ import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
-class WhatHelpsTest {
+class WhatWouldHelpTest {
     private static final TrajectoryCache CACHE = new TrajectoryCache();
     /** About every other evening is on time. */
     private static final Setting SETTING = Setting.of(TestPlans.evening(), 6).withPromisedMinutes(140);
     private static final Evenings BASE = evenings(SETTING);
-    private static final List<Effect> EFFECTS = WhatHelps.of(BASE, CACHE, Evenings.Progress.UNTOLD);
+    private static final List<Effect> EFFECTS = WhatWouldHelp.of(BASE, CACHE, Evenings.Progress.UNTOLD);
 
     private static Evenings evenings(Setting setting) {
         return Evenings.of(setting, 1, Evenings.USUAL, CACHE, Evenings.Progress.UNTOLD);
@@ -77,7 +77,7 @@ class WhatHelpsTest {
     @Test void where_the_plan_has_no_smaller_candle_the_vessels_are_made_smaller() {
         Evenings smallest = evenings(SETTING.withCandles(Collections.nCopies(6, TestPlans.CANDLE)));
 
-        Effect e = find(WhatHelps.of(smallest, CACHE, Evenings.Progress.UNTOLD), Change.SmallerVessels.class)
+        Effect e = find(WhatWouldHelp.of(smallest, CACHE, Evenings.Progress.UNTOLD), Change.SmallerVessels.class)
                 .orElseThrow();
 
         assertThat(e.savedP50Minutes()).isGreaterThan(2);
@@ -109,7 +109,8 @@ class WhatHelpsTest {
         Evenings line = evenings(Setting.of(new Plan(new PlanId("line"), "Line", "", "", 12, TableShape.ROWS,
                 List.of(pour), List.of()), 12));
 
-        Effect e = find(WhatHelps.of(line, CACHE, Evenings.Progress.UNTOLD), Change.MoreStations.class).orElseThrow();
+        Effect e = find(WhatWouldHelp.of(line, CACHE, Evenings.Progress.UNTOLD), Change.MoreStations.class)
+                .orElseThrow();
 
         assertThat(e.change()).isEqualTo(new Change.MoreStations(new StepId("pour"), 2));
         assertThat(e.savedP50Minutes()).isBetween(15.0, 30.0);
@@ -119,7 +120,7 @@ class WhatHelpsTest {
         Plan plan = new Plan(new PlanId("small"), "Small", "", "", 2, TableShape.ROWS,
                 List.of(TestPlans.step("fold", StepKind.HANDS_ON, Opening.LED, 10)), List.of());
 
-        assertThat(WhatHelps.of(evenings(Setting.of(plan, 2)), CACHE, Evenings.Progress.UNTOLD))
+        assertThat(WhatWouldHelp.of(evenings(Setting.of(plan, 2)), CACHE, Evenings.Progress.UNTOLD))
                 .extracting(e -> e.change().getClass().getSimpleName())
                 .containsExactlyInAnyOrder("MoreHelp", "Longer");
     }
@@ -131,7 +132,7 @@ class WhatHelpsTest {
         Plan plan = TestPlans.of(TestPlans.step("wicks", StepKind.HANDS_ON, Opening.LED, 6), hot,
                 TestPlans.step("pour", StepKind.POUR, Opening.LED, 10));
 
-        assertThat(find(WhatHelps.of(evenings(Setting.of(plan, 3)), CACHE, Evenings.Progress.UNTOLD),
+        assertThat(find(WhatWouldHelp.of(evenings(Setting.of(plan, 3)), CACHE, Evenings.Progress.UNTOLD),
                 Change.Free.class)).isEmpty();
     }
 
@@ -139,7 +140,7 @@ class WhatHelpsTest {
         List<Integer> told = new ArrayList<>();
         Evenings few = Evenings.of(SETTING, 1, 50, CACHE, Evenings.Progress.UNTOLD);
 
-        WhatHelps.of(few, CACHE, (done, of) -> {
+        WhatWouldHelp.of(few, CACHE, (done, of) -> {
             told.add(done);
             assertThat(done).isLessThanOrEqualTo(of);
         });

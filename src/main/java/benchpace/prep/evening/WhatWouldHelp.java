@@ -15,7 +15,7 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 
 /** Changed plans on the same evenings: what would help to be done in time, and what would not. */
-public final class WhatHelps {
+public final class WhatWouldHelp {
     private static final int FEWER_SEATS = 2;
     /** Vessels a quarter smaller. */
     private static final double FILL_SHARE = 0.75;
@@ -28,7 +28,7 @@ public final class WhatHelps {
     private final Evenings.Progress progress;
     private final List<List<Change>> alternatives = new ArrayList<>();
 
-    private WhatHelps(Evenings base, TrajectoryCache cache, Evenings.Progress progress) {
+    private WhatWouldHelp(Evenings base, TrajectoryCache cache, Evenings.Progress progress) {
         this.base = base;
         this.cache = cache;
         this.progress = progress;
@@ -42,7 +42,7 @@ public final class WhatHelps {
      * @param progress told of all evenings of all changes together
      */
     public static List<Effect> of(Evenings base, TrajectoryCache cache, Evenings.Progress progress) {
-        WhatHelps helps = new WhatHelps(base, cache, progress);
+        WhatWouldHelp helps = new WhatWouldHelp(base, cache, progress);
         helps.gather();
         return helps.effects();
     }
