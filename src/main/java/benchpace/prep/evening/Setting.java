@@ -46,10 +46,9 @@ public record Setting(Plan plan, int seats, List<String> candles, double promise
         return new Setting(plan, seats, choices(plan, seats, candles), promised(plan), Beliefs.UNTAUGHT);
     }
 
-    /** What the plan promises: what its kit says, else all it plans. */
+    /** What the plan promises, minutes. */
     public static double promised(Plan plan) {
-        double planned = plan.planned().toMillis() / 60_000.0;
-        return plan.kit().promisedMinutes().isPresent() ? plan.kit().promisedMinutes().getAsInt() : planned;
+        return plan.promised().toMillis() / 60_000.0;
     }
 
     private static List<String> choices(Plan plan, int seats, Map<String, Integer> candles) {

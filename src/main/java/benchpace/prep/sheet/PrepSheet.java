@@ -6,6 +6,7 @@ import benchpace.prep.Part;
 import benchpace.prep.PrepProblem;
 import benchpace.prep.circuit.CircuitLine;
 import benchpace.prep.circuit.CircuitPart;
+import benchpace.prep.evening.Setting;
 import benchpace.prep.evening.Timetable;
 import benchpace.prep.melter.MelterLine;
 import benchpace.prep.melter.MelterPart;
@@ -78,7 +79,7 @@ public record PrepSheet(int seats, List<CandleLine> candles, Optional<WaxTotals>
 
     /** From the beginning to the end that guests were told, or the plan's own length. */
     public static double promisedMinutes(Plan plan) {
-        return plan.kit().promisedMinutes().orElse((int) plan.planned().toMinutes());
+        return Setting.promised(plan);
     }
 
     /** The problems of one part. */
