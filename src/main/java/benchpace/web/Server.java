@@ -27,6 +27,7 @@ import benchpace.web.guest.GuestPages;
 import benchpace.web.pairing.Access;
 import benchpace.web.pairing.Pairing;
 import benchpace.web.plans.PlansApi;
+import benchpace.web.plans.PlansPages;
 import benchpace.web.prep.TicksApi;
 import benchpace.web.report.ReportPages;
 import benchpace.web.request.Guard;
@@ -114,6 +115,7 @@ public final class Server implements AutoCloseable {
             pairing.routes(routes);
             new DevicesApi(access, streams, screens, zone, () -> reachable.apply(port())).routes(routes);
             new PlansApi(plans, boards, access, clock, zone).routes(routes);
+            new PlansPages(plans, boards, access, screens, clock, zone).routes(routes);
             new ClassesApi(boards, plans, access, streams).routes(routes);
             new ClockApi(boards, access).routes(routes);
             ShelfApi shelves = new ShelfApi(shelf, boards, access, zone);

@@ -6,7 +6,14 @@ import static benchpace.words.Explanation.conflict;
 import benchpace.board.plans.BookPlan;
 import benchpace.board.plans.PlanRefusal;
 import benchpace.board.plans.PlanTrouble;
+import benchpace.plan.Activity;
+import benchpace.plan.Candle;
+import benchpace.plan.Plan;
+import benchpace.plan.Step;
 import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Says of the book of plans why it was not changed, and what is amiss with it. */
 public final class PlanWords {
@@ -44,6 +51,59 @@ public final class PlanWords {
         }
         boolean within = Character.isHighSurrogate(copy.charAt(LONGEST_NAME - 1));
         return copy.substring(0, within ? LONGEST_NAME - 1 : LONGEST_NAME).strip();
+    }
+
+    /** "8 seats, 1 h 45 min, 2 candles (Amber soy, Small glass)". */
+    public static String what(Plan plan) {
+        List<String> candles = plan.candles().stream().map(Candle::name).toList();
+        return (plan.usualSeats() == 1 ? "1 seat" : plan.usualSeats() + " seats") + ", "
+                + Phrases.length(plan.planned()) + ", " + (candles.isEmpty() ? "no candle named"
+                : (candles.size() == 1 ? "1 candle (" : candles.size() + " candles (")
+                + String.join(", ", candles) + ")");
+    }
+
+    /** "Last ran Thursday 4 March, 18:30; next Thursday 11 March, 18:30." Empty if neither. */
+    public static String used(Optional<Instant> lastRan, Optional<Instant> next, Times times, Instant now) {
+        List<String> used = Stream.concat(lastRan.map(at -> "last ran " + within(times.dayFrom(at, now))).stream(),
+                next.map(at -> "next " + within(times.dayFrom(at, now))).stream()).toList();
+        return used.isEmpty() ? "" : Phrases.sentence(String.join("; ", used)) + ".";
+    }
+
+    /** "Version 3, saved today, 18:02, on Counter tablet." @param where the device's name; may be empty */
+    public static String saved(int version, Instant at, String where, Times times, Instant now) {
+        return "Version " + version + ", saved " + within(times.dayFrom(at, now))
+                + (where.isEmpty() ? "" : ", " + where) + ".";
+    }
+
+    /** "A class ran with it on 4 March 2027 and 11 March 2027." Empty if none. */
+    public static String ran(List<Instant> classes, Times times) {
+        List<String> days = classes.stream().sorted().map(times::dateOfYear).distinct().toList();
+        return days.isEmpty() ? "" : "A class ran with it on " + Phrases.and(days) + ".";
+    }
+
+    /** "led, 6 min". */
+    public static String step(Step step) {
+        return (step.led() ? "led" : "free") + ", " + Phrases.length(step.planned());
+    }
+
+    /** "180 g of Soy in Tumbler". */
+    public static String candle(Candle candle) {
+        return Math.round(candle.fillGrams()) + " g of " + candle.wax().name() + " in " + candle.vessel().name();
+    }
+
+    /** "12 min, places for 2". */
+    public static String activity(Activity activity) {
+        return Phrases.length(activity.typical()) + ", places for " + activity.places();
+    }
+
+    /** "The plan now also has, of steps: Blend and Trim." Empty if there are none. @param kind in the plural */
+    public static String gone(String kind, List<String> names) {
+        return names.isEmpty() ? "" : "The plan now also has, of " + kind + ": " + Phrases.and(names) + ".";
+    }
+
+    /** In the middle of a sentence. */
+    private static String within(String day) {
+        return day.startsWith("Today") ? "today" + day.substring("Today".length()) : day;
     }
 
     /** For whoever watches over the board. */

@@ -108,19 +108,11 @@ public final class PlansApi {
     private void version(Context ctx) {
         access.paired(ctx);
         BookPlan plan = asked(ctx);
-        int number = number(ctx);
+        int number = AskedVersion.number(ctx);
         Plan version = book.version(plan.id(), number)
                 .orElseThrow(() -> refused(new PlanRefusal.NoSuchVersion(plan.plan(), number)));
         ctx.header("ETag", quoted(PlanJson.tag(number)));
         ctx.contentType("application/json").result(PlanFolder.text(version));
-    }
-
-    private static int number(Context ctx) {
-        String text = ctx.pathParam("number");
-        if (!text.matches("[1-9]\\d{0,8}")) {
-            throw new Refused(Problem.notFound("A version is named by its number, such as 3."));
-        }
-        return Integer.parseInt(text);
     }
 
     /** POST: everything that is wrong with a draft, as the {@code check} command says it; nothing if it is sound. */
@@ -173,7 +165,7 @@ public final class PlansApi {
     private void bringBack(Context ctx) {
         Viewer viewer = access.instructor(ctx);
         String id = changeable(ctx);
-        int number = number(ctx);
+        int number = AskedVersion.number(ctx);
         told(ctx, 200, kept(ctx, book.bringBack(id, number, looked(ctx), by(viewer))));
     }
 

@@ -25,6 +25,9 @@ import benchpace.web.screen.instructor.NowPanel;
 import benchpace.web.screen.instructor.RoomPanel;
 import benchpace.web.screen.instructor.SeatSheet;
 import benchpace.web.screen.instructor.SeatTile;
+import benchpace.web.screen.plans.PlansPage;
+import benchpace.web.screen.plans.VersionPage;
+import benchpace.web.screen.plans.VersionsPage;
 import benchpace.web.screen.report.LessonPanel;
 import benchpace.web.screen.report.ReportPage;
 import benchpace.web.screen.shelf.LeaveSheet;
@@ -212,6 +215,21 @@ public final class Screens {
 
     public String start(StartView view) {
         return render("start/page.jte", view);
+    }
+
+    /** All plans. */
+    public String plans(PlansPage page) {
+        return render("plans/page.jte", page);
+    }
+
+    /** Every version of a plan. */
+    public String versions(VersionsPage page) {
+        return render("plans/versions.jte", page);
+    }
+
+    /** A plan as it was. */
+    public String version(VersionPage page) {
+        return render("plans/version.jte", page);
     }
 
     /** Who has been let in. */

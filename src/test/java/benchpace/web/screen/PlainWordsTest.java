@@ -65,6 +65,12 @@ class PlainWordsTest {
         }
         pages.put("devices", screens.devices(ScreenGallery.devices(false)));
         pages.put("devices alone", screens.devices(ScreenGallery.devices(true)));
+        for (Viewer viewer : List.of(LEAD, new Viewer(Role.HELPER, "MO"))) {
+            pages.put("plans " + viewer.role(), screens.plans(PlanScreens.list(viewer)));
+            pages.put("no plans " + viewer.role(), screens.plans(PlanScreens.none(viewer)));
+        }
+        pages.put("versions", screens.versions(PlanScreens.versions(LEAD)));
+        pages.put("version", screens.version(PlanScreens.version(LEAD)));
         return pages;
     }
 

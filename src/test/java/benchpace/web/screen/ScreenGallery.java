@@ -136,6 +136,15 @@ public final class ScreenGallery {
         shots.add(new Shot("devices-phone", devices, 390, 844, ""));
         shots.add(new Shot("devices-alone", screens.devices(devices(true)), 1280, 900, ""));
         shots.add(new Shot("devices-ask", devices, 1280, 900, "[data-act=all]"));
+        String plans = screens.plans(PlanScreens.list(lead));
+        shots.add(new Shot("plans", plans, 1280, 1100, ""));
+        shots.add(new Shot("plans-phone", plans, 390, 1300, ""));
+        shots.add(new Shot("plans-none", screens.plans(PlanScreens.none(lead)), 1280, 800, ""));
+        shots.add(new Shot("plans-helper", screens.plans(PlanScreens.list(helper)), 390, 844, ""));
+        shots.add(new Shot("plans-import", plans, 390, 844, "[data-open=import-dialog]"));
+        shots.add(new Shot("plans-versions", screens.versions(PlanScreens.versions(lead)), 1280, 800, ""));
+        shots.add(new Shot("plans-version", screens.version(PlanScreens.version(lead)), 1280, 1100, ""));
+        shots.add(new Shot("plans-version-phone", screens.version(PlanScreens.version(lead)), 390, 844, ""));
         String guessed = page.replace("sse-swap=\"guesses\">", "sse-swap=\"guesses\">"
                 + screens.guesses(GuessLine.of(34, 3, Optional.of(Evening.at(60)), new Times(Evening.ZONE))));
         shots.add(new Shot("guessed", guessed, 1280, 800, ""));
