@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * Who has had a turn at a step's stations, who has it and who waits, as far as ticks tell. In which order seats were
@@ -90,6 +92,11 @@ public final class StationTurns {
         return turns;
     }
 
+    /** Of every step up to the pour that has stations, by its index. */
+    public static Map<Integer, StationTurns> atSteps(ClassTrack track, double now) {
+        return StationWaits.of(track, now).turns();
+    }
+
     /** When the turn of each guest began, in their order; {@link SeatTrack#NOT_YET} of those that wait for it. */
     public double[] turns() {
         double[] turns = new double[guests.size()];
@@ -104,6 +111,17 @@ public final class StationTurns {
             }
         }
         return turns;
+    }
+
+    /** Since when the seats that are not through with the step have had their turn, by number. */
+    public Map<Integer, Double> began() {
+        Map<Integer, Double> began = new TreeMap<>();
+        for (int i = 0; i < end.length; i++) {
+            if (assigned[i] && end[i] == SeatTrack.NOT_YET) {
+                began.put(guests.get(i).seat(), turn(i, now));
+            }
+        }
+        return began;
     }
 
     /** The numbers of the seats believed to be at a station, in the order of their turns. */

@@ -17,6 +17,7 @@ public final class SeatWords {
             case ON_PACE -> "on pace";
             case EXPECTED -> "not here yet";
             case SHARING -> "shares";
+            case QUEUED -> "waits its turn";
             default -> mark.token().replace('-', ' ');
         };
     }

@@ -2,6 +2,7 @@ package benchpace.plan;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 
@@ -45,6 +46,15 @@ public final class TestPlans {
     public static Step step(String id, StepKind kind, Opening opening, int minutes) {
         return new Step(new StepId(id), "Step " + id, kind, opening, Duration.ofMinutes(minutes),
                 Duration.ofMinutes(3), "", "", "");
+    }
+
+    /** The same plan with stations at one of its steps. */
+    public static Plan served(Plan plan, String step, Stations stations) {
+        List<Step> steps = plan.steps().stream().map(s -> !s.id().value().equals(step) ? s
+                : new Step(s.id(), s.name(), s.kind(), s.opening(), s.planned(), s.allowance(), s.say(), s.caution(),
+                        s.wall(), Optional.of(stations))).toList();
+        return new Plan(plan.id(), plan.name(), plan.about(), plan.place(), plan.usualSeats(), plan.table(), steps,
+                plan.activities(), plan.candles());
     }
 
     /** @param minutes the typical length; the longest is half as long again */

@@ -6,6 +6,7 @@ import benchpace.board.cooling.SaidRange;
 import benchpace.board.pacing.HomeTime;
 import benchpace.board.pacing.PaceLines;
 import benchpace.board.pacing.SeatFlag;
+import benchpace.board.pacing.TurnsAt;
 import benchpace.board.waiting.WaitView;
 import benchpace.live.ClassEvent;
 import benchpace.plan.Opening;
@@ -31,6 +32,7 @@ import java.util.Optional;
  * @param lines the chart of the class
  * @param waiting the plan of the wait
  * @param longest who has been longest at a step; empty while that is several
+ * @param turns whose turn it is where a step serves only some seats at once
  * @param undo  the latest thing each device said itself and may take back, the newest first
  * @param guestsMayTell whether guests may say with their own phones that they are done
  * @param known what a screen needs to go on by itself
@@ -39,9 +41,9 @@ import java.util.Optional;
 public record ClassView(String id, String name, Plan plan, ZoneId zone, long seq, Instant now, Instant startsAt,
                         Stage stage, List<StepView> steps, NowView present, Optional<NextView> next,
                         SeatingChart chart, List<SeatView> seats, CureView cure, HomeTime home, List<HelpView> help,
-                        Optional<LongestView> longest, Optional<Duration> silence, List<UndoView> undo,
-                        List<NoteView> notes, RoomView room, PaceLines lines, WaitView waiting, boolean guestsMayTell,
-                        KnownClass known, Missing missing, Optional<Instant> nextChange) {
+                        Optional<LongestView> longest, Optional<Duration> silence, List<TurnsAt> turns,
+                        List<UndoView> undo, List<NoteView> notes, RoomView room, PaceLines lines, WaitView waiting,
+                        boolean guestsMayTell, KnownClass known, Missing missing, Optional<Instant> nextChange) {
 
     /** How far the class is as a whole. */
     public enum Stage { BEFORE, RUNNING, SETTING, FINISHING, CLOSED }
@@ -172,6 +174,7 @@ public record ClassView(String id, String name, Plan plan, ZoneId zone, long seq
         steps = List.copyOf(steps);
         seats = List.copyOf(seats);
         help = List.copyOf(help);
+        turns = List.copyOf(turns);
         undo = List.copyOf(undo);
         notes = List.copyOf(notes);
     }

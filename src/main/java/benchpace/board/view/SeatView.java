@@ -28,16 +28,18 @@ import java.util.Optional;
  * @param sharedBy  the seats that share its candle
  * @param hint      the guests say that they are done
  * @param question  the board asks "still at it?"
+ * @param before    how many seats have their turn before it at what serves its step; empty if it does not wait for one
  */
 public record SeatView(int seat, String name, SeatingChart.Cell place, Mark mark, String stepId, String stepName,
                        boolean canFinish, String afterTest, Instant countFrom, Instant since, List<String> finished,
                        List<String> gaps, Optional<SeatFlag> flag, Optional<Eased> eased, Optional<String> helper,
                        Optional<CandleClock> candle, Optional<Integer> sharesWith, List<Integer> sharedBy,
-                       boolean hint, boolean question, List<TapView> taps, List<ClassView.NoteView> notes) {
+                       boolean hint, boolean question, List<TapView> taps, List<ClassView.NoteView> notes,
+                       Optional<Integer> before) {
 
     /** What the tile says, by shape, word and colour together. */
     public enum Mark {
-        ON_PACE, SLIPPING, BEHIND, SLOW, WAITING, LISTENING, PAUSED, EXPECTED, LEFT, SHARING, SETTING, TRY_IT,
+        ON_PACE, SLIPPING, BEHIND, SLOW, QUEUED, WAITING, LISTENING, PAUSED, EXPECTED, LEFT, SHARING, SETTING, TRY_IT,
         AT_LEISURE, SET, DONE;
 
         /** As it stands in JSON and in class names of the style sheets: {@code on-pace}. */

@@ -3,6 +3,7 @@ package benchpace.board.view;
 import benchpace.board.cooling.CandleClock;
 import benchpace.board.pacing.Pace;
 import benchpace.board.pacing.SeatFlag;
+import benchpace.board.pacing.TurnsAt;
 import benchpace.board.view.SeatView.Mark;
 import benchpace.board.waiting.WaitView;
 import benchpace.live.ClassEvent;
@@ -18,6 +19,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 
@@ -30,11 +32,13 @@ final class SeatViews {
     private final WaitView waiting;
     private final Map<SeatNumber, Standing> standings;
     private final SeatingChart chart;
+    private final List<TurnsAt> turns;
     private final Instant now;
     private final Map<SeatNumber, List<SeatView.TapView>> taps = new TreeMap<>();
 
     SeatViews(LiveClass live, Map<SeatNumber, CandleClock> clocks, Pace pace, WaitView waiting,
-              Map<SeatNumber, Standing> standings, SeatingChart chart, Instant now) {
+              Map<SeatNumber, Standing> standings, SeatingChart chart, List<TurnsAt> turns, Instant now) {
+        this.turns = turns;
         this.live = live;
         this.progress = live.progress();
         this.clocks = clocks;
@@ -81,7 +85,12 @@ final class SeatViews {
                 seat.sharesWith().map(SeatNumber::value),
                 sharedBy(seat), seat.hint().isPresent(),
                 flag.filter(f -> f.level() == SeatFlag.Level.SLIPPING).isPresent(),
-                taps.getOrDefault(seat.number(), List.of()), notes(seat));
+                taps.getOrDefault(seat.number(), List.of()), notes(seat), before(seat.number()));
+    }
+
+    /** How many have their turn before it. */
+    private Optional<Integer> before(SeatNumber seat) {
+        return turns.stream().flatMap(t -> t.before(seat.value()).stream()).findFirst();
     }
 
     /** A candle that still sets is finished with one tap, once the step after the cure is open. */
@@ -94,9 +103,15 @@ final class SeatViews {
                 .filter(next -> next.led() && progress.isOpen(next));
     }
 
-    /** Behind a talk that still goes on, the clock of the step begins when the talk's time box ends. */
+    /**
+     * Behind a talk that still goes on, the clock of the step begins when the talk's time box ends; where seats are
+     * served in turn, with the seat's turn.
+     */
     private Instant countFrom(Seat seat, Standing standing) {
-        return standing.since().isAfter(now) ? standing.since() : now.minus(progress.timeIn(seat, standing, now));
+        Instant from = standing.since().isAfter(now) ? standing.since()
+                : now.minus(progress.timeIn(seat, standing, now));
+        return turns.stream().map(t -> t.began().get(seat.number().value())).filter(Objects::nonNull)
+                .filter(turn -> turn.isAfter(from)).findFirst().orElse(from);
     }
 
     private Mark mark(SeatNumber seat, Standing standing, Optional<SeatFlag> flag, Optional<CandleClock> candle) {
@@ -109,7 +124,8 @@ final class SeatViews {
             case SHARING -> Mark.SHARING;
             case PAUSED -> Mark.PAUSED;
             case LISTENING -> isOver(seat) ? Mark.DONE : Mark.LISTENING;
-            case WORKING -> pace.eased().containsKey(seat) ? Mark.SLOW : Mark.ON_PACE;
+            case WORKING -> pace.eased().containsKey(seat) ? Mark.SLOW
+                    : before(seat).isPresent() ? Mark.QUEUED : Mark.ON_PACE;
             case WAITING -> candle.filter(c -> c.judgedSetAt().isPresent()).isPresent() ? Mark.SET : Mark.WAITING;
             case CURING -> candle.filter(c -> c.tryIt(now)).isPresent() ? Mark.TRY_IT
                     : candle.filter(c -> c.mayBeReady(now)).isEmpty() && waiting.leisure(seat.value()).isPresent()

@@ -16,6 +16,7 @@ import benchpace.board.pacing.PaceLines;
 import benchpace.board.pacing.PaceLinesMaker;
 import benchpace.board.pacing.PaceWatch;
 import benchpace.board.pacing.PresentStep;
+import benchpace.board.pacing.TurnsAt;
 import benchpace.board.view.ClassView.Stage;
 import benchpace.board.view.ClassView.StepView;
 import benchpace.board.waiting.WaitChain;
@@ -31,6 +32,7 @@ import benchpace.plan.SeatNumber;
 import benchpace.plan.SeatingChart;
 import benchpace.plan.Step;
 import benchpace.plan.StepKind;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
@@ -40,8 +42,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -141,6 +145,7 @@ public final class ViewMaker {
         private final Map<SeatNumber, Standing> standings = new TreeMap<>();
         private final StepViews stepViews;
         private final SeatingChart chart;
+        private final List<TurnsAt> turns;
 
         Making(String classId, LiveClass live, ClassModels models, Cooling cooling, Pace pace, WaitView waiting,
                 Instant now) {
@@ -154,6 +159,7 @@ public final class ViewMaker {
             this.waiting = waiting;
             this.models = models;
             this.now = now;
+            this.turns = TurnsAt.of(live, now);
             this.chart = SeatingChart.of(plan.table(), live.places(), live.setup().numbering());
             live.seats().forEach(s -> standings.put(s.number(), progress.standing(s)));
             this.stepViews = new StepViews(live, standings);
@@ -162,7 +168,7 @@ public final class ViewMaker {
         /** @param also what is known to be missing from this very view */
         ClassView view(Missing also) {
             List<StepView> steps = plan.steps().stream().map(stepViews::of).toList();
-            List<SeatView> seats = new SeatViews(live, clocks, pace, waiting, standings, chart, now).all();
+            List<SeatView> seats = new SeatViews(live, clocks, pace, waiting, standings, chart, turns, now).all();
             Stage stage = Stages.of(live, now);
             PresentStep present = PresentStep.of(live, mayBeFirm(), now);
             ClassView.CureView cure = new CureViews(live, clocks, pace.home(), now).cure();
@@ -173,7 +179,7 @@ public final class ViewMaker {
             return new ClassView(classId, live.name(), plan, zone, live.seq(), now, live.startsAt(), stage,
                     steps, new NowViews(live, stepViews, seats).of(stage, present),
                     new NextViews(live, standings, stepViews, pace).next(), chart, seats, cure, pace.home(),
-                    help(), longest(), pace.silence(), TakeBacks.of(live), notes(), room,
+                    help(), longest(seats), pace.silence(), turns, TakeBacks.of(live), notes(), room,
                     lines, waiting.firstReady(cure.range().filter(r -> r.phase(now) == SaidRange.Phase.BEFORE)
                             .map(SaidRange::from)), live.guestsMayTell(), known, missing, nextChange(missing));
         }
@@ -211,18 +217,21 @@ public final class ViewMaker {
         }
 
         /** Who has been longest at a step; nobody while it is the same for several, as when a step has just opened. */
-        private Optional<ClassView.LongestView> longest() {
-            List<Seat> longest = makers().filter(s -> standings.get(s.number()).phase() == Phase.WORKING)
+        private Optional<ClassView.LongestView> longest(List<SeatView> seats) {
+            Set<Integer> working = makers().filter(s -> standings.get(s.number()).phase() == Phase.WORKING)
+                    .map(s -> s.number().value()).collect(Collectors.toSet());
+            List<SeatView> longest = seats.stream()
+                    .filter(s -> working.contains(s.seat()) && s.before().isEmpty())
                     .sorted(Comparator.comparing(this::minutesAtIt).reversed()).toList();
             boolean tied = longest.size() > 1 && minutesAtIt(longest.get(0)) == minutesAtIt(longest.get(1));
             return longest.stream().findFirst().filter(s -> !tied && minutesAtIt(s) > 0)
-                    .map(s -> new ClassView.LongestView(s.number().value(),
-                            standings.get(s.number()).step().orElseThrow().name()));
+                    .map(s -> new ClassView.LongestView(s.seat(),
+                            standings.get(new SeatNumber(s.seat())).step().orElseThrow().name()));
         }
 
         /** Whole ones, as the tiles count them. */
-        private long minutesAtIt(Seat seat) {
-            return progress.timeIn(seat, standings.get(seat.number()), now).toMinutes();
+        private long minutesAtIt(SeatView seat) {
+            return Duration.between(seat.countFrom(), now).toMinutes();
         }
 
         private List<ClassView.NoteView> notes() {

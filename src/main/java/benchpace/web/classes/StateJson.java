@@ -8,6 +8,7 @@ import benchpace.board.cooling.SaidRange;
 import benchpace.board.pacing.HomeOdds;
 import benchpace.board.pacing.HomeTime;
 import benchpace.board.pacing.SeatFlag;
+import benchpace.board.pacing.TurnsAt;
 import benchpace.board.view.ClassView;
 import benchpace.board.view.SeatView;
 import benchpace.files.Json;
@@ -42,6 +43,7 @@ public final class StateJson {
                 .put("finished", s.finished()));
         ArrayNode seats = state.putArray("seats");
         view.seats().forEach(s -> seats.add(seat(s)));
+        turns(state.putArray("turns"), view);
         ArrayNode flags = state.putArray("flags");
         view.help().forEach(h -> flag(flags.addObject().put("seat", h.seat()), h.flag())
                 .put("helper", h.helper().orElse(null)));
@@ -80,6 +82,16 @@ public final class StateJson {
                 .put("minutesOver", flag.minutesOver()).put("priceMinutes", flag.priceMinutes());
     }
 
+    /** Whose turn it is where a step serves only some seats at once. */
+    private static void turns(ArrayNode turns, ClassView view) {
+        for (TurnsAt at : view.turns()) {
+            ObjectNode node = turns.addObject().put("step", at.step().id().value()).put("what", at.what())
+                    .put("through", at.through().toString());
+            at.served().forEach(node.putArray("served")::add);
+            at.waiting().forEach(node.putArray("waiting")::add);
+        }
+    }
+
     private static ArrayNode steps(ObjectNode state) {
         return state.withArray("steps");
     }
@@ -103,7 +115,8 @@ public final class StateJson {
                 .put("flag", seat.flag().map(SeatFlag::level).map(Words::of).orElse(null))
                 .put("helper", seat.helper().orElse(null))
                 .put("sharesWith", seat.sharesWith().orElse(null))
-                .put("guestSaysDone", seat.hint());
+                .put("guestSaysDone", seat.hint())
+                .put("turnsBefore", seat.before().orElse(null));
         seat.eased().ifPresentOrElse(eased -> flag(node.putObject("eased"), eased.flag())
                 .put("helper", eased.helper()).put("at", eased.at().toString()), () -> node.putNull("eased"));
         Optional<CureDetail> detail = candle.flatMap(CandleClock::detail);

@@ -4,6 +4,7 @@ import benchpace.board.cooling.CandleClock;
 import benchpace.board.cooling.PlanCureClock;
 import benchpace.board.pacing.Pace;
 import benchpace.board.pacing.PresentStep;
+import benchpace.board.pacing.TurnsAt;
 import benchpace.board.waiting.WaitView;
 import benchpace.live.LiveClass;
 import benchpace.live.Standing;
@@ -26,7 +27,7 @@ public record BareClass(LiveClass live, ClassView.NowView present, Optional<Clas
         live.seats().forEach(s -> standings.put(s.number(), live.progress().standing(s)));
         StepViews steps = new StepViews(live, standings);
         List<SeatView> seats = new SeatViews(live, clocks, pace, WaitView.NONE, standings,
-                SeatingChart.of(live.plan().table(), live.seats().size()), now).all();
+                SeatingChart.of(live.plan().table(), live.seats().size()), TurnsAt.of(live, now), now).all();
         boolean mayBeFirm = live.seats().stream().filter(s -> s.makesCandle()).map(s -> clocks.get(s.number()))
                 .anyMatch(c -> c != null && c.mayBeReady(now));
         ClassView.NowView present = new NowViews(live, steps, seats)

@@ -3,8 +3,11 @@ package benchpace.web.screen;
 import benchpace.board.view.ClassView;
 import benchpace.live.ClassEvent;
 import benchpace.plan.SeatNumber;
+import benchpace.plan.Stations;
 import benchpace.plan.StepId;
 import benchpace.plan.TableShape;
+import benchpace.plan.TestPlans;
+import java.time.Duration;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -57,6 +60,7 @@ public final class Evenings {
                 .done(9, "vessel", 1, 2, 3).view(16));
         all.put("six", Evening.of("table-of-six", 6).open(0, "hello").done(7, "tin", 1, 2, 3, 4, 5, 6).open(8, "wicks")
                 .done(12, "wicks", 1, 3, 6).view(13));
+        all.put("turns", turns().view(42));
         all.put("twelve", twelve().view(22));
         all.put("twenty-four", many("big-table", 24, TableShape.ROWS).view(19));
         all.put("twenty-four-long", many("big-table", 24, TableShape.LONG_TABLE).view(19));
@@ -266,6 +270,18 @@ public final class Evenings {
         return pour().done(40.2, "pour", 4, 6).done(41, "centre", 2, 5)
                 .event(41.5, new ClassEvent.SeatArrived(seat(8), "Hale"))
                 .done(42.5, "centre", 4, 6).done(43, "pour", 7, 8).done(45, "centre", 7, 8);
+    }
+
+    /** One melter tap: seats pour one after the other. Two are through, the third is at it, the last is away. */
+    public static Evening turns() {
+        Evening evening = Evening.of(TestPlans.served(Evening.plan("evening-pour"), "pour",
+                new Stations(1, "melter tap", Duration.ofMinutes(3))), 8, List.of("Ada", "Bruno", "", "Cleo", "Dag"))
+                .open(0, "welcome").done(8, "vessel", 1, 2, 3, 4, 5, 6, 7, 8)
+                .open(9, "wicks").done(13, "wicks", 2, 1, 3, 4, 5, 6, 7, 8)
+                .open(16, "fragrance").done(22, "fragrance", 1, 2, 3, 4, 5, 6, 7, 8)
+                .open(24, "before-wax").open(26, "mix").done(30, "mix", 5, 3, 7, 1, 2, 4, 6, 8)
+                .open(33, "pour");
+        return evening.done(36.2, "pour", 1).done(39.5, "pour", 2).event(41, new ClassEvent.SeatPaused(seat(8)));
     }
 
     private static Evening finish() {

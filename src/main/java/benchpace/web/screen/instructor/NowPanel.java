@@ -12,6 +12,7 @@ import benchpace.words.MissingWords;
 import benchpace.words.Phrases;
 import benchpace.words.StageWords;
 import benchpace.words.Times;
+import benchpace.words.TurnWords;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,14 +26,15 @@ import java.util.Optional;
  * @param step    the id of the step that is counted; empty if none
  * @param waitFor who is not done, in words; empty if nobody or if it does not matter
  * @param apart   a line each for those who are at a step before it, or whose candles still set
+ * @param turns   a line for each step at which seats wait for their turn
  * @param cure    how the wait stands, in words; empty before the first pour
  * @param ready   counts down to when the first candle can be tried
  * @param quiet   that no tap has come for long, counting; empty if all is well
  * @param missing what cannot be computed just now, in a sentence; empty if all can
  */
 public record NowPanel(String kicker, String heading, Optional<Counter> count, String say, String caution,
-                       String step, int done, int of, String waitFor, List<String> apart, String cure,
-                       Optional<Counter> ready, String basis, Optional<Counter> quiet, String missing) {
+                       String step, int done, int of, String waitFor, List<String> apart, List<String> turns,
+                       String cure, Optional<Counter> ready, String basis, Optional<Counter> quiet, String missing) {
     private static final int NAMED_SEATS = 8;
     /** More steps than these are not told apart. */
     private static final int MOST_STEPS = 2;
@@ -42,7 +44,7 @@ public record NowPanel(String kicker, String heading, Optional<Counter> count, S
         boolean tapped = now.step().filter(s -> s.kind().needsTap()).isPresent() && now.of() > 0;
         return new NowPanel(kicker(view, times), StageWords.heading(view), count(view, times), now.say(), now.caution(),
                 now.step().map(ClassView.StepView::id).orElse(""), now.done(), tapped ? now.of() : 0,
-                tapped ? waitFor(now) : "", apart(now, tapped), cure(view, times), ready(view),
+                tapped ? waitFor(now) : "", apart(now, tapped), turns(view), cure(view, times), ready(view),
                 CureWords.basis(view.cure()), quiet(view, times), MissingWords.sentence(view.missing()));
     }
 
@@ -89,6 +91,11 @@ public record NowPanel(String kicker, String heading, Optional<Counter> count, S
                     + (now.setting().size() == 1 ? " is" : " are") + " still setting.");
         }
         return List.copyOf(apart);
+    }
+
+    private static List<String> turns(ClassView view) {
+        return view.turns().stream().map(turns -> TurnWords.line(turns, view.now())).filter(line -> !line.isEmpty())
+                .toList();
     }
 
     private static String verb(ClassView.EarlierView earlier) {

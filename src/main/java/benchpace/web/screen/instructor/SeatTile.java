@@ -11,6 +11,7 @@ import benchpace.web.screen.shell.Counter;
 import benchpace.words.CureWords;
 import benchpace.words.SeatWords;
 import benchpace.words.Times;
+import benchpace.words.TurnWords;
 import java.time.Instant;
 import java.util.Optional;
 
@@ -91,6 +92,9 @@ public record SeatTile(int seat, String name, String mark, String word, String l
         if (seat.question() && seat.canFinish() && seat.flag().isEmpty()) {
             return "still at it?";
         }
+        if (seat.mark() == Mark.QUEUED) {
+            return seat.before().map(TurnWords::state).orElse("");
+        }
         return seat.mark() == Mark.ON_PACE ? "" : SeatWords.mark(seat.mark());
     }
 
@@ -128,6 +132,9 @@ public record SeatTile(int seat, String name, String mark, String word, String l
     private static String detail(SeatView seat, Times times) {
         if (seat.mark() == Mark.SET) {
             return seat.candle().flatMap(CandleClock::judgedSetAt).map(at -> "at " + times.clock(at)).orElse("");
+        }
+        if (seat.mark() == Mark.QUEUED && !saysDone(seat)) {
+            return seat.before().map(TurnWords::place).orElse("");
         }
         return saysDone(seat) ? "" : seat.slowness().map(SeatTile::over).orElse("");
     }
