@@ -21,6 +21,9 @@ export const senderOf = (classId) => `benchpace.sender.${classId}`;
 /** @param {string} classId which of its cues were sounded */
 export const cuesOf = (classId) => `benchpace.cues.${classId}`;
 
+/** @param {string} planId what was changed of it and not saved */
+export const draftOf = (planId) => `benchpace.plan-draft.${planId}`;
+
 /** What storage would not take, by key. @type {Map<string, string>} */
 const memory = new Map();
 

@@ -178,7 +178,7 @@ final class ServeCommand implements Callable<Integer> {
         Server server;
         try {
             server = new Server(host, port, hostNames, n -> scheme + address + ":" + n + "/", boards,
-                    shelf, prep, plans, access, codes, erasing, clock, zone, keys);
+                    shelf, prep, plans, new Settings(database), access, codes, erasing, clock, zone, keys);
         } catch (StartFailure e) {
             erasing.close();
             prep.close();

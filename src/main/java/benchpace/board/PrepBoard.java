@@ -9,6 +9,7 @@ import benchpace.board.time.BoardTime;
 import benchpace.cure.room.RoomFit;
 import benchpace.plan.Plan;
 import benchpace.prep.evening.Beliefs;
+import benchpace.prep.evening.Setting;
 import benchpace.prep.sheet.PrepSheet;
 import benchpace.store.PrepTicks;
 import benchpace.store.PrepTicks.Tick;
@@ -63,11 +64,15 @@ public final class PrepBoard implements AutoCloseable {
 
     /** The odds of a plan's next class. */
     public Odds odds(Occasion occasion) {
+        return odds.of(setting(occasion), () -> { });
+    }
+
+    /** What the odds of a plan's next class go by: what past ones taught. */
+    public Setting setting(Occasion occasion) {
         Plan plan = occasion.plan();
-        Beliefs beliefs = Beliefs.of(
+        return occasion.setting(Beliefs.of(
                 boards.stepLessons().map(s -> s.next(plan.id().value(), plan.place())).orElse(Map.of()),
-                boards.lessons().map(l -> l.next(plan.place())).orElseGet(RoomFit::untaught));
-        return odds.of(occasion.setting(beliefs), () -> { });
+                boards.lessons().map(l -> l.next(plan.place())).orElseGet(RoomFit::untaught)));
     }
 
     public synchronized Ticked ticked(String classId) {

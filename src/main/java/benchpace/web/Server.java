@@ -9,6 +9,7 @@ import benchpace.board.plans.PlanBook;
 import benchpace.board.time.ImpossibleClock;
 import benchpace.files.BadField;
 import benchpace.store.CannotBeKept;
+import benchpace.store.Settings;
 import benchpace.store.sqlite.StoreException;
 import benchpace.web.classes.ClassesApi;
 import benchpace.web.classes.ClockApi;
@@ -26,6 +27,9 @@ import benchpace.web.guest.GuestCodes;
 import benchpace.web.guest.GuestPages;
 import benchpace.web.pairing.Access;
 import benchpace.web.pairing.Pairing;
+import benchpace.web.plans.ChosenUnits;
+import benchpace.web.plans.EditAnswers;
+import benchpace.web.plans.EditPages;
 import benchpace.web.plans.PlansApi;
 import benchpace.web.plans.PlansPages;
 import benchpace.web.prep.TicksApi;
@@ -89,15 +93,16 @@ public final class Server implements AutoCloseable {
      * @throws StartFailure in one sentence if it cannot
      */
     public Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
-                  ShelfBoard shelf, PrepBoard prep, PlanBook plans, Access access, GuestCodes codes,
-                  Erasing erasing, InstantSource clock, ZoneId zone, Optional<TlsKeys> keys) {
-        this(host, port, hostNames, reachable, boards, shelf, prep, plans, access, codes, erasing, clock, zone,
-                StreamLimits.USUAL, EntranceLimits.USUAL, keys);
+                  ShelfBoard shelf, PrepBoard prep, PlanBook plans, Settings settings, Access access,
+                  GuestCodes codes, Erasing erasing, InstantSource clock, ZoneId zone, Optional<TlsKeys> keys) {
+        this(host, port, hostNames, reachable, boards, shelf, prep, plans, settings, access, codes, erasing, clock,
+                zone, StreamLimits.USUAL, EntranceLimits.USUAL, keys);
     }
 
     Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
-            ShelfBoard shelf, PrepBoard prep, PlanBook plans, Access access, GuestCodes codes, Erasing erasing,
-            InstantSource clock, ZoneId zone, StreamLimits limits, EntranceLimits entrance, Optional<TlsKeys> keys) {
+            ShelfBoard shelf, PrepBoard prep, PlanBook plans, Settings settings, Access access, GuestCodes codes,
+            Erasing erasing, InstantSource clock, ZoneId zone, StreamLimits limits, EntranceLimits entrance,
+            Optional<TlsKeys> keys) {
         this.access = access;
         streams = new Streams(limits, access);
         Screens screens = new Screens();
@@ -131,6 +136,9 @@ public final class Server implements AutoCloseable {
             new ReportPages(boards, access, screens).routes(routes);
             new TicksApi(boards, prep, access).routes(routes);
             boards.lessons().ifPresent(l -> new CurePages(plans, l, access, screens, zone).routes(routes));
+            ChosenUnits units = new ChosenUnits(settings);
+            new EditPages(plans, units, access, screens, zone).routes(routes);
+            new EditAnswers(boards.lessons(), units, prep, access, screens).routes(routes);
             new GuestPages(boards, codes, access, screens, clock, () -> reachable.apply(port())).routes(routes);
             Webjars.routes(routes);
             Worker.routes(routes);

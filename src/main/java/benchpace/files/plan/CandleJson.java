@@ -36,7 +36,7 @@ final class CandleJson {
         return node;
     }
 
-    private static ObjectNode wax(Wax wax) {
+    static ObjectNode wax(Wax wax) {
         ObjectNode node = Json.object().put("id", wax.id()).put("name", wax.name());
         Numbers.put(node, "densityKgM3", wax.densityKgM3());
         Numbers.put(node, "specificHeatSolidJKgK", wax.specificHeatSolidJKgK());

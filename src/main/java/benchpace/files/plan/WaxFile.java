@@ -5,6 +5,7 @@ import benchpace.plan.Wax;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -42,6 +43,11 @@ public final class WaxFile {
         } catch (BadFile e) {
             throw new IllegalStateException(e);
         }
+    }
+
+    /** A wax with all its numbers, as plans write it out. */
+    public static ObjectNode write(Wax wax) {
+        return CandleJson.wax(wax);
     }
 
     /**

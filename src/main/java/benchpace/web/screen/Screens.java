@@ -7,6 +7,7 @@ import benchpace.board.view.ClassReport;
 import benchpace.board.view.ClassView;
 import benchpace.board.view.SeatView;
 import benchpace.plan.Plan;
+import benchpace.prep.evening.TypicalEvening;
 import benchpace.web.screen.between.BetweenPage;
 import benchpace.web.screen.cure.CurePage;
 import benchpace.web.screen.devices.DevicesPage;
@@ -25,6 +26,9 @@ import benchpace.web.screen.instructor.NowPanel;
 import benchpace.web.screen.instructor.RoomPanel;
 import benchpace.web.screen.instructor.SeatSheet;
 import benchpace.web.screen.instructor.SeatTile;
+import benchpace.web.screen.plans.EditChance;
+import benchpace.web.screen.plans.EditPage;
+import benchpace.web.screen.plans.EditPreview;
 import benchpace.web.screen.plans.PlansPage;
 import benchpace.web.screen.plans.VersionPage;
 import benchpace.web.screen.plans.VersionsPage;
@@ -62,6 +66,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * Renders what people look at. The parts of a page that change while a class runs come from the same templates as the
@@ -240,6 +245,33 @@ public final class Screens {
     /** Candles tried out side by side. */
     public String cure(CurePage page) {
         return render("cure/page.jte", page);
+    }
+
+    /** A plan to be written, or only looked at. */
+    public String plan(EditPage page) {
+        return render("plans/edit.jte", page);
+    }
+
+    /** What a plan that is being written comes to: what cannot be worked out of it takes nothing else along. */
+    public String planPreview(Plan plan, Supplier<List<EditPreview.CandleLine>> candles,
+                              Supplier<TypicalEvening> typical) {
+        return render("plans/edit-preview.jte", EditPreview.of(plan, tried("the candles", plan, candles),
+                tried("an evening", plan, typical)));
+    }
+
+    private <T> Optional<T> tried(String what, Plan plan, Supplier<T> worked) {
+        try {
+            return Optional.of(worked.get());
+        } catch (RuntimeException | StackOverflowError e) {
+            if (faults.isNew(what + " of a plan", e)) {
+                LOG.log(Level.ERROR, what + " of plan " + plan.id() + " cannot be worked out", e);
+            }
+            return Optional.empty();
+        }
+    }
+
+    public String planChance(EditChance chance) {
+        return render("plans/edit-chance.jte", chance);
     }
 
     /** The page behind the code at a seat. */

@@ -20,6 +20,7 @@ import benchpace.store.Rooms;
 import benchpace.store.SavedPlans;
 import benchpace.store.SeatCodes;
 import benchpace.store.Sessions;
+import benchpace.store.Settings;
 import benchpace.store.SqliteEventLog;
 import benchpace.store.StepBeliefs;
 import benchpace.store.sqlite.Database;
@@ -84,8 +85,8 @@ public final class CureBoard implements AutoCloseable, InstantSource {
         codes = new GuestCodes(new SeatCodes(database), this);
         erasing = new Erasing(BoardTime.of(this), List.of());
         server = new Server("127.0.0.1", 0, Set.of(), n -> "http://127.0.0.1:" + n + "/", boards,
-                shelf, new PrepBoard(database, boards, this), plans, access, codes, erasing, this,
-                ZoneId.of("UTC"), Optional.empty());
+                shelf, new PrepBoard(database, boards, this), plans, new Settings(database), access, codes, erasing,
+                this, ZoneId.of("UTC"), Optional.empty());
     }
 
     @Override public Instant instant() {

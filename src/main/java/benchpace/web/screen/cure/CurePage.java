@@ -5,7 +5,7 @@ import benchpace.cure.room.MinuteRange;
 import benchpace.cure.room.RoomFit;
 import benchpace.web.screen.shell.Shell;
 import benchpace.words.Degrees;
-import benchpace.words.Phrases;
+import benchpace.words.RangeWords;
 import benchpace.words.RoomWords;
 import java.util.ArrayList;
 import java.util.List;
@@ -52,27 +52,18 @@ public record CurePage(Shell shell, boolean instructor, List<CureForm.Choice> pl
         String fit = switch (verdict) {
             case "fits" -> "Fits: nine in ten should be ready within the wait.";
             case "close" -> "Close: more than half should be ready within the wait, but some may need "
-                    + minutes(ready.p90()) + ".";
+                    + RangeWords.minutes(ready.p90()) + ".";
             case "long" -> "Too long: most should still be too soft when the wait ends.";
             default -> "";
         };
-        return new Result(letter, what(trial), range(trial.outlook().skin()), range(ready),
-                range(trial.outlook().firm()), verdict, fit);
+        return new Result(letter, what(trial), RangeWords.of(trial.outlook().skin()), RangeWords.of(ready),
+                RangeWords.of(trial.outlook().firm()), verdict, fit);
     }
 
     private static String what(CureTrials.Trial trial) {
         return Degrees.plain(trial.table().fillGrams()) + " g of " + trial.table().wax().name() + " in "
                 + trial.table().vessel().material().name().toLowerCase(java.util.Locale.ROOT) + ", "
                 + Degrees.plain(trial.table().vessel().innerDiameterMillimetres()) + " mm";
-    }
-
-    private static String range(MinuteRange range) {
-        return minutes(range.p10()) + " to " + minutes(range.p90()) + ", likely " + minutes(range.p50());
-    }
-
-    private static String minutes(double minutes) {
-        return Double.isInfinite(minutes) ? "more than a day"
-                : Phrases.length(java.time.Duration.ofMinutes(Math.round(minutes)));
     }
 
     private static List<CureChart> charts(Map<String, CureTrials.Trial> trials, double wait) {
@@ -93,8 +84,8 @@ public record CurePage(Shell shell, boolean instructor, List<CureForm.Choice> pl
                     t.curves().lastMinutes()));
             surface.add(new CureChart.Course(letter, t.curves()::surfaceCelsiusAt, t.curves().lastMinutes()));
             solidWords.append(' ').append(letter).append(": half after ")
-                    .append(minutes(t.curves().minutesToSolidFraction(0.5))).append(", nine tenths after ")
-                    .append(minutes(t.curves().minutesToSolidFraction(0.9))).append('.');
+                    .append(RangeWords.minutes(t.curves().minutesToSolidFraction(0.5))).append(", nine tenths after ")
+                    .append(RangeWords.minutes(t.curves().minutesToSolidFraction(0.9))).append('.');
             surfaceWords.append(' ').append(letter).append(": ").append(Math.round(t.curves().surfaceCelsiusAt(30)))
                     .append(" after 30 min, ").append(Math.round(t.curves().surfaceCelsiusAt(60)))
                     .append(" after 60 min.");
