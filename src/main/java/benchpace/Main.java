@@ -42,6 +42,7 @@ public final class Main implements Callable<Integer> {
                 .addSubcommand(new ServeCommand())
                 .addSubcommand(new FileCommands.Check())
                 .addSubcommand(new FileCommands.Cure())
+                .addSubcommand(new PrepCommand())
                 .addSubcommand(new FileCommands.Replay())
                 .setParameterExceptionHandler(Main::wrongUsage)
                 .setExecutionExceptionHandler((e, command, parsed) -> main.failed(e, command));

@@ -70,24 +70,21 @@ public sealed interface PrepProblem {
         }
     }
 
-    /** An appliance is said to be a melter that the plan does not have. */
-    record NoSuchMelter(String id, String name, String melter) implements PrepProblem {
-        @Override public Part part() {
-            return Part.CIRCUIT;
-        }
-    }
-
-    /** An appliance is said to be on a circuit that the plan does not have. */
-    record NoSuchCircuit(String id, String name, String circuit) implements PrepProblem {
-        @Override public Part part() {
-            return Part.CIRCUIT;
-        }
-    }
-
     /** More is plugged in than the rule allows. */
     record CircuitOver(String id, String name) implements PrepProblem {
         @Override public Part part() {
             return Part.CIRCUIT;
+        }
+    }
+
+    /** Evenings could not be simulated. */
+    record NoTimetable() implements PrepProblem {
+        @Override public Part part() {
+            return Part.TIMETABLE;
+        }
+
+        @Override public String id() {
+            return "";
         }
     }
 }

@@ -29,7 +29,7 @@ public final class Phrases {
     }
 
     /** "a, b and c"; empty for none. */
-    static String and(List<String> things) {
+    public static String and(List<String> things) {
         int last = things.size() - 1;
         return last < 1 ? String.join("", things)
                 : String.join(", ", things.subList(0, last)) + " and " + things.get(last);

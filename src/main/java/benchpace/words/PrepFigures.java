@@ -21,9 +21,9 @@ public final class PrepFigures {
         return number(percent) + " %";
     }
 
-    /** "25.4 A". */
+    /** "25.42 A", "20 A": fine enough that what is beyond a limit reads so. */
     public static String amps(double amps) {
-        return decimals(amps, 1) + " A";
+        return decimals(amps, 2).replaceAll("\\.?0+$", "") + " A";
     }
 
     /** "1 h 5 min": rounded up, as whoever waits for wax waits rather longer. */

@@ -23,17 +23,25 @@ public final class PlanCheck {
      * @throws IOException if nothing can be written to {@code err}
      */
     public static int run(String path, InputStream in, Appendable out, Appendable err) throws IOException {
-        String shown = path.equals("-") ? "standard input" : path;
-        List<Finding> problems;
-        try {
-            problems = (path.equals("-") ? PlanFile.read(in) : PlanFile.read(Path.of(path))).problems();
-        } catch (IOException | InvalidPathException unreadable) {
-            problems = List.of(new Finding("", why(path, unreadable)));
-        }
+        List<Finding> problems = read(path, in).problems();
         for (Finding problem : problems) {
-            err.append(shown).append(": ").append(problem.toString()).append('\n');
+            err.append(told(path, problem)).append('\n');
         }
         return problems.isEmpty() ? SOUND : BAD_INPUT;
+    }
+
+    /** The plan, or everything that is wrong with it; a file that cannot be read is a problem like others. */
+    public static PlanReading read(String path, InputStream in) {
+        try {
+            return path.equals("-") ? PlanFile.read(in) : PlanFile.read(Path.of(path));
+        } catch (IOException | InvalidPathException unreadable) {
+            return new PlanReading.Unsound(List.of(new Finding("", why(path, unreadable))));
+        }
+    }
+
+    /** A problem on a line: file, place, sentence. */
+    public static String told(String path, Finding problem) {
+        return (path.equals("-") ? "standard input" : path) + ": " + problem;
     }
 
     private static String why(String path, Exception unreadable) {

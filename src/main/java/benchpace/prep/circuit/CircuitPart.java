@@ -3,7 +3,6 @@ package benchpace.prep.circuit;
 import benchpace.plan.kit.Appliance;
 import benchpace.plan.kit.Circuit;
 import benchpace.plan.kit.Kit;
-import benchpace.plan.kit.Melter;
 import benchpace.prep.Caution;
 import benchpace.prep.Figure;
 import benchpace.prep.PrepProblem;
@@ -13,7 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** The circuits of a venue, with what the plan plugs in. */
+/** The circuits of a venue, with what the plan plugs in; a melter without watts is asked for among the melters. */
 public record CircuitPart(List<CircuitLine> lines, List<PrepProblem> problems, List<Caution> cautions) {
     public CircuitPart {
         lines = List.copyOf(lines);
@@ -24,32 +23,20 @@ public record CircuitPart(List<CircuitLine> lines, List<PrepProblem> problems, L
     /** @param promisedMinutes how long the class is to last, for how long melters stay on */
     public static CircuitPart of(Kit kit, List<MelterLine> melters, double promisedMinutes) {
         List<PrepProblem> problems = new ArrayList<>();
-        kit.appliances().forEach(appliance -> place(appliance, kit, problems));
+        kit.appliances().forEach(appliance -> wanting(appliance, problems));
         List<CircuitLine> lines = kit.circuits().stream().map(circuit -> line(circuit, kit, problems)).toList();
         List<CircuitLine> advised = lines.stream().map(line -> line.with(WhatHelps.of(line, lines, melters, kit)))
                 .toList();
         return new CircuitPart(advised, problems, cautions(kit, melters, promisedMinutes));
     }
 
-    /** Whether an appliance stands on a circuit of the plan. */
-    private static void place(Appliance appliance, Kit kit, List<PrepProblem> problems) {
-        Optional<String> circuit = appliance.circuit();
-        if (circuit.isEmpty()) {
+    private static void wanting(Appliance appliance, List<PrepProblem> problems) {
+        if (appliance.circuit().isEmpty()) {
             problems.add(new PrepProblem.Wanting(Figure.APPLIANCE_CIRCUIT, appliance.id(), appliance.name()));
-        } else if (kit.circuit(circuit.get()).isEmpty()) {
-            problems.add(new PrepProblem.NoSuchCircuit(appliance.id(), appliance.name(), circuit.get()));
         }
-        Optional<String> melter = appliance.melter();
-        if (melter.isPresent() && kit.melter(melter.get()).isEmpty()) {
-            problems.add(new PrepProblem.NoSuchMelter(appliance.id(), appliance.name(), melter.get()));
-        } else if (melter.isEmpty() && appliance.watts().isEmpty()) {
+        if (appliance.melter().isEmpty() && appliance.watts().isEmpty()) {
             problems.add(new PrepProblem.Wanting(Figure.APPLIANCE_WATTS, appliance.id(), appliance.name()));
         }
-    }
-
-    private static OptionalDouble watts(Appliance appliance, Kit kit) {
-        return appliance.melter().isEmpty() ? appliance.watts()
-                : appliance.melter().flatMap(kit::melter).map(Melter::watts).orElse(OptionalDouble.empty());
     }
 
     private static CircuitLine line(Circuit circuit, Kit kit, List<PrepProblem> problems) {
@@ -57,8 +44,8 @@ public record CircuitPart(List<CircuitLine> lines, List<PrepProblem> problems, L
         List<Appliance> here = kit.appliances().stream()
                 .filter(a -> a.circuit().filter(circuit.id()::equals).isPresent()).toList();
         List<Plugged> plugged = circuit.volts().isEmpty() ? List.of() : here.stream()
-                .filter(a -> watts(a, kit).isPresent())
-                .map(a -> plugged(a, watts(a, kit).getAsDouble(), circuit.volts().getAsDouble())).toList();
+                .filter(a -> a.watts().isPresent())
+                .map(a -> plugged(a, a.watts().getAsDouble(), circuit.volts().getAsDouble())).toList();
         boolean counted = plugged.size() == here.size() && circuit.volts().isPresent() && circuit.rule().isPresent();
         if (!counted) {
             return new CircuitLine(circuit, plugged, OptionalDouble.empty(), Optional.empty(), List.of(), List.of());

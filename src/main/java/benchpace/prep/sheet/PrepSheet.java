@@ -82,6 +82,14 @@ public record PrepSheet(int seats, List<CandleLine> candles, Optional<WaxTotals>
         return Setting.promised(plan);
     }
 
+    /** The same sheet, of whose evenings nothing can be said. */
+    public PrepSheet withoutTimetable() {
+        List<PrepProblem> more = new ArrayList<>(problems);
+        more.add(new PrepProblem.NoTimetable());
+        return new PrepSheet(seats, candles, totals, melters, circuits, supplies, places, shared, packing, shopping,
+                cost, cautions, Optional.empty(), more);
+    }
+
     /** The problems of one part. */
     public List<PrepProblem> problems(Part part) {
         return problems.stream().filter(p -> p.part() == part).toList();

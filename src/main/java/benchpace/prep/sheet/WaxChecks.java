@@ -1,5 +1,6 @@
 package benchpace.prep.sheet;
 
+import benchpace.plan.BrimFill;
 import benchpace.plan.Candle;
 import benchpace.plan.Plan;
 import benchpace.plan.Vessel;
@@ -50,10 +51,15 @@ final class WaxChecks {
         return cautions;
     }
 
-    /** What the vessel holds to the brim at the wax's one density, grams. */
+    /** What the vessel holds to the brim at the wax's one density, grams: as told, or by its measures. */
     private static double brimGrams(Candle candle) {
-        Vessel vessel = candle.vessel();
+        return candle.brim().map(brim -> new BrimFill(brim.brimMillilitres(), 1).grams(candle.wax()))
+                .orElseGet(() -> cylinder(candle.vessel()) * candle.wax().densityKgM3() * 1000);
+    }
+
+    /** Its volume in cubic metres. */
+    private static double cylinder(Vessel vessel) {
         double radius = vessel.innerDiameterMillimetres() / 2000;
-        return Math.PI * radius * radius * vessel.brimHeightMillimetres() / 1000 * candle.wax().densityKgM3() * 1000;
+        return Math.PI * radius * radius * vessel.brimHeightMillimetres() / 1000;
     }
 }

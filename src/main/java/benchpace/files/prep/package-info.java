@@ -1,0 +1,2 @@
+/** The prep sheet on the wire. Start at {@link benchpace.files.prep.PrepJson}. */
+package benchpace.files.prep;
