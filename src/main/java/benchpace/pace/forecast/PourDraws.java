@@ -1,7 +1,9 @@
 package benchpace.pace.forecast;
 
 import benchpace.pace.ClassTrack;
+import benchpace.pace.PaceStep;
 import benchpace.pace.SeatProgress;
+import benchpace.pace.WorkKind;
 import benchpace.pace.belief.Cholesky;
 import benchpace.pace.belief.ClassTempo;
 import benchpace.pace.belief.OpeningHabit;
@@ -197,7 +199,7 @@ public final class PourDraws {
         double begun = random.nextDouble();
         switch (progress.standing()) {
             case POURED -> at[i] = progress.startMinutes() - tempo.lateness(i, pour);
-            case WAITING -> at[i] = now;
+            case WAITING -> hear(i, at, step);
             case QUEUED -> { } // since it came; its turn follows from who is before it
             case AWAY -> at[i] = now - priors.times().arrivalMinutes() * Math.log(1 - u);
             case PAUSED -> {
@@ -219,6 +221,21 @@ public final class PourDraws {
                     resume(i, theta, guest, at, step, now, u);
                 }
             }
+        }
+    }
+
+    /** Who waits for a step hears the talk before it first: all of it, or what is left of its time box. */
+    private void hear(int i, double[] at, int[] step) {
+        double start = seats.get(i).startMinutes();
+        at[i] = Double.isFinite(start) ? Math.max(now, start) : now;
+        for (int k = step[i] - 1; k >= 0 && track.steps().get(k).kind() == WorkKind.TALK; k--) {
+            PaceStep talk = track.steps().get(k);
+            double opened = track.openedMinutes().get(k);
+            if (talk.led() && opened <= now) {
+                at[i] = Math.max(at[i], opened + talk.planMinutes());
+                return;
+            }
+            step[i] = talk.led() ? k : step[i];
         }
     }
 

@@ -82,7 +82,8 @@ class EveningsTest {
 
     /** The live board's forecast of a class in its first minute, and these evenings, are one model. */
     @Test void the_last_candle_is_the_one_that_the_live_board_forecasts_at_the_start() {
-        Plan plan = withoutCandles(TestPlans.step("wicks", StepKind.HANDS_ON, Opening.LED, 6),
+        Plan plan = withoutCandles(TestPlans.step("welcome", StepKind.TALK, Opening.LED, 5),
+                TestPlans.step("wicks", StepKind.HANDS_ON, Opening.LED, 6),
                 served("blend", StepKind.HANDS_ON, Duration.ofMinutes(8), 2, Duration.ofMinutes(3)),
                 TestPlans.step("pour", StepKind.POUR, Opening.LED, 10),
                 TestPlans.step("cure", StepKind.CURE, Opening.FREE, 60));
