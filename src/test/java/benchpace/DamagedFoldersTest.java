@@ -314,6 +314,19 @@ class DamagedFoldersTest {
                         d.planFile().getParent()), nothingLost())));
     }
 
+    @TestFactory Stream<DynamicTest> the_saved_plans() {
+        String kept = "insert into saved_plan values ('own', 1, 0, 'instructor', '', '%s')";
+        return each("saved-plans", List.of(
+                new Case("a version that is no JSON", closed, d -> d.sql(kept.formatted("{")),
+                        told(2, "Version 1 of plan \"own\" cannot be read back")),
+                new Case("a version of no sound plan", closed, d -> d.sql(kept.formatted("{\"id\":\"own\"}")),
+                        told(2, "no other version can be, so it is left out")),
+                new Case("a mark of a plan that never was", closed, d -> d.sql("insert into deleted_plan values "
+                        + "('nobody', 0)"), nothingLost()),
+                new Case("a mark of a file that never was", closed, d -> d.sql("insert into plan_file values "
+                        + "('../own.json', 'Own!', 'no hash')"), nothingLost())));
+    }
+
     // ---- on the console
 
     @Test void a_folder_with_many_faults_starts_and_says_each_on_a_line_of_its_own() throws Exception {

@@ -7,6 +7,7 @@ import benchpace.board.ShelfBoard;
 import benchpace.board.cooling.RoomLessons;
 import benchpace.board.pacing.PosteriorPaceWatch;
 import benchpace.board.pacing.StepLessons;
+import benchpace.board.plans.PlanBook;
 import benchpace.board.view.ViewMaker;
 import benchpace.cure.room.RoomFit;
 import benchpace.files.BadFile;
@@ -20,6 +21,7 @@ import benchpace.shelf.ClaimWord;
 import benchpace.shelf.EntryId;
 import benchpace.shelf.ShelfPlace;
 import benchpace.store.Rooms;
+import benchpace.store.SavedPlans;
 import benchpace.store.Sessions;
 import benchpace.store.Settings;
 import benchpace.store.SqliteEventLog;
@@ -27,6 +29,7 @@ import benchpace.store.StepBeliefs;
 import benchpace.store.sqlite.Database;
 import benchpace.store.sqlite.StoreException;
 import benchpace.words.MissingWords;
+import benchpace.words.PlanWords;
 import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.file.Files;
@@ -144,10 +147,13 @@ record DataFolder(Path folder) {
     Start start() {
         List<String> told = new ArrayList<>();
         try {
-            PlanFolder.read(folder.resolve("plans"));
+            PlanFolder plans = new PlanFolder(folder.resolve("plans"));
+            plans.found();
             try (Database database = Database.open(folder)) {
                 told.addAll(database.told());
                 InstantSource clock = () -> EVENING;
+                told.addAll(PlanBook.open(Demo.plans(), new SavedPlans(database), plans, clock).troubles().stream()
+                        .map(PlanWords::of).toList());
                 new Sessions(database).prune(EVENING.minusSeconds(60));
                 ShelfBoard shelf = ShelfBoard.open(database, clock);
                 try (Boards boards = boards(database, clock, shelf, new ArrayList<>())) {

@@ -3,6 +3,8 @@ package benchpace;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.files.Json;
+import benchpace.files.plan.PlanFile;
+import benchpace.plan.TestPlans;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.net.http.HttpResponse;
@@ -32,6 +34,20 @@ class FullDiskTest {
                 + "\",\"type\":\"note\",\"text\":\"" + "x".repeat(400) + "\"}");
     }
 
+    private HttpResponse<String> plan(Program program) throws Exception {
+        return device.ask(program, "/api/plans", Json.text(PlanFile.write(TestPlans.evening())));
+    }
+
+    private List<String> ownPlans(Program program) throws Exception {
+        List<String> own = new ArrayList<>();
+        for (JsonNode plan : Json.read(device.ask(program, "/api/plans", "").body())) {
+            if (!plan.get("starter").booleanValue()) {
+                own.add(plan.get("name").textValue());
+            }
+        }
+        return own;
+    }
+
     private static List<String> commands(String lines) throws IOException {
         List<String> notes = new ArrayList<>();
         for (String line : lines.lines().toList()) {
@@ -59,6 +75,8 @@ class FullDiskTest {
             assertThat(problem.get("detail").textValue()).contains("disk").contains("full").contains("nothing was "
                     + "written").doesNotContain("SQLITE", "Exception");
             assertThat(note(program, id, acknowledged).statusCode()).as("still").isEqualTo(503);
+            assertThat(plan(program).statusCode()).as("a plan that is not kept").isEqualTo(503);
+            assertThat(ownPlans(program)).isEmpty();
             assertThat(device.ask(program, "/api/classes/" + id, "").statusCode()).as("it can be looked at")
                     .isEqualTo(200);
             assertThat(commands(device.ask(program, "/api/classes/" + id + "/events", "").body()))
@@ -68,6 +86,7 @@ class FullDiskTest {
                     .waitFor()).isZero();
 
             assertThat(note(program, id, acknowledged).statusCode()).as("there is room again").isEqualTo(200);
+            assertThat(plan(program).statusCode()).isEqualTo(201);
             assertThat(program.err()).doesNotContain("\tat ");
             program.kill();
         }
@@ -75,6 +94,7 @@ class FullDiskTest {
             assertThat(commands(device.ask(program, "/api/classes/" + id + "/events", "").body()))
                     .hasSize(acknowledged + 2)
                     .doesNotHaveDuplicates();
+            assertThat(ownPlans(program)).containsExactly("Test evening");
             assertThat(program.err()).isEmpty();
         }
     }
