@@ -15,6 +15,7 @@ import benchpace.board.time.SteadyClock;
 import benchpace.board.view.ViewMaker;
 import benchpace.files.BadFile;
 import benchpace.files.plan.PlanFolder;
+import benchpace.files.plan.StarterPlans;
 import benchpace.files.roster.Demo;
 import benchpace.store.PairingKeys;
 import benchpace.store.Rooms;
@@ -157,7 +158,7 @@ final class ServeCommand implements Callable<Integer> {
         SqliteEventLog log = new SqliteEventLog(database);
         SteadyClock clock = SteadyClock.system(log::fits);
         ZoneId zone = ZoneId.systemDefault();
-        PlanBook plans = PlanBook.open(Demo.plans(), new SavedPlans(database), folder, clock);
+        PlanBook plans = PlanBook.open(StarterPlans.all(), new SavedPlans(database), folder, clock);
         RoomLessons lessons = new RoomLessons(new Rooms(database), clock);
         StepLessons steps = new StepLessons(new StepBeliefs(database), clock);
         ViewMaker maker = new ViewMaker(lessons.cureClock(), new PosteriorPaceWatch(steps), zone);

@@ -170,6 +170,11 @@ public record Plan(PlanId id, String name, String about, String place, int usual
         return new Plan(otherId, otherName, about, place, usualSeats, table, steps, activities, candles, kit);
     }
 
+    /** The sum of the planned lengths with the turns that so many seats wait for. @param seats 1 or more */
+    public Duration onPaper(int seats) {
+        return steps.stream().map(step -> step.onPaper(seats)).reduce(Duration.ZERO, Duration::plus);
+    }
+
     /** The sum of the planned lengths: when the class should end, if nobody is held up. */
     public Duration planned() {
         return steps.stream().map(Step::planned).reduce(Duration.ZERO, Duration::plus);

@@ -48,6 +48,16 @@ public record Step(StepId id, String name, StepKind kind, Opening opening, Durat
         }
     }
 
+    /**
+     * How long so many seats take for it, if each takes as long as planned and no station idles: the last of those who
+     * wait for a turn decides.
+     *
+     * @param seats 1 or more
+     */
+    public Duration onPaper(int seats) {
+        return stations.map(served -> served.forAll(seats).minus(served.each()).plus(planned)).orElse(planned);
+    }
+
     public boolean led() {
         return opening == Opening.LED;
     }

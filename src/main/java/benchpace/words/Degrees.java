@@ -1,8 +1,9 @@
 package benchpace.words;
 
+import benchpace.units.TemperatureUnit;
 import java.util.Locale;
 
-/** Temperatures in words; Celsius inside, Fahrenheit only here and in {@code static/js/degrees.js}: F = 9/5 C + 32. */
+/** Temperatures in words; {@code static/js/degrees.js} says the same. */
 public final class Degrees {
     private Degrees() { }
 
@@ -17,7 +18,7 @@ public final class Degrees {
     }
 
     static double fahrenheit(double celsius) {
-        return celsius * 9 / 5 + 32;
+        return TemperatureUnit.FAHRENHEIT.fromBase(celsius);
     }
 
     /** To a tenth, without a trailing nought. */

@@ -9,7 +9,7 @@ import benchpace.cure.room.RoomFit;
 import benchpace.files.Json;
 import benchpace.files.log.AnyEvent;
 import benchpace.files.plan.PlanFile;
-import benchpace.files.roster.Demo;
+import benchpace.files.plan.StarterPlans;
 import benchpace.live.LiveClass;
 import benchpace.plan.Plan;
 import benchpace.plan.Step;
@@ -71,7 +71,7 @@ class EveryPageProperties {
 
     private static Arbitrary<Evening> evening() {
         Arbitrary<Plan> plans = Arbitraries.frequencyOf(
-                Tuple.of(3, Arbitraries.of(List.copyOf(Demo.plans()))),
+                Tuple.of(3, Arbitraries.of(List.copyOf(StarterPlans.all()))),
                 Tuple.of(1, AnyEvent.plan()));
         return Combinators.combine(plans, Arbitraries.integers().between(1, 8), Arbitraries.integers().between(0, 30),
                 AnyMove.moves().list().ofMinSize(4).ofMaxSize(14 * TIMES)).as(Evening::new);

@@ -12,7 +12,7 @@ import benchpace.board.time.BoardTime;
 import benchpace.board.view.ViewMaker;
 import benchpace.files.Json;
 import benchpace.files.plan.PlanFolder;
-import benchpace.files.roster.Demo;
+import benchpace.files.plan.StarterPlans;
 import benchpace.plan.SeatNumber;
 import benchpace.store.EventLog;
 import benchpace.store.PairingKeys;
@@ -142,8 +142,8 @@ public final class TestBoard implements AutoCloseable {
                 request -> request.ip().equals("127.0.0.1")); // its other addresses are strangers' here
         codes = new GuestCodes(new SeatCodes(database), clock);
         OlderSecrets.takeOver(new Settings(database), keys, codes, boards);
-        PlanBook plans = PlanBook.open(Demo.plans(), new SavedPlans(database), new PlanFolder(data.resolve("plans")),
-                clock);
+        PlanBook plans = PlanBook.open(StarterPlans.all(), new SavedPlans(database),
+                new PlanFolder(data.resolve("plans")), clock);
         erasing = new Erasing(BoardTime.of(clock), List.of(
                 new Erasing.Part("words of candles that left the shelf", shelf::eraseDue),
                 new Erasing.Part("codes of seats whose class is over", () -> codes.forgetThoseOf(boards)),

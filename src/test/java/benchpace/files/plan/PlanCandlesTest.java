@@ -3,12 +3,6 @@ package benchpace.files.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import benchpace.cure.CuringCandle;
-import benchpace.cure.TableCase;
-import benchpace.cure.room.CureOutlook;
-import benchpace.cure.room.RoomFit;
-import benchpace.cure.room.RoomPosterior;
-import benchpace.cure.room.TrajectoryCache;
 import benchpace.files.Finding;
 import benchpace.files.Json;
 import benchpace.files.roster.Demo;
@@ -225,22 +219,5 @@ class PlanCandlesTest {
                         + "text out, or let both say the same",
                 "/candles/0/asTyped/wax: is not a field here",
                 "/candles/0/asTyped/fill: is not a field here");
-    }
-
-    /** Honest: in a room that has taught nothing at least half of the demo's candles of each kind should be ready. */
-    @Test void the_demo_candles_are_ready_within_the_wait_that_their_plan_promises() {
-        TrajectoryCache cache = new TrajectoryCache();
-        for (Plan plan : Demo.plans()) {
-            assertThat(plan.candles()).hasSizeBetween(2, 3);
-            for (Candle c : plan.candles()) {
-                TableCase table = TableCase.of(c.vessel(), c.wax(), c.fillGrams(), c.fragranceFraction(),
-                        c.roomCelsius(), c.pourCelsius(), c.tableTop(), 1);
-                CureOutlook outlook = CureOutlook.of(new CuringCandle(c.id(), table.coolingCase(), false),
-                        RoomPosterior.of(RoomFit.untaught()), cache);
-
-                assertThat(outlook.ready().p50()).as(c.name())
-                        .isLessThan(plan.cure().orElseThrow().planned().toMinutes());
-            }
-        }
     }
 }

@@ -7,29 +7,15 @@ import benchpace.plan.ActivityKind;
 import benchpace.plan.Plan;
 import benchpace.plan.Step;
 import benchpace.plan.StepKind;
-import java.io.IOException;
-import java.net.URISyntaxException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 
-/** The plans that come with the program are whole: each could be taught as it stands. */
+/** The class that the board opens with, and the two beside it, are whole: each could be taught as it stands. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class DemoTest {
-
-    @Test void every_plan_in_the_folder_is_offered() throws IOException, URISyntaxException {
-        Path folder = Path.of(Demo.class.getResource("/demo-data/plans/evening-pour.json").toURI()).getParent();
-        try (Stream<Path> files = Files.list(folder)) {
-            assertThat(files.map(f -> f.getFileName().toString()))
-                    .containsExactlyInAnyOrderElementsOf(Demo.PLANS.stream().map(id -> id + ".json").toList());
-        }
-        assertThat(Demo.plans().stream().map(p -> p.id().value())).isEqualTo(Demo.PLANS);
-    }
 
     @Test void they_are_written_for_eight_six_and_twenty_four_seats() {
         assertThat(Demo.plans()).extracting(Plan::usualSeats).containsExactly(8, 6, 24);

@@ -6,6 +6,7 @@ import benchpace.files.Json;
 import benchpace.files.log.EventJson;
 import benchpace.files.plan.PlanCheck;
 import benchpace.files.plan.PlanFile;
+import benchpace.files.plan.StarterPlans;
 import benchpace.files.roster.Demo;
 import benchpace.plan.Plan;
 import benchpace.web.Reply;
@@ -154,7 +155,7 @@ class AcceptedMeansReadableTest {
 
     @Test void whatever_plan_check_is_silent_about_makes_a_class_and_no_other_does() throws IOException {
         board = TestBoard.open(data);
-        List<Plan> plans = Demo.plans();
+        List<Plan> plans = StarterPlans.all();
         int accepted = 0;
         for (int i = 0; i < TRIES; i++) {
             ObjectNode plan = PlanFile.write(plans.get(random.nextInt(plans.size())));

@@ -13,7 +13,7 @@ import benchpace.board.time.BoardTime;
 import benchpace.board.view.ViewMaker;
 import benchpace.files.Json;
 import benchpace.files.plan.PlanFolder;
-import benchpace.files.roster.Demo;
+import benchpace.files.plan.StarterPlans;
 import benchpace.plan.SeatNumber;
 import benchpace.store.PairingKeys;
 import benchpace.store.Rooms;
@@ -80,8 +80,8 @@ public final class CureBoard implements AutoCloseable, InstantSource {
                 lessons, steps);
         access = new Access(new Sessions(database), this, Pins.of(PIN, HELPER_PIN, "000111"),
                 new Keys(new PairingKeys(database), this));
-        PlanBook plans = PlanBook.open(Demo.plans(), new SavedPlans(database), new PlanFolder(data.resolve("plans")),
-                this);
+        PlanBook plans = PlanBook.open(StarterPlans.all(), new SavedPlans(database),
+                new PlanFolder(data.resolve("plans")), this);
         codes = new GuestCodes(new SeatCodes(database), this);
         erasing = new Erasing(BoardTime.of(this), List.of());
         server = new Server("127.0.0.1", 0, Set.of(), n -> "http://127.0.0.1:" + n + "/", boards,
