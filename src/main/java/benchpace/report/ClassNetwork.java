@@ -8,6 +8,7 @@ import benchpace.pace.WorkKind;
 import benchpace.report.ActivityNetwork.Activity;
 import benchpace.report.Part.Kind;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -124,13 +125,29 @@ final class ClassNetwork {
         return before;
     }
 
+    /** In the order in which they were done, as one seat's turn at a station begins with the end of another's. */
     private void worked(int k) {
-        times.forEach((seat, all) -> all.stream().filter(t -> t.step() == k).forEach(time -> worked(seat, time)));
+        record Done(int seat, StepTime time) { }
+        times.entrySet().stream()
+                .flatMap(e -> e.getValue().stream().filter(t -> t.step() == k).map(t -> new Done(e.getKey(), t)))
+                .sorted(Comparator.comparingDouble((Done d) -> inTurn(k) ? d.time().toMinutes() : 0))
+                .forEach(done -> worked(done.seat(), done.time()));
+    }
+
+    private boolean inTurn(int k) {
+        return track.steps().get(k).stations().isPresent();
+    }
+
+    /** Whether the turn of a seat at step k began as that part ended: it waited for it, and not for itself. */
+    private boolean gaveWay(Part part, int k, double turn) {
+        return inTurn(k) && part.kind() == Kind.STEP && part.step() == k
+                && Math.abs(ends.get(part) - turn) <= ROUNDING;
     }
 
     private void worked(int seat, StepTime time) {
         int k = time.step();
         Set<Part> before = ended(time.toMinutes(), p -> p.step() <= k && (p.seat() == seat
+                || gaveWay(p, k, time.fromMinutes())
                 || p.seat() == 0 && (p.kind() != Kind.TALK || ends.get(p) <= time.fromMinutes() + ROUNDING)));
         before = freeTalk(seat, time, before);
         double plan = track.steps().get(k).planMinutes();

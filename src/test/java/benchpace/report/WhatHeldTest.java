@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.entry;
 import static org.assertj.core.api.Assertions.within;
 
 import benchpace.pace.ClassTrack;
+import benchpace.pace.PaceStations;
 import benchpace.pace.PaceStep;
 import benchpace.pace.ReadyOutlook;
 import benchpace.pace.SeatTrack;
@@ -15,6 +16,7 @@ import benchpace.report.Part.Kind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -54,6 +56,20 @@ class WhatHeldTest {
     private static List<String> story(WhatHeld held) {
         return held.links().stream().map(l -> l.part().kind() + " " + l.part().seat() + "/" + l.part().step() + " "
                 + l.minutes() + " of " + l.plannedMinutes()).toList();
+    }
+
+    /** One tap for four minutes each: seats 2 and 3 wait for it, and seat 3 takes seven. */
+    @Test
+    void waiting_for_a_turn_is_no_seats_fault() {
+        List<PaceStep> steps = List.of(STEPS.get(0), STEPS.get(1),
+                new PaceStep("pour", 4, true, WorkKind.POUR, Optional.of(new PaceStations(1, 4))));
+        Map<Integer, CandleTime> candles = Map.of(1, new CandleTime(16, 76), 2, new CandleTime(20, 80), 3,
+                new CandleTime(27, 87));
+        WhatHeld held = WhatHeld.of(new ClassTrack(steps, List.of(0.0, 5.0, 12.0), 60,
+                List.of(seat(1, 11, 16), seat(2, 11, 20), seat(3, 11, 27))), candles).orElseThrow();
+
+        assertThat(story(held))
+                .containsSubsequence("STEP 1/2 4.0 of 4.0", "STEP 2/2 4.0 of 4.0", "STEP 3/2 7.0 of 4.0");
     }
 
     @Test

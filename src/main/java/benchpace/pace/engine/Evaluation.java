@@ -1,6 +1,7 @@
 package benchpace.pace.engine;
 
 import benchpace.pace.ClassTrack;
+import benchpace.pace.PaceStep;
 import benchpace.pace.SeatProgress;
 import benchpace.pace.belief.ClassTempo;
 import benchpace.pace.belief.OpeningEvidence;
@@ -12,9 +13,12 @@ import benchpace.pace.belief.TapHabits;
 import benchpace.pace.forecast.FinishForecast;
 import benchpace.pace.forecast.Forecast;
 import benchpace.pace.forecast.PourDraws;
+import benchpace.pace.forecast.StationQueue;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Everything believed about a class at one moment, before memory: odds, draws of the pour, prices. */
 public final class Evaluation {
@@ -100,6 +104,30 @@ public final class Evaluation {
 
     boolean judged(int i) {
         return seats.get(i).standing() == SeatProgress.Standing.WORKING;
+    }
+
+    boolean waitsForTurn(int i) {
+        return seats.get(i).standing() == SeatProgress.Standing.QUEUED;
+    }
+
+    /** What a seat that waits for its turn still needs for its step, those before it included, minutes on average. */
+    double minutesWithTurn(int i) {
+        int k = seats.get(i).step();
+        PaceStep step = track.steps().get(k);
+        double share = step.stations().orElseThrow().eachMinutes() / step.planMinutes();
+        StationQueue queue = new StationQueue(step.stations().orElseThrow().atOnce());
+        List<Integer> there = IntStream.range(0, seats.size()).filter(j -> seats.get(j).step() == k).boxed().toList();
+        there.stream().filter(this::judged).map(j -> share * remainingMinutes(j)).sorted(Comparator.reverseOrder())
+                .limit(step.stations().orElseThrow().atOnce()).forEach(kept -> queue.turn(0, kept));
+        for (int j : there.stream().filter(this::waitsForTurn)
+                .sorted(Comparator.comparing(j -> seats.get(j).startMinutes())).toList()) {
+            double mean = tempo.belief(j, k).meanMinutes();
+            double turn = queue.turn(0, share * mean);
+            if (j == i) {
+                return turn + mean;
+            }
+        }
+        throw new IllegalArgumentException("seat " + track.seats().get(i).seat() + " waits for no turn");
     }
 
     /** Whether a helper is at the seat, or on the way, for the step it is judged at. */

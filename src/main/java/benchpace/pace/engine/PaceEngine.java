@@ -158,6 +158,9 @@ public final class PaceEngine {
                 double remaining = (1 - odds.forgotten()) * before.remainingMinutes(i);
                 unticked.add(new UntickedSeat(track.seats().get(i).seat(), odds.forgotten(), remaining,
                         (int) Math.round(after.priceMinutes(i))));
+            } else if (before.waitsForTurn(i) && before.seats.get(i).step() < step) {
+                unticked.add(new UntickedSeat(track.seats().get(i).seat(), 0, before.minutesWithTurn(i),
+                        (int) Math.round(after.priceMinutes(i))));
             }
         }
         return unticked;

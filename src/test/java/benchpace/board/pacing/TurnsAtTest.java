@@ -124,6 +124,16 @@ class TurnsAtTest {
         assertThat(view(c.minute(160).finish(6, "wrap"), 160).turns().get(0).waiting()).containsExactly(3);
     }
 
+    /** Five of six wait ten minutes each, where all at once would be through in about a quarter of an hour. */
+    @Test void the_time_everyone_goes_home_counts_the_waiting() {
+        HomeTime served = view(pouring(), 21).home();
+        HomeTime together = view(TestClass.atThePour(6), 21).home();
+
+        assertThat(Duration.between(together.p50(), served.p50())).isBetween(Duration.ofMinutes(30),
+                Duration.ofMinutes(55));
+        assertThat(served.odds().orElseThrow().kept()).isLessThan(together.odds().orElseThrow().kept());
+    }
+
     @Test void a_plan_without_stations_says_nothing_of_turns() {
         ClassView view = view(TestClass.of(TestPlans.evening(), 4).open("welcome").minute(5).open("wicks"), 9);
 

@@ -10,6 +10,7 @@ import benchpace.pace.SeatPace;
 import benchpace.pace.SeatTrack;
 import benchpace.pace.Span;
 import benchpace.pace.Tap;
+import benchpace.pace.UntickedSeat;
 import benchpace.pace.WorkKind;
 import benchpace.pace.belief.PacePriors;
 import benchpace.pace.forecast.Forecast;
@@ -154,6 +155,10 @@ public final class Scene {
     public PaceView view(double now) {
         ClassTrack track = track(now);
         return engine.judge(track, now, engine.remember(track, now, PaceMemory.EMPTY));
+    }
+
+    public List<UntickedSeat> beforeOpening(double now, String step) {
+        return engine.beforeOpening(track(now), now, IDS.indexOf(step));
     }
 
     public SeatPace seat(double now, int seat) {

@@ -11,6 +11,7 @@ import benchpace.pace.Level;
 import benchpace.pace.PaceStations;
 import benchpace.pace.SeatPace;
 import benchpace.pace.SeatProgress;
+import benchpace.pace.UntickedSeat;
 import benchpace.pace.belief.PacePriors;
 import benchpace.pace.forecast.Forecast;
 import java.io.IOException;
@@ -72,6 +73,20 @@ class TurnsAtAStationTest {
         assertThat(early.savedMinutes()).isGreaterThan(2);
         assertThat(early.priceMinutes()).isGreaterThanOrEqualTo(3);
         assertThat(last.minutesInStep()).isCloseTo(50 - 35.1, within(0.01));
+    }
+
+    @Test void leaving_a_seat_behind_that_waits_counts_those_before_it() {
+        Scene scene = Scene.led(6).served("mix", 1, 5).open(2.5, "wicks").open(7.5, "mix");
+        for (int seat = 1; seat <= 6; seat++) {
+            scene.tap(2 + 0.05 * seat, seat, "vessel").tap(6.5 + 0.1 * seat, seat, "wicks");
+        }
+        List<UntickedSeat> unticked = scene.beforeOpening(8, "pour");
+
+        assertThat(unticked).extracting(UntickedSeat::seat).containsExactly(1, 2, 3, 4, 5, 6);
+        assertThat(unticked.get(5).remainingMinutes()).isBetween(24.0, 38.0);
+        for (int i = 1; i < 6; i++) {
+            assertThat(unticked.get(i).remainingMinutes()).isGreaterThan(unticked.get(i - 1).remainingMinutes() + 3);
+        }
     }
 
     /** Seven seats wait three minutes each; without turns the last pour would be believed four minutes away. */
