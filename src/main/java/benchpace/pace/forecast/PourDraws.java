@@ -134,26 +134,35 @@ public final class PourDraws {
             if (track.steps().get(k).led()) {
                 opening = opening(k, at, step, opening, share);
             }
-            double[] takes = new double[guest.length];
+            if (track.steps().get(k).stations().isPresent()) {
+                inTurn(k, theta, guest, at, step, opening, random);
+                continue;
+            }
             for (int i = 0; i < guest.length; i++) {
                 if (step[i] == k) {
-                    at[i] = track.steps().get(k).led() ? Math.max(at[i], opening) : at[i];
-                    takes[i] = time(k, theta, guest[i], random);
+                    double start = track.steps().get(k).led() ? Math.max(at[i], opening) : at[i];
+                    at[i] = start + time(k, theta, guest[i], random);
+                    step[i] = k + 1;
                 }
             }
-            work(k, at, step, takes);
         }
         for (int i = 0; i < guest.length; i++) {
             pours[b][i] = counted[i] ? at[i] : Double.NEGATIVE_INFINITY;
         }
     }
 
-    /** Who is at step k does it, each from its turn on where there are not stations for all. */
-    private void work(int k, double[] at, int[] step, double[] takes) {
-        if (track.steps().get(k).stations().isPresent()) {
-            turns.at(k, at, step, takes);
+    /** Those at step k do it, each from its turn on. */
+    private void inTurn(int k, double[] theta, double[] guest, double[] at, int[] step, double opening,
+                        SplittableRandom random) {
+        double[] takes = new double[guest.length];
+        for (int i = 0; i < guest.length; i++) {
+            if (step[i] == k) {
+                at[i] = track.steps().get(k).led() ? Math.max(at[i], opening) : at[i];
+                takes[i] = time(k, theta, guest[i], random);
+            }
         }
-        for (int i = 0; i < takes.length; i++) {
+        turns.at(k, at, step, takes);
+        for (int i = 0; i < guest.length; i++) {
             if (step[i] == k) {
                 at[i] += takes[i];
                 step[i] = k + 1;
