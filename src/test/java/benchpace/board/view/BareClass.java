@@ -27,7 +27,8 @@ public record BareClass(LiveClass live, ClassView.NowView present, Optional<Clas
         live.seats().forEach(s -> standings.put(s.number(), live.progress().standing(s)));
         StepViews steps = new StepViews(live, standings);
         List<SeatView> seats = new SeatViews(live, clocks, pace, WaitView.NONE, standings,
-                SeatingChart.of(live.plan().table(), live.places(), live.setup().numbering()), TurnsAt.of(live, now), now).all();
+                SeatingChart.of(live.plan().table(), live.places(), live.setup().numbering()), TurnsAt.of(live, now),
+                now).all();
         boolean mayBeFirm = live.seats().stream().filter(s -> s.makesCandle()).map(s -> clocks.get(s.number()))
                 .anyMatch(c -> c != null && c.mayBeReady(now));
         ClassView.NowView present = new NowViews(live, steps, seats)

@@ -74,7 +74,7 @@ class ForeseeingTest {
     }
 
     private static Cut cut(LiveClass begun, List<Wish> wishes, Random random) {
-        int online = random.nextInt(wishes.size() / 2 + 1);
+        int online = random.nextInt(wishes.size() / 3 + 1);
         LiveClass known = begun;
         for (Wish wish : wishes.subList(0, online)) {
             known = Wishes.put(known, wish);
@@ -211,7 +211,8 @@ class ForeseeingTest {
         lines.add("at " + heading(view));
         for (Seat seat : live.seats()) {
             Standing standing = live.progress().standing(seat);
-            SeatView shown = view.seats().get(seat.number().value() - 1);
+            SeatView shown = view.seats().stream().filter(s -> s.seat() == seat.number().value()).findFirst()
+                    .orElseThrow();
             lines.add(seat.number() + " " + seat.name() + " " + standing.phase().name().toLowerCase(Locale.ROOT)
                     + " at " + shown.stepId() + (shown.canFinish() ? ", may finish" : "") + ", done "
                     + shown.finished() + (live.progress().pouredAt(seat).isPresent() ? ", poured" : "")
