@@ -24,9 +24,15 @@ async function refresh() {
 
 let undo = () => {};
 
-/** Says what was done, with a way back where there is one. @param {string} words @param {(() => void) | null} [back] */
-function tell(words, back = null) {
+/**
+ * Says what was done, with a way back where there is one, or a way on.
+ * @param {string} words @param {(() => void) | null} [back] @param {string} [made] the id of a plan that was made
+ */
+function tell(words, back = null, made = '') {
   document.getElementById('said-words').textContent = words;
+  const edit = document.getElementById('said-edit');
+  edit.hidden = !made;
+  edit.href = `/plans/${made}`;
   const button = document.getElementById('said-undo');
   button.hidden = !back;
   undo = back ?? (() => {});
@@ -81,7 +87,22 @@ onSubmit('copy-form', 'copy-answer', ({ elements }) => ask(`/api/plans/${copying
   { method: 'POST', body: { name: elements.name.value.trim() } }), async (made) => {
   dialogue.close('copy-dialog');
   await refresh();
-  tell(`"${made.name}" is one of your plans now.`);
+  tell(`"${made.name}" is one of your plans now.`, null, made.id);
+});
+
+onSubmit('new-form', 'new-answer', ({ elements }) => ask('/api/plans/new', { method: 'POST', body: {
+  name: elements.name.value.trim(),
+  seats: Number(elements.seats.value),
+  candle: elements.candle.value,
+  minutes: Number(elements.minutes.value),
+  venue: elements.venue.value,
+  pouring: elements.pouring.value,
+  atOnce: Number(elements.atOnce.value),
+} }), async (made) => {
+  document.getElementById('new-form').reset();
+  dialogue.close('new-dialog');
+  await refresh();
+  tell([`"${made.name}" is one of your plans now.`, ...made.remarks].join(' '), null, made.id);
 });
 
 /** @param {import('./api.js').Finding[]} problems */
@@ -114,7 +135,7 @@ onSubmit('import-form', 'import-answer', imported, async (made) => {
   document.getElementById('import-form').reset();
   dialogue.close('import-dialog');
   await refresh();
-  tell(`"${made.name}" is one of your plans now.`);
+  tell(`"${made.name}" is one of your plans now.`, null, made.id);
 });
 
 // what was chosen wins over what was typed: so only one of them is there

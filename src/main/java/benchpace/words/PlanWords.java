@@ -57,7 +57,7 @@ public final class PlanWords {
     public static String what(Plan plan) {
         List<String> candles = plan.candles().stream().map(Candle::name).toList();
         return (plan.usualSeats() == 1 ? "1 seat" : plan.usualSeats() + " seats") + ", "
-                + Phrases.length(plan.planned()) + ", " + (candles.isEmpty() ? "no candle named"
+                + Phrases.length(plan.onPaper(plan.usualSeats())) + ", " + (candles.isEmpty() ? "no candle named"
                 : (candles.size() == 1 ? "1 candle (" : candles.size() + " candles (")
                 + String.join(", ", candles) + ")");
     }

@@ -19,7 +19,7 @@ final class PlanJson {
     static ObjectNode of(BookPlan listed, PlanUse use) {
         Plan plan = listed.plan();
         return of(listed).put("about", plan.about()).put("place", plan.place())
-                .put("minutes", plan.planned().toMillis() / 60_000.0).put("steps", plan.steps().size())
+                .put("minutes", plan.onPaper(plan.usualSeats()).toMillis() / 60_000.0).put("steps", plan.steps().size())
                 .put("lastRanAt", text(use.lastRan())).put("nextAt", text(use.next()));
     }
 

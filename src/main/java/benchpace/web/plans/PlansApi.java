@@ -8,6 +8,7 @@ import benchpace.board.plans.PlanAnswer;
 import benchpace.board.plans.PlanBook;
 import benchpace.board.plans.PlanRefusal;
 import benchpace.files.Json;
+import benchpace.files.pattern.NewPlan;
 import benchpace.files.plan.PlanFolder;
 import benchpace.live.LiveClass;
 import benchpace.plan.Plan;
@@ -19,6 +20,7 @@ import benchpace.web.request.Problem;
 import benchpace.web.request.Reads;
 import benchpace.web.request.Refused;
 import benchpace.web.screen.shell.Viewer;
+import benchpace.words.NewPlanWords;
 import benchpace.words.PlanWords;
 import benchpace.words.Times;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -56,6 +58,7 @@ public final class PlansApi {
         Reads.route(routes, "/api/plans", this::list);
         routes.post("/api/plans", this::add);
         routes.post("/api/plans/check", this::check);
+        routes.post("/api/plans/new", this::begin);
         Reads.route(routes, "/api/plans/{id}", this::read);
         routes.put("/api/plans/{id}", this::save);
         routes.delete("/api/plans/{id}", this::delete);
@@ -128,6 +131,18 @@ public final class PlansApi {
     private void add(Context ctx) {
         Viewer viewer = access.instructor(ctx);
         made(ctx, book.add(PlanBody.sound(ctx), by(viewer)));
+    }
+
+    /** POST, the answers of the dialogue: a sound plan at once, and what it could not do as asked. */
+    private void begin(Context ctx) {
+        Viewer viewer = access.instructor(ctx);
+        NewPlan made = NewPlans.of(Bodies.object(ctx), book);
+        BookPlan kept = book.add(made.plan(), by(viewer));
+        ctx.header("Location", "/api/plans/" + kept.id());
+        tagged(ctx, kept);
+        ObjectNode answer = PlanJson.of(kept);
+        made.remarks().stream().map(NewPlanWords::of).forEach(answer.putArray("remarks")::add);
+        Bodies.send(ctx, 201, answer);
     }
 
     /** POST {@code {"name"}}; without one the copy says what it is a copy of. */

@@ -65,7 +65,8 @@ public final class PlansPages {
         html(ctx, screens.plans(new PlansPage(viewer,
                 rows(plan -> !plan.starter(), viewer, classes, now), rows(BookPlan::starter, viewer, classes, now),
                 book.deleted().stream().map(plan -> row(plan, viewer, classes, now)).toList(),
-                book.troubles().stream().map(PlanWords::of).toList())));
+                book.troubles().stream().map(PlanWords::of).toList(),
+                List.copyOf(NewPlans.candles(book).keySet()))));
     }
 
     private List<LiveClass> classes() {

@@ -243,6 +243,56 @@ class PlansApiTest extends OneEvening {
         }
     }
 
+    // ---- a new one
+
+    private static ObjectNode answers() {
+        return Json.object().put("name", "Thursday tea lights").put("seats", 6)
+                .put("candle", "Candle glass").put("minutes", 240).put("venue", "own-shop").put("pouring", "guests")
+                .put("atOnce", 3);
+    }
+
+    @Test void a_few_answers_make_a_sound_plan_at_once() {
+        post("/api/plans", tins());
+
+        Reply made = post("/api/plans/new", answers());
+
+        assertThat(made.status()).as(made.body()).isEqualTo(201);
+        assertThat(made.header("Location")).contains("/api/plans/thursday-tea-lights");
+        assertThat(made.json().get("remarks").isArray()).isTrue();
+        Plan plan = PlanFile.read(get("/api/plans/thursday-tea-lights").json()).ifSound().orElseThrow();
+        assertThat(plan.usualSeats()).isEqualTo(6);
+        assertThat(plan.candles()).extracting(candle -> candle.name()).containsExactly("Candle glass");
+        assertThat(etag(made)).isEqualTo(etag(get("/api/plans/thursday-tea-lights")));
+        assertThat(board.post("/api/classes", "{\"planId\":\"thursday-tea-lights\"}", board.instructor()).status())
+                .isEqualTo(201);
+    }
+
+    @Test void what_cannot_be_as_it_was_asked_is_said() {
+        post("/api/plans", tins());
+
+        assertThat(post("/api/plans/new", answers().put("minutes", 30)).json().get("remarks")).isNotEmpty()
+                .allSatisfy(remark -> assertThat(remark.textValue()).endsWith("."));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"seats,0,1 to 60", "seats,-3,1 to 60", "seats,100000,1 to 60", "minutes,5,30 to 480",
+        "atOnce,0,1 to 60"})
+    void an_answer_out_of_range_is_told_by_what_it_answers(String field, int value, String range) {
+        post("/api/plans", tins());
+
+        post("/api/plans/new", answers().put(field, value)).problem(422, "bad-value").detail(range);
+        assertThat(ids()).doesNotContain("thursday-tea-lights");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"name,''", "candle,Soap", "venue,the moon", "pouring,nobody", "seats,many", "minutes,''"})
+    void an_answer_that_is_none_is_told(String field, String value) {
+        post("/api/plans", tins());
+
+        post("/api/plans/new", answers().put(field, value)).problem(422, "bad-value");
+        assertThat(ids()).doesNotContain("thursday-tea-lights");
+    }
+
     // ---- what is wrong with a plan
 
     @Test void every_problem_is_told_with_its_place() {

@@ -77,6 +77,21 @@ class PlansInABrowserTest extends LiveScreens {
         assertThat(tablet.find("section:has(#starters-title) [data-act=delete]")).hasCount(0);
     }
 
+    @Test void a_new_plan_is_made_from_a_few_answers_and_says_what_it_could_not_do() {
+        Device tablet = tablet();
+        tablet.find("[data-open=new-dialog]").click();
+        assertSound(tablet);
+        tablet.find("#new-name").fill("Thursday tea lights");
+        tablet.find("#new-minutes").fill("45");
+        tablet.find("#new-form [type=submit]").click();
+
+        assertThat(tablet.find("#said")).containsText("\"Thursday tea lights\" is one of your plans now.");
+        assertThat(tablet.find("#said")).containsText("collected later");
+        assertThat(tablet.find(OWN)).containsText("Thursday tea lights");
+        assertThat(tablet.find("#said-edit")).hasAttribute("href", "/plans/thursday-tea-lights");
+        assertSound(tablet);
+    }
+
     @Test void what_was_deleted_comes_back_by_one_press() {
         add();
         Device tablet = tablet();

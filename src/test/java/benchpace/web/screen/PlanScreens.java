@@ -1,6 +1,7 @@
 package benchpace.web.screen;
 
 import benchpace.files.roster.Demo;
+import benchpace.plan.Candle;
 import benchpace.plan.Plan;
 import benchpace.web.screen.plans.PlanRow;
 import benchpace.web.screen.plans.PlansPage;
@@ -40,12 +41,16 @@ final class PlanScreens {
         return new PlansPage(viewer, List.of(row(own(), saved(3))),
                 Demo.plans().stream().map(plan -> row(plan, "")).toList(), List.of(row(own(), saved(2))),
                 List.of("Plan \"tins\" is saved, but its file plans/tins.json could not be written; it is tried again "
-                        + "with the next change and at the next start."));
+                        + "with the next change and at the next start."), candles());
     }
 
     static PlansPage none(Viewer viewer) {
         return new PlansPage(viewer, List.of(), Demo.plans().stream().map(plan -> row(plan, "")).toList(), List.of(),
-                List.of());
+                List.of(), candles());
+    }
+
+    private static List<String> candles() {
+        return Demo.eveningPlan().candles().stream().map(Candle::name).toList();
     }
 
     static VersionsPage versions(Viewer viewer) {

@@ -142,6 +142,7 @@ public final class ScreenGallery {
         shots.add(new Shot("plans-none", screens.plans(PlanScreens.none(lead)), 1280, 800, ""));
         shots.add(new Shot("plans-helper", screens.plans(PlanScreens.list(helper)), 390, 844, ""));
         shots.add(new Shot("plans-import", plans, 390, 844, "[data-open=import-dialog]"));
+        shots.add(new Shot("plans-new", plans, 390, 844, "[data-open=new-dialog]"));
         shots.add(new Shot("plans-versions", screens.versions(PlanScreens.versions(lead)), 1280, 800, ""));
         shots.add(new Shot("plans-version", screens.version(PlanScreens.version(lead)), 1280, 1100, ""));
         shots.add(new Shot("plans-version-phone", screens.version(PlanScreens.version(lead)), 390, 844, ""));
