@@ -16,14 +16,28 @@ public final class LoadWords {
                         : ", no fragrance");
     }
 
-    /** "6 % of the wax = 5.66 % of all that is poured"; empty of a candle without fragrance. */
+    /**
+     * "6 % of the wax = 5.66 % of all that is poured", what the plan counts on first; empty of a candle without
+     * fragrance.
+     */
     public static String both(CandleLine line) {
-        return line.scented() ? both(line.candle().fragranceFraction()) : "";
+        if (!line.scented()) {
+            return "";
+        }
+        return line.candle().convention() == LoadConvention.OF_WAX ? both(line.candle().fragranceFraction())
+                : ofTotal(line.candle().fragranceFraction()) + " = " + ofWax(line.candle().fragranceFraction());
     }
 
     private static String both(double fraction) {
-        return Amounts.percent(LoadConvention.OF_WAX.percent(fraction)) + " of the wax = "
-                + Amounts.percent(LoadConvention.OF_TOTAL.percent(fraction)) + " of all that is poured";
+        return ofWax(fraction) + " = " + ofTotal(fraction);
+    }
+
+    private static String ofWax(double fraction) {
+        return Amounts.percent(LoadConvention.OF_WAX.percent(fraction)) + " of the wax";
+    }
+
+    private static String ofTotal(double fraction) {
+        return Amounts.percent(LoadConvention.OF_TOTAL.percent(fraction)) + " of all that is poured";
     }
 
     /** "allowed: at most 8.5 % of all that is poured (9.29 % of the wax)". */

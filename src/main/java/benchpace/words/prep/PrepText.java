@@ -6,6 +6,8 @@ import benchpace.prep.card.LabelFigures;
 import benchpace.prep.card.LabelItem;
 import benchpace.prep.card.LabelRegion;
 import benchpace.prep.card.SafetyLine;
+import benchpace.prep.evening.Bottleneck;
+import benchpace.prep.evening.Timetable;
 import benchpace.prep.sheet.PrepSheet;
 import benchpace.prep.wax.CandleLine;
 import benchpace.words.EveningWords;
@@ -49,8 +51,7 @@ public final class PrepText {
                         CircuitWords.advice(line).stream().map(a -> "What would help: " + a))
                         .flatMap(s -> s).toList()));
         section("Electricity, always", CircuitWords.ALWAYS);
-        sheet.timetable().ifPresent(t -> section("Timetable", Stream.of(EveningWords.onTime(t), EveningWords.done(t),
-                EveningWords.lastCandle(t), EveningWords.basis(t, plan)).filter(s -> !s.isEmpty()).toList()));
+        sheet.timetable().ifPresent(t -> section("Timetable", timetable(t)));
         sheet.places().forEach(place -> section(SupplyWords.places(place), SupplyWords.place(place)));
         section("Shared", Stream.concat(sheet.shared().supplies().stream().map(SupplyWords::shared),
                 sheet.shared().stations().stream().map(SupplyWords::station)).toList());
@@ -82,6 +83,13 @@ public final class PrepText {
                 + " for spills: " + Amounts.weight(totals.waxGrams()) + " wax and "
                 + Amounts.weight(totals.fragranceGrams()) + " fragrance."));
         return said;
+    }
+
+    private List<String> timetable(Timetable t) {
+        Stream<String> never = Bottleneck.of(plan, sheet.seats(), t.promisedMinutes()).stream()
+                .flatMap(b -> EveningWords.bottleneck(b, plan).stream());
+        return Stream.concat(never, Stream.of(EveningWords.onTime(t), EveningWords.done(t), EveningWords.lastCandle(t),
+                EveningWords.basis(t, plan))).filter(s -> !s.isEmpty()).toList();
     }
 
     private void packing() {

@@ -99,6 +99,19 @@ class ElectricalCodesTest {
         assertThat(reason).isEqualTo(new CircuitReason.Alone("W", 11, 10, CircuitReason.AloneLimit.PLUG_FOR_LONG));
     }
 
+    @Test void more_watts_or_a_longer_time_never_fit_better() {
+        for (Rule rule : Rule.values()) {
+            Verdict before = Verdict.FITS;
+            for (double watts = 50; watts <= 6000; watts += 50) {
+                Verdict after = verdict(rule, 20, watts(watts, 120, 200), of(2, 30));
+                assertThat(after).isGreaterThanOrEqualTo(before)
+                        .isGreaterThanOrEqualTo(verdict(rule, 20, watts(watts, 120, 20), of(2, 30)));
+                before = after;
+            }
+            assertThat(before).isEqualTo(Verdict.OVER);
+        }
+    }
+
     @Test void nothing_plugged_in_fits() {
         assertThat(Arrays.stream(Rule.values()).map(rule -> verdict(rule, 10))).containsOnly(Verdict.FITS);
     }
