@@ -7,7 +7,7 @@ import java.nio.charset.StandardCharsets;
 
 /**
  * A text in UTF-8 of a size that is looked at first, so that nothing that is no such file, or never ends, takes all the
- * memory. The largest plan there can be has a quarter of its limit, the log of a whole day's class a tenth.
+ * memory. The largest plan there can be has a third of its limit, the log of a whole day's class a tenth.
  */
 public final class SizedText {
     /** A plan, in bytes. */

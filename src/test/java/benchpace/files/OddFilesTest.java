@@ -15,6 +15,7 @@ import benchpace.files.plan.WaxFile;
 import benchpace.files.roster.Roster;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.sun.management.ThreadMXBean;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -51,7 +52,7 @@ class OddFilesTest {
     /** Of the whole run: something that hangs is told, something that is slow today is not. */
     private static final Duration LONGEST = Duration.ofMinutes(5).plusMillis(CASES * 100L);
     private static final long MOST_BYTES = 64L * 1024 * 1024;
-    private static final Path PLAN = Path.of("demo-data/plans/evening-pour.json");
+    private static final Path PLAN = Path.of("demo-data/plans/class-of-forty.json");
     private static final Path LOG = Path.of("src/test/resources/benchpace/pace/open-01.jsonl");
     private static final Path CASE_FILE = Path.of("src/test/resources/benchpace/cure/open-cases.json");
     private static final Path EVENTS = Path.of("src/test/resources/benchpace/files/log/events-v1.jsonl");
@@ -69,8 +70,10 @@ class OddFilesTest {
     private static Map<String, Way> ways() {
         try {
             Map<String, Way> ways = new LinkedHashMap<>();
-            String plan = Files.readString(PLAN);
+            String plan = everyField();
             ways.put("PlanFile.read", new Way(plan, true, in -> PlanFile.read(stream(in)).problems().toString()));
+            ways.put("PlanCheck.read", new Way(plan, true,
+                    in -> PlanCheck.read("-", stream(in)).problems().toString()));
             ways.put("PlanCheck.run", new Way(plan, true, OddFilesTest::check));
             ways.put("Json.read", new Way(plan, true, in -> {
                 Json.read(in);
@@ -118,11 +121,26 @@ class OddFilesTest {
         }
     }
 
+    /** A plan with a day before and stations, and with what no plan of ours says: brims, and figures as typed. */
+    private static String everyField() throws IOException {
+        JsonNode plan = Json.read(Files.readString(PLAN));
+        ObjectNode candle = (ObjectNode) plan.at("/candles/0");
+        candle.remove(List.of("fillGrams", "fragrancePercentOfWax"));
+        candle.put("brimMillilitres", 236.588).put("fillFraction", 0.5).put("fragrancePercentOfTotal", 8)
+                .putObject("asTyped").put("brimMillilitres", "8 US fl oz").put("pourCelsius", "143.6 °F");
+        ((ObjectNode) plan.at("/candles/1")).putObject("asTyped").put("fillGrams", "95 g");
+        ((ObjectNode) plan.get("prep")).putObject("asTyped").put("roomCelsius", "69.8 F");
+        ((ObjectNode) plan.at("/prep/loads")).putObject("asTyped").put("flashPointCelsius", "93 °C");
+        ((ObjectNode) plan.at("/prep/melters/0")).putObject("asTyped").put("heelGrams", "900").put("watts", "1 kW");
+        assertThat(PlanFile.read(plan).problems()).isEmpty();
+        return Json.text(plan);
+    }
+
     private static void event(Map<String, Way> ways, String line) {
         try {
             JsonNode event = Json.read(line);
             String type = event.get("type").textValue();
-            com.fasterxml.jackson.databind.node.ObjectNode command = event.get("fields").deepCopy();
+            ObjectNode command = event.get("fields").deepCopy();
             command.put("commandId", "a").put("type", type).put("at", "2027-03-04T18:30:00Z");
             ways.put("EventJson.read " + type, new Way(Json.text(event.get("fields")), true, in -> {
                 EventJson.read(type, Json.read(in));
