@@ -23,6 +23,8 @@ export const cuesOf = (classId) => `benchpace.cues.${classId}`;
 
 /** @param {string} planId what was changed of it and not saved */
 export const draftOf = (planId) => `benchpace.plan-draft.${planId}`;
+/** @param {string} classId what of its lists was pressed and not sent */
+export const prepOf = (classId) => `benchpace.prep.${classId}`;
 
 /** What storage would not take, by key. @type {Map<string, string>} */
 const memory = new Map();

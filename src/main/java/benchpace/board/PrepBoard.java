@@ -2,22 +2,25 @@ package benchpace.board;
 
 import benchpace.board.prep.EveningOdds;
 import benchpace.board.prep.Occasion;
-import benchpace.board.prep.Odds;
 import benchpace.board.prep.PrepSheets;
 import benchpace.board.prep.Ticked;
 import benchpace.board.time.BoardTime;
 import benchpace.cure.room.RoomFit;
 import benchpace.plan.Plan;
+import benchpace.prep.card.LabelRegion;
 import benchpace.prep.evening.Beliefs;
 import benchpace.prep.evening.Setting;
 import benchpace.prep.sheet.PrepSheet;
 import benchpace.store.PrepTicks;
 import benchpace.store.PrepTicks.Tick;
+import benchpace.store.Settings;
 import benchpace.store.sqlite.Database;
 import java.time.InstantSource;
 import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The day before, of every class: its sheet, the odds of its evening, and what is ticked off, with the one place where
@@ -25,7 +28,10 @@ import java.util.Map;
  * that tick one thing at once have ticked it once.
  */
 public final class PrepBoard implements AutoCloseable {
+    private static final String REGION = "prep.region";
+
     private final PrepTicks store;
+    private final Settings settings;
     private final Boards boards;
     private final BoardTime clock;
     private final PrepSheets sheets;
@@ -41,6 +47,7 @@ public final class PrepBoard implements AutoCloseable {
     /** @param sheets and {@code odds} that work them out */
     public PrepBoard(Database database, Boards boards, InstantSource clock, PrepSheets sheets, EveningOdds odds) {
         this.store = new PrepTicks(database);
+        this.settings = new Settings(database);
         this.boards = boards;
         this.clock = BoardTime.of(clock);
         this.sheets = sheets;
@@ -53,26 +60,40 @@ public final class PrepBoard implements AutoCloseable {
         return sheets.of(occasion);
     }
 
-    /** The odds of a class's evening, by what it starts from; its screens are nudged while they come on. */
-    public Odds odds(ClassBoard board) {
-        Plan plan = board.live().plan();
-        Beliefs beliefs = Beliefs.of(
+    /** A class's evening, by what the class starts from. */
+    public Setting setting(ClassBoard board) {
+        return Occasion.of(board.live()).setting(Beliefs.of(
                 boards.stepLessons().map(s -> s.of(board.id(), board.live())).orElse(Map.of()),
-                boards.lessons().map(l -> l.of(board.id(), plan.place())).orElseGet(RoomFit::untaught));
-        return odds.of(Occasion.of(board.live()).setting(beliefs), board::nudge);
+                boards.lessons().map(l -> l.of(board.id(), board.live().plan().place()))
+                        .orElseGet(RoomFit::untaught)));
     }
 
-    /** The odds of a plan's next class. */
-    public Odds odds(Occasion occasion) {
-        return odds.of(setting(occasion), () -> { });
-    }
-
-    /** What the odds of a plan's next class go by: what past ones taught. */
+    /** The evening of a plan's next class. */
     public Setting setting(Occasion occasion) {
         Plan plan = occasion.plan();
         return occasion.setting(Beliefs.of(
                 boards.stepLessons().map(s -> s.next(plan.id().value(), plan.place())).orElse(Map.of()),
                 boards.lessons().map(l -> l.next(plan.place())).orElseGet(RoomFit::untaught)));
+    }
+
+    /** How far the simulation of evenings is. */
+    public EveningOdds odds() {
+        return odds;
+    }
+
+    /** Where candles are given away or sold, as far as labels go; what the plan's circuits point to if nobody said. */
+    public LabelRegion region(Plan plan) {
+        return settings.get(REGION).flatMap(PrepBoard::region).orElseGet(() -> LabelRegion.of(plan.kit()).get(0));
+    }
+
+    private static Optional<LabelRegion> region(String name) {
+        return Arrays.stream(LabelRegion.values()).filter(r -> r.name().equals(name)).findFirst();
+    }
+
+    /** Chooses it for the whole board. */
+    public void choose(LabelRegion region) {
+        settings.put(REGION, region.name());
+        boards.all().forEach(ClassBoard::nudge);
     }
 
     public synchronized Ticked ticked(String classId) {

@@ -175,6 +175,11 @@ public record Plan(PlanId id, String name, String about, String place, int usual
         return steps.stream().map(step -> step.onPaper(seats)).reduce(Duration.ZERO, Duration::plus);
     }
 
+    /** The same with other things for the day before. */
+    public Plan with(Kit other) {
+        return new Plan(id, name, about, place, usualSeats, table, steps, activities, candles, other);
+    }
+
     /** The sum of the planned lengths: when the class should end, if nobody is held up. */
     public Duration planned() {
         return steps.stream().map(Step::planned).reduce(Duration.ZERO, Duration::plus);

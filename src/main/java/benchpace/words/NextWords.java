@@ -21,6 +21,11 @@ public final class NextWords {
                 : the + " should be on since " + (times.isDayOf(at, now) ? times.clock(at) : times.day(at));
     }
 
+    /** "Switch it on at 16:10.", seen from the class. */
+    public static String on(Instant at, Instant start, Times times) {
+        return "Switch it on " + (times.isDayOf(at, start) ? "at " + times.clock(at) : "on " + times.day(at)) + ".";
+    }
+
     /** "switch the melter on 2 h 20 min before the beginning", for a plan without a date. */
     public static String switchOnBefore(Optional<String> melter, double minutesBefore) {
         return "switch " + melter.orElse("the melter") + " on " + PrepFigures.minutes(minutesBefore)

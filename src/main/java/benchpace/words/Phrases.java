@@ -28,6 +28,11 @@ public final class Phrases {
         return tenths < 1 ? "less than 1 in 10" : tenths > 9 ? "more than 9 in 10" : tenths + " in 10";
     }
 
+    /** "1 place", "8 places". */
+    public static String places(int count) {
+        return count == 1 ? "1 place" : count + " places";
+    }
+
     /** "a, b and c"; empty for none. */
     public static String and(List<String> things) {
         int last = things.size() - 1;

@@ -7,6 +7,7 @@ import benchpace.prep.evening.Setting;
 import benchpace.prep.evening.Timetable;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
+import java.time.Duration;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.LinkedHashMap;
@@ -82,6 +83,18 @@ public final class EveningOdds implements AutoCloseable {
         return odds;
     }
 
+    /** The same once it is no more under way, or as it is then. @param patience to wait at most */
+    public synchronized Odds awaited(Setting setting, Duration patience) throws InterruptedException {
+        long deadline = System.nanoTime() + patience.toNanos();
+        Odds odds = of(setting, () -> { });
+        for (long left = patience.toMillis(); odds instanceof Odds.UnderWay && left > 0;
+                left = (deadline - System.nanoTime()) / 1_000_000) {
+            wait(left);
+            odds = of(setting, () -> { });
+        }
+        return odds;
+    }
+
     private void next() {
         Asked asked;
         synchronized (this) {
@@ -111,6 +124,7 @@ public final class EveningOdds implements AutoCloseable {
     private void told(Asked asked, Odds odds) {
         synchronized (this) {
             known.put(asked.setting(), odds);
+            notifyAll();
         }
         asked.changed().run();
     }

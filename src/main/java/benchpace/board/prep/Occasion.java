@@ -6,6 +6,7 @@ import benchpace.plan.Plan;
 import benchpace.prep.evening.Beliefs;
 import benchpace.prep.evening.Setting;
 import benchpace.prep.sheet.PrepSheet;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -24,7 +25,7 @@ public record Occasion(Plan plan, int seats, Map<String, Integer> candles, doubl
 
     /** A class by its plan alone. */
     public static Occasion of(Plan plan, int seats, Map<String, Integer> candles) {
-        return new Occasion(plan, seats, candles, PrepSheet.promisedMinutes(plan));
+        return new Occasion(plan, seats, candles, Setting.promised(plan));
     }
 
     /** A class as it is set up: pairs share a candle, and who has gone home makes none. */
@@ -33,7 +34,8 @@ public record Occasion(Plan plan, int seats, Map<String, Integer> candles, doubl
         Map<String, Integer> candles = new TreeMap<>();
         making.forEach(seat -> seat.candle().filter(id -> live.plan().candle(id).isPresent())
                 .ifPresent(id -> candles.merge(id, 1, Integer::sum)));
-        return of(live.plan(), Math.max(1, making.size()), candles);
+        return new Occasion(live.plan(), Math.max(1, making.size()), candles,
+                Duration.between(live.startsAt(), live.promisedEnd()).toMillis() / 60_000.0);
     }
 
     /** Its evening, to be simulated. */

@@ -84,6 +84,13 @@ public record Kit(OptionalDouble roomCelsius, double spillPercent, int readyMarg
         return List.copyOf(things);
     }
 
+    /** The same with this melter in the place of the one of its id. */
+    public Kit with(Melter melter) {
+        return new Kit(roomCelsius, spillPercent, readyMarginMinutes, promisedMinutes, loads,
+                melters.stream().map(m -> m.id().equals(melter.id()) ? melter : m).toList(), appliances, circuits,
+                supplies, asTyped);
+    }
+
     public Optional<Melter> melter(String id) {
         return melters.stream().filter(m -> m.id().equals(id)).findFirst();
     }

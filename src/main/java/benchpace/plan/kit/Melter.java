@@ -37,6 +37,12 @@ public record Melter(String id, String name, String wax, OptionalDouble capacity
         this(id, name, wax, capacityGrams, heelGrams, watts, efficiency, scentedIn, AsTyped.NONE);
     }
 
+    /** The same as the shop's stop-watch knows it. */
+    public Melter measured(double measuredEfficiency, double atWatts) {
+        return new Melter(id, name, wax, capacityGrams, heelGrams, OptionalDouble.of(atWatts),
+                OptionalDouble.of(measuredEfficiency), scentedIn, asTyped);
+    }
+
     private static void requireRoom(String name, double capacityGrams, double heelGrams) {
         if (heelGrams >= capacityGrams) {
             throw new IllegalArgumentException("what stays in \"" + name + "\" must be less than it holds");

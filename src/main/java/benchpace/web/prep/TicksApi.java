@@ -5,7 +5,6 @@ import benchpace.board.ClassBoard;
 import benchpace.board.PrepBoard;
 import benchpace.board.prep.Ticked;
 import benchpace.files.Json;
-import benchpace.plan.Plan;
 import benchpace.web.pairing.Access;
 import benchpace.web.request.AskedClass;
 import benchpace.web.request.Bodies;
@@ -50,16 +49,12 @@ public final class TicksApi {
         Viewer viewer = access.paired(ctx);
         ClassBoard board = AskedClass.of(ctx, boards);
         String item = ctx.pathParam("item");
-        boolean listed = PrepItem.of(item).filter(i -> isListed(board.live().plan(), i)).isPresent();
+        boolean listed = PrepItem.of(item).filter(i -> i.isOf(board.live().plan())).isPresent();
         if (!listed && (done || prep.ticked(board.id()).of(item).isEmpty())) {
             throw new Refused(new Problem(404, "not-listed", "It is not on a list",
                     "There is nothing of that kind on the lists of this class any more."));
         }
         Bodies.send(ctx, 200, json(prep.set(board.id(), item, done, by(viewer))));
-    }
-
-    private static boolean isListed(Plan plan, PrepItem item) {
-        return plan.kit().supplies().stream().anyMatch(supply -> supply.id().equals(item.id()));
     }
 
     private static String by(Viewer viewer) {

@@ -32,6 +32,9 @@ import benchpace.web.screen.plans.EditPreview;
 import benchpace.web.screen.plans.PlansPage;
 import benchpace.web.screen.plans.VersionPage;
 import benchpace.web.screen.plans.VersionsPage;
+import benchpace.web.screen.prep.PrepGiven;
+import benchpace.web.screen.prep.PrepPage;
+import benchpace.web.screen.prep.PrepParts;
 import benchpace.web.screen.report.LessonPanel;
 import benchpace.web.screen.report.ReportPage;
 import benchpace.web.screen.shelf.LeaveSheet;
@@ -60,8 +63,8 @@ import benchpace.words.Times;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
-import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
+import java.lang.System.Logger;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
@@ -216,6 +219,22 @@ public final class Screens {
             }
             return render("report/page.jte", ReportPage.of(report.bare(), taught, viewer, times));
         }
+    }
+
+    /** The day before, of a class or a plan. */
+    public String prep(PrepGiven given) {
+        return render("prep/page.jte", PrepPage.of(given, partsOf(given)));
+    }
+
+    /** Its live parts: name of the event to the HTML that replaces the inside of the part. */
+    public Map<String, String> prepParts(PrepGiven given) {
+        return partsOf(given).html();
+    }
+
+    private Parts partsOf(PrepGiven given) {
+        Parts parts = new Parts(given.id(), faults);
+        PrepParts.add(parts, given, this::render);
+        return parts;
     }
 
     public String start(StartView view) {

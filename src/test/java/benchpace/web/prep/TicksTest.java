@@ -73,7 +73,8 @@ class TicksTest {
 
     @Test void two_devices_at_once_tick_one_thing_once_and_lose_none_of_many() throws Exception {
         List<String> devices = List.of(board.instructor(), board.helper());
-        List<String> items = List.of("place:wick", "shared:scales", "pack:wick", "pack:scales", "buy:wick");
+        List<String> items = List.of("place:wick", "shared:scales", "pack:supply:wick", "pack:supply:scales",
+                "pack:wax:soy", "buy:wick", "check:wax-data-sheet");
         ExecutorService hands = Executors.newFixedThreadPool(8);
         CountDownLatch together = new CountDownLatch(1);
         try {
@@ -100,7 +101,8 @@ class TicksTest {
     }
 
     @Test void what_is_on_no_list_of_the_class_cannot_be_ticked_off() {
-        for (String item : List.of("place:flame", "nowhere:wick", "wick", ":", "place:", "place:flame%20")) {
+        for (String item : List.of("place:flame", "nowhere:wick", "wick", ":", "place:", "place:flame%20",
+                "pack:wick", "check:wick")) {
             board.put(of(item), "{}", board.helper()).problem(404, "not-listed");
         }
         board.put("/api/classes/none/prep/ticks/place:wick", "{}", board.helper()).problem(404, "no-such-class");

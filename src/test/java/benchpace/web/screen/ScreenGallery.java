@@ -127,6 +127,10 @@ public final class ScreenGallery {
                 java.util.stream.IntStream.rangeClosed(1, 8)
                         .mapToObj(n -> new CodeSheet.Card(n, start(Optional.empty()).join())).toList())),
                 1280, 900, ""));
+        PrepSituations.all().forEach((name, given) -> {
+            shots.add(new Shot("prep-" + name, screens.prep(given), 1280, 800, ""));
+            shots.add(new Shot("prepphone-" + name, screens.prep(given), 390, 844, ""));
+        });
         shots.add(new Shot("start-guest", screens.start(start(Optional.empty())), 390, 844, ""));
         shots.add(new Shot("start-pocket", screens.start(start(Optional.of(Role.INSTRUCTOR))), 390, 844, ""));
         shots.add(new Shot("sign-out", screens.start(start(Optional.of(Role.INSTRUCTOR))), 1280, 900, "#sign-out"));

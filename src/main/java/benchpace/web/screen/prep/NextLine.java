@@ -19,9 +19,10 @@ import java.util.Optional;
  *
  * @param first what has its hour; empty if nothing has
  * @param count down to it, on the day
- * @param rest  everything else, separated by semicolons; may be empty
+ * @param rest  everything else, a sentence; may be empty
  */
 public record NextLine(String first, Optional<Counter> count, String rest) {
+    public static final NextLine NOTHING = new NextLine("", Optional.empty(), "");
 
     /** Of a class that has not begun. */
     public static NextLine of(PrepSheet sheet, Ticked ticked, Odds odds, Instant startsAt, Instant now, Times times) {
@@ -42,8 +43,7 @@ public record NextLine(String first, Optional<Counter> count, String rest) {
     }
 
     private static NextLine line(String first, Optional<Counter> count, List<String> rest) {
-        return first.isEmpty() ? new NextLine("", count, Phrases.sentence(String.join("; ", rest)))
-                : new NextLine(Phrases.sentence(first), count, String.join("; ", rest));
+        return new NextLine(Phrases.sentence(first), count, Phrases.sentence(String.join("; ", rest)));
     }
 
     /** Its name, where "the melter" would not tell which. */

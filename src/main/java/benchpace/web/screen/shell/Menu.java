@@ -12,6 +12,8 @@ import java.util.List;
  */
 public record Menu(List<Entry> screens, List<Entry> further, List<Entry> dialogs) {
 
+    private static final String PREP = "prep";
+
     /**
      * One door.
      *
@@ -30,6 +32,7 @@ public record Menu(List<Entry> screens, List<Entry> further, List<Entry> dialogs
         if (instructor) {
             screens.add(to(shell, ScreenKind.INSTRUCTOR, "The table", "seats, taps and the next step"));
         }
+        screens.add(new Entry("Prep", "what to melt, lay out and buy", of + PREP, shell.screen().equals(PREP), false));
         screens.add(to(shell, ScreenKind.HELPER, "Helper's phone", "who needs somebody"));
         screens.add(new Entry("Wall", "what the television shows", of + ScreenKind.WALL.token(), false, true));
         screens.add(to(shell, ScreenKind.WAIT, "The wait", "what opens when, and for whom"));
@@ -52,6 +55,9 @@ public record Menu(List<Entry> screens, List<Entry> further, List<Entry> dialogs
     }
 
     private static List<Entry> dialogs(Shell shell) {
+        if (shell.screen().equals(PREP)) {
+            return List.of();
+        }
         Entry chime = new Entry("Chime", "when a seat falls behind", "chime-dialog", false, false);
         return !shell.screen().equals(ScreenKind.INSTRUCTOR.token()) ? List.of(chime)
                 : List.of(new Entry("Guests' codes", "they say themselves that they are done", "guests-dialog", false,
