@@ -7,6 +7,7 @@ import * as dialogue from './dialogue.js';
 import { namesIn, seated } from './names.js';
 import * as leftOver from './offline/left-over.js';
 import { forget } from './offline/shell.js';
+import * as next from './start/next.js';
 import * as stored from './stored.js';
 import { onSubmit, say } from './submit.js';
 
@@ -83,4 +84,5 @@ document.getElementById('plan')?.addEventListener('change', (event) => {
 
 clockChoice.start(() => location.reload());
 
-if (document.querySelector('[data-clock]')) clock.start();
+next.start();
+if (document.querySelector('[data-clock], #next')) clock.start();

@@ -129,7 +129,7 @@ public final class Server implements AutoCloseable {
             shelves.routes(routes);
             new LeaveApi(boards, new LeavingEarly(shelf), shelf, shelves, access, zone).routes(routes);
             new ShelfPages(shelf, shelves, boards, access, screens, zone).routes(routes);
-            Pages pages = new Pages(boards, plans, access, pairing, streams, screens, clock, zone,
+            Pages pages = new Pages(boards, prep, plans, access, pairing, streams, screens, clock, zone,
                     () -> reachable.apply(port()),
                     () -> localName.get().map(n -> scheme(keys) + n + ":" + port() + "/"));
             pages.routes(routes);

@@ -83,6 +83,12 @@ public final class EveningOdds implements AutoCloseable {
         return odds;
     }
 
+    /** What is known of it, without beginning anything. */
+    public synchronized Odds known(Setting setting) {
+        Odds odds = known.get(setting);
+        return odds == null ? new Odds.UnderWay(0, Evenings.USUAL) : odds;
+    }
+
     /** The same once it is no more under way, or as it is then. @param patience to wait at most */
     public synchronized Odds awaited(Setting setting, Duration patience) throws InterruptedException {
         long deadline = System.nanoTime() + patience.toNanos();

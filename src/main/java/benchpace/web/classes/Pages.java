@@ -2,8 +2,10 @@ package benchpace.web.classes;
 
 import benchpace.board.Boards;
 import benchpace.board.ClassBoard;
+import benchpace.board.PrepBoard;
 import benchpace.board.attempt.Faults;
 import benchpace.board.plans.PlanBook;
+import benchpace.board.prep.Occasion;
 import benchpace.board.view.ClassView;
 import benchpace.live.LiveClass;
 import benchpace.web.pairing.Access;
@@ -17,6 +19,7 @@ import benchpace.web.request.Refused;
 import benchpace.web.screen.Screens;
 import benchpace.web.screen.instructor.GuessLine;
 import benchpace.web.screen.instructor.HomeLine;
+import benchpace.web.screen.prep.NextLine;
 import benchpace.web.screen.shell.Role;
 import benchpace.web.screen.shell.ScreenKind;
 import benchpace.web.screen.shell.Viewer;
@@ -42,6 +45,7 @@ public final class Pages {
     private static final Logger LOG = System.getLogger(Pages.class.getName());
 
     private final Boards boards;
+    private final PrepBoard prep;
     private final PlanBook plans;
     private final Access access;
     private final Pairing pairing;
@@ -57,10 +61,11 @@ public final class Pages {
      * @param reachable the address of the board that phones on the same network can reach
      * @param byName    the same by its name, where the network knows that
      */
-    public Pages(Boards boards, PlanBook plans, Access access, Pairing pairing, Streams streams,
+    public Pages(Boards boards, PrepBoard prep, PlanBook plans, Access access, Pairing pairing, Streams streams,
                  Screens screens, InstantSource clock, ZoneId zone, Supplier<String> reachable,
                  Supplier<Optional<String>> byName) {
         this.boards = boards;
+        this.prep = prep;
         this.plans = plans;
         this.access = access;
         this.pairing = pairing;
@@ -173,7 +178,25 @@ public final class Pages {
                 notice.isEmpty() && instructor ? MissingWords.leftOut(boards.unreadable().size()) : notice,
                 role.isPresent() ? guesses().words() : "",
                 instructor ? ClockLine.of(boards.clocks(), new Times(zone)) : ClockLine.NOTHING,
-                clock.instant().atZone(zone))));
+                role.isPresent() ? next(classes) : Optional.empty(), clock.instant().atZone(zone))));
+    }
+
+    /** The nearest class to come, and what is next for it. */
+    private Optional<StartView.NextClass> next(List<StartView.ClassRow> classes) {
+        return classes.stream().filter(StartView.ClassRow::toCome).findFirst()
+                .flatMap(row -> boards.find(row.id()).map(board -> new StartView.NextClass(row.id(), row.name(),
+                        row.when(), nextLine(board))));
+    }
+
+    private NextLine nextLine(ClassBoard board) {
+        try {
+            LiveClass live = board.live();
+            return NextLine.of(prep.sheet(Occasion.of(live)), prep.ticked(board.id()),
+                    prep.odds().known(prep.evening(board)), live.startsAt(), board.now(), new Times(zone));
+        } catch (RuntimeException | StackOverflowError e) { // the page goes on, and so does the class
+            note(board, e);
+            return NextLine.NOTHING;
+        }
     }
 
     private GuessLine guesses() {

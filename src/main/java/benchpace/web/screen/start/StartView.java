@@ -1,5 +1,6 @@
 package benchpace.web.screen.start;
 
+import benchpace.web.screen.prep.NextLine;
 import benchpace.web.screen.shell.Role;
 import benchpace.web.screen.shell.Shell;
 import benchpace.words.Times;
@@ -29,17 +30,18 @@ import java.util.stream.Stream;
  * @param notice   one sentence to show at the top; may be empty
  * @param guesses  what strangers guessed at of late, in words; empty if nothing, and to devices that are not paired
  * @param clocks   what the instructor should decide about the clocks
+ * @param next     the class that is prepared for; empty if none is to come, and to devices that are not paired
  * @param now      the board's time, in the room's zone
  */
 public record StartView(Optional<Role> role, String initials, List<ClassRow> classes, List<PlanChoice> plans,
                         Link join, Optional<String> byName, Optional<Joining> helpers, String notice, String guesses,
-                        ClockLine clocks, ZonedDateTime now) {
+                        ClockLine clocks, Optional<NextClass> next, ZonedDateTime now) {
 
     /** While the clocks agree. */
     public StartView(Optional<Role> role, String initials, List<ClassRow> classes, List<PlanChoice> plans, Link join,
                      Optional<String> byName, Optional<Joining> helpers, String notice, String guesses) {
         this(role, initials, classes, plans, join, byName, helpers, notice, guesses, ClockLine.NOTHING,
-                Instant.EPOCH.atZone(ZoneOffset.UTC));
+                Optional.empty(), Instant.EPOCH.atZone(ZoneOffset.UTC));
     }
 
     public static final String NOT_BEGUN = "not begun";
@@ -98,6 +100,11 @@ public record StartView(Optional<Role> role, String initials, List<ClassRow> cla
             return new Times(zone).dayFrom(startsAt, now);
         }
 
+        /** It has not begun, and is still to come. */
+        public boolean toCome() {
+            return group() == Group.TODAY || group() == Group.TO_COME;
+        }
+
         public boolean closed() {
             return status.equals(CLOSED);
         }
@@ -119,6 +126,15 @@ public record StartView(Optional<Role> role, String initials, List<ClassRow> cla
 
     /** What lets helpers in. @param link pairs a phone at once @param pin does it when typed */
     public record Joining(Link link, String pin) { }
+
+    /** What is next for a class. @param when "Thursday 4 March, 18:30" @param line empty if nothing can be told */
+    public record NextClass(String id, String name, String when, NextLine line) { }
+
+    /** The same with what is next. */
+    public StartView withNext(NextClass other) {
+        return new StartView(role, initials, classes, plans, join, byName, helpers, notice, guesses, clocks,
+                Optional.of(other), now);
+    }
 
     public record PlanChoice(String id, String name, int usualSeats) { }
 
