@@ -1,5 +1,6 @@
 package benchpace.words;
 
+import benchpace.prep.evening.Chance;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,13 +34,13 @@ public final class NextWords {
     }
 
     /**
-     * "3 things to buy", "2 things to put right", "done in time on 72 of 100 evenings"; in the order of their weight.
+     * "3 things to buy", "2 things to put right", "done in time: 72 in 100, give or take 1"; in the order of their weight.
      *
      * @param toBuy  how many are not bought yet
      * @param wrong  how many limits are passed
      * @param chance of being done in time, if that is known
      */
-    public static List<String> rest(int toBuy, int wrong, Optional<Double> chance) {
+    public static List<String> rest(int toBuy, int wrong, Optional<Chance> chance) {
         List<String> rest = new ArrayList<>();
         if (wrong > 0) {
             rest.add(things(wrong) + " to put right");
@@ -47,7 +48,7 @@ public final class NextWords {
         if (toBuy > 0) {
             rest.add(things(toBuy) + " to buy");
         }
-        chance.ifPresent(share -> rest.add("done in time on " + Math.round(100 * share) + " of 100 evenings"));
+        chance.ifPresent(odds -> rest.add("done in time: " + EveningWords.chance(odds)));
         return rest;
     }
 

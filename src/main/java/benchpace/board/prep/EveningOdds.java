@@ -2,16 +2,19 @@ package benchpace.board.prep;
 
 import benchpace.board.attempt.Faults;
 import benchpace.cure.room.TrajectoryCache;
+import benchpace.prep.evening.Effect;
 import benchpace.prep.evening.Evenings;
 import benchpace.prep.evening.Setting;
-import benchpace.prep.evening.Timetable;
+import benchpace.prep.evening.WhatWouldHelp;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
 import java.time.Duration;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 
@@ -30,9 +33,10 @@ public final class EveningOdds implements AutoCloseable {
 
     /** Simulates; told of progress. */
     public interface Work {
-        Timetable of(Setting setting, Evenings.Progress progress);
+        Evenings of(Setting setting, TrajectoryCache cache, Evenings.Progress progress);
     }
 
+    private final TrajectoryCache cache = new TrajectoryCache();
     private final Work work;
     private final Faults faults = new Faults();
     private final ExecutorService thread = Executors.newSingleThreadExecutor(task -> {
@@ -56,16 +60,11 @@ public final class EveningOdds implements AutoCloseable {
 
     /** As many evenings as usual, from the seed that all screens and commands share. */
     public EveningOdds() {
-        this(usual());
+        this((setting, cache, progress) -> Evenings.of(setting, SEED, Evenings.USUAL, cache, progress));
     }
 
     public EveningOdds(Work work) {
         this.work = work;
-    }
-
-    private static Work usual() {
-        TrajectoryCache cache = new TrajectoryCache();
-        return (setting, progress) -> Evenings.of(setting, SEED, Evenings.USUAL, cache, progress).timetable();
     }
 
     /** How far it is; begins if nobody has asked before. @param changed run, on another thread, when it has come on */
@@ -107,23 +106,38 @@ public final class EveningOdds implements AutoCloseable {
             asked = waiting.poll();
         }
         if (asked != null) {
-            told(asked, simulated(asked));
+            simulate(asked);
         }
     }
 
-    private Odds simulated(Asked asked) {
+    private void simulate(Asked asked) {
         try {
-            return new Odds.Told(work.of(asked.setting(), (done, of) -> {
+            Evenings evenings = work.of(asked.setting(), cache, (done, of) -> {
                 if (done < of && done * PARTS / of != (done - 1) * PARTS / of) {
                     told(asked, new Odds.UnderWay(done, of));
                 }
-            }));
+            });
+            told(asked, new Odds.Told(evenings.timetable(), Optional.empty()));
+            told(asked, new Odds.Told(evenings.timetable(), Optional.of(helps(asked, evenings))));
         } catch (RuntimeException | StackOverflowError e) {
-            if (faults.isNew(asked.setting().plan().id().value(), e)) {
-                LOG.log(Level.ERROR, "the evenings of plan " + asked.setting().plan().id()
-                        + " cannot be simulated", e);
-            }
-            return new Odds.Missing();
+            note(asked, e);
+            told(asked, new Odds.Missing());
+        }
+    }
+
+    /** None where the changed plans cannot be simulated: the timetable stands by itself. */
+    private List<Effect> helps(Asked asked, Evenings evenings) {
+        try {
+            return WhatWouldHelp.of(evenings, cache, Evenings.Progress.UNTOLD);
+        } catch (RuntimeException | StackOverflowError e) {
+            note(asked, e);
+            return List.of();
+        }
+    }
+
+    private void note(Asked asked, Throwable fault) {
+        if (faults.isNew(asked.setting().plan().id().value(), fault)) {
+            LOG.log(Level.ERROR, "the evenings of plan " + asked.setting().plan().id() + " cannot be simulated", fault);
         }
     }
 

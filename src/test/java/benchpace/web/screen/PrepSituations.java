@@ -3,11 +3,13 @@ package benchpace.web.screen;
 import benchpace.board.prep.Occasion;
 import benchpace.board.prep.Odds;
 import benchpace.board.prep.Ticked;
+import benchpace.cure.room.TrajectoryCache;
 import benchpace.plan.Plan;
 import benchpace.plan.TestPlans;
 import benchpace.prep.card.LabelRegion;
 import benchpace.prep.evening.Evenings;
 import benchpace.prep.evening.Setting;
+import benchpace.prep.evening.WhatWouldHelp;
 import benchpace.prep.sheet.PrepSheet;
 import benchpace.web.prep.LaidTable;
 import benchpace.web.screen.prep.PrepGiven;
@@ -29,7 +31,10 @@ final class PrepSituations {
 
     static Map<String, PrepGiven> all() {
         Map<String, PrepGiven> all = new LinkedHashMap<>();
-        Odds told = new Odds.Told(Evenings.of(Setting.of(LaidTable.plan(), LaidTable.SEATS), 1).timetable());
+        Evenings evenings = Evenings.of(Setting.of(LaidTable.plan(), LaidTable.SEATS), 1, 200, new TrajectoryCache(),
+                Evenings.Progress.UNTOLD);
+        Odds told = new Odds.Told(evenings.timetable(), Optional.of(WhatWouldHelp.of(evenings, new TrajectoryCache(),
+                Evenings.Progress.UNTOLD)));
         Instant before = Evening.START.minus(Duration.ofHours(3));
         all.put("class", given(LaidTable.plan(), told, true, before, LEAD));
         all.put("class-late", given(LaidTable.plan(), new Odds.UnderWay(800, 2000), true,

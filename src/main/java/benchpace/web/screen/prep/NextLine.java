@@ -3,6 +3,7 @@ package benchpace.web.screen.prep;
 import benchpace.board.prep.Odds;
 import benchpace.board.prep.Ticked;
 import benchpace.prep.PrepProblem;
+import benchpace.prep.evening.Chance;
 import benchpace.prep.melter.MelterLine;
 import benchpace.prep.sheet.PrepSheet;
 import benchpace.web.screen.shell.Counter;
@@ -57,8 +58,8 @@ public record NextLine(String first, Optional<Counter> count, String rest) {
                 .filter(l -> ticked.of(PrepItem.toBuy(l).key()).isEmpty()).count();
         long wrong = sheet.problems().stream().filter(p -> p instanceof PrepProblem.LoadOver
                 || p instanceof PrepProblem.CircuitOver).count();
-        Optional<Double> chance = odds instanceof Odds.Told told
-                ? Optional.of(told.timetable().onTime().share()) : Optional.empty();
+        Optional<Chance> chance = odds instanceof Odds.Told told ? Optional.of(told.timetable().onTime())
+                : Optional.empty();
         return new ArrayList<>(NextWords.rest((int) toBuy, (int) wrong, chance));
     }
 
