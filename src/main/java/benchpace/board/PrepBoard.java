@@ -2,6 +2,7 @@ package benchpace.board;
 
 import benchpace.board.prep.EveningOdds;
 import benchpace.board.prep.Occasion;
+import benchpace.board.prep.Odds;
 import benchpace.board.prep.PrepSheets;
 import benchpace.board.prep.Ticked;
 import benchpace.board.time.BoardTime;
@@ -76,7 +77,12 @@ public final class PrepBoard implements AutoCloseable {
                 boards.lessons().map(l -> l.next(plan.place())).orElseGet(RoomFit::untaught)));
     }
 
-    /** How far the simulation of evenings is. */
+    /** The odds of a plan's next class. */
+    public Odds odds(Occasion occasion) {
+        return odds.of(setting(occasion), () -> { });
+    }
+
+    /** Where evenings are simulated. */
     public EveningOdds odds() {
         return odds;
     }

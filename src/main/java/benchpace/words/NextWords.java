@@ -34,7 +34,8 @@ public final class NextWords {
     }
 
     /**
-     * "3 things to buy", "2 things to put right", "done in time: 72 in 100, give or take 1"; in the order of their weight.
+     * "3 things to buy", "2 things to put right", "done in time: 72 in 100, give or take 1"; in the order of
+     * their weight.
      *
      * @param toBuy  how many are not bought yet
      * @param wrong  how many limits are passed

@@ -192,7 +192,7 @@ public final class Pages {
         try {
             LiveClass live = board.live();
             return NextLine.of(prep.sheet(Occasion.of(live)), prep.ticked(board.id()),
-                    prep.odds().known(prep.evening(board)), live.startsAt(), board.now(), new Times(zone));
+                    prep.odds().known(prep.setting(board)), live.startsAt(), board.now(), new Times(zone));
         } catch (RuntimeException | StackOverflowError e) { // the page goes on, and so does the class
             note(board, e);
             return NextLine.NOTHING;

@@ -62,13 +62,13 @@ public final class PrepApi {
     private void ofClass(Context ctx) {
         access.paired(ctx);
         ClassBoard board = AskedClass.of(ctx, boards);
-        send(ctx, Occasion.of(board.live()), prep.evening(board));
+        send(ctx, Occasion.of(board.live()), prep.setting(board));
     }
 
     private void ofPlan(Context ctx) {
         access.instructor(ctx);
         Occasion occasion = AskedOccasion.of(ctx, PrepPages.asked(ctx, plans).plan());
-        send(ctx, occasion, prep.evening(occasion));
+        send(ctx, occasion, prep.setting(occasion));
     }
 
     private void send(Context ctx, Occasion occasion, Setting evening) {

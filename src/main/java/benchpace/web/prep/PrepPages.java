@@ -74,7 +74,7 @@ public final class PrepPages {
         Occasion occasion = Occasion.of(live);
         Ticked ticked = prep.ticked(board.id());
         return new PrepGiven(board.id(), live.name(), occasion, () -> prep.sheet(occasion),
-                () -> prep.odds().of(prep.evening(board), board::nudge),
+                () -> prep.odds().of(prep.setting(board), board::nudge),
                 Optional.of(new PrepGiven.OfClass(live.startsAt(), !live.begun() && live.closedAt().isEmpty())), ticked,
                 Json.text(TicksApi.json(ticked)), prep.region(live.plan()), book(live.plan().id().value()), "",
                 board.now(), new Times(zone), viewer);
@@ -99,7 +99,7 @@ public final class PrepPages {
     private PrepGiven given(Occasion occasion, String answer, Viewer viewer) {
         Plan plan = occasion.plan();
         return new PrepGiven(plan.id().value(), plan.name(), occasion, () -> prep.sheet(occasion),
-                () -> prep.odds().of(prep.evening(occasion), () -> { }), Optional.empty(), Ticked.NOTHING, "",
+                () -> prep.odds().of(prep.setting(occasion), () -> { }), Optional.empty(), Ticked.NOTHING, "",
                 prep.region(plan), book(plan.id().value()), answer, clock.instant(), new Times(zone), viewer);
     }
 

@@ -12,8 +12,8 @@ import java.util.Optional;
 /** Says when the steps of a simulated evening end: by the clock for a class, from the beginning on for a plan. */
 public final class TimetableWords {
     /** What the columns of times mean. */
-    public static final String COLUMNS = "Half of the evenings are through with a step by the first time; the range holds "
-            + "on eight evenings in ten. Everybody is taken to be there at the beginning and to stay.";
+    public static final String COLUMNS = "Half of the evenings are through with a step by the first time; the range "
+            + "holds on eight evenings in ten. Everybody is taken to be there at the beginning and to stay.";
 
     private TimetableWords() { }
 

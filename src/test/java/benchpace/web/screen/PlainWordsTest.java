@@ -63,6 +63,7 @@ class PlainWordsTest {
                 Optional.of(Role.HELPER))) {
             pages.put("start " + role, screens.start(ScreenGallery.start(role)));
         }
+        PrepSituations.all().forEach((name, given) -> pages.put("prep " + name, screens.prep(given)));
         pages.put("devices", screens.devices(ScreenGallery.devices(false)));
         pages.put("devices alone", screens.devices(ScreenGallery.devices(true)));
         for (Viewer viewer : List.of(LEAD, new Viewer(Role.HELPER, "MO"))) {

@@ -47,7 +47,8 @@ final class PrepSituations {
                 PrepSituations::failing, () -> {
                     throw new IllegalStateException("a broken model");
                 }, Optional.of(new PrepGiven.OfClass(Evening.START, true)), Ticked.NOTHING,
-                "{\"revision\":0,\"ticks\":{}}", LabelRegion.EUROPEAN_UNION, Optional.empty(), "", before, TIMES, LEAD));
+                "{\"revision\":0,\"ticks\":{}}", LabelRegion.EUROPEAN_UNION, Optional.empty(), "", before, TIMES,
+                LEAD));
         return all;
     }
 

@@ -28,8 +28,8 @@ public record ChecksPanel(List<ListLine> documents, List<Choice> regions, String
         LabelRegion region = given.region();
         return new ChecksPanel(
                 Stream.of(DocumentItem.values()).map(i -> line(i, LabelWords.of(i))).toList(),
-                Arrays.stream(LabelRegion.values()).map(r -> new Choice(PrepItem.token(r), LabelWords.region(r), r == region))
-                        .toList(),
+                Arrays.stream(LabelRegion.values())
+                        .map(r -> new Choice(PrepItem.token(r), LabelWords.region(r), r == region)).toList(),
                 LabelWords.NO_VERDICT,
                 sheet.candles().stream().map(c -> c.candle().name() + ": "
                         + LabelWords.of(LabelFigures.of(c.candle()), region) + ".").toList(),

@@ -24,7 +24,8 @@ public record ListsPanel(String places, List<ListLine> place, List<ListLine> sha
     static ListsPanel of(PrepGiven given, PrepSheet sheet) {
         List<ListLine> place = sheet.places().stream().findFirst().map(PlaceSetting::supplies).orElse(List.of())
                 .stream().map(l -> ListLine.of(OnList.PLACE, l.supply().id(), l.supply().name(),
-                        PrepFigures.number(l.supply().perSeat()) + " each, " + amount(l, l.atPlaces()) + " in all")).toList();
+                        PrepFigures.number(l.supply().perSeat()) + " each, " + amount(l, l.atPlaces()) + " in all"))
+                .toList();
         List<ListLine> shared = sheet.shared().supplies().stream().map(l -> ListLine.of(OnList.SHARED,
                 l.supply().id(), l.supply().name(), amount(l, l.shared()) + (l.classAmount() > 0 ? "" : " to spare")))
                 .toList();

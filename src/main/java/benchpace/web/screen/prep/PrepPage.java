@@ -49,12 +49,14 @@ public record PrepPage(Shell shell, String name, String when, Optional<Menu> men
         Shell shell = new Shell(given.name() + ", prep", "prep", List.of(), "", Counter.iso(given.now()),
                 given.times().zone().getId(), given.viewer().role().token(), given.viewer().initials());
         List<Candle> candles = given.occasion().plan().candles();
+        boolean starter = given.book().filter(PrepGiven.Book::starter).isPresent();
         SeatsForm form = new SeatsForm("/plans/" + given.id() + "/prep", given.occasion().seats(),
                 SeatNumber.MOST, candles.stream().skip(1).map(c -> new Choice(c.id(), c.name(),
                         given.occasion().candles().getOrDefault(c.id(), 0))).toList(),
                 candles.isEmpty() ? "" : candles.get(0).name(), given.answer());
         return new PrepPage(shell, given.name(), places(given), Optional.empty(), Optional.of(form), parts, false,
-                List.of(new Way("/plans/" + given.id(), given.book().filter(PrepGiven.Book::starter).isPresent() ? "The plan" : "Edit the plan", false),
+                List.of(new Way("/plans/" + given.id(), starter ? "The plan" : "Edit the plan", false),
+                        new Way("/plans", "All plans", false),
                         new Way("/#set-up-title", "Set up a class", true)));
     }
 

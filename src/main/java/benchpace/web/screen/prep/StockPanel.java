@@ -2,8 +2,8 @@ package benchpace.web.screen.prep;
 
 import benchpace.prep.sheet.PrepSheet;
 import benchpace.prep.supply.SupplyLine;
-import benchpace.words.PrepFigures;
 import benchpace.words.Phrases;
+import benchpace.words.PrepFigures;
 import java.util.List;
 
 /**
