@@ -3,6 +3,8 @@ package benchpace.web.prep;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchpace.files.roster.Demo;
+import benchpace.plan.Plan;
 import benchpace.web.AccessibilityTest;
 import benchpace.web.Device;
 import benchpace.web.LiveScreens;
@@ -43,6 +45,15 @@ class PrepInABrowserTest extends LiveScreens {
 
     private static Locator who(Device device, String item) {
         return device.find(".item__line:has([data-tick='" + item + "']) [data-who]");
+    }
+
+    private static void assertOnPaper(Device device, String what) {
+        for (String format : List.of("A4", "Letter")) {
+            byte[] paper = device.page().pdf(new Page.PdfOptions().setFormat(format));
+            long pages = PAGE_OF_PAPER.matcher(new String(paper, StandardCharsets.ISO_8859_1)).results().count();
+
+            assertThat(pages).as(what + " on " + format).isBetween(1L, 2L);
+        }
     }
 
     @Test void what_one_ticks_off_shows_on_the_other_with_who_did_and_takes_neither_focus_nor_place() {
@@ -108,15 +119,20 @@ class PrepInABrowserTest extends LiveScreens {
     @Test void on_paper_it_is_two_pages_at_most_of_either_size() {
         Device tablet = tablet();
         assertThat(tablet.find("#prep-timetable")).containsText("What would help");
-        for (String format : List.of("A4", "Letter")) {
-            byte[] paper = tablet.page().pdf(new Page.PdfOptions().setFormat(format).setPreferCSSPageSize(false));
-            long pages = PAGE_OF_PAPER.matcher(new String(paper, StandardCharsets.ISO_8859_1)).results().count();
-
-            assertThat(pages).as(format).isBetween(1L, 2L);
-        }
+        assertOnPaper(tablet, "class");
         tablet.page().emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
         assertThat(tablet.find("#print")).isHidden();
         assertThat(tablet.find("#safety-title")).isVisible();
+    }
+
+    /** Every plan that comes with the program, for eight seats. */
+    @Test void every_starter_plan_is_two_pages_of_paper_at_most() {
+        Device tablet = here(Device.tablet(board, browser)).pairedBy(board.instructor());
+        for (Plan plan : Demo.plans()) {
+            tablet.at("/plans/" + plan.id() + "/prep?seats=8");
+            assertThat(tablet.find("#prep-timetable table")).isVisible();
+            assertOnPaper(tablet, plan.name());
+        }
     }
 
     @Test void every_prep_page_is_sound_for_all_readers() {

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.awaitility.Awaitility.await;
 
+import benchpace.files.Json;
+import benchpace.files.plan.PlanFile;
 import benchpace.plan.TestPlans;
 import benchpace.web.Reply;
 import benchpace.web.TestBoard;
@@ -135,5 +137,25 @@ class PrepOverTheNetworkTest {
         board.get("/api/classes/" + id + "/prep", board.helper()).ok().json().get("candles")
                 .forEach(c -> seats.put(c.get("candle").textValue(), c.get("seats").intValue()));
         assertThat(seats).isEqualTo(Map.of("glass", LaidTable.SEATS - 1, TestPlans.CANDLE, 1));
+    }
+
+    @Test void the_shop_s_stop_watch_corrects_the_melter_and_is_kept_with_a_plan_of_one_s_own() {
+        String own = board.post("/api/plans", Json.text(PlanFile.write(LaidTable.plan())), board.instructor()).ok()
+                .text("id");
+        String melter = "/api/plans/" + own + "/prep/melters/pot";
+        String took = "{\"grams\":8600,\"minutes\":%s,\"watts\":1000,\"keep\":%s}";
+
+        Reply quick = board.post(melter, took.formatted("1", "true"), board.instructor()).ok();
+        assertThat(quick.json().get("efficiency").doubleValue()).isGreaterThan(1);
+        assertThat(quick.json().get("mayKeep").booleanValue()).isFalse();
+        Reply measured = board.post(melter, took.formatted("70", "true"), board.instructor()).ok();
+        assertThat(measured.text("words")).startsWith("Kept with the plan");
+
+        double efficiency = measured.json().get("efficiency").doubleValue();
+        assertThat(board.get("/api/plans/" + own, board.instructor()).ok().json().at("/prep/melters/0/efficiency")
+                .doubleValue()).isEqualTo(efficiency);
+        board.post(melter, took.formatted("0", "false"), board.instructor()).problem(422, "bad-value");
+        board.post(melter + "x", took.formatted("70", "false"), board.instructor()).problem(404, "not-found");
+        board.post(melter, took.formatted("70", "true"), board.helper()).problem(403, "no-right");
     }
 }
