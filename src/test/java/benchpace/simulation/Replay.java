@@ -108,9 +108,13 @@ final class Replay {
         ObjectNode head = Json.object().put("t", 0).put("type", "class").put("class_id", "simulated")
                 .put("cureMinutes", cure.toMillis() / 60_000.0);
         ArrayNode steps = head.putArray("steps");
-        plan.steps().forEach(s -> steps.addObject().put("step", s.id().value())
-                .put("planMinutes", s.planned().toMillis() / 60_000.0).put("opening", s.led() ? "led" : "free")
-                .put("kind", level(s.kind()).replace('_', '-')));
+        plan.steps().forEach(s -> {
+            ObjectNode step = steps.addObject().put("step", s.id().value())
+                    .put("planMinutes", s.planned().toMillis() / 60_000.0).put("opening", s.led() ? "led" : "free")
+                    .put("kind", level(s.kind()).replace('_', '-'));
+            s.stations().ifPresent(served -> step.putObject("stations").put("atOnce", served.atOnce())
+                    .put("minutesEach", served.each().toMillis() / 60_000.0));
+        });
         ArrayNode seats = head.putArray("seats");
         live.seats().forEach(s -> seats.addObject().put("seat", s.number().value()));
         return head;
