@@ -18,8 +18,8 @@ import java.util.stream.Stream;
 
 /** Draws how a class is held from a seed: plan, table, place and night. */
 final class Lots {
-    private static final List<Plan> PLANS = Stream.of("evening-pour", "big-table", "table-of-six").map(Lots::plan)
-            .toList();
+    private static final List<Plan> PLANS = Stream.of("evening-pour", "big-table", "table-of-six", "two-wick-bowl")
+            .map(Lots::plan).toList();
     private static final int[] TABLES = {1, 1, 2, 2, 3, 3, 4, 4, 5, 6, 6, 8, 8, 10, 12};
 
     private Lots() { }
