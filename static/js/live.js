@@ -99,6 +99,7 @@ function open(url) {
     clock.doubt();
     for (const action of whenOpen) action();
   });
+  source.addEventListener('gone', gone);
   for (const name of ['state', 'beat']) source.addEventListener(name, stamped);
   return source;
 }
@@ -118,9 +119,20 @@ function stamped(event) {
   document.dispatchEvent(new CustomEvent('board:stamp', { detail: event.type }));
 }
 
+/** The class was deleted: nothing more comes, and nothing here can be tapped to any end. */
+function gone() {
+  resting = true;
+  source?.close();
+  source = undefined;
+  forget();
+  say('stream', '');
+  say('pairing', 'This class was deleted.', { href: '/', words: 'To the start page' });
+}
+
 /** A stream that the board refused may have been refused because this device was signed out. @param {string} url */
 async function signedOut(url) {
   const { status } = await ask(url, { method: 'HEAD' });
+  if (status === 404) gone();
   if (status !== 401) return; // the board is away, which is said already
   forget();
   say('stream', '');

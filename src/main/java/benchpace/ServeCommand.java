@@ -171,6 +171,7 @@ final class ServeCommand implements Callable<Integer> {
         Access access = new Access(new Sessions(database), clock, Pins.drawn(Optional.ofNullable(pin)), links);
         Erasing erasing = new Erasing(clock, List.of(
                 new Erasing.Part("words of candles that left the shelf", shelf::eraseDue),
+                new Erasing.Part("classes that were deleted a day ago", boards::eraseDeleted),
                 new Erasing.Part("codes of seats whose class is over", () -> codes.forgetThoseOf(boards)),
                 new Erasing.Part("devices that were paired a year ago", access::forgetOld)));
         demoClass(boards, clock.instant(), zone);

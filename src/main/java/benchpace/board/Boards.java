@@ -10,10 +10,12 @@ import benchpace.live.ClassEvent;
 import benchpace.live.Command;
 import benchpace.live.LiveClass;
 import benchpace.live.Recorded;
+import benchpace.live.Setup;
 import benchpace.plan.Plan;
 import benchpace.store.EventLog;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.temporal.ChronoUnit;
@@ -32,6 +34,9 @@ import java.util.function.Supplier;
 /** Every class in the store, and the publisher that tells their screens what has changed. */
 public final class Boards implements AutoCloseable {
     private static final Logger LOG = System.getLogger(Boards.class.getName());
+
+    /** For so long a class that was deleted before it began can be had back. */
+    private static final Duration RESTORABLE = Duration.ofDays(1);
 
     private final EventLog log;
     private final BoardTime clock;
@@ -81,7 +86,7 @@ public final class Boards implements AutoCloseable {
         this.idEndings = idEndings;
         this.clocks = new ClockBoard(this.clock, this::all);
         this.publisher = new Publisher(clocks::mend,
-                board -> lessons.ifPresent(l -> l.draw(board.id(), board.live())));
+                board -> lessons.filter(l -> !board.isDeleted()).ifPresent(l -> l.draw(board.id(), board.live())));
         log.classIds().forEach(this::open);
         all().forEach(this::begin);
         publisher.start(all());
@@ -123,21 +128,26 @@ public final class Boards implements AutoCloseable {
      * @throws ImpossibleClock if there is no telling what day it is
      * @throws benchpace.store.CannotBeKept if it could not be read back at the next start
      */
-    public ClassBoard create(Plan plan, String name, Instant startsAt, List<ClassEvent.Place> seats, String by) {
+    public ClassBoard create(Setup setup, String by) {
         clocks.forNew();
         clocks.writing().lock();
         try {
-            return created(plan, name, startsAt, seats, by);
+            return created(setup, by);
         } finally {
             clocks.writing().unlock();
         }
     }
 
-    private ClassBoard created(Plan plan, String name, Instant startsAt, List<ClassEvent.Place> seats, String by) {
+    /** The same, with nothing said beyond the plan. */
+    public ClassBoard create(Plan plan, String name, Instant startsAt, List<ClassEvent.Place> seats, String by) {
+        return create(new Setup(plan, name, startsAt.truncatedTo(ChronoUnit.MILLIS), seats), by);
+    }
+
+    private ClassBoard created(Setup setup, String by) {
         Instant now = clock.instant().truncatedTo(ChronoUnit.MILLIS);
-        String id = freeId(plan.id().value());
+        String id = freeId(setup.plan().id().value());
         Recorded created = new Recorded(1, Command.own("create"), by, now, now,
-                new ClassEvent.ClassCreated(plan, name, startsAt.truncatedTo(ChronoUnit.MILLIS), seats));
+                new ClassEvent.ClassCreated(setup));
         LiveClass live = LiveClass.of(List.of(created)); // first, so that what cannot be added up is never durable
         log.append(id, created);
         ClassBoard board = board(id, live, true);
@@ -146,11 +156,65 @@ public final class Boards implements AutoCloseable {
         return board;
     }
 
+    /**
+     * Deletes a class that was set up by mistake; the shelf keeps its candles.
+     *
+     * @param typed the class's name, which is asked for once it has begun
+     * @throws ClassDeleted if somebody else did so meanwhile
+     */
+    public Deletion delete(ClassBoard board, String typed) {
+        clocks.writing().lock();
+        try {
+            Deletion deletion = board.delete(typed);
+            if (deletion instanceof Deletion.Done done) {
+                boards.remove(board.id(), board);
+                publisher.forget(board);
+                if (!done.restorable()) {
+                    log.erase(board.id());
+                }
+            }
+            return deletion;
+        } finally {
+            clocks.writing().unlock();
+        }
+    }
+
+    /** The class that was deleted is there again; empty if it was erased, or never deleted. */
+    public Optional<ClassBoard> restore(String id) {
+        clocks.writing().lock();
+        try {
+            if (log.restore(id)) {
+                open(id);
+                find(id).ifPresent(publisher::wake);
+            }
+            return find(id);
+        } finally {
+            clocks.writing().unlock();
+        }
+    }
+
+    /** Whether there was a class of that id, which was deleted. */
+    public boolean wasDeleted(String id) {
+        return log.deleted().containsKey(id);
+    }
+
+    /** Erases what can be had back no more; nothing while the clock is in doubt. */
+    public void eraseDeleted() {
+        if (clock.trusted()) {
+            Instant over = clock.instant().minus(RESTORABLE);
+            log.deleted().forEach((id, at) -> {
+                if (at.isBefore(over)) {
+                    log.erase(id);
+                }
+            });
+        }
+    }
+
     private synchronized String freeId(String stem) {
         String id;
         do {
             id = stem + "-" + idEndings.get();
-        } while (boards.containsKey(id) || unreadable.contains(id));
+        } while (boards.containsKey(id) || unreadable.contains(id) || wasDeleted(id));
         return id;
     }
 

@@ -68,6 +68,7 @@ public final class ClassBoard {
     /** How far its times are still to move, because the log took nothing when the board's time was set right. */
     private volatile Duration owed = Duration.ZERO;
     private volatile boolean leftAhead;
+    private volatile boolean deleted;
 
     /**
      * @param created whether it is set up just now, and not read back
@@ -131,6 +132,7 @@ public final class ClassBoard {
     }
 
     private synchronized Answer decide(Command made, int clocks) {
+        ClassDeleted.unless(!deleted, id);
         OptionalLong known = live.seqOf(made.id());
         if (known.isPresent()) {
             boolean same = live.wishOf(made.id()).filter(made.wish()::equals).isPresent();
@@ -269,6 +271,27 @@ public final class ClassBoard {
         }
     }
 
+    /**
+     * Takes the class off the board, and ends all its screens. One that has not begun can be had back.
+     *
+     * @param typed the class's name, as whoever wishes it typed it; asked for once the class has begun
+     */
+    synchronized Deletion delete(String typed) {
+        ClassDeleted.unless(!deleted, id);
+        boolean begun = live.begun() || live.closedAt().isPresent();
+        if (begun && !typed.strip().equals(live.name().strip())) {
+            return new Deletion.NeedsItsName();
+        }
+        log.delete(id, time.board());
+        deleted = true;
+        mailboxes.forEach(Mailbox::close);
+        return new Deletion.Done(!begun);
+    }
+
+    public boolean isDeleted() {
+        return deleted;
+    }
+
     /** Lets every screen be made anew: time did not go on as it was foreseen. */
     void lookAgain() {
         views.forget();
@@ -330,6 +353,7 @@ public final class ClassBoard {
         Mailbox mailbox = new Mailbox(mailboxes::remove);
         mailboxes.add(mailbox);
         try {
+            ClassDeleted.unless(!deleted, id);
             mailbox.put(views.shown());
         } catch (RuntimeException | Error e) {
             mailbox.close();

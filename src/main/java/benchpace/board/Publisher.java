@@ -65,7 +65,15 @@ final class Publisher implements AutoCloseable {
 
     /** Something happened in a class, or somebody began to look at it. */
     void wake(ClassBoard board) {
+        if (board.isDeleted()) {
+            return;
+        }
         rounds.computeIfAbsent(board, b -> new Rounds(b, false)).wake();
+    }
+
+    /** A class is there no more. */
+    void forget(ClassBoard board) {
+        Optional.ofNullable(rounds.remove(board)).ifPresent(Rounds::stop);
     }
 
     /** The rounds of one class. */
@@ -74,6 +82,7 @@ final class Publisher implements AutoCloseable {
         private boolean cold;
         private boolean underWay;
         private boolean woken;
+        private boolean stopped;
         private long began = System.nanoTime() - TimeUnit.MILLISECONDS.toNanos(ROUND_MILLIS);
         private Optional<ScheduledFuture<?>> next = Optional.empty();
 
@@ -90,7 +99,15 @@ final class Publisher implements AutoCloseable {
             }
         }
 
+        synchronized void stop() {
+            stopped = true;
+            next.ifPresent(planned -> planned.cancel(false));
+        }
+
         private void plan(long millis) {
+            if (stopped) {
+                return;
+            }
             next.ifPresent(planned -> planned.cancel(false));
             next = Optional.of(threads.schedule(this, millis, TimeUnit.MILLISECONDS));
         }
@@ -126,6 +143,9 @@ final class Publisher implements AutoCloseable {
 
         /** One woken in the very moment it began must not be made twice at once. */
         private synchronized boolean begins() {
+            if (stopped) {
+                return false;
+            }
             if (underWay) {
                 woken = true;
                 return false;

@@ -5,13 +5,14 @@ import benchpace.store.sqlite.StoreException;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 
 /** The events of every class, in order, for good. */
 public interface EventLog {
     /** No shop is shut for longer without somebody looking after its board's clock. */
     Duration QUIET_SEASON = Duration.ofDays(60);
 
-    /** Every class there is, the earliest created first. */
+    /** Every class there is, the earliest created first; none that is deleted. */
     List<String> classIds();
 
     /** Whether anything was written down in any class from then to then, both included. */
@@ -42,4 +43,24 @@ public interface EventLog {
      * @throws StoreException if it cannot be kept, in one sentence; the log may be tried again afterwards
      */
     void append(String classId, Recorded event);
+
+    /** The classes that are deleted, and when each was; what they hold may still be there. */
+    default Map<String, Instant> deleted() {
+        return Map.of();
+    }
+
+    /** A class is there no more. What it holds stays until {@link #erase}; when this throws it is as it was. */
+    default void delete(String classId, Instant at) {
+        throw new UnsupportedOperationException("this log keeps every class");
+    }
+
+    /** @return whether a class that was deleted is there again; not if it was erased */
+    default boolean restore(String classId) {
+        return false;
+    }
+
+    /** Removes all that is kept of a class that is deleted, and of nothing else, at once or not at all. */
+    default void erase(String classId) {
+        throw new UnsupportedOperationException("this log keeps every class");
+    }
 }

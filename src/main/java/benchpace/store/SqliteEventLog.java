@@ -13,6 +13,7 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 
@@ -24,16 +25,19 @@ public final class SqliteEventLog implements EventLog {
             + " from event where class_id = ? order by seq";
 
     private final Database database;
+    private final DeletedClasses deleted;
 
     public SqliteEventLog(Database database) {
         this.database = database;
+        this.deleted = new DeletedClasses(database);
     }
 
     @Override public List<String> classIds() {
         return database.read(connection -> {
             List<String> ids = new ArrayList<>();
             try (PreparedStatement select = connection.prepareStatement(
-                    "select class_id from event group by class_id order by min(recorded_ms), class_id");
+                    "select class_id from event where class_id not in (select class_id from deleted_class) "
+                    + "group by class_id order by min(recorded_ms), class_id");
                     ResultSet rows = select.executeQuery()) {
                 while (rows.next()) {
                     ids.add(rows.getString(1));
@@ -97,6 +101,22 @@ public final class SqliteEventLog implements EventLog {
                 throw e;
             }
         });
+    }
+
+    @Override public Map<String, Instant> deleted() {
+        return deleted.all();
+    }
+
+    @Override public void delete(String classId, Instant at) {
+        deleted.add(classId, at);
+    }
+
+    @Override public boolean restore(String classId) {
+        return deleted.restore(classId);
+    }
+
+    @Override public void erase(String classId) {
+        deleted.erase(classId);
     }
 
     private static void requireMillis(Instant instant) {

@@ -1,6 +1,7 @@
 package benchpace.web;
 
 import benchpace.board.Boards;
+import benchpace.board.ClassDeleted;
 import benchpace.board.Erasing;
 import benchpace.board.LeavingEarly;
 import benchpace.board.PrepBoard;
@@ -36,11 +37,13 @@ import benchpace.web.prep.PrepApi;
 import benchpace.web.prep.PrepPages;
 import benchpace.web.prep.TicksApi;
 import benchpace.web.report.ReportPages;
+import benchpace.web.request.AskedClass;
 import benchpace.web.request.Guard;
 import benchpace.web.request.Problem;
 import benchpace.web.request.Refused;
 import benchpace.web.screen.Screens;
 import benchpace.web.screen.shell.Message;
+import benchpace.web.setup.SetupApi;
 import benchpace.web.shelf.LeaveApi;
 import benchpace.web.shelf.ShelfApi;
 import benchpace.web.shelf.ShelfPages;
@@ -124,6 +127,7 @@ public final class Server implements AutoCloseable {
             new PlansApi(plans, boards, access, clock, zone).routes(routes);
             new PlansPages(plans, boards, access, screens, clock, zone).routes(routes);
             new ClassesApi(boards, plans, access, streams).routes(routes);
+            new SetupApi(boards, plans, shelf, access, zone).routes(routes);
             new ClockApi(boards, access).routes(routes);
             ShelfApi shelves = new ShelfApi(shelf, boards, access, zone);
             shelves.routes(routes);
@@ -219,6 +223,7 @@ public final class Server implements AutoCloseable {
         routes.exception(HttpException.RuntimeException.class, (e, ctx) -> answer(ctx, e.getCode() < 500
                 ? new Problem(e.getCode(), "refused", "The request is refused", "The request cannot be understood.")
                 : Problem.badRequest("The request did not arrive whole."), screens));
+        routes.exception(ClassDeleted.class, (e, ctx) -> answer(ctx, AskedClass.deleted(), screens));
         routes.exception(CannotBeKept.class, (e, ctx) -> answer(ctx,
                 new Problem(422, "cannot-be-kept", "It cannot be kept", e.getMessage()), screens));
         routes.exception(ImpossibleClock.class, (e, ctx) -> answer(ctx, new Problem(503, "impossible-clock",

@@ -97,4 +97,61 @@ class SeatingChartTest {
         assertThatThrownBy(() -> SeatingChart.of(TableShape.ROWS, 0)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> SeatingChart.of(TableShape.ROWS, 61)).isInstanceOf(IllegalArgumentException.class);
     }
+
+    @ParameterizedTest
+    @EnumSource
+    void however_the_numbers_run_the_same_places_stand_at_the_same_tables(Numbering numbering) {
+        for (TableShape shape : TableShape.values()) {
+            for (int seats = 1; seats <= SeatNumber.MOST; seats++) {
+                SeatingChart chart = SeatingChart.of(shape, seats, numbering);
+                assertThat(chart.places()).as("%s, %d seats", shape, seats).hasSize(seats).doesNotHaveDuplicates()
+                        .noneMatch(c -> isTable(chart, c.column(), c.row()))
+                        .allMatch(c -> c.column() >= 0 && c.column() < chart.columns())
+                        .allMatch(c -> c.row() >= 0 && c.row() < chart.rows());
+                if (shape != TableShape.ROWS) {
+                    assertThat(chart.places()).allMatch(c -> isTable(chart, c.column() - 1, c.row())
+                            || isTable(chart, c.column() + 1, c.row()) || isTable(chart, c.column(), c.row() - 1)
+                            || isTable(chart, c.column(), c.row() + 1));
+                }
+            }
+        }
+    }
+
+    @Test void the_numbers_begin_where_they_are_said_to_and_run_that_way() {
+        assertThat(SeatingChart.of(TableShape.LONG_TABLE, 4, Numbering.ANTICLOCKWISE_FROM_LEFT).places())
+                .containsExactly(new Cell(0, 2), new Cell(1, 2), new Cell(1, 0), new Cell(0, 0));
+        assertThat(SeatingChart.of(TableShape.LONG_TABLE, 4, Numbering.ANTICLOCKWISE_FROM_RIGHT).places())
+                .containsExactly(new Cell(1, 0), new Cell(0, 0), new Cell(0, 2), new Cell(1, 2));
+        assertThat(SeatingChart.of(TableShape.HORSESHOE, 8, Numbering.ANTICLOCKWISE_FROM_RIGHT).places())
+                .startsWith(new Cell(5, 2), new Cell(5, 1), new Cell(4, 0));
+    }
+
+    @Test void round_tables_hold_six_at_most_and_are_filled_evenly() {
+        for (int seats = 1; seats <= SeatNumber.MOST; seats++) {
+            List<Integer> lengths = SeatingChart.benches(TableShape.ROUNDS, seats).stream()
+                    .map(SeatingChart.Bench::seats).toList();
+            assertThat(lengths).allMatch(length -> length <= 6);
+            assertThat(lengths.get(0) - lengths.get(lengths.size() - 1)).isBetween(0, 1);
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void every_seat_is_on_one_bench_and_those_beside_each_other_there_sit_within_reach(TableShape shape) {
+        for (int seats = 1; seats <= SeatNumber.MOST; seats++) {
+            int next = 1;
+            List<Cell> places = SeatingChart.of(shape, seats).places();
+            for (SeatingChart.Bench bench : SeatingChart.benches(shape, seats)) {
+                assertThat(bench.first()).isEqualTo(next);
+                next = bench.last() + 1;
+                for (int seat = bench.first(); seat < bench.last(); seat++) {
+                    Cell a = places.get(seat - 1);
+                    Cell b = places.get(seat);
+                    assertThat(Math.max(Math.abs(a.column() - b.column()), Math.abs(a.row() - b.row())))
+                            .as("%s, %d seats, after seat %d", shape, seats, seat).isBetween(1, 2);
+                }
+            }
+            assertThat(next).isEqualTo(seats + 1);
+        }
+    }
 }

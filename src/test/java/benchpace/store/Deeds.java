@@ -24,8 +24,8 @@ import java.util.Optional;
 
 /**
  * Everything that a board writes down, one after the other without end, each by its number alone: classes set up, taps,
- * classes closed, candles put on the shelf, handed out and erased, devices let in, settings, ticks, plans, and what
- * classes taught. Done twice, a deed counts once.
+ * classes closed, deleted and erased, candles put on the shelf, handed out and erased, devices let in, settings, ticks,
+ * plans, and what classes taught. Done twice, a deed counts once.
  */
 final class Deeds {
     private static final Instant START = ClassOfThree.START;
@@ -43,6 +43,15 @@ final class Deeds {
 
     /** Does one deed, in one transaction. @param number from 0; all before it were done */
     void doThe(int number) {
+        String before = classId(number - CLASS_LASTS);
+        switch (number % (2 * CLASS_LASTS)) { // every second class was set up by mistake
+            case CLASS_LASTS + 20 -> classes.delete(before, at(number));
+            case CLASS_LASTS + 30 -> classes.erase(before);
+            default -> oneOfTen(number);
+        }
+    }
+
+    private void oneOfTen(int number) {
         switch (number % 10) {
             case 1 -> onTheShelf(number, (entry, at) -> new ShelfEvent.Placed(entry, at, classId(number),
                     new SeatNumber(1), new ShelfPlace("Window", 1 + number / 10 % 200), at, at.plus(Duration.ofDays(9)),

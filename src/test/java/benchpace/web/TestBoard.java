@@ -146,6 +146,7 @@ public final class TestBoard implements AutoCloseable {
                 new PlanFolder(data.resolve("plans")), clock);
         erasing = new Erasing(BoardTime.of(clock), List.of(
                 new Erasing.Part("words of candles that left the shelf", shelf::eraseDue),
+                new Erasing.Part("classes that were deleted a day ago", boards::eraseDeleted),
                 new Erasing.Part("codes of seats whose class is over", () -> codes.forgetThoseOf(boards)),
                 new Erasing.Part("devices that were paired a year ago", access::forgetOld)));
         server = new Server("127.0.0.1", port, Set.of("loft.example"), n -> "http://127.0.0.1:" + n + "/", boards,

@@ -29,13 +29,15 @@ import java.util.Optional;
  * @param hint      the guests say that they are done
  * @param question  the board asks "still at it?"
  * @param before    how many seats have their turn before it at what serves its step; empty if it does not wait for one
+ * @param party     with whom the guest came; empty if alone, or not told
+ * @param mind      what to mind with the guest, such as an allergy; may be empty. Never for the wall
  */
 public record SeatView(int seat, String name, SeatingChart.Cell place, Mark mark, String stepId, String stepName,
                        boolean canFinish, String afterTest, Instant countFrom, Instant since, List<String> finished,
                        List<String> gaps, Optional<SeatFlag> flag, Optional<Eased> eased, Optional<String> helper,
                        Optional<CandleClock> candle, Optional<Integer> sharesWith, List<Integer> sharedBy,
                        boolean hint, boolean question, List<TapView> taps, List<ClassView.NoteView> notes,
-                       Optional<Integer> before) {
+                       Optional<Integer> before, String party, String mind) {
 
     /** What the tile says, by shape, word and colour together. */
     public enum Mark {

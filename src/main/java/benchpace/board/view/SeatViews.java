@@ -85,7 +85,8 @@ final class SeatViews {
                 seat.sharesWith().map(SeatNumber::value),
                 sharedBy(seat), seat.hint().isPresent(),
                 flag.filter(f -> f.level() == SeatFlag.Level.SLIPPING).isPresent(),
-                taps.getOrDefault(seat.number(), List.of()), notes(seat), before(seat.number()));
+                taps.getOrDefault(seat.number(), List.of()), notes(seat), before(seat.number()),
+                seat.party(), seat.mind());
     }
 
     /** How many have their turn before it. */

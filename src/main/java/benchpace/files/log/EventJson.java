@@ -29,6 +29,8 @@ public final class EventJson {
     public static final int LONGEST_PARTY = 40;
     /** Longest note of what to mind with a guest, in characters. */
     public static final int LONGEST_MIND = 200;
+    /** Longest id of a candle, in characters. */
+    public static final int LONGEST_CANDLE = 40;
     /** Longest initials of a helper, in characters. */
     static final int LONGEST_HELPER = 12;
 

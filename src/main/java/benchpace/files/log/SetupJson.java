@@ -20,8 +20,6 @@ import java.util.Set;
 
 /** How a class is set up, as JSON. What nobody said is left out, as it was before there was a way to say it. */
 final class SetupJson {
-    private static final int LONGEST_CANDLE = 40;
-
     private SetupJson() { }
 
     static void write(Setup setup, ObjectNode into) {
@@ -78,7 +76,7 @@ final class SetupJson {
     /** A place at the table, and who is to sit there. */
     static Place place(Fields fields) {
         SeatNumber seat = EventReader.seat(fields, "seat");
-        String candle = fields.line("candle", 0, LONGEST_CANDLE).orElseThrow();
+        String candle = fields.line("candle", 0, EventJson.LONGEST_CANDLE).orElseThrow();
         return new Place(seat, fields.line("name", 0, EventJson.LONGEST_NAME).orElseThrow(),
                 fields.line("party", 0, EventJson.LONGEST_PARTY).orElseThrow(),
                 candle.isEmpty() ? Optional.empty() : Optional.of(candle),

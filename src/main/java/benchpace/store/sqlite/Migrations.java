@@ -27,7 +27,8 @@ final class Migrations {
             "007-devices.sql",
             "008-keys.sql",
             "009-plans.sql",
-            "010-prep.sql");
+            "010-prep.sql",
+            "011-deleted.sql");
 
     private Migrations() { }
 

@@ -4,20 +4,14 @@ import benchpace.board.Answer;
 import benchpace.board.Boards;
 import benchpace.board.ClassBoard;
 import benchpace.board.LeavingEarly.Followed;
-import benchpace.board.plans.BookPlan;
 import benchpace.board.plans.PlanBook;
 import benchpace.files.Json;
 import benchpace.files.Words;
 import benchpace.files.log.CommandJson;
 import benchpace.files.log.EventJson;
-import benchpace.files.plan.PlanFile;
-import benchpace.files.plan.PlanReading;
-import benchpace.live.ClassEvent;
 import benchpace.live.Command;
 import benchpace.live.EventTrait;
 import benchpace.live.Recorded;
-import benchpace.plan.Plan;
-import benchpace.plan.SeatNumber;
 import benchpace.web.pairing.Access;
 import benchpace.web.request.AskedClass;
 import benchpace.web.request.Bodies;
@@ -36,14 +30,9 @@ import java.io.ByteArrayInputStream;
 import java.io.InputStream;
 import java.io.SequenceInputStream;
 import java.nio.charset.StandardCharsets;
-import java.time.Instant;
-import java.time.format.DateTimeParseException;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Enumeration;
 import java.util.Iterator;
-import java.util.List;
-import java.util.stream.Collectors;
 
 /** The JSON interface to classes. */
 public final class ClassesApi {
@@ -61,7 +50,6 @@ public final class ClassesApi {
 
     public void routes(RoutesConfig routes) {
         Reads.route(routes, "/api/classes", this::list);
-        routes.post("/api/classes", this::create);
         Reads.route(routes, "/api/classes/{id}", this::state);
         routes.post("/api/classes/{id}/commands", this::command);
         Reads.route(routes, "/api/classes/{id}/events", this::events);
@@ -86,96 +74,6 @@ public final class ClassesApi {
     private void state(Context ctx) {
         Viewer viewer = access.paired(ctx);
         Bodies.send(ctx, 200, StateJson.of(board(ctx).view(), viewer));
-    }
-
-    private void create(Context ctx) {
-        Viewer viewer = access.instructor(ctx);
-        JsonNode body = Bodies.object(ctx);
-        Instant now = boards.clocks().forNew();
-        Plan plan = plan(body);
-        int seats = seats(body, plan);
-        String name = Bodies.text(body, "name", 80).strip();
-        Instant startsAt = startsAt(body, now);
-        List<ClassEvent.Place> places = places(body, seats);
-        ClassBoard board = boards.create(plan, name.isEmpty() ? plan.name() : name, startsAt, places, by(viewer));
-        ctx.header("Location", "/api/classes/" + board.id());
-        Bodies.send(ctx, 201, Json.object().put("id", board.id()).put("name", board.live().name())
-                .put("startsAt", board.live().startsAt().toString())
-                .put("status", Words.of(board.stage())));
-    }
-
-    private Plan plan(JsonNode body) {
-        JsonNode given = body.get("plan");
-        String planId = Bodies.text(body, "planId", 60);
-        if ((given == null) == planId.isEmpty()) {
-            throw new Refused(Problem.unprocessable("Give either \"plan\" or \"planId\"."));
-        }
-        if (given == null) {
-            return plans.find(planId).map(BookPlan::plan).orElseThrow(() -> new Refused(Problem.unprocessable(
-                    "There is no plan \"" + planId + "\"; there are "
-                    + plans.all().stream().map(BookPlan::id).collect(Collectors.joining(", ")) + ".")));
-        }
-        PlanReading reading = PlanFile.read(given);
-        return reading.ifSound().orElseThrow(() -> new Refused(Problem.unsound(reading.problems())));
-    }
-
-    private static int seats(JsonNode body, Plan plan) {
-        JsonNode seats = body.get("seats");
-        if (seats == null || seats.isNull()) {
-            return plan.usualSeats();
-        }
-        if (!seats.isIntegralNumber() || !seats.canConvertToInt() || seats.intValue() < 1
-                || seats.intValue() > SeatNumber.MOST) {
-            throw new Refused(Problem.unprocessable("\"seats\" must be a whole number from 1 to "
-                    + SeatNumber.MOST + "."));
-        }
-        return seats.intValue();
-    }
-
-    private static Instant startsAt(JsonNode body, Instant now) {
-        String text = Bodies.text(body, "startsAt", 40);
-        if (text.isEmpty()) {
-            return now;
-        }
-        try {
-            Instant at = java.time.OffsetDateTime.parse(text).toInstant();
-            if (at.isBefore(now.minus(java.time.Duration.ofDays(400)))
-                    || at.isAfter(now.plus(java.time.Duration.ofDays(800)))) {
-                throw new Refused(Problem.unprocessable("\"startsAt\" is too far away: " + text + "."));
-            }
-            return at;
-        } catch (DateTimeParseException e) {
-            throw new Refused(Problem.unprocessable("\"startsAt\" must be a time such as 2027-03-04T18:30:00Z."));
-        }
-    }
-
-    /** {@code "names": ["Ada", ""]}: first names in seat order, those that want theirs shown. */
-    private static List<ClassEvent.Place> places(JsonNode body, int seats) {
-        JsonNode names = body.get("names");
-        if (names != null && !names.isNull() && !names.isArray()) {
-            throw new Refused(Problem.unprocessable("\"names\" must be a list of texts."));
-        }
-        if (names != null && names.size() > seats) {
-            throw new Refused(Problem.unprocessable("The names reach to seat " + names.size() + ", but there "
-                    + (seats == 1 ? "is 1 seat" : "are " + seats + " seats") + ". Add seats or leave names out."));
-        }
-        List<ClassEvent.Place> places = new ArrayList<>();
-        for (int i = 0; i < seats; i++) {
-            JsonNode name = names == null || names.isNull() ? null : names.get(i);
-            requireName(name, i + 1);
-            places.add(new ClassEvent.Place(new SeatNumber(i + 1), name == null ? "" : name.textValue().strip()));
-        }
-        return places;
-    }
-
-    private static void requireName(JsonNode name, int seat) {
-        if (name == null || Bodies.isLine(name, EventJson.LONGEST_NAME)) {
-            return;
-        }
-        boolean tooLong = name.isTextual() && name.textValue().length() > EventJson.LONGEST_NAME;
-        throw new Refused(Problem.unprocessable("The name for seat " + seat + (tooLong
-                ? " is too long: at most " + EventJson.LONGEST_NAME + " characters, a first name is enough."
-                : " must be text on one line.")));
     }
 
     private void command(Context ctx) {

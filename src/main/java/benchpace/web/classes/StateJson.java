@@ -98,7 +98,8 @@ public final class StateJson {
 
     private static ObjectNode seat(SeatView seat) {
         ObjectNode node = Json.object()
-                .put("seat", seat.seat()).put("name", seat.name())
+                .put("seat", seat.seat()).put("name", seat.name()).put("party", seat.party())
+                .put("note", seat.mind())
                 .put("step", seat.stepId().isEmpty() ? null : seat.stepId())
                 .put("state", seat.mark().token()).put("since", seat.since().toString())
                 .put("countFrom", seat.countFrom().toString()).put("canFinish", seat.canFinish());

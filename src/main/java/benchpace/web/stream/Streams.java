@@ -157,9 +157,12 @@ public final class Streams implements AutoCloseable {
         while (!mailbox.isClosed()) {
             Optional<ClassView> view = mailbox.take(limits.beat());
             if (mailbox.isClosed()) {
-                return;
+                break;
             }
             stream.send(shown.changes(view) + view.map(v -> state(board, v)).orElseGet(() -> beat(board)));
+        }
+        if (board.isDeleted()) {
+            stream.send(EventStream.event("gone", "", "{}"));
         }
     }
 

@@ -34,6 +34,7 @@ import java.util.Optional;
  * @param shelf      it has a candle that may go to the pickup shelf when it leaves
  * @param open       the class is still open, so that something may be changed
  * @param wax        what is computed of its candle
+ * @param mind       what to mind with its guest, such as an allergy; may be empty
  * @param cue        what to say at its step, if that is not the class's, and its caution; empty otherwise
  */
 public record SeatSheet(SeatTile tile, String word, String reason, String gaps, List<StepChoice> otherSteps,
@@ -42,7 +43,7 @@ public record SeatSheet(SeatTile tile, String word, String reason, String gaps, 
                         Optional<Integer> sharesWith, String sharedBy, List<Tap> taps,
                         List<NoteLine> notes, List<Integer> others, boolean instructor, boolean open, String helper,
                         boolean mine, SheetCandle wax, List<Doing> doings, String waiting, boolean shelf,
-                        Optional<Cue> cue) {
+                        Optional<Cue> cue, String mind) {
     private static final List<Integer> EARLIER = List.of(1, 2, 5, 10);
 
     /** Whether somebody sits there. */
@@ -83,7 +84,7 @@ public record SeatSheet(SeatTile tile, String word, String reason, String gaps, 
                 doings(view, seat), waiting(view, seat, times),
                 candle.isPresent() && seat.sharesWith().isEmpty() && seat.sharedBy().isEmpty(),
                 view.present().earlier().stream().filter(e -> e.seats().contains(seat.seat())).findFirst()
-                        .map(e -> new Cue(e.say(), e.caution())));
+                        .map(e -> new Cue(e.say(), e.caution())), seat.mind());
     }
 
     private static List<Doing> doings(ClassView view, SeatView seat) {

@@ -1,0 +1,119 @@
+package benchpace.web.setup;
+
+import benchpace.board.Answer;
+import benchpace.board.Boards;
+import benchpace.board.ClassBoard;
+import benchpace.board.Deletion;
+import benchpace.board.ShelfBoard;
+import benchpace.board.plans.PlanBook;
+import benchpace.files.Json;
+import benchpace.files.Words;
+import benchpace.live.ClassEvent;
+import benchpace.live.ClassEvent.Place;
+import benchpace.live.Command;
+import benchpace.live.LiveClass;
+import benchpace.live.Refusal;
+import benchpace.live.Setup;
+import benchpace.web.pairing.Access;
+import benchpace.web.pairing.Secrets;
+import benchpace.web.request.AskedClass;
+import benchpace.web.request.Bodies;
+import benchpace.web.request.Problem;
+import benchpace.web.request.Refused;
+import benchpace.web.screen.shell.Viewer;
+import benchpace.words.RefusalWords;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+
+/** Sets classes up, changes that until they begin, and deletes those that were set up by mistake. */
+public final class SetupApi {
+    private final Boards boards;
+    private final PlanBook plans;
+    private final ShelfBoard shelf;
+    private final Access access;
+    private final ZoneId zone;
+
+    public SetupApi(Boards boards, PlanBook plans, ShelfBoard shelf, Access access, ZoneId zone) {
+        this.boards = boards;
+        this.plans = plans;
+        this.shelf = shelf;
+        this.access = access;
+        this.zone = zone;
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.post("/api/classes", this::create);
+        routes.put("/api/classes/{id}/setup", this::change);
+        routes.delete("/api/classes/{id}", this::delete);
+        routes.post("/api/classes/{id}/restore", this::restore);
+    }
+
+    private void create(Context ctx) {
+        access.instructor(ctx);
+        JsonNode body = Bodies.object(ctx);
+        Setup setup = SetupReading.of(body, Optional.empty(), plans, zone, boards.clocks().forNew());
+        ClassBoard board = boards.create(setup, "instructor");
+        ctx.header("Location", "/api/classes/" + board.id());
+        Bodies.send(ctx, 201, told(board));
+    }
+
+    private static ObjectNode told(ClassBoard board) {
+        return Json.object().put("id", board.id()).put("name", board.live().name())
+                .put("startsAt", board.live().startsAt().toString())
+                .put("promisedEnd", board.live().promisedEnd().toString())
+                .put("status", Words.of(board.stage()));
+    }
+
+    private void change(Context ctx) {
+        Viewer viewer = access.instructor(ctx);
+        ClassBoard board = AskedClass.of(ctx, boards);
+        Setup setup = SetupReading.of(Bodies.object(ctx), Optional.of(asItStands(board.live())), plans, zone,
+                board.now());
+        Answer answer = board.submit(new Command(Command.own("setup.") + Secrets.token(), "instructor",
+                viewer.device(), board.now(), new ClassEvent.ClassSetUpAgain(setup)));
+        if (answer instanceof Answer.Refused refused && !isSo(refused.reason())) {
+            throw new Refused(Problem.of(RefusalWords.of(board.live().plan(), refused.reason())));
+        }
+        Bodies.send(ctx, 200, told(board).put("seq", board.live().seq()));
+    }
+
+    /** Said once more it is as it was wished. */
+    private static boolean isSo(Refusal reason) {
+        return reason instanceof Refusal.AlreadySo already && already.what() == Refusal.State.SET_UP;
+    }
+
+    /** How it was set up, with the guests as they were corrected since, and the seats that are there. */
+    static Setup asItStands(LiveClass live) {
+        Setup setup = live.setup();
+        List<Place> places = live.seats().stream().map(seat -> new Place(seat.number(), seat.name(), seat.party(),
+                seat.candle().filter(candle -> live.plan().candle(candle).isPresent()), seat.mind())).toList();
+        return new Setup(setup.plan(), setup.name(), setup.startsAt(), setup.promisedEnd(), setup.numbering(), places);
+    }
+
+    private void delete(Context ctx) {
+        access.instructor(ctx);
+        ClassBoard board = AskedClass.of(ctx, boards);
+        String typed = ctx.req().getContentLengthLong() == 0 || ctx.header("Content-Type") == null
+                ? "" : Bodies.text(Bodies.object(ctx), "confirm", 200);
+        Deletion deletion = boards.delete(board, typed);
+        if (deletion instanceof Deletion.Done done) {
+            long onShelf = shelf.shelf().standing().filter(e -> e.classId().equals(board.id())).count();
+            Bodies.send(ctx, 200, Json.object().put("restorable", done.restorable()).put("candlesOnShelf", onShelf));
+            return;
+        }
+        throw new Refused(new Problem(409, "needs-its-name", "The class has begun", "The class has begun. To delete it "
+                + "with all that was written down in it, type its name: " + board.live().name() + "."));
+    }
+
+    private void restore(Context ctx) {
+        access.instructor(ctx);
+        ClassBoard board = boards.restore(ctx.pathParam("id")).orElseThrow(() -> new Refused(Problem.notFound(
+                "There is no such class to be had back.")));
+        Bodies.send(ctx, 200, told(board));
+    }
+}
