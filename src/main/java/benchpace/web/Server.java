@@ -126,7 +126,7 @@ public final class Server implements AutoCloseable {
             new DevicesApi(access, streams, screens, zone, () -> reachable.apply(port())).routes(routes);
             new PlansApi(plans, boards, access, clock, zone).routes(routes);
             new PlansPages(plans, boards, access, screens, clock, zone).routes(routes);
-            new ClassesApi(boards, plans, access, streams).routes(routes);
+            new ClassesApi(boards, access, streams).routes(routes);
             new SetupApi(boards, plans, shelf, access, zone).routes(routes);
             new ClockApi(boards, access).routes(routes);
             ShelfApi shelves = new ShelfApi(shelf, boards, access, zone);

@@ -4,7 +4,6 @@ import benchpace.board.Answer;
 import benchpace.board.Boards;
 import benchpace.board.ClassBoard;
 import benchpace.board.LeavingEarly.Followed;
-import benchpace.board.plans.PlanBook;
 import benchpace.files.Json;
 import benchpace.files.Words;
 import benchpace.files.log.CommandJson;
@@ -37,13 +36,11 @@ import java.util.Iterator;
 /** The JSON interface to classes. */
 public final class ClassesApi {
     private final Boards boards;
-    private final PlanBook plans;
     private final Access access;
     private final Streams streams;
 
-    public ClassesApi(Boards boards, PlanBook plans, Access access, Streams streams) {
+    public ClassesApi(Boards boards, Access access, Streams streams) {
         this.boards = boards;
-        this.plans = plans;
         this.access = access;
         this.streams = streams;
     }
