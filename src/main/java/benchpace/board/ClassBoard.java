@@ -271,21 +271,16 @@ public final class ClassBoard {
         }
     }
 
-    /**
-     * Takes the class off the board, and ends all its screens. One that has not begun can be had back.
-     *
-     * @param typed the class's name, as whoever wishes it typed it; asked for once the class has begun
-     */
+    /** Takes the class off the board, and ends all its screens. @param typed as {@link Deletion#of} asks for it */
     synchronized Deletion delete(String typed) {
         ClassDeleted.unless(!deleted, id);
-        boolean begun = live.begun() || live.closedAt().isPresent();
-        if (begun && !typed.strip().equals(live.name().strip())) {
-            return new Deletion.NeedsItsName();
+        Deletion deletion = Deletion.of(live, typed);
+        if (deletion instanceof Deletion.Done) {
+            log.delete(id, time.board());
+            deleted = true;
+            mailboxes.forEach(Mailbox::close);
         }
-        log.delete(id, time.board());
-        deleted = true;
-        mailboxes.forEach(Mailbox::close);
-        return new Deletion.Done(!begun);
+        return deletion;
     }
 
     public boolean isDeleted() {
