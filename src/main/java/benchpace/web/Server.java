@@ -43,7 +43,9 @@ import benchpace.web.request.Problem;
 import benchpace.web.request.Refused;
 import benchpace.web.screen.Screens;
 import benchpace.web.screen.shell.Message;
+import benchpace.web.setup.GuestsApi;
 import benchpace.web.setup.SetupApi;
+import benchpace.web.setup.SetupPages;
 import benchpace.web.shelf.LeaveApi;
 import benchpace.web.shelf.ShelfApi;
 import benchpace.web.shelf.ShelfPages;
@@ -128,6 +130,8 @@ public final class Server implements AutoCloseable {
             new PlansPages(plans, boards, access, screens, clock, zone).routes(routes);
             new ClassesApi(boards, access, streams).routes(routes);
             new SetupApi(boards, plans, shelf, access, zone).routes(routes);
+            new SetupPages(boards, plans, access, screens, zone).routes(routes);
+            new GuestsApi(boards, access).routes(routes);
             new ClockApi(boards, access).routes(routes);
             ShelfApi shelves = new ShelfApi(shelf, boards, access, zone);
             shelves.routes(routes);

@@ -108,6 +108,18 @@ public class AccessibilityTest extends LiveScreens {
         assertSound(here(Device.phone(board, browser)).expectingRefusals().at("/no/such/page"), "not found");
     }
 
+    @Test void the_pages_on_which_a_class_is_set_up_and_corrected_and_its_cards() {
+        Device tablet = here(Device.tablet(board, browser)).pairedBy(board.instructor());
+        Device phone = here(Device.phone(board, browser)).pairedBy(board.instructor());
+        tablet.at("/classes/new");
+        tablet.find("#paste summary").click();
+        assertSound(tablet, "a new class");
+        assertSound(phone.at("/classes/" + id + "/setup"), "a class that has not begun");
+        assertSound(tablet.at("/classes/" + id + "/cards"), "place cards");
+        board.tap(id, opening("wicks")).ok();
+        assertSound(phone.at("/classes/" + id + "/setup"), "seats and names");
+    }
+
     @Test void a_class_before_it_begins() {
         assertAllSound("before");
     }

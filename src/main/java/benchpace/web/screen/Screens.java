@@ -37,6 +37,9 @@ import benchpace.web.screen.prep.PrepPage;
 import benchpace.web.screen.prep.PrepParts;
 import benchpace.web.screen.report.LessonPanel;
 import benchpace.web.screen.report.ReportPage;
+import benchpace.web.screen.setup.CardsPage;
+import benchpace.web.screen.setup.SeatsPage;
+import benchpace.web.screen.setup.SetupPage;
 import benchpace.web.screen.shelf.LeaveSheet;
 import benchpace.web.screen.shelf.ShelfPage;
 import benchpace.web.screen.shelf.TagsPage;
@@ -296,6 +299,21 @@ public final class Screens {
     /** The page behind the code at a seat. */
     public String guest(GuestPage page) {
         return render("guest/page.jte", page);
+    }
+
+    /** How a class is set up. */
+    public String setup(SetupPage page) {
+        return render("setup/page.jte", page);
+    }
+
+    /** The seats of a class that has begun, to be corrected. */
+    public String seats(SeatsPage page) {
+        return render("setup/seats.jte", page);
+    }
+
+    /** Place cards, to be printed. */
+    public String cards(CardsPage page) {
+        return render("setup/cards.jte", page);
     }
 
     /** The codes of all seats, to be printed. */

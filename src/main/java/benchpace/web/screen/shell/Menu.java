@@ -39,6 +39,8 @@ public record Menu(List<Entry> screens, List<Entry> further, List<Entry> dialogs
         List<Entry> further = new ArrayList<>();
         if (instructor) {
             screens.add(new Entry("Look back", "what held the class", of + "report", false, false));
+            further.add(new Entry("Seats and names", "add a seat, correct a guest, print cards", of + "setup", false,
+                    false));
             further.add(new Entry("Calendar file", "the steps of this class", of + "calendar.ics", false, false));
         }
         further.add(new Entry("Pickup shelf", "candles left for later", "/shelf", false, false));

@@ -1,0 +1,3 @@
+// Place cards, to be printed.
+
+import './print.js';
