@@ -34,7 +34,8 @@ class MenuInABrowserTest extends LiveScreens {
         button.click();
 
         assertThat(doors(tablet)).containsExactly("The table", "Helper's phone", "Wall", "The wait", "Look back",
-                "Calendar file", "Pickup shelf", "Devices", "Start", "Guests' codes", "Chime", "Keys");
+                "Seats and names", "Calendar file", "Pickup shelf", "Devices", "Start", "Guests' codes", "Chime",
+                "Keys");
         assertThat(tablet.find("#menu-dialog [aria-current=page]")).containsText("The table");
     }
 
