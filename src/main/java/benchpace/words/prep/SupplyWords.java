@@ -29,8 +29,15 @@ public final class SupplyWords {
             said.add(line.candle().vessel().name() + " for \"" + line.candle().name() + "\"");
             said.add("to be filled with " + LoadWords.each(line));
         });
-        place.supplies().forEach(line -> said.add(count(line, line.supply().perSeat())));
+        place.supplies().forEach(line -> said.add(each(line)));
         return said;
+    }
+
+    /** "2 x Label"; of what several places share "1 x Jug to 2 places". */
+    private static String each(SupplyLine line) {
+        double perSeat = line.supply().perSeat();
+        return perSeat < 1 ? count(line, 1) + " to " + PrepFigures.number(1 / perSeat) + " places"
+                : count(line, perSeat);
     }
 
     /** "At each of 4 places", "At the one place". */

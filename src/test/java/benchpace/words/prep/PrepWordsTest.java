@@ -3,6 +3,7 @@ package benchpace.words.prep;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.plan.kit.Circuit;
+import benchpace.plan.kit.Supply;
 import benchpace.prep.Caution;
 import benchpace.prep.Figure;
 import benchpace.prep.PrepProblem;
@@ -13,8 +14,12 @@ import benchpace.prep.card.LabelRegion;
 import benchpace.prep.card.Provenance;
 import benchpace.prep.card.SafetyLine;
 import benchpace.prep.sheet.PrepSheet;
+import benchpace.prep.supply.PlaceSetting;
+import benchpace.prep.supply.SupplyLine;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -114,6 +119,14 @@ class PrepWordsTest {
 
         assertThat(MelterWords.of(tins.melters().get(0)))
                 .containsExactly("Nobody pours from it in this class: leave it off.");
+    }
+
+    @Test void what_two_places_share_is_told_as_one_to_both() {
+        Supply jug = new Supply("jug", "Jug", 0.5, 0, 0, 1, 0, true, OptionalDouble.empty(), "");
+        PlaceSetting place = new PlaceSetting(Optional.empty(), 6, List.of(new SupplyLine(jug, 6, 0, false),
+                new SupplyLine(TestKits.WICK, 6, 0, false)));
+
+        assertThat(SupplyWords.place(place)).containsExactly("1 x Jug to 2 places", "1 x Wick, cotton");
     }
 
     @Test void a_stop_watch_quicker_than_the_wall_is_not_believed() {
