@@ -55,6 +55,8 @@ class OddRequestsTest {
                     + "\"claim\":\"maple 42\",\"name\":\"Io\",\"collectBy\":\"2027-03-18\"}"),
             "/api/shelf/settings", List.of("ARRANGEMENT"),
             "/api/plans", List.of("PLAN"), "/api/plans/check", List.of("PLAN"), "/api/plans/{id}", List.of("OWN"),
+            "/api/plans/new", List.of("{\"name\":\"Odd\",\"seats\":4,\"candle\":\"Soy in an amber glass\","
+                    + "\"minutes\":90,\"venue\":\"own-shop\",\"pouring\":\"guests\",\"atOnce\":2}"),
             "/api/rooms/reset", List.of("{\"room\":\"The Tallow Loft\",\"place\":\"x\"}"));
     private static final List<String> ACTS = List.of(
             "{\"commandId\":\"ID\",\"claim\":\"maple 42\",\"handTested\":true}",
