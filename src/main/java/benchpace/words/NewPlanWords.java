@@ -15,7 +15,7 @@ public final class NewPlanWords {
                     + r.askedMinutes() + ".";
         } else if (remark instanceof Remark.MorePlaces r) {
             return "The turns at the pour are what takes long: with " + r.places() + " pouring at once instead of "
-                    + r.planned() + " everybody takes a finished candle home in time.";
+                    + r.planned() + " everybody takes their candle home in time.";
         }
         return "This wax is poured at " + Degrees.celsius(((Remark.HotForChildren) remark).pourCelsius())
                 + ", which is hot for a table of children. A wax that is poured cooler is kinder.";

@@ -23,7 +23,7 @@ class NewPlanWordsTest {
         assertThat(NewPlanWords.of(new Remark.LongerThanAsked(60, 95)))
                 .isEqualTo("Even in brief this class takes 95 min on paper, and not 60.");
         assertThat(NewPlanWords.of(new Remark.MorePlaces(1, 6))).isEqualTo("The turns at the pour are what takes long: "
-                + "with 6 pouring at once instead of 1 everybody takes a finished candle home in time.");
+                + "with 6 pouring at once instead of 1 everybody takes their candle home in time.");
     }
 
     @Test void hot_wax_at_a_table_of_children_is_told_in_degrees() {

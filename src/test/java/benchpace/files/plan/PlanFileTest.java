@@ -102,8 +102,8 @@ class PlanFileTest {
                 "/name: is missing",
                 "/about: must be text in quotes, not the number 7",
                 "/seats: must be 1 to 60, not 0",
-                "/table: must be one of \"long-table\", \"two-tables\", \"horseshoe\", \"rows\", not \"horse-shoe\"; "
-                        + "did you mean \"horseshoe\"?",
+                "/table: must be one of \"long-table\", \"two-tables\", \"horseshoe\", \"rows\", \"rounds\", not "
+                        + "\"horse-shoe\"; did you mean \"horseshoe\"?",
                 "/steps/0/name: the name of a step is missing",
                 "/steps/0/kind: must be one of \"talk\", \"hands-on\", \"pour\", \"cure\", \"finish\", not "
                         + "\"handson\"; did you mean \"hands-on\"?",

@@ -6,6 +6,7 @@ import static benchpace.web.TestBoard.opening;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.files.Json;
+import benchpace.files.plan.StarterPlans;
 import benchpace.web.Reply;
 import benchpace.web.TestBoard;
 import benchpace.web.TestClock;
@@ -115,7 +116,7 @@ class ClassesTest {
 
     @Test void the_plans_to_choose_from_are_listed() {
         assertThat(board.get("/api/plans", board.instructor()).json().findValuesAsText("id"))
-                .containsExactly("evening-pour", "table-of-six", "big-table");
+                .containsExactlyElementsOf(StarterPlans.IDS);
     }
 
     // ---- listing
