@@ -17,7 +17,9 @@ const answer = document.getElementById('edit-answer');
 let refused;
 
 export function sayUnsaved() {
-  if (draft.unsaved()) state.textContent = 'Not saved yet.';
+  const unsaved = draft.unsaved();
+  page.querySelector('.edit-save').classList.toggle('is-unsaved', unsaved);
+  if (unsaved) state.textContent = 'Not saved yet.';
 }
 
 /** @returns {Promise<import('../api.js').Outcome<{version: number, name: string}>>} */

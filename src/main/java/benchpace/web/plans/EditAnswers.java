@@ -14,6 +14,7 @@ import benchpace.files.plan.PlanReading;
 import benchpace.plan.Candle;
 import benchpace.plan.Plan;
 import benchpace.prep.evening.Setting;
+import benchpace.units.UnitChoice;
 import benchpace.web.pairing.Access;
 import benchpace.web.request.Bodies;
 import benchpace.web.request.Problem;
@@ -67,8 +68,8 @@ public final class EditAnswers {
     private void form(Context ctx) {
         access.instructor(ctx);
         JsonNode body = Bodies.object(ctx);
-        EditReading.Read read = EditReading.read(Bodies.text(body, "id", LONGEST_ID), body.path("form"),
-                units.now());
+        UnitChoice chosen = units.now();
+        EditReading.Read read = EditReading.read(Bodies.text(body, "id", LONGEST_ID), body.path("form"), chosen);
         List<Finding> problems = new ArrayList<>(read.problems());
         PlanReading reading = PlanFile.read(read.plan());
         // what could not be read as a measure is not in the plan, and is not missing either
@@ -82,7 +83,7 @@ public final class EditAnswers {
             answer.set("plan", read.plan());
         }
         ObjectNode beside = answer.putObject("beside");
-        EditBeside.of(read.plan()).forEach(beside::put);
+        EditBeside.of(read.plan(), chosen).forEach(beside::put);
         Bodies.send(ctx, 200, answer);
     }
 

@@ -5,7 +5,6 @@ import benchpace.board.plans.PlanBook;
 import benchpace.files.Json;
 import benchpace.files.Words;
 import benchpace.files.plan.PlanFile;
-import benchpace.files.plan.WaxFile;
 import benchpace.plan.Plan;
 import benchpace.units.UnitChoice;
 import benchpace.web.pairing.Access;
@@ -14,19 +13,15 @@ import benchpace.web.request.Problem;
 import benchpace.web.request.Reads;
 import benchpace.web.request.Refused;
 import benchpace.web.screen.Screens;
-import benchpace.web.screen.plans.EditField.Choice;
 import benchpace.web.screen.plans.EditPage;
 import benchpace.web.screen.plans.EditSections;
 import benchpace.web.screen.shell.Shell;
 import benchpace.web.screen.shell.Viewer;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.ZoneId;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** The page that edits a plan, or shows one that is not to be changed; and the units it is written in. */
@@ -79,13 +74,9 @@ public final class EditPages {
                           int current) {
         Shell shell = new Shell(plan.name() + ", plan", "plan-edit", SHEETS, "", "", zone.getId(),
                 viewer.role().token(), viewer.initials());
-        ObjectNode json = PlanFile.write(plan);
-        Map<String, JsonNode> waxes = new LinkedHashMap<>();
-        // as plans write them out, with all their numbers
-        WaxFile.builtIn().forEach(w -> waxes.put(w.wax().id(), WaxFile.write(w.wax())));
-        List<Choice> choices = WaxFile.builtIn().stream().map(w -> new Choice(w.wax().id(), w.wax().name())).toList();
-        return new EditPage(shell, plan.id().value(), plan.name(), version, current, standing,
-                units.now(), new EditSections(json, units.now(), choices, waxes).all(), json.toString());
+        UnitChoice chosen = units.now();
+        return new EditPage(shell, plan.id().value(), plan.name(), version, current, standing, chosen,
+                new EditSections(plan, chosen).all(), Json.text(PlanFile.write(plan)));
     }
 
     /** PUT /api/units: {@code {"mass", "volume", "temperature"}}, each as it is spelt in files, or left as it is. */

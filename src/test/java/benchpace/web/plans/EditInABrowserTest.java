@@ -146,8 +146,8 @@ class EditInABrowserTest extends EditScreens {
                 .put("what", "melter tap").put("minutesEach", 4);
         Page page = page(add(plan));
 
-        assertThat(page.locator("#preview-parts .flag")).containsText("cannot be done in time");
-        assertThat(page.locator("#preview-parts .flag")).containsText("What would do");
+        assertThat(page.locator("#preview-parts .flag").last()).containsText("\"Pour\" cannot be done in time");
+        assertThat(page.locator("#preview-parts .flag").last()).containsText("What would do");
     }
 
     @Test void both_percentages_of_fragrance_stand_side_by_side() {

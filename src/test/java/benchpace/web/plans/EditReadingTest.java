@@ -5,24 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import benchpace.files.Finding;
 import benchpace.files.Json;
 import benchpace.files.plan.PlanFile;
-import benchpace.files.plan.WaxFile;
 import benchpace.files.roster.Demo;
 import benchpace.plan.Plan;
 import benchpace.units.UnitChoice;
-import benchpace.web.screen.plans.EditField.Choice;
-import benchpace.web.screen.plans.EditPage;
-import benchpace.web.screen.plans.EditRow;
-import benchpace.web.screen.plans.EditSections;
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
@@ -51,32 +43,6 @@ class EditReadingTest {
         }
     }
 
-    /** The form as the page's script would send it if nobody touched anything. */
-    private static ObjectNode form(Plan plan, UnitChoice units) {
-        Map<String, JsonNode> waxes = new LinkedHashMap<>();
-        WaxFile.builtIn().forEach(w -> waxes.put(w.wax().id(), WaxFile.write(w.wax())));
-        List<Choice> choices = WaxFile.builtIn().stream().map(w -> new Choice(w.wax().id(), w.wax().name())).toList();
-        ObjectNode form = Json.object();
-        for (EditPage.Section section : new EditSections(PlanFile.write(plan), units, choices, waxes).all()) {
-            if (section.isList()) {
-                var rows = form.putArray(section.token());
-                section.rows().forEach(row -> rows.add(row(row)));
-            } else {
-                form.set(section.token(), row(section.fresh()));
-            }
-        }
-        return form;
-    }
-
-    private static ObjectNode row(EditRow row) {
-        ObjectNode node = Json.object().put("id", row.id()).put("rest", row.rest());
-        ObjectNode values = node.putObject("values");
-        row.values().forEach(values::put);
-        ObjectNode exact = node.putObject("exact");
-        row.exact().forEach(exact::put);
-        return node;
-    }
-
     private static Plan read(Plan plan, ObjectNode form, UnitChoice units) {
         EditReading.Read read = EditReading.read(plan.id().value(), form, units);
         assertThat(read.problems()).isEmpty();
@@ -92,7 +58,7 @@ class EditReadingTest {
     @ParameterizedTest
     @MethodSource("plans")
     void a_plan_that_is_only_looked_at_stays_as_it_is(Plan plan) {
-        assertThat(read(plan, form(plan, UnitChoice.METRIC), UnitChoice.METRIC)).isEqualTo(plan);
+        assertThat(read(plan, EditForms.untouched(plan, UnitChoice.METRIC), UnitChoice.METRIC)).isEqualTo(plan);
     }
 
     @ParameterizedTest
@@ -100,26 +66,27 @@ class EditReadingTest {
     void so_it_does_where_its_figures_are_shown_rounded_in_ounces_and_fahrenheit(Plan plan) {
         UnitChoice units = UnitChoice.NORTH_AMERICAN;
 
-        assertThat(read(plan, form(plan, units), units)).isEqualTo(plan);
+        assertThat(read(plan, EditForms.untouched(plan, units), units)).isEqualTo(plan);
     }
 
     /** An ounce is 28.349523125 g exactly, by the international pound of 1959. */
     @Test void ounces_are_kept_as_they_were_typed_and_reckoned_exactly() {
         Plan plan = withKit();
-        ObjectNode form = form(plan, UnitChoice.METRIC);
+        ObjectNode form = EditForms.untouched(plan, UnitChoice.METRIC);
         values(form, "candles", 0).put("fillGrams", "8 oz");
 
         Plan kept = read(plan, form, UnitChoice.METRIC);
 
         assertThat(kept.candles().get(0).fillGrams()).isEqualTo(226.796185);
         assertThat(kept.candles().get(0).asTyped().text("fillGrams")).contains("8 oz");
-        assertThat(form(kept, UnitChoice.METRIC).at("/candles/0/values/fillGrams").asText()).isEqualTo("8 oz");
-        assertThat(read(kept, form(kept, UnitChoice.METRIC), UnitChoice.METRIC)).isEqualTo(kept);
+        assertThat(EditForms.untouched(kept, UnitChoice.METRIC).at("/candles/0/values/fillGrams").asText())
+                .isEqualTo("8 oz");
+        assertThat(read(kept, EditForms.untouched(kept, UnitChoice.METRIC), UnitChoice.METRIC)).isEqualTo(kept);
     }
 
     @Test void a_bare_number_is_in_the_unit_that_was_chosen() {
         Plan plan = withKit();
-        ObjectNode form = form(plan, UnitChoice.NORTH_AMERICAN);
+        ObjectNode form = EditForms.untouched(plan, UnitChoice.NORTH_AMERICAN);
         values(form, "candles", 0).put("pourCelsius", "140");
         ((ObjectNode) form.at("/candles/0/exact")).remove("pourCelsius");
 
@@ -131,7 +98,7 @@ class EditReadingTest {
 
     @Test void what_is_typed_in_the_units_of_plans_needs_no_text_beside_it() {
         Plan plan = withKit();
-        ObjectNode form = form(plan, UnitChoice.METRIC);
+        ObjectNode form = EditForms.untouched(plan, UnitChoice.METRIC);
         values(form, "candles", 0).put("fillGrams", "120 g");
 
         assertThat(read(plan, form, UnitChoice.METRIC).candles().get(0).asTyped().texts()).isEmpty();
@@ -139,7 +106,7 @@ class EditReadingTest {
 
     @Test void a_fill_told_by_the_brim_takes_the_place_of_its_mass() {
         Plan plan = withKit();
-        ObjectNode form = form(plan, UnitChoice.METRIC);
+        ObjectNode form = EditForms.untouched(plan, UnitChoice.METRIC);
         values(form, "candles", 0).put("_fill", "brim").put("brimMillilitres", "200 ml").put("_fillPercent", "80");
 
         Plan kept = read(plan, form, UnitChoice.METRIC);
@@ -152,7 +119,7 @@ class EditReadingTest {
 
     @Test void fragrance_is_kept_in_the_convention_that_was_chosen() {
         Plan plan = withKit();
-        ObjectNode form = form(plan, UnitChoice.METRIC);
+        ObjectNode form = EditForms.untouched(plan, UnitChoice.METRIC);
         values(form, "candles", 0).put("_convention", "of-total").put("_percent", "6");
 
         assertThat(read(plan, form, UnitChoice.METRIC).candles().get(0).fragranceFraction()).isEqualTo(0.06);
@@ -160,7 +127,7 @@ class EditReadingTest {
 
     @Test void a_wax_of_ones_own_takes_all_its_numbers() {
         Plan plan = withKit();
-        ObjectNode form = form(plan, UnitChoice.METRIC);
+        ObjectNode form = EditForms.untouched(plan, UnitChoice.METRIC);
         values(form, "candles", 0).put("_wax", "_own").put("wax/name", "Loft blend").put("wax/densityKgM3", "880")
                 .put("wax/solidusCelsius", "40 °C").put("wax/liquidusCelsius", "122 °F")
                 .put("wax/latentHeatJKg", "140000").put("wax/specificHeatSolidJKgK", "2100")
@@ -172,12 +139,12 @@ class EditReadingTest {
         assertThat(kept.candles().get(0).wax().name()).isEqualTo("Loft blend");
         assertThat(kept.candles().get(0).wax().liquidusCelsius()).isEqualTo(50);
         assertThat(kept.candles().get(0).wax().conductivitySolidWMK()).isEqualTo(0.2);
-        assertThat(read(kept, form(kept, UnitChoice.METRIC), UnitChoice.METRIC)).isEqualTo(kept);
+        assertThat(read(kept, EditForms.untouched(kept, UnitChoice.METRIC), UnitChoice.METRIC)).isEqualTo(kept);
     }
 
     @Test void a_field_that_is_not_asked_for_is_not_kept() {
         Plan plan = withKit();
-        ObjectNode form = form(plan, UnitChoice.METRIC);
+        ObjectNode form = EditForms.untouched(plan, UnitChoice.METRIC);
         int served = 0;
         while (plan.steps().get(served).stations().isEmpty()) {
             served++;
@@ -197,7 +164,7 @@ class EditReadingTest {
         "vessel/wallMm | 1,500    | can be a thousand and more or one and a part"})
     void what_is_no_such_figure_is_told_at_its_place(String at, String typed, String said) {
         Plan plan = withKit();
-        ObjectNode form = form(plan, UnitChoice.METRIC);
+        ObjectNode form = EditForms.untouched(plan, UnitChoice.METRIC);
         values(form, "candles", 0).put(at, typed);
 
         List<Finding> problems = EditReading.read("mine", form, UnitChoice.METRIC).problems();
@@ -210,7 +177,7 @@ class EditReadingTest {
 
     @Test void what_is_no_number_is_told_by_the_rules_of_plan_files() {
         Plan plan = withKit();
-        ObjectNode form = form(plan, UnitChoice.METRIC);
+        ObjectNode form = EditForms.untouched(plan, UnitChoice.METRIC);
         values(form, "steps", 1).put("minutes", "ten");
         values(form, "supplies", 0).put("perSeat", "-1");
 
@@ -220,7 +187,7 @@ class EditReadingTest {
     }
 
     @Test void new_rows_without_a_name_lack_a_name_and_no_id() {
-        ObjectNode form = form(withKit(), UnitChoice.METRIC);
+        ObjectNode form = EditForms.untouched(withKit(), UnitChoice.METRIC);
         ((ArrayNode) form.path("steps")).addObject().put("id", "").put("rest", "{}")
                 .putObject("values").put("kind", "finish").put("opening", "led").put("minutes", "5");
 

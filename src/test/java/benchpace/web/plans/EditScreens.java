@@ -85,7 +85,7 @@ abstract class EditScreens {
     final Page page(BrowserContext of, String id) {
         Page page = of.newPage();
         page.navigate(board.uri("/plans/" + id).toString());
-        assertThat(page.locator("#preview-parts table")).isVisible();
+        page.waitForSelector("#preview-parts table");
         return page;
     }
 

@@ -3,7 +3,9 @@ package benchpace.web.screen;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.board.view.ClassView;
+import benchpace.units.UnitChoice;
 import benchpace.web.screen.guest.GuestPage;
+import benchpace.web.screen.plans.EditPage;
 import benchpace.web.screen.shell.Role;
 import benchpace.web.screen.shell.ScreenKind;
 import benchpace.web.screen.shell.Viewer;
@@ -69,6 +71,9 @@ class PlainWordsTest {
         for (Viewer viewer : List.of(LEAD, new Viewer(Role.HELPER, "MO"))) {
             pages.put("plans " + viewer.role(), screens.plans(PlanScreens.list(viewer)));
             pages.put("no plans " + viewer.role(), screens.plans(PlanScreens.none(viewer)));
+        }
+        for (EditPage.Standing standing : EditPage.Standing.values()) {
+            pages.put("plan " + standing, EditPlanScreens.page(screens, standing, UnitChoice.METRIC));
         }
         pages.put("versions", screens.versions(PlanScreens.versions(LEAD)));
         pages.put("version", screens.version(PlanScreens.version(LEAD)));

@@ -1,10 +1,12 @@
 package benchpace.web.screen;
 
 import benchpace.board.view.ClassView;
+import benchpace.units.UnitChoice;
 import benchpace.web.screen.devices.DevicesPage;
 import benchpace.web.screen.guest.CodeSheet;
 import benchpace.web.screen.guest.GuestPage;
 import benchpace.web.screen.instructor.GuessLine;
+import benchpace.web.screen.plans.EditPage;
 import benchpace.web.screen.shell.Message;
 import benchpace.web.screen.shell.Role;
 import benchpace.web.screen.shell.ScreenKind;
@@ -147,6 +149,13 @@ public final class ScreenGallery {
         shots.add(new Shot("plans-helper", screens.plans(PlanScreens.list(helper)), 390, 844, ""));
         shots.add(new Shot("plans-import", plans, 390, 844, "[data-open=import-dialog]"));
         shots.add(new Shot("plans-new", plans, 390, 844, "[data-open=new-dialog]"));
+        String edited = EditPlanScreens.page(screens, EditPage.Standing.OWN, UnitChoice.METRIC);
+        shots.add(new Shot("plan-edit", edited, 1280, 1100, ""));
+        shots.add(new Shot("plan-edit-phone", edited, 390, 1300, ""));
+        shots.add(new Shot("plan-edit-candle", EditPlanScreens.page(screens, EditPage.Standing.OWN,
+                UnitChoice.NORTH_AMERICAN), 1280, 1100, "#candles .edit-row summary"));
+        shots.add(new Shot("plan-edit-starter", EditPlanScreens.page(screens, EditPage.Standing.STARTER,
+                UnitChoice.METRIC), 1280, 800, ""));
         shots.add(new Shot("plans-versions", screens.versions(PlanScreens.versions(lead)), 1280, 800, ""));
         shots.add(new Shot("plans-version", screens.version(PlanScreens.version(lead)), 1280, 1100, ""));
         shots.add(new Shot("plans-version-phone", screens.version(PlanScreens.version(lead)), 390, 844, ""));

@@ -33,7 +33,7 @@ public record EditChance(String chance, List<String> words, int percent) {
     }
 
     private static String promise(Timetable table, Plan plan) {
-        return "evenings with " + (plan.usualSeats() == 1 ? "one seat" : plan.usualSeats() + " seats")
+        return "of evenings with " + (plan.usualSeats() == 1 ? "one seat" : plan.usualSeats() + " seats")
                 + " are done within " + RangeWords.minutes(table.promisedMinutes()) + ".";
     }
 

@@ -27,7 +27,7 @@ public final class EditFields {
             line("name", "Name", 80),
             text("about", "What it is about", 400).hint("One sentence for you and your helpers."),
             line("place", "Place", 80).hint("The room teaches the board how fast wax sets in it."),
-            number("seats", "Seats", "").fresh("8").hint("How many places it is written for, 1 to 60."),
+            number("seats", "Seats", "").fresh("8").hint("How many places it is written for."),
             choice("table", "Table", List.of(new Choice("long-table", "one long table"),
                     new Choice("two-tables", "two tables"), new Choice("horseshoe", "a horseshoe"),
                     new Choice("rows", "rows"), new Choice("rounds", "round tables"))));
@@ -44,7 +44,7 @@ public final class EditFields {
 
     public static final List<EditField> LOADS = List.of(
             number("waxMakerPercent", "Most fragrance by the wax maker's data sheet", "%"),
-            choice("convention", "which the maker counts", List.of(new Choice("", "not said yet"),
+            choice("convention", "The maker counts it", List.of(new Choice("", "not said yet"),
                     new Choice("of-wax", "on the wax alone"), new Choice("of-total", "on all that is poured"))),
             number("certificatePercentOfTotal", "Most by the fragrance's certificate, of all that is poured", "%"),
             measure("flashPointCelsius", Sort.DEGREES, "Flash point of the fragrance")
@@ -97,7 +97,7 @@ public final class EditFields {
                     .alsoOf("fillFraction", "fillGrams"),
             number("_percent", "Fragrance", "%").fresh("6")
                     .alsoOf("fragrancePercentOfWax", "fragrancePercentOfTotal", "fragranceFraction"),
-            choice("_convention", "counted", List.of(new Choice("of-wax", "on the wax alone"),
+            choice("_convention", "Counted", List.of(new Choice("of-wax", "on the wax alone"),
                     new Choice("of-total", "on all that is poured"))),
             measure("roomCelsius", Sort.DEGREES, "Room"),
             measure("pourCelsius", Sort.DEGREES, "Pour"),

@@ -1,5 +1,9 @@
 package benchpace.web.screen.plans;
 
+import benchpace.files.plan.PlanFile;
+import benchpace.files.plan.WaxFile;
+import benchpace.plan.Plan;
+import benchpace.plan.Wax;
 import benchpace.units.UnitChoice;
 import benchpace.web.screen.plans.EditField.Choice;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -18,15 +22,14 @@ public final class EditSections {
     private final List<Choice> waxes;
     private final ObjectNode plan;
 
-    /**
-     * @param plan  as plan files write it
-     * @param waxes to choose from: id and name
-     * @param known the same as plan files write them, by id
-     */
-    public EditSections(ObjectNode plan, UnitChoice units, List<Choice> waxes, Map<String, JsonNode> known) {
-        this.plan = plan;
-        this.waxes = List.copyOf(waxes);
-        this.shown = new EditShown(units, new LinkedHashMap<>(known));
+    /** @param units that masses, volumes and temperatures are shown in */
+    public EditSections(Plan plan, UnitChoice units) {
+        this.plan = PlanFile.write(plan);
+        List<Wax> known = WaxFile.builtIn().stream().map(WaxFile.SourcedWax::wax).toList();
+        this.waxes = known.stream().map(wax -> new Choice(wax.id(), wax.name())).toList();
+        Map<String, JsonNode> written = new LinkedHashMap<>();
+        known.forEach(wax -> written.put(wax.id(), WaxFile.write(wax)));
+        this.shown = new EditShown(units, written);
     }
 
     /** In the order of the page. */
