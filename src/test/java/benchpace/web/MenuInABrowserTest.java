@@ -33,9 +33,9 @@ class MenuInABrowserTest extends LiveScreens {
 
         button.click();
 
-        assertThat(doors(tablet)).containsExactly("The table", "Helper's phone", "Wall", "The wait", "Look back",
-                "Seats and names", "Calendar file", "Pickup shelf", "Devices", "Start", "Guests' codes", "Chime",
-                "Keys");
+        assertThat(doors(tablet)).containsExactly("The table", "Prep", "Helper's phone", "Wall", "The wait",
+                "Look back", "Seats and names", "Calendar file", "Pickup shelf", "Devices", "Start", "Guests' codes",
+                "Chime", "Keys");
         assertThat(tablet.find("#menu-dialog [aria-current=page]")).containsText("The table");
     }
 
@@ -84,7 +84,7 @@ class MenuInABrowserTest extends LiveScreens {
         phone.find("#menu-button").click();
 
         assertThat(doors(phone))
-                .containsExactly("Helper's phone", "Wall", "The wait", "Pickup shelf", "Start", "Chime");
+                .containsExactly("Prep", "Helper's phone", "Wall", "The wait", "Pickup shelf", "Start", "Chime");
         for (Locator door : phone.find("#menu-dialog a").all()) {
             assertThat(board.get(door.getAttribute("href"), board.helper()).status())
                     .as(door.innerText()).isEqualTo(200);
