@@ -238,10 +238,19 @@ public final class LiveClass {
         plan().candles().forEach(candle -> counts.put(candle.id(), 0));
         if (!counts.isEmpty()) {
             String first = plan().candles().get(0).id();
-            seats().stream().filter(s -> !s.hasLeft() && s.sharesWith().isEmpty()).forEach(s ->
+            making().forEach(s ->
                     counts.merge(s.candle().filter(counts::containsKey).orElse(first), 1, Integer::sum));
         }
         return Collections.unmodifiableMap(counts);
+    }
+
+    /** How many seats make a candle of their own and have not left, whether they are here yet or not. */
+    public int makers() {
+        return (int) making().count();
+    }
+
+    private Stream<Seat> making() {
+        return seats().stream().filter(s -> !s.hasLeft() && s.sharesWith().isEmpty());
     }
 
     public ActivityRun activity(ActivityId id) {

@@ -24,16 +24,19 @@ public record Setup(Plan plan, String name, Instant startsAt, Optional<Instant> 
 
     public Setup {
         seats = List.copyOf(seats);
-        require(!seats.isEmpty(), "a class has at least one seat");
-        promisedEnd.ifPresent(end -> {
-            require(end.isAfter(startsAt), "the promised end is not after the beginning");
-            require(!end.isAfter(startsAt.plus(LONGEST)), "the promised end is more than a day after the beginning");
-        });
+        if (seats.isEmpty()) {
+            throw new IllegalArgumentException("a class has at least one seat");
+        }
+        promisedEnd.ifPresent(end -> requireSoonAfter(startsAt, end));
         Set<SeatNumber> seen = new HashSet<>();
         for (Place place : seats) {
-            require(seen.add(place.seat()), "seat " + place.seat() + " is there twice");
-            place.candle().ifPresent(candle -> require(plan.candle(candle).isPresent(),
-                    "the plan has no candle \"" + candle + "\" for seat " + place.seat()));
+            if (!seen.add(place.seat())) {
+                throw new IllegalArgumentException("seat " + place.seat() + " is there twice");
+            }
+            place.candle().filter(candle -> plan.candle(candle).isEmpty()).ifPresent(candle -> {
+                throw new IllegalArgumentException("the plan has no candle \"" + candle + "\" for seat "
+                        + place.seat());
+            });
         }
     }
 
@@ -42,9 +45,12 @@ public record Setup(Plan plan, String name, Instant startsAt, Optional<Instant> 
         this(plan, name, startsAt, Optional.empty(), Numbering.CLOCKWISE_FROM_LEFT, seats);
     }
 
-    private static void require(boolean holds, String otherwise) {
-        if (!holds) {
-            throw new IllegalArgumentException(otherwise);
+    private static void requireSoonAfter(Instant startsAt, Instant end) {
+        if (!end.isAfter(startsAt)) {
+            throw new IllegalArgumentException("the promised end is not after the beginning");
+        }
+        if (end.isAfter(startsAt.plus(LONGEST))) {
+            throw new IllegalArgumentException("the promised end is more than a day after the beginning");
         }
     }
 

@@ -81,7 +81,7 @@ public final class EveningWords {
         return Phrases.and(parts);
     }
 
-    /** "The last seat waits about 34 min for its turn at the melter tap."; empty without stations. */
+    /** "One seat waits about 34 min for its turn (melter tap)."; empty if none waits for a minute. */
     public static String longestWait(StepEnd end, Plan plan) {
         String what = plan.step(end.step()).flatMap(Step::stations).map(s -> s.what()).orElse("");
         return end.longestWait().filter(q -> q.p50() >= 1).map(q -> "One seat waits about " + minutes(q.p50())

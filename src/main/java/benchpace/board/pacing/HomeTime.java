@@ -9,7 +9,7 @@ import java.util.Optional;
  *
  * @param rest     what the plan gives the steps after the cure that are still to come
  * @param ended    when the class ended, once it did
- * @param promised when the plan says it ends
+ * @param promised when guests were told that they can go
  * @param odds     how likely that is; empty where it could not be foretold
  * @param told     whether the table itself has told enough to foretell from: most seats are done with something
  * @param driver   the seat it hangs on, if it is one

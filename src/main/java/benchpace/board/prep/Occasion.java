@@ -1,15 +1,12 @@
 package benchpace.board.prep;
 
 import benchpace.live.LiveClass;
-import benchpace.live.Seat;
 import benchpace.plan.Plan;
 import benchpace.prep.evening.Beliefs;
 import benchpace.prep.evening.Setting;
 import benchpace.prep.sheet.PrepSheet;
 import java.time.Duration;
-import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 
 /**
  * What is prepared for.
@@ -30,11 +27,7 @@ public record Occasion(Plan plan, int seats, Map<String, Integer> candles, doubl
 
     /** A class as it is set up: pairs share a candle, and who has gone home makes none. */
     public static Occasion of(LiveClass live) {
-        List<Seat> making = live.seats().stream().filter(s -> !s.hasLeft() && s.sharesWith().isEmpty()).toList();
-        Map<String, Integer> candles = new TreeMap<>();
-        making.forEach(seat -> seat.candle().filter(id -> live.plan().candle(id).isPresent())
-                .ifPresent(id -> candles.merge(id, 1, Integer::sum)));
-        return new Occasion(live.plan(), Math.max(1, making.size()), candles,
+        return new Occasion(live.plan(), Math.max(1, live.makers()), live.candlesToMake(),
                 Duration.between(live.startsAt(), live.promisedEnd()).toMillis() / 60_000.0);
     }
 
@@ -45,6 +38,6 @@ public record Occasion(Plan plan, int seats, Map<String, Integer> candles, doubl
 
     /** Worked out anew. @throws IllegalArgumentException if more candles are chosen than seats, or one is unknown */
     PrepSheet sheet() {
-        return PrepSheet.of(plan, seats, candles);
+        return PrepSheet.of(plan, seats, candles, promisedMinutes);
     }
 }

@@ -33,7 +33,12 @@ public record Melting(WaxHeat wax, double roomCelsius, double pourCelsius) {
 
     /** @param efficiency share of the heat that reaches the wax, above 0 and at most 1 */
     public double minutes(double grams, double watts, double efficiency) {
-        return kilojoules(grams) * 1000 / (efficiency * watts) / 60;
+        return minutesOf(kilojoules(grams), watts, efficiency);
+    }
+
+    /** How long a heater takes to give so much heat to the wax. */
+    static double minutesOf(double kilojoules, double watts, double efficiency) {
+        return kilojoules * 1000 / (efficiency * watts) / 60;
     }
 
     /**

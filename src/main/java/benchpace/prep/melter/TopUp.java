@@ -11,6 +11,6 @@ public record TopUp(double hotGrams, double coldGrams, double mixCelsius, double
 
     /** Until all of it is back at the pour temperature. @param efficiency above 0 and at most 1 */
     public double minutes(double watts, double efficiency) {
-        return kilojoules * 1000 / (efficiency * watts) / 60;
+        return Melting.minutesOf(kilojoules, watts, efficiency);
     }
 }

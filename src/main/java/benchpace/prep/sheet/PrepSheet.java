@@ -48,16 +48,22 @@ public record PrepSheet(int seats, List<CandleLine> candles, Optional<WaxTotals>
         problems = List.copyOf(problems);
     }
 
+    /** For a class that lasts as long as the plan promises. */
+    public static PrepSheet of(Plan plan, int seats, Map<String, Integer> chosen) {
+        return of(plan, seats, chosen, Setting.promised(plan));
+    }
+
     /**
-     * @param seats  1 to {@link benchpace.plan.SeatNumber#MOST}
-     * @param chosen how many seats make which candle, by its id; the rest make the plan's first
+     * @param seats           1 to {@link benchpace.plan.SeatNumber#MOST}
+     * @param chosen          how many seats make which candle, by its id; the rest make the plan's first
+     * @param promisedMinutes from the beginning to the end that guests were told
      * @throws IllegalArgumentException for a candle that the plan does not have, more choices than seats, or no class
      */
-    public static PrepSheet of(Plan plan, int seats, Map<String, Integer> chosen) {
+    public static PrepSheet of(Plan plan, int seats, Map<String, Integer> chosen, double promisedMinutes) {
         List<CandleLine> candles = CandleCounts.of(plan, seats, chosen);
         WaxTotals totals = WaxTotals.of(candles, plan.kit().spillPercent());
         MelterPart melters = MelterPart.of(plan, totals);
-        CircuitPart circuits = CircuitPart.of(plan.kit(), melters.lines(), promisedMinutes(plan));
+        CircuitPart circuits = CircuitPart.of(plan.kit(), melters.lines(), promisedMinutes);
         List<SupplyLine> supplies = Supplies.of(plan, seats, totals);
         List<PrepProblem> problems = new ArrayList<>(WaxChecks.problems(plan, candles));
         problems.addAll(melters.problems());
@@ -75,11 +81,6 @@ public record PrepSheet(int seats, List<CandleLine> candles, Optional<WaxTotals>
     public PrepSheet with(Timetable evenings) {
         return new PrepSheet(seats, candles, totals, melters, circuits, supplies, places, shared, packing, shopping,
                 cost, cautions, Optional.of(evenings), problems);
-    }
-
-    /** From the beginning to the end that guests were told, or the plan's own length. */
-    public static double promisedMinutes(Plan plan) {
-        return Setting.promised(plan);
     }
 
     /** The same sheet, of whose evenings nothing can be said. */

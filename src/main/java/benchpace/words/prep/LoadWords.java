@@ -40,7 +40,7 @@ public final class LoadWords {
         return Amounts.percent(LoadConvention.OF_TOTAL.percent(fraction)) + " of all that is poured";
     }
 
-    /** "allowed: at most 8.5 % of all that is poured (9.29 % of the wax)". */
+    /** "within both makers' limits, the smaller of which is 9.29 % of the wax = 8.5 % of all that is poured". */
     public static String judged(CandleLine line) {
         if (!line.scented()) {
             return "no fragrance, so that no limit concerns it";

@@ -40,7 +40,7 @@ public final class SupplyWords {
                 : count(line, perSeat);
     }
 
-    /** "At each of 4 places", "At the one place". */
+    /** "At each of 4 places", "At one place". */
     public static String places(PlaceSetting place) {
         return place.places() == 1 ? "At one place" : "At each of " + place.places() + " places";
     }
@@ -51,7 +51,7 @@ public final class SupplyWords {
                 + (line.spare() > 0 && !line.grams() ? " (" + PrepFigures.number(line.spare()) + " to spare)" : "");
     }
 
-    /** "2 at once at \"Weigh\": scales". */
+    /** "scales, for 2 at once at \"Weigh\"". */
     public static String station(Station station) {
         return station.stations().what() + ", for " + station.stations().atOnce() + " at once at \"" + station.step()
                 + "\"";

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import benchpace.plan.kit.Kit;
 import benchpace.plan.kit.LoadConvention;
+import benchpace.prep.Caution;
 import benchpace.prep.Figure;
 import benchpace.prep.Part;
 import benchpace.prep.PrepProblem;
@@ -120,6 +121,14 @@ class PrepSheetTest {
                 .containsExactly(new PrepProblem.NoCandleOfWax("pot", "Nine-litre melter", "soy"));
         assertThat(sheet.supplies().get(0).needed()).isEqualTo(7);
         assertThat(sheet.circuits().get(0).verdict()).contains(Verdict.OVER);
+    }
+
+    @Test void how_long_a_melter_is_on_hangs_on_what_the_guests_of_the_class_were_told() {
+        assertThat(six.cautions()).noneMatch(Caution.OnLonger.class::isInstance);
+        assertThat(PrepSheet.of(TestKits.plan(), 6, Map.of(), 180).cautions())
+                .filteredOn(Caution.OnLonger.class::isInstance).singleElement()
+                .isEqualTo(new Caution.OnLonger("pot-1", "The pot-1", 240,
+                        six.melters().get(0).switchOnMinutesBefore().orElseThrow() + 180));
     }
 
     @Test void both_conventions_are_one_number() {

@@ -43,11 +43,11 @@ public record EditPreview(String total, List<Part> steps, List<List<String>> tur
         List<Part> steps = new ArrayList<>();
         Duration at = Duration.ZERO;
         for (Step step : plan.steps()) {
-            Duration until = at.plus(step.planned());
+            Duration until = at.plus(step.onPaper(plan.usualSeats()));
             steps.add(new Part(step.name(), clock(at), clock(until)));
             at = until;
         }
-        return new EditPreview(Phrases.length(plan.planned()), steps, turns(plan), candles,
+        return new EditPreview(Phrases.length(plan.onPaper(plan.usualSeats())), steps, turns(plan), candles,
                 typical.map(evening -> EditLines.of(plan, evening)));
     }
 
