@@ -95,8 +95,8 @@ public class RightsTest extends OneEvening {
             }
         }
 
-        // "create" and "shift-clock" are no commands for anybody and answered as such
-        assertThat(allowed).containsExactlyInAnyOrder("create", "shift-clock", "claim", "sorted", "finish-step",
+        // "create", "set-up" and "shift-clock" are no commands for anybody and answered as such
+        assertThat(allowed).containsExactlyInAnyOrder("create", "set-up", "shift-clock", "claim", "sorted", "finish-step",
                 "still-at-it", "note", "pause", "resume", "read-temperature", "judge-skin", "join-activity",
                 "quit-activity");
     }
