@@ -21,6 +21,8 @@ public record Candle(String id, String name, Vessel vessel, Wax wax, double fill
     /** Rooms that a class is held in, degrees Celsius. */
     public static final double COLDEST_ROOM = -10;
     public static final double HOTTEST_ROOM = 45;
+    /** The smallest candle that is told of, grams. */
+    public static final double LEAST_FILL = 1;
     /** What candle wax is poured at, degrees Celsius. */
     public static final double COLDEST_POUR = 30;
     public static final double HOTTEST_POUR = 150;
@@ -28,7 +30,7 @@ public record Candle(String id, String name, Vessel vessel, Wax wax, double fill
     public Candle {
         Ids.checked("the id of a candle", id);
         Texts.required("the name of a candle", name, 60);
-        within("fill of \"" + name + "\" in grams", fillGrams, 1, 100_000);
+        within("fill of \"" + name + "\" in grams", fillGrams, LEAST_FILL, 100_000);
         within("fragrance share of \"" + name + "\"", fragranceFraction, 0, 0.25);
         within("room temperature of \"" + name + "\"", roomCelsius, COLDEST_ROOM, HOTTEST_ROOM);
         within("pour temperature of \"" + name + "\"", pourCelsius, COLDEST_POUR, HOTTEST_POUR);

@@ -75,8 +75,11 @@ final class Changes {
                 s.wall(), Optional.of(new Stations(atOnce, served.what(), served.each())));
     }
 
-    /** The same shape with less in it, all lengths by the cube root; empty if there is no vessel so small. */
+    /** The same shape with less in it, all lengths by the cube root; empty if no candle is so small. */
     static Optional<Candle> smaller(Candle c, double share) {
+        if (c.fillGrams() * share < Candle.LEAST_FILL) {
+            return Optional.empty();
+        }
         return c.vessel().scaled(Math.cbrt(share)).map(vessel -> new Candle(c.id(), c.name(), vessel, c.wax(),
                 c.fillGrams() * share, c.fragranceFraction(), c.roomCelsius(), c.pourCelsius(), c.tableTop()));
     }

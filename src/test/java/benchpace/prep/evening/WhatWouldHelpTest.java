@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import benchpace.cure.room.TrajectoryCache;
+import benchpace.plan.Candle;
 import benchpace.plan.Opening;
 import benchpace.plan.Plan;
 import benchpace.plan.PlanId;
@@ -134,6 +135,18 @@ class WhatWouldHelpTest {
 
         assertThat(find(WhatWouldHelp.of(evenings(Setting.of(plan, 3)), CACHE, Evenings.Progress.UNTOLD),
                 Change.Free.class)).isEmpty();
+    }
+
+    @Test void the_smallest_candle_is_made_no_smaller() {
+        Candle small = TestPlans.evening().candles().get(0);
+
+        assertThat(Changes.smaller(withFill(small, 1.2), 0.75)).isEmpty();
+        assertThat(Changes.smaller(withFill(small, 2), 0.75)).map(Candle::fillGrams).contains(1.5);
+    }
+
+    private static Candle withFill(Candle c, double grams) {
+        return new Candle(c.id(), c.name(), c.vessel(), c.wax(), grams, c.fragranceFraction(), c.roomCelsius(),
+                c.pourCelsius(), c.tableTop());
     }
 
     @Test void progress_counts_the_evenings_of_all_changes() {

@@ -96,9 +96,9 @@ public class RightsTest extends OneEvening {
         }
 
         // "create", "set-up" and "shift-clock" are no commands for anybody and answered as such
-        assertThat(allowed).containsExactlyInAnyOrder("create", "set-up", "shift-clock", "claim", "sorted", "finish-step",
-                "still-at-it", "note", "pause", "resume", "read-temperature", "judge-skin", "join-activity",
-                "quit-activity");
+        assertThat(allowed).containsExactlyInAnyOrder("create", "set-up", "shift-clock", "claim", "sorted",
+                "finish-step", "still-at-it", "note", "pause", "resume", "read-temperature", "judge-skin",
+                "join-activity", "quit-activity");
     }
 
     @Test void an_instructor_may_wish_for_anything() {
