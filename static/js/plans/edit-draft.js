@@ -6,6 +6,7 @@ import { jsonOf } from '../api.js';
 import * as form from './edit-form.js';
 
 const REST_MS = 400;
+const page = document.getElementById('edit-form');
 const offer = document.getElementById('edit-offer');
 let planId = '';
 let saved = '';
@@ -18,7 +19,7 @@ export function unsaved() {
 }
 
 function keep() {
-  if (unsaved()) write(draftOf(planId), JSON.stringify({ at: Date.now(), form: form.form() }));
+  if (unsaved()) write(draftOf(planId), JSON.stringify({ at: Date.now(), version: page.dataset.version, form: form.form() }));
   else drop(draftOf(planId));
 }
 
@@ -59,8 +60,11 @@ async function clicked(event) {
 function offerKept(taken) {
   const kept = jsonOf(read(draftOf(planId)));
   if (typeof kept.form !== 'object' || kept.form === null) return;
+  const older = typeof kept.version === 'string' && kept.version !== page.dataset.version;
   const take = () => {
     offer.hidden = true;
+    // what somebody saved since is not overwritten: the board is told from which version these changes began
+    if (older) page.dataset.version = kept.version;
     form.fill(kept.form);
     taken();
   };
@@ -72,6 +76,7 @@ function offerKept(taken) {
   }
   document.getElementById('edit-offer-when').textContent = new Date(Number(kept.at) || 0).toLocaleString('en-GB',
     { weekday: 'long', day: 'numeric', month: 'long', hour: '2-digit', minute: '2-digit' });
+  document.getElementById('edit-offer-older').hidden = !older;
   offer.hidden = false;
   document.getElementById('edit-offer-take').addEventListener('click', take);
   document.getElementById('edit-offer-drop').addEventListener('click', () => {

@@ -7,7 +7,8 @@ const parts = document.getElementById('preview-parts');
 const odds = document.getElementById('preview-odds');
 const AGAIN_MS = 300;
 let asked = 0;
-let drawn = '';
+/** The plan that is drawn, or being drawn. */
+let wanted = '';
 
 /** @param {HTMLElement} place @param {Document} content */
 const put = (place, content) => place.replaceChildren(...content.body.childNodes);
@@ -35,7 +36,8 @@ export async function show(plan) {
   note.hidden = plan !== undefined;
   if (!plan) return;
   const text = JSON.stringify(plan);
-  if (text === drawn) return;
+  if (text === wanted) return;
+  wanted = text;
   asked += 1;
   const mine = asked;
   parts.setAttribute('aria-busy', 'true');
@@ -43,10 +45,10 @@ export async function show(plan) {
   if (mine !== asked) return;
   parts.removeAttribute('aria-busy');
   if (!outcome.ok) {
+    wanted = '';
     failed(outcome.words);
     return;
   }
-  drawn = text;
   put(parts, outcome.value);
   await draw(plan, mine);
 }

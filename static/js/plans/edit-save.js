@@ -35,13 +35,15 @@ async function save() {
   }
   refused = plan;
   const outcome = await ask(`/api/plans/${page.dataset.plan}`, { method: 'PUT', body: plan, match: `"${page.dataset.version}"` });
-  if (outcome.ok) draft.isSaved(sent);
+  if (outcome.ok) {
+    page.dataset.version = `${outcome.value.version}`;
+    draft.isSaved(sent);
+  }
   return outcome;
 }
 
 /** @param {{version: number, name: string}} kept */
 function saved({ version, name }) {
-  page.dataset.version = `${version}`;
   const clock = new Date().toLocaleTimeString('en-GB', { hour: '2-digit', minute: '2-digit' });
   state.textContent = `Saved ${clock}, version ${version}.`;
   document.getElementById('edit-title').textContent = name;

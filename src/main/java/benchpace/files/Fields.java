@@ -6,6 +6,7 @@ import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.EnumSet;
+import java.util.Iterator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -24,6 +25,7 @@ public final class Fields {
     /** Sixty days: more than any field takes, and safe to convert. */
     private static final double MOST_MINUTES = 86_400;
     private static final int MOST_CHOICES = 20;
+    private static final int MOST_SLIPS = 50;
 
     private final JsonNode object;
     private final String pointer;
@@ -310,13 +312,18 @@ public final class Fields {
         return list.size();
     }
 
-    /** Tells of every field that nobody asked for: most are slips of the fingers. */
+    /** Tells of the fields that nobody asked for: most are slips of the fingers. So many are not, and are counted. */
     public void noOthers() {
-        object.fieldNames().forEachRemaining(name -> {
-            if (!known.contains(name)) {
+        int others = 0;
+        for (Iterator<String> names = object.fieldNames(); names.hasNext();) {
+            String name = names.next();
+            if (!known.contains(name) && ++others <= MOST_SLIPS) {
                 tell(name, "is not a field here" + Words.suggestion(name, known));
             }
-        });
+        }
+        if (others > MOST_SLIPS) {
+            tell(new Finding(pointer, "has " + (others - MOST_SLIPS) + " fields more that are not fields here"));
+        }
     }
 
     // ---- words for what was found instead

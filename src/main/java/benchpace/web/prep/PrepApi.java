@@ -6,6 +6,7 @@ import benchpace.board.PrepBoard;
 import benchpace.board.plans.BookPlan;
 import benchpace.board.plans.PlanAnswer;
 import benchpace.board.plans.PlanBook;
+import benchpace.board.plans.PlanRefusal;
 import benchpace.board.prep.Occasion;
 import benchpace.board.prep.Odds;
 import benchpace.files.Json;
@@ -115,7 +116,7 @@ public final class PrepApi {
                 .efficiency(grams, watts, minutes);
         boolean sound = efficiency <= 1 && efficiency >= 0.01;
         if (body.path("keep").asBoolean() && sound) {
-            keep(plan, line.melter().measured(efficiency, watts), viewer);
+            keep(asked, line.melter().measured(efficiency, watts), viewer);
             Bodies.send(ctx, 200, answer(efficiency, "Kept with the plan: " + MelterWords.efficiency(efficiency)
                     + ". A class that is set up already keeps the plan it has.", false));
         } else {
@@ -125,12 +126,16 @@ public final class PrepApi {
         }
     }
 
-    private void keep(Plan plan, Melter measured, Viewer viewer) {
-        PlanAnswer answer = plans.save(plan.with(plan.kit().with(measured)), version -> true,
+    /** With the very version that was worked with: what somebody saved since is not undone. */
+    private void keep(BookPlan asked, Melter measured, Viewer viewer) {
+        Plan plan = asked.plan();
+        PlanAnswer answer = plans.save(plan.with(plan.kit().with(measured)), version -> version == asked.version(),
                 new SavedPlans.By("instructor", viewer.device()));
-        if (!(answer instanceof PlanAnswer.Kept)) {
+        if (answer instanceof PlanAnswer.Refused no) {
             throw new Refused(new Problem(409, "not-kept", "The plan was not changed",
-                    "This plan cannot be changed: copy it, and keep the figure with the copy."));
+                    no.why() instanceof PlanRefusal.Stale
+                            ? "The plan was changed just now, so nothing was kept. Work it out once more."
+                            : "This plan cannot be changed: copy it, and keep the figure with the copy."));
         }
     }
 

@@ -160,21 +160,28 @@ final class SetupReading {
     // ---- the seats
 
     private Map<Integer, Place> places(Plan plan) {
-        boolean unsaid = !has("seats") && !has("names") && !has("roster");
-        if (unsaid && before.isPresent()) {
-            Map<Integer, Place> places = new TreeMap<>();
-            before.get().seats().forEach(place -> places.put(place.seat().value(), place.candle()
-                    .filter(candle -> plan.candle(candle).isEmpty()).isEmpty() ? place
-                    : new Place(place.seat(), place.name(), place.party(), Optional.empty(), place.note())));
-            return places;
+        Map<Integer, Place> there = has("roster") ? Map.of() : there(plan);
+        if (!there.isEmpty() && !has("seats") && !has("names")) {
+            return there;
         }
         Map<Integer, Place> places = new TreeMap<>();
         int seats = seats(plan);
         for (int seat = 1; seat <= seats; seat++) {
-            places.put(seat, new Place(new SeatNumber(seat), name(seat, seats)));
+            Place place = there.getOrDefault(seat, new Place(new SeatNumber(seat), ""));
+            places.put(seat, !has("names") ? place : new Place(place.seat(), name(seat, seats), place.party(),
+                    place.candle(), place.note()));
         }
         roster(plan, places, seats);
         return places;
+    }
+
+    /** Those who are to come already, by seat; none for a new class. A candle that the plan has not is let go. */
+    private Map<Integer, Place> there(Plan plan) {
+        Map<Integer, Place> there = new TreeMap<>();
+        before.map(Setup::seats).orElse(List.of()).forEach(place -> there.put(place.seat().value(),
+                new Place(place.seat(), place.name(), place.party(),
+                        place.candle().filter(candle -> plan.candle(candle).isPresent()), place.note())));
+        return there;
     }
 
     private int seats(Plan plan) {

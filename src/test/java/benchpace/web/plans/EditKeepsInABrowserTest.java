@@ -67,6 +67,26 @@ class EditKeepsInABrowserTest extends EditScreens {
         other.close();
     }
 
+    @Test void changes_taken_up_again_overwrite_nothing_that_was_saved_since_they_began() {
+        String id = add(kit());
+        Page mine = page(id);
+        mine.locator("#plan-name").fill("Mine");
+        BrowserContext other = context(1280, 800, ColorScheme.LIGHT);
+        Page theirs = page(other, id);
+        theirs.locator("#plan-name").fill("Theirs");
+        save(theirs);
+        assertThat(theirs.locator("#edit-state")).containsText("version 2");
+        mine.onDialog(dialog -> dialog.accept());
+        mine.reload();
+        assertThat(mine.locator("#edit-offer-older")).isVisible();
+        mine.locator("#edit-offer-take").click();
+        save(mine);
+
+        assertThat(mine.locator("#stale-dialog")).isVisible();
+        assertThat(saved(id).at("/name").textValue()).isEqualTo("Theirs");
+        other.close();
+    }
+
     @Test void a_starter_plan_is_looked_at_and_copied() {
         Page page = page("evening-pour");
         assertThat(page.locator("#plan-name")).isDisabled();

@@ -124,6 +124,8 @@ class PlansApiTest extends OneEvening {
         assertThat(board.get("/api/plans", board.helper()).status()).isEqualTo(200);
         assertThat(board.get("/api/plans/tins", board.helper()).status()).isEqualTo(200);
         assertThat(board.get("/api/plans/tins/versions", board.helper()).status()).isEqualTo(200);
+        assertThat(board.get("/plans", board.helper()).ok().body()).as("no way that is shut to helpers")
+                .contains("Tins").doesNotContain("/prep\"");
         for (String path : List.of("", "/tins/copy", "/tins/restore", "/tins/versions/1/bring-back")) {
             board.post("/api/plans" + path, plan, board.helper()).problem(403, "no-right");
         }

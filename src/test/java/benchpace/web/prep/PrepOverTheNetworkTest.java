@@ -10,6 +10,7 @@ import benchpace.plan.TestPlans;
 import benchpace.web.Reply;
 import benchpace.web.TestBoard;
 import benchpace.web.stream.ListeningScreen;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Map;
@@ -157,5 +158,20 @@ class PrepOverTheNetworkTest {
         board.post(melter, took.formatted("0", "false"), board.instructor()).problem(422, "bad-value");
         board.post(melter + "x", took.formatted("70", "false"), board.instructor()).problem(404, "not-found");
         board.post(melter, took.formatted("70", "true"), board.helper()).problem(403, "no-right");
+    }
+
+    @Test void a_figure_that_is_kept_undoes_nothing_that_somebody_changed_in_the_plan_s_file() throws Exception {
+        String own = board.post("/api/plans", Json.text(PlanFile.write(LaidTable.plan())), board.instructor()).ok()
+                .text("id");
+        Path file = data.resolve("plans").resolve(own + ".json");
+        String name = "\"name\" : \"" + LaidTable.plan().name() + "\"";
+        assertThat(Files.readString(file)).contains(name);
+        Files.writeString(file, Files.readString(file).replace(name, "\"name\" : \"By hand\""));
+        String took = "{\"grams\":8600,\"minutes\":70,\"watts\":1000,\"keep\":true}";
+
+        board.post("/api/plans/" + own + "/prep/melters/pot", took, board.instructor()).problem(409, "not-kept")
+                .detail("changed just now");
+        board.post("/api/plans/" + own + "/prep/melters/pot", took, board.instructor()).ok();
+        assertThat(board.get("/api/plans/" + own, board.instructor()).ok().text("name")).isEqualTo("By hand");
     }
 }

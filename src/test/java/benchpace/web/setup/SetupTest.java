@@ -92,6 +92,21 @@ class SetupTest {
         assertThat(live(id).name()).isEqualTo("Friday");
     }
 
+    @Test void a_seat_more_or_a_name_put_right_keeps_what_is_known_of_all_guests() {
+        String id = board.create("{\"planId\":\"evening-pour\",\"seats\":2,\"roster\":"
+                + "[{\"seat\":1,\"name\":\"Ida\",\"party\":\"choir\",\"candle\":\"tin-paraffin\","
+                + "\"note\":\"no nuts\"}]}");
+
+        put(id, "{\"seats\":3}").ok();
+        put(id, "{\"names\":[\"Ina\",\"Bo\"]}").ok();
+
+        assertThat(live(id).seats()).extracting(Seat::name).containsExactly("Ina", "Bo", "");
+        Seat first = live(id).seat(new SeatNumber(1)).orElseThrow();
+        assertThat(first.mind()).isEqualTo("no nuts");
+        assertThat(first.party()).isEqualTo("choir");
+        assertThat(first.candle()).contains("tin-paraffin");
+    }
+
     @Test void another_plan_is_taken_and_candles_it_has_not_are_let_go() {
         String id = board.create("{\"planId\":\"evening-pour\",\"seats\":4,\"roster\":"
                 + "[{\"seat\":1,\"name\":\"Ida\",\"candle\":\"tin-paraffin\"}]}");
