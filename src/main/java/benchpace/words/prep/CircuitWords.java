@@ -4,7 +4,6 @@ import benchpace.plan.kit.Circuit;
 import benchpace.prep.circuit.CircuitAdvice;
 import benchpace.prep.circuit.CircuitLine;
 import benchpace.prep.circuit.CircuitReason;
-import benchpace.prep.circuit.Plugged;
 import benchpace.prep.circuit.Verdict;
 import benchpace.words.PrepFigures;
 import java.util.List;
@@ -49,10 +48,12 @@ public final class CircuitWords {
         };
     }
 
-    /** "The kettle: 1800 W, 15 A, on for 10 min". */
-    public static String plugged(Plugged p) {
-        return p.name() + ": " + Amounts.watts(p.watts()) + ", " + PrepFigures.amps(p.amps()) + ", on for "
-                + PrepFigures.minutes(p.onMinutes()) + (p.continuous() ? " (counts as continuous)" : "");
+    /** "The kettle: 1800 W, 15 A, on for 10 min", a line for each; that it is continuous only where that counts. */
+    public static List<String> plugged(CircuitLine line) {
+        boolean counts = line.circuit().rule().filter(Circuit.Rule.NORTH_AMERICA::equals).isPresent();
+        return line.plugged().stream().map(p -> p.name() + ": " + Amounts.watts(p.watts()) + ", "
+                + PrepFigures.amps(p.amps()) + ", on for " + PrepFigures.minutes(p.onMinutes())
+                + (counts && p.continuous() ? " (counts as continuous)" : "")).toList();
     }
 
     /** Why it is judged so, a sentence each; empty if it could not be judged. */

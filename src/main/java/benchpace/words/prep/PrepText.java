@@ -46,7 +46,7 @@ public final class PrepText {
         }
         sheet.circuits().forEach(line -> section(line.circuit().name() + " (" + CircuitWords.circuit(line.circuit())
                 + ")" + line.verdict().map(v -> ": " + CircuitWords.verdict(v)).orElse(""), Stream.of(
-                        line.plugged().stream().map(CircuitWords::plugged),
+                        CircuitWords.plugged(line).stream(),
                         CircuitWords.reasons(line).stream(),
                         CircuitWords.advice(line).stream().map(a -> "What would help: " + a))
                         .flatMap(s -> s).toList()));

@@ -69,8 +69,8 @@ public final class PrepWords {
                     + "not worked out.";
             case MELTER_WATTS -> named(name) + "its watts are wanting (they stand on its rating plate), so that "
                     + "neither its time nor its load is worked out.";
-            case MELTER_EFFICIENCY -> named(name) + "its efficiency is wanting, so that its time is not worked out. "
-                    + "Time one melt: its grams and minutes give it.";
+            case MELTER_EFFICIENCY -> named(name) + "its efficiency is wanting (the share of the heat that reaches "
+                    + "the wax), so that its time is not worked out. Time one melt: its grams and minutes give it.";
             case APPLIANCE_WATTS -> named(name) + "its watts are wanting (they stand on its rating plate), so that its "
                     + "circuit is not added up.";
             case APPLIANCE_CIRCUIT -> named(name) + "which circuit it is plugged into is wanting, so that its load "
@@ -79,8 +79,8 @@ public final class PrepWords {
                     + "venue.";
             case CIRCUIT_AMPS -> named(name) + "the amperes of its breaker or fuse are wanting, so that nobody can say "
                     + "whether its load fits. Ask the venue.";
-            case CIRCUIT_RULE -> named(name) + "the rule it is judged by is wanting (north-america, uk-13, schuko-16 "
-                    + "or plain), so that its load is not worked out.";
+            case CIRCUIT_RULE -> named(name) + "what it is judged by is wanting (North America, United Kingdom, "
+                    + "Continental Europe, or the breaker's amperes alone), so that its load is not worked out.";
         };
     }
 

@@ -13,6 +13,7 @@ import benchpace.prep.card.LabelItem;
 import benchpace.prep.card.LabelRegion;
 import benchpace.prep.card.Provenance;
 import benchpace.prep.card.SafetyLine;
+import benchpace.prep.circuit.CircuitLine;
 import benchpace.prep.sheet.PrepSheet;
 import benchpace.prep.supply.PlaceSetting;
 import benchpace.prep.supply.SupplyLine;
@@ -72,6 +73,17 @@ class PrepWordsTest {
                 .contains("25.42 A", "1.25 times", "210.20(A)", "second hand");
         assertThat(CircuitWords.advice(six.circuits().get(0))).hasSize(2).first().asString()
                 .contains("kettle never on while a melter here is", "fits");
+    }
+
+    @Test void that_something_counts_as_continuous_is_said_only_where_it_does() {
+        Circuit wall = TestKits.WALL;
+        Circuit british = new Circuit(wall.id(), wall.name(), wall.volts(), wall.amps(),
+                Optional.of(Circuit.Rule.UK_13));
+        CircuitLine line = six.circuits().get(0);
+
+        assertThat(CircuitWords.plugged(line)).hasSize(2).last().asString().endsWith("(counts as continuous)");
+        assertThat(CircuitWords.plugged(new CircuitLine(british, line.plugged(), line.designAmps(), line.verdict(),
+                line.reasons(), line.advice()))).hasSize(2).noneMatch(said -> said.contains("continuous"));
     }
 
     @ParameterizedTest

@@ -34,7 +34,7 @@ public record CircuitsPanel(List<Row> rows, List<String> problems, List<String> 
     private static Row row(CircuitLine line) {
         return new Row(line.circuit().name(), line.verdict().map(CircuitWords::verdict).orElse(""),
                 line.verdict().filter(Verdict.OVER::equals).isPresent(), CircuitWords.circuit(line.circuit()),
-                line.plugged().stream().map(CircuitWords::plugged).toList(), CircuitWords.reasons(line),
+                CircuitWords.plugged(line), CircuitWords.reasons(line),
                 CircuitWords.advice(line));
     }
 
