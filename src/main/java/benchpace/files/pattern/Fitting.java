@@ -161,7 +161,7 @@ final class Fitting {
     private static Supply packed(Supply supply, Candle candle, boolean hired, String wax) {
         String id = supply.id().equals("wax") ? wax : supply.id();
         String name = switch (supply.id()) {
-            case "wax" -> candle.wax().name().length() > 50 ? supply.name() : candle.wax().name() + ", grams";
+            case "wax" -> candle.wax().name().length() > 50 ? supply.name() : candle.wax().name();
             case "vessel" -> candle.vessel().name().length() > 60 ? supply.name() : candle.vessel().name();
             default -> supply.name();
         };

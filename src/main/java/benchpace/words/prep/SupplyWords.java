@@ -40,6 +40,13 @@ public final class SupplyWords {
                 : count(line, perSeat);
     }
 
+    /** "2 each"; of what several places share "1 to 2 places". */
+    public static String perPlace(SupplyLine line) {
+        double perSeat = line.supply().perSeat();
+        return perSeat < 1 ? "1 to " + PrepFigures.number(1 / perSeat) + " places"
+                : PrepFigures.number(perSeat) + " each";
+    }
+
     /** "At each of 4 places", "At one place". */
     public static String places(PlaceSetting place) {
         return place.places() == 1 ? "At one place" : "At each of " + place.places() + " places";

@@ -66,6 +66,7 @@ class NewPlanTest {
                 assertThat(longer).as("%s", answers).isEmpty();
             }
             assertThat(PrepSheet.of(plan, answers.seats(), Map.of()).seats()).isEqualTo(answers.seats());
+            assertThat(plan.kit().supplies()).noneMatch(supply -> supply.name().contains("grams"));
             assertThat(plan.kit().promisedMinutes()).hasValue(answers.minutes());
             assertThat(plan.kit().melters()).allMatch(melter -> melter.watts().isEmpty());
             assertThat(plan.steps()).filteredOn(step -> step.kind() == StepKind.POUR).singleElement()

@@ -60,6 +60,14 @@ class StarterPlansTest {
         assertThat(StarterPlans.candles()).extracting(Candle::name).doesNotHaveDuplicates().hasSizeGreaterThan(8);
     }
 
+    /** The sheet gives the unit, which may be the ounce. */
+    @ParameterizedTest
+    @MethodSource("all")
+    void no_supply_has_a_unit_in_its_name(Plan plan) {
+        assertThat(plan.kit().supplies()).isNotEmpty()
+                .noneMatch(supply -> supply.name().matches(".*\\b(grams|ounces)\\b.*"));
+    }
+
     @ParameterizedTest
     @MethodSource("all")
     void it_takes_the_time_it_promises_turns_included(Plan plan) {

@@ -41,9 +41,12 @@ class HomeOverTheNetworkTest {
 
     @Test void the_start_page_says_the_same_to_the_instructor_and_nothing_of_it_to_a_guest() {
         String id = board.evening();
+        assertThat(board.get("/", board.instructor()).body()).as("its odds are what the prep sheet says")
+                .containsPattern("Home \\d\\d:\\d\\d, promised\\.").doesNotContain("odds of keeping it");
+        board.tap(id, TestBoard.opening("welcome")).ok();
         String words = board.state(id).json().get("forecast").get("words").asText();
 
-        assertThat(board.get("/", board.instructor()).body()).contains(words + ".");
+        assertThat(board.get("/", board.instructor()).body()).contains(words + ".").contains("odds of keeping it");
         assertThat(board.get("/", "").body()).doesNotContain("odds of keeping it");
     }
 

@@ -139,6 +139,7 @@ class PrepWordsTest {
                 new SupplyLine(TestKits.WICK, 6, 0, false)));
 
         assertThat(SupplyWords.place(place)).containsExactly("1 x Jug to 2 places", "1 x Wick, cotton");
+        assertThat(place.supplies()).extracting(SupplyWords::perPlace).containsExactly("1 to 2 places", "1 each");
     }
 
     @Test void a_stop_watch_quicker_than_the_wall_is_not_believed() {

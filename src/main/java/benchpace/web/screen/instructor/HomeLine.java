@@ -41,6 +41,12 @@ public record HomeLine(String when, String against, boolean late, String driver,
         return new HomeLine(when, against, promise == HomeTime.Promise.LATE, HomeWords.driver(home), basis);
     }
 
+    /** Among other classes: before it begins the promise alone, since its odds are what the prep sheet says. */
+    public static String beside(ClassView view, Times times) {
+        return view.stage() == ClassView.Stage.BEFORE ? "Home " + times.clock(view.home().promised()) + ", promised"
+                : of(view, times).sentence();
+    }
+
     private static String against(HomeTime home, Instant now, String promised) {
         Duration over = Times.apart(home.promised(), home.home(home.p50(), now));
         return switch (home.promise()) {

@@ -18,6 +18,7 @@ import java.util.Optional;
 /**
  * What a plan comes to: its length, when each step begins, how long its candles take, and its pace lines.
  *
+ * @param total   how long it takes on paper, turns at stations counted, as the list of plans says it
  * @param turns   of each step whose stations cannot serve everybody in time: why not, then what would do
  * @param candles each with its range; absent if they cannot be computed just now
  * @param lines   of an evening that is neither quick nor slow; absent if there is none to be had just now

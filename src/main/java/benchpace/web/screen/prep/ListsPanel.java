@@ -6,6 +6,7 @@ import benchpace.prep.supply.SupplyLine;
 import benchpace.web.screen.prep.PrepItem.OnList;
 import benchpace.words.Phrases;
 import benchpace.words.PrepFigures;
+import benchpace.words.prep.SupplyWords;
 import java.util.List;
 
 /**
@@ -24,7 +25,7 @@ public record ListsPanel(String places, List<ListLine> place, List<ListLine> sha
     static ListsPanel of(PrepGiven given, PrepSheet sheet) {
         List<ListLine> place = sheet.places().stream().findFirst().map(PlaceSetting::supplies).orElse(List.of())
                 .stream().map(l -> ListLine.of(OnList.PLACE, l.supply().id(), l.supply().name(),
-                        PrepFigures.number(l.supply().perSeat()) + " each, " + amount(l, l.atPlaces()) + " in all"))
+                        SupplyWords.perPlace(l) + ", " + amount(l, l.atPlaces()) + " in all"))
                 .toList();
         List<ListLine> shared = sheet.shared().supplies().stream().map(l -> ListLine.of(OnList.SHARED,
                 l.supply().id(), l.supply().name(), amount(l, l.shared()) + (l.classAmount() > 0 ? "" : " to spare")))
