@@ -106,6 +106,9 @@ export function identify(row) {
 /** @param {HTMLElement} section */
 function add(section) {
   const row = form.freshRow(section);
+  if (section.id === 'steps' && form.rowsOf(form.listOf(section)).some((step) => form.valueOf(form.field(step, 'kind')) === 'cure')) {
+    form.setValue(form.field(row, 'kind'), 'finish'); // nothing else may follow the cure but talk
+  }
   form.listOf(section).append(row);
   changed();
   form.control(row.querySelector('.edit-field')).focus();

@@ -39,7 +39,7 @@ public final class PlanWords {
         BookPlan stands = ((PlanRefusal.Stale) why).now();
         return new Explanation(Explanation.Kind.STALE, "changed-meanwhile", "It was changed meanwhile",
                 "\"" + stands.plan().name() + "\" was changed elsewhere meanwhile"
-                + stands.savedAt().map(at -> " (" + times.dayFrom(at, now) + ")").orElse("")
+                + stands.savedAt().map(at -> " (" + within(times.dayFrom(at, now)) + ")").orElse("")
                 + ", so nothing was changed here. Look at it as it is now, then decide.");
     }
 

@@ -17,13 +17,14 @@ import java.util.OptionalDouble;
  */
 public record SupplyLine(Supply supply, int seats, double classAmount, boolean grams) {
 
-    public double atPlaces() {
-        return supply.perSeat() * seats;
+    /** Whole pieces: what several places share stands there once. */
+    public long atPlaces() {
+        return Whole.up(supply.perSeat() * seats);
     }
 
     /** What the class uses if nothing breaks or is spoilt. */
     public double used() {
-        return atPlaces() + classAmount;
+        return supply.perSeat() * seats + classAmount;
     }
 
     public long needed() {

@@ -37,6 +37,7 @@ import java.util.stream.Collectors;
 final class SetupReading {
     private static final Duration LONGEST_AGO = Duration.ofDays(400);
     private static final Duration LONGEST_AHEAD = Duration.ofDays(800);
+    private static final Duration LONGEST_PAST_MIDNIGHT = Duration.ofHours(12);
 
     private final JsonNode body;
     private final Optional<Setup> before;
@@ -127,7 +128,7 @@ final class SetupReading {
         return Optional.of(at);
     }
 
-    /** A time of day is the first after the beginning. */
+    /** A time of day is the first after the beginning; a whole night later it was meant to be before it. */
     private Optional<Instant> promisedEnd(Instant startsAt) {
         String text = Bodies.text(body, "promisedEnd", 40);
         String ends = Bodies.text(body, "ends", 5);
@@ -136,8 +137,14 @@ final class SetupReading {
         }
         LocalDateTime begins = startsAt.atZone(zone).toLocalDateTime();
         Instant end = ofTheRoom("ends", begins.toLocalDate() + "T" + ends);
-        return Optional.of(end.isAfter(startsAt) ? end
-                : ofTheRoom("ends", begins.toLocalDate().plusDays(1) + "T" + ends));
+        if (end.isAfter(startsAt)) {
+            return Optional.of(end);
+        }
+        Instant past = ofTheRoom("ends", begins.toLocalDate().plusDays(1) + "T" + ends);
+        if (Duration.between(startsAt, past).compareTo(LONGEST_PAST_MIDNIGHT) > 0) {
+            throw refused("The promised end, " + ends + ", is not after the beginning.");
+        }
+        return Optional.of(past);
     }
 
     private static Instant time(String field, String text) {

@@ -99,6 +99,15 @@ class SuppliesTest {
                 .containsExactly("appliance:kettle", "appliance:pot-1");
     }
 
+    @Test void what_two_places_share_stands_at_one_place_whole() {
+        Supply jug = new Supply("jug", "Jug", 0.5, 0, 0, 1, 0, true, OptionalDouble.empty(), "");
+        SupplyLine alone = new SupplyLine(jug, 1, 0, false);
+
+        assertThat(alone.atPlaces()).isEqualTo(1);
+        assertThat(alone.shared()).isZero();
+        assertThat(new SupplyLine(jug, 5, 0, false).atPlaces()).isEqualTo(3);
+    }
+
     @Test void what_lies_at_the_places_and_what_is_shared_are_all_that_is_needed() {
         PrepSheet sheet = sheet(6, CARD, TestKits.WICK, JUG);
 

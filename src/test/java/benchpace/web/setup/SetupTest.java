@@ -132,6 +132,8 @@ class SetupTest {
         put(id, "{\"promisedEnd\":\"2000-01-01T00:00:00Z\"}").problem(422, "bad-value")
                 .detail("promised end is not after the beginning");
         put(id, "{\"begins\":\"tomorrow\"}").problem(422, "bad-value").detail("room's clock");
+        put(id, "{\"begins\":\"2027-03-04T18:30\",\"ends\":\"17:00\"}").problem(422, "bad-value")
+                .detail("The promised end, 17:00, is not after the beginning.");
         put(id, "{\"ends\":\"NaN\"}").problem(422, "bad-value").detail("room's clock");
         put(id, "{\"table\":\"oval\"}").problem(422, "bad-value").detail("rounds");
         put(id, "{\"seats\":-1}").problem(422, "bad-value");
