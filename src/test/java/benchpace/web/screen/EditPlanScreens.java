@@ -49,12 +49,11 @@ final class EditPlanScreens {
                         new MinuteRange(25, 40, 61))), () -> evenings.typical(candles));
     }
 
-    /** What cannot be worked out is missing alone. */
-    static String broken(Screens screens) {
-        return screens.planPreview(plan(), () -> {
-            throw new IllegalStateException("for the test");
-        }, () -> {
-            throw new IllegalStateException("for the test");
-        });
+    /** The page with its steps folded away and its first candle unfolded. */
+    static String atTheCandles(String page) {
+        int steps = page.indexOf("<details", page.indexOf("id=\"steps\""));
+        int candle = page.indexOf("<details", page.indexOf("data-list=\"/candles\""));
+        return page.substring(0, steps) + page.substring(steps, candle).replaceFirst(" open>", ">")
+                + "<details open" + page.substring(candle + "<details".length());
     }
 }

@@ -152,8 +152,8 @@ public final class ScreenGallery {
         String edited = EditPlanScreens.page(screens, EditPage.Standing.OWN, UnitChoice.METRIC);
         shots.add(new Shot("plan-edit", edited, 1280, 1100, ""));
         shots.add(new Shot("plan-edit-phone", edited, 390, 1300, ""));
-        shots.add(new Shot("plan-edit-candle", EditPlanScreens.page(screens, EditPage.Standing.OWN,
-                UnitChoice.NORTH_AMERICAN), 1280, 1100, "#candles .edit-row summary"));
+        shots.add(new Shot("plan-edit-candle", EditPlanScreens.atTheCandles(EditPlanScreens.page(screens,
+                EditPage.Standing.OWN, UnitChoice.NORTH_AMERICAN)), 1280, 1500, ""));
         shots.add(new Shot("plan-edit-starter", EditPlanScreens.page(screens, EditPage.Standing.STARTER,
                 UnitChoice.METRIC), 1280, 800, ""));
         shots.add(new Shot("plans-versions", screens.versions(PlanScreens.versions(lead)), 1280, 800, ""));
