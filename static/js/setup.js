@@ -89,7 +89,11 @@ function clearFaults() {
 }
 
 /** At its field, if it is about one. @param {import('./api.js').Refused} refusal */
-function refused({ words }) {
+function refused({ words, status, tag }) {
+  if (status === 412) {
+    form.dataset.tag = tag; // told, whoever saves once more means it
+    return say(document.getElementById('setup-answer'), words);
+  }
   const row = guests.rowIn(words);
   const field = row ?? document.getElementById(ABOUT.find(([of]) => of.test(words))?.[1] ?? '');
   if (!field) return say(document.getElementById('setup-answer'), words);
@@ -115,7 +119,7 @@ form.addEventListener('submit', (event) => {
     numbering: elements.numbering.value,
     roster: guests.all(count()),
   };
-  submit(form, document.getElementById('setup-answer'), () => (classId ? ask(`${address}/setup`, { method: 'PUT', body })
+  submit(form, document.getElementById('setup-answer'), () => (classId ? ask(`${address}/setup`, { method: 'PUT', body, match: form.dataset.tag })
     : ask('/api/classes', { method: 'POST', body })), ({ id }) => {
     unsaved = false;
     location.assign(`/classes/${encodeURIComponent(id)}/${elements.begins.value ? 'prep' : 'instructor'}`);

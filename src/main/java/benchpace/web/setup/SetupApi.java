@@ -8,6 +8,7 @@ import benchpace.board.ShelfBoard;
 import benchpace.board.plans.PlanBook;
 import benchpace.files.Json;
 import benchpace.files.Words;
+import benchpace.files.log.EventJson;
 import benchpace.live.ClassEvent;
 import benchpace.live.ClassEvent.Place;
 import benchpace.live.Command;
@@ -18,6 +19,7 @@ import benchpace.web.pairing.Access;
 import benchpace.web.pairing.Secrets;
 import benchpace.web.request.AskedClass;
 import benchpace.web.request.Bodies;
+import benchpace.web.request.IfMatch;
 import benchpace.web.request.Problem;
 import benchpace.web.request.Refused;
 import benchpace.web.screen.shell.Viewer;
@@ -26,9 +28,11 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.nio.charset.StandardCharsets;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 
 /** Sets classes up, changes that until they begin, and deletes those that were set up by mistake. */
 public final class SetupApi {
@@ -37,6 +41,8 @@ public final class SetupApi {
     private final ShelfBoard shelf;
     private final Access access;
     private final ZoneId zone;
+    /** Held from looking how a class is set up until that is changed. */
+    private final Object changing = new Object();
 
     public SetupApi(Boards boards, PlanBook plans, ShelfBoard shelf, Access access, ZoneId zone) {
         this.boards = boards;
@@ -72,6 +78,33 @@ public final class SetupApi {
     private void change(Context ctx) {
         Viewer viewer = access.instructor(ctx);
         ClassBoard board = AskedClass.of(ctx, boards);
+        synchronized (changing) {
+            requireLooked(ctx, board.live());
+            change(ctx, board, viewer);
+        }
+        ctx.header("ETag", tag(board.live()));
+        Bodies.send(ctx, 200, told(board).put("seq", board.live().seq()));
+    }
+
+    /** Who says in {@code If-Match} what they looked at overwrites nothing that they have not seen. */
+    private static void requireLooked(Context ctx, LiveClass live) {
+        String now = tag(live);
+        if (ctx.header("If-Match") != null && !live.begun()
+                && !IfMatch.required(ctx).matches(now.substring(1, now.length() - 1))) {
+            ctx.header("ETag", now);
+            throw new Refused(new Problem(412, "changed-meanwhile", "It was changed meanwhile", "This class was "
+                    + "changed on another page meanwhile, so nothing was changed here. Open it anew to look at that, "
+                    + "or save once more to have all of it as it is here."));
+        }
+    }
+
+    /** Names how a class is set up just now, in its quotation marks. */
+    static String tag(LiveClass live) {
+        String setup = Json.text(EventJson.fields(new ClassEvent.ClassSetUpAgain(asItStands(live))));
+        return '"' + UUID.nameUUIDFromBytes(setup.getBytes(StandardCharsets.UTF_8)).toString() + '"';
+    }
+
+    private void change(Context ctx, ClassBoard board, Viewer viewer) {
         Setup setup = SetupReading.of(Bodies.object(ctx), Optional.of(asItStands(board.live())), plans, zone,
                 board.now());
         Answer answer = board.submit(new Command(Command.own("setup.") + Secrets.token(), "instructor",
@@ -79,7 +112,6 @@ public final class SetupApi {
         if (answer instanceof Answer.Refused refused && !isSo(refused.reason())) {
             throw new Refused(Problem.of(RefusalWords.of(board.live().plan(), refused.reason())));
         }
-        Bodies.send(ctx, 200, told(board).put("seq", board.live().seq()));
     }
 
     /** Said once more it is as it was wished. */

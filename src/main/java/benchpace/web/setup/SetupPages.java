@@ -75,7 +75,7 @@ public final class SetupPages {
         List<Place> places = IntStream.rangeClosed(1, plan.usualSeats())
                 .mapToObj(seat -> new Place(new SeatNumber(seat), "")).toList();
         Setup setup = new Setup(plan, plan.name(), boards.clocks().board(), places);
-        Pages.html(ctx, screens.setup(page("", chosen.id(), choices(), setup, "")));
+        Pages.html(ctx, screens.setup(page("", chosen.id(), choices(), setup, "", "")));
     }
 
     private void change(Context ctx) {
@@ -90,7 +90,7 @@ public final class SetupPages {
         choices.add(new SetupPage.Choice("", live.plan().name() + ", as this class has it"));
         choices.addAll(choices());
         Pages.html(ctx, screens.setup(page(board.id(), "", choices, SetupApi.asItStands(live),
-                LOCAL.format(live.startsAt().atZone(zone)))));
+                LOCAL.format(live.startsAt().atZone(zone)), SetupApi.tag(live))));
     }
 
     private List<SetupPage.Choice> choices() {
@@ -98,7 +98,8 @@ public final class SetupPages {
                 + plan.plan().usualSeats() + " seats")).toList();
     }
 
-    private SetupPage page(String classId, String planId, List<SetupPage.Choice> choices, Setup setup, String begins) {
+    private SetupPage page(String classId, String planId, List<SetupPage.Choice> choices, Setup setup, String begins,
+                           String tag) {
         Plan plan = setup.plan();
         ObjectNode carried = Json.object();
         ObjectNode byPlan = carried.putObject("plans");
@@ -112,7 +113,7 @@ public final class SetupPages {
         String title = classId.isEmpty() ? "Set up a class" : "Set up " + setup.name();
         return new SetupPage(shell(title, "setup", List.of("seating")), classId, choices, planId, setup.name(), begins,
                 setup.promisedEnd().map(this::clock).orElse(""), zone.getId(), plan.place(), seats,
-                Words.of(plan.table()), Words.of(setup.numbering()), Json.text(carried));
+                Words.of(plan.table()), Words.of(setup.numbering()), tag, Json.text(carried));
     }
 
     private String clock(Instant at) {

@@ -98,7 +98,8 @@ class PrepOverTheNetworkTest {
     @Test void a_plan_is_worked_out_for_any_number_of_seats_and_what_cannot_be_is_one_sentence() {
         String plan = "/plans/evening-pour/prep";
 
-        assertThat(board.get(plan + "?seats=1", board.instructor()).ok().body()).contains("1 place");
+        assertThat(board.get(plan + "?seats=1", board.instructor()).ok().body())
+                .contains("1 place", "/classes/new?plan=evening-pour");
         assertThat(board.get(plan + "?seats=61", board.instructor()).body())
                 .contains("\"seats\" must be a whole number from 1 to 60.", "8 places");
         for (String bad : new String[] {"seats=0", "seats=-3", "seats=NaN", "candles=none=3", "candles=x",

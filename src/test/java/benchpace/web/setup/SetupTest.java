@@ -107,6 +107,33 @@ class SetupTest {
         assertThat(first.candle()).contains("tin-paraffin");
     }
 
+    @Test void who_says_what_they_looked_at_overwrites_nothing_that_was_changed_on_another_page() {
+        String id = board.evening();
+        String looked = "\"" + tagOnThePage(id) + "\"";
+        put(id, "{\"name\":\"Theirs\"}").ok();
+
+        String now = putFor(looked, id, "{\"name\":\"Mine\"}").problem(412, "changed-meanwhile").header("ETag")
+                .orElseThrow();
+        assertThat(live(id).name()).isEqualTo("Theirs");
+        assertThat(now).isEqualTo("\"" + tagOnThePage(id) + "\"").isNotEqualTo(looked);
+        putFor(now, id, "{\"name\":\"Mine\"}").ok();
+        assertThat(live(id).name()).isEqualTo("Mine");
+        board.tap(id, opening("welcome")).ok();
+        putFor(looked, id, "{\"name\":\"Friday\"}").problem(409, "already-begun");
+    }
+
+    private Reply putFor(String tag, String id, String body) {
+        return board.send(board.request("/api/classes/" + id + "/setup").header("If-Match", tag)
+                .header("Authorization", "Bearer " + board.instructor()).header("Content-Type", "application/json")
+                .PUT(HttpRequest.BodyPublishers.ofString(body)));
+    }
+
+    private String tagOnThePage(String id) {
+        String page = board.get("/classes/" + id + "/setup", board.instructor()).ok().body();
+        String tag = page.substring(page.indexOf("data-tag=\"") + "data-tag=\"".length());
+        return tag.substring(0, tag.indexOf('"')).replace("&#34;", "");
+    }
+
     @Test void another_plan_is_taken_and_candles_it_has_not_are_let_go() {
         String id = board.create("{\"planId\":\"evening-pour\",\"seats\":4,\"roster\":"
                 + "[{\"seat\":1,\"name\":\"Ida\",\"candle\":\"tin-paraffin\"}]}");

@@ -57,7 +57,7 @@ public record PrepPage(Shell shell, String name, String when, Optional<Menu> men
         return new PrepPage(shell, given.name(), places(given), Optional.empty(), Optional.of(form), parts, false,
                 List.of(new Way("/plans/" + given.id(), starter ? "The plan" : "Edit the plan", false),
                         new Way("/plans", "All plans", false),
-                        new Way("/#set-up-title", "Set up a class", true)));
+                        new Way("/classes/new?plan=" + given.id(), "Set up a class", true)));
     }
 
     private static String places(PrepGiven given) {

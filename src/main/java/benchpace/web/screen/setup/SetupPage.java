@@ -12,11 +12,12 @@ import java.util.List;
  * @param begins  by the room's clock, as a form field takes it; empty for now
  * @param ends    the time of day that was promised; empty for the plan's own
  * @param zone    whose clock that is
+ * @param tag     names how it is set up now, as the interface for programs takes it; empty for a new one
  * @param carried what the page's script needs of plans and guests, as JSON
  */
 public record SetupPage(Shell shell, String classId, List<Choice> plans, String plan, String name, String begins,
                         String ends, String zone, String place, int seats, String table, String numbering,
-                        String carried) {
+                        String tag, String carried) {
     /** What may be chosen, by what it is called in the form. */
     public record Choice(String id, String words) { }
 
