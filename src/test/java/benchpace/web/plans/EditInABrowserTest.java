@@ -132,7 +132,7 @@ class EditInABrowserTest extends EditScreens {
     @Test void the_preview_has_times_lines_cures_and_the_odds() {
         Page page = page(add(kit()));
 
-        assertThat(page.locator("#preview-parts")).containsText("1 h 41 min if all goes as planned");
+        assertThat(page.locator("#preview-parts")).containsText("1 h 44 min if all goes as planned");
         assertThat(page.locator("#preview-parts .come__candles")).containsText("Soy in an amber glass");
         assertThat(page.locator("#preview-parts .line")).hasCount(8);
         assertThat(page.locator("#preview-odds .come__chance"))
