@@ -331,6 +331,7 @@ class IntrudersTest extends OneEvening {
         }
         assertThat(open).containsExactlyInAnyOrder("POST /api/pair", "POST /api/classes/{id}/commands",
                 "POST /api/shelf/collect", "POST /api/shelf/{entry}/collect", "POST /api/shelf/{entry}/move",
-                "POST /api/shelf/{entry}/undo");
+                "POST /api/shelf/{entry}/undo", "POST /api/plans/check", "PUT /api/classes/{id}/prep/ticks/{item}",
+                "DELETE /api/classes/{id}/prep/ticks/{item}");
     }
 }

@@ -26,12 +26,11 @@ public record EntranceLimits(int largestBody, Duration toAsk, Duration toSend, A
         return paired && takesPlans(request) ? Math.max(largestBody, LARGEST_PLAN) : largestBody;
     }
 
-    /** Whether a whole plan may be sent there. */
+    /** Whether plans are sent there to be kept. A class takes one that is kept, or one of a body's usual length. */
     public static boolean takesPlans(Request request) {
         String path = request.getHttpURI() == null || request.getHttpURI().getCanonicalPath() == null ? ""
                 : request.getHttpURI().getCanonicalPath();
-        return path.equals("/api/plans") || path.startsWith("/api/plans/") || path.equals("/api/classes")
-                || path.startsWith("/api/classes/") && path.endsWith("/setup");
+        return path.equals("/api/plans") || path.startsWith("/api/plans/");
     }
 
     /**

@@ -55,7 +55,7 @@ public final class Evening {
         return new Evening(plan, seats, names);
     }
 
-    public static Plan plan(String name) {
+    private static Plan read(String name) {
         try {
             return PlanFile.read(Path.of("demo-data/plans/" + name + ".json")).ifSound().orElseThrow();
         } catch (IOException e) {
@@ -63,8 +63,13 @@ public final class Evening {
         }
     }
 
+    /** A plan that ships, promising the sum of its steps, so that its evenings are early, kept and late. */
+    public static Plan plan(String name) {
+        return plan(name, read(name).table());
+    }
+
     public static Plan plan(String name, TableShape shape) {
-        Plan plan = plan(name);
+        Plan plan = read(name);
         return new Plan(plan.id(), plan.name(), plan.about(), plan.place(), plan.usualSeats(), shape, plan.steps(),
                 plan.activities(), plan.candles());
     }
