@@ -64,6 +64,20 @@ public record SeatingChart(int columns, int rows, List<Cell> places, List<Block>
                         chart.columns - block.column - block.columns, block.row, block.columns, block.rows)).toList());
     }
 
+    /**
+     * The same with so many places more, as people bring a chair: beside the drawing at its right, from the back on.
+     * Those who sit already stay where they are.
+     *
+     * @param more 0 or more
+     */
+    public SeatingChart with(int more) {
+        List<Cell> all = new ArrayList<>(places);
+        for (int i = 0; i < more; i++) {
+            all.add(new Cell(columns + i / rows, i % rows));
+        }
+        return new SeatingChart(columns + (more + rows - 1) / rows, rows, all, tables);
+    }
+
     /** Numbers run through rows and along a horseshoe; only around a table is there a side to begin at. */
     private Cell turned(TableShape shape, Cell cell, Numbering numbering) {
         boolean around = shape != TableShape.ROWS && !(shape == TableShape.HORSESHOE && places.size() >= LEAST_BENT);

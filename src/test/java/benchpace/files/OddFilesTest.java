@@ -12,7 +12,9 @@ import benchpace.files.log.ReplayCommand;
 import benchpace.files.plan.PlanCheck;
 import benchpace.files.plan.PlanFile;
 import benchpace.files.plan.WaxFile;
+import benchpace.files.roster.GuestList;
 import benchpace.files.roster.Roster;
+import benchpace.files.roster.RosterText;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -83,6 +85,9 @@ class OddFilesTest {
             ways.put("Roster.read", new Way(Files.readString(Path.of("demo-data/rosters/evening.csv")), false,
                     in -> Roster.read(new String(in, StandardCharsets.UTF_8)).problems().toString()));
             String log = String.join("\n", Files.readAllLines(LOG).subList(0, 12));
+            ways.put("GuestList.read", new Way(
+                    "seat,name,party,candle,note\n1,Ida,A,,nuts\n2,\"Old, Tom\",A,,\n", false,
+                    in -> RosterText.of(in).map(text -> GuestList.read(text).problems().toString()).orElse("no text")));
             ways.put("ClassLogReader.read", new Way(log, false, in -> {
                 ClassLogReader.read("a.jsonl", new InputStreamReader(stream(in), StandardCharsets.UTF_8));
                 return "";

@@ -56,6 +56,10 @@ class UndoingTest {
                         c -> c.wish(new ClassEvent.StillWorking(new SeatNumber(2), new StepId("pour")))),
                 new Action("hint", c -> c.wish(new ClassEvent.DoneHinted(new SeatNumber(2), new StepId("pour")))),
                 new Action("guests", c -> c.wish(new ClassEvent.GuestsMayTell(true))),
+                new Action("seat added", c -> c.wish(new ClassEvent.SeatAdded(
+                        new ClassEvent.Place(new SeatNumber(7), "Una")))),
+                new Action("seat taken away", c -> c.wish(new ClassEvent.SeatTakenAway(new SeatNumber(6)))),
+                new Action("guest corrected", c -> c.wish(new ClassEvent.GuestCorrected(one, "Una", "B", "nuts"))),
                 new Action("activity opened", c -> c.openActivity("labels")),
                 new Action("activity closed", c -> c.closeActivity("refreshments")),
                 new Action("activity extended", c -> c.wish(new ClassEvent.ActivityExtended(labels, 5))),
@@ -92,7 +96,7 @@ class UndoingTest {
     @Test void every_sort_of_event_that_may_be_undone_is_tried_above() {
         int sorts = ClassEvent.Cases.class.getDeclaredMethods().length;
 
-        assertThat(actions()).hasSize(sorts - 3); // all but the creation, the undoing and the clock
+        assertThat(actions()).hasSize(sorts - 4); // all but the creation, a new set-up, the undoing and the clock
     }
 
     @Test void an_event_is_undone_once() {

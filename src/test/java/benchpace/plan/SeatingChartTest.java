@@ -56,6 +56,21 @@ class SeatingChartTest {
     }
 
     @ParameterizedTest
+    @EnumSource
+    void places_that_are_added_stand_beside_the_drawing_and_move_nobody(TableShape shape) {
+        for (int seats = 1; seats <= SeatNumber.MOST; seats++) {
+            SeatingChart asSetUp = SeatingChart.of(shape, seats);
+            SeatingChart chart = asSetUp.with(7);
+
+            assertThat(chart.places()).as("%d seats", seats).hasSize(seats + 7).doesNotHaveDuplicates()
+                    .startsWith(asSetUp.places().toArray(Cell[]::new))
+                    .allMatch(c -> c.column() < chart.columns() && c.row() < chart.rows())
+                    .noneMatch(c -> isTable(chart, c.column(), c.row()));
+            assertThat(chart.tables()).isEqualTo(asSetUp.tables());
+        }
+    }
+
+    @ParameterizedTest
     @EnumSource(mode = EnumSource.Mode.EXCLUDE, names = "ROWS")
     void everybody_sits_beside_a_table(TableShape shape) {
         for (int seats = 1; seats <= SeatNumber.MOST; seats++) {

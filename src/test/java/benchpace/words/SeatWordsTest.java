@@ -19,8 +19,8 @@ class SeatWordsTest {
 
     @Test void every_mark_has_a_word() {
         assertThat(Arrays.stream(Mark.values()).map(SeatWords::mark)).containsExactly("on pace", "slipping", "behind",
-                "slow", "waiting", "listening", "paused", "not here yet", "left", "shares", "setting", "try it",
-                "at leisure", "set", "done");
+                "slow", "waits its turn", "waiting", "listening", "paused", "not here yet", "left", "shares",
+                "setting", "try it", "at leisure", "set", "done");
     }
 
     @Test void a_place_is_told_as_the_instructor_sees_it() {

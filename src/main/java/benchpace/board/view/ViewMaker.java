@@ -160,7 +160,9 @@ public final class ViewMaker {
             this.models = models;
             this.now = now;
             this.turns = TurnsAt.of(live, now);
-            this.chart = SeatingChart.of(plan.table(), live.places(), live.setup().numbering());
+            int setUp = live.setup().seats().stream().mapToInt(place -> place.seat().value()).max().orElseThrow();
+            this.chart = SeatingChart.of(plan.table(), setUp, live.setup().numbering())
+                    .with(Math.max(0, live.places() - setUp));
             live.seats().forEach(s -> standings.put(s.number(), progress.standing(s)));
             this.stepViews = new StepViews(live, standings);
         }
