@@ -214,7 +214,7 @@ public final class Pages {
         }
         try {
             return board.viewIfReady()
-                    .map(view -> row.withHome(HomeLine.beside(view, new Times(view.zone())) + "."))
+                    .map(view -> row.withHome(HomeLine.of(view, new Times(view.zone())).sentence() + "."))
                     .orElse(row);
         } catch (RuntimeException | StackOverflowError e) { // one class that cannot be foretold takes no other along
             note(board, e);

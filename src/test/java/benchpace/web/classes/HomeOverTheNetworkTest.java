@@ -28,6 +28,7 @@ class HomeOverTheNetworkTest {
 
     @Test void the_tablet_and_the_state_say_the_promise_in_the_same_words_and_with_the_same_odds() {
         String id = board.evening();
+        board.tap(id, TestBoard.opening("welcome")).ok();
         JsonNode forecast = board.state(id).json().get("forecast");
         String words = forecast.get("words").asText();
 

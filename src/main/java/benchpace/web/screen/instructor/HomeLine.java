@@ -29,8 +29,9 @@ public record HomeLine(String when, String against, boolean late, String driver,
                 : ", then " + Phrases.length(home.rest()) + " by the plan to finish";
         String rests = HomeWords.basis(home);
         String basis = rests.isEmpty() ? "" : Phrases.sentence(rests) + after + ".";
-        if (promise == HomeTime.Promise.UNTOLD) {
-            return new HomeLine(times.clock(home.promised()), against, false, "", "");
+        boolean before = view.stage() == ClassView.Stage.BEFORE && promise == HomeTime.Promise.PLANNED;
+        if (before || promise == HomeTime.Promise.UNTOLD) { // until it begins its odds are what the prep sheet says
+            return new HomeLine(times.clock(home.promised()), "promised", false, "", "");
         }
         if (promise == HomeTime.Promise.PLANNED) {
             return new HomeLine(times.clock(home.promised()), against, false, "",
@@ -39,12 +40,6 @@ public record HomeLine(String when, String against, boolean late, String driver,
         String window = times.window(home.home(home.p10(), view.now()), home.home(home.p90(), view.now()));
         String when = window.length() > CLOCK_LENGTH ? window : "about " + window;
         return new HomeLine(when, against, promise == HomeTime.Promise.LATE, HomeWords.driver(home), basis);
-    }
-
-    /** Among other classes: before it begins the promise alone, since its odds are what the prep sheet says. */
-    public static String beside(ClassView view, Times times) {
-        return view.stage() == ClassView.Stage.BEFORE ? "Home " + times.clock(view.home().promised()) + ", promised"
-                : of(view, times).sentence();
     }
 
     private static String against(HomeTime home, Instant now, String promised) {

@@ -32,12 +32,15 @@ class HomeLineTest {
         assertThat(line.driver()).as("nothing has happened that it could hang on").isEmpty();
     }
 
-    @Test void before_the_class_it_is_the_promise_with_its_odds_said_once() {
-        isThePromiseWithItsOdds(EVENINGS.get("before"));
-        assertThat(line(EVENINGS.get("before")).sentence()).containsOnlyOnce("20:41");
+    @Test void before_the_class_it_is_the_promise_alone_as_the_prep_sheet_has_the_odds() {
+        HomeLine line = line(EVENINGS.get("before"));
+
+        assertThat(line.sentence()).isEqualTo("Home 20:41, promised");
+        assertThat(line.basis()).isEmpty();
+        assertThat(line.late()).isFalse();
     }
 
-    @Test void one_tap_after_the_beginning_it_still_is() {
+    @Test void one_tap_after_the_beginning_it_is_the_promise_with_its_odds() {
         ClassView one = Evening.of("evening-pour", 8).open(0, "welcome").done(6, "vessel", 1).view(6.5);
 
         isThePromiseWithItsOdds(one);
