@@ -236,6 +236,7 @@ class PlansInABrowserTest extends LiveScreens {
         add();
         Device tablet = here(Device.tablet(board, browser)).pairedBy(board.instructor()).at("/");
         tablet.find("#plans-link").click();
+        tablet.page().waitForURL("**/plans"); // loaded, its scripts too
         tablet.find(OWN + " [data-act=copy]").focus();
 
         tablet.page().keyboard().press("Enter");
