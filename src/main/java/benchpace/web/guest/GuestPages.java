@@ -69,12 +69,16 @@ public final class GuestPages {
     }
 
     private GuestCodes.Place place(Context ctx) {
-        return codes.place(ctx.pathParam("code"), boards).orElseThrow(() -> new Refused(Problem.notFound(
-                "This code belongs to no seat here. Scan the one on your table again.")));
+        return codes.place(ctx.pathParam("code"), boards).orElseThrow(GuestPages::noSeat);
     }
 
+    private static Refused noSeat() {
+        return new Refused(Problem.notFound("This code belongs to no seat here. Scan the one on your table again."));
+    }
+
+    /** Of a class that may be deleted at any moment. */
     private ClassBoard board(GuestCodes.Place place) {
-        return boards.find(place.classId()).orElseThrow();
+        return boards.find(place.classId()).orElseThrow(GuestPages::noSeat);
     }
 
     private GuestPage page(GuestCodes.Place place, Context ctx) {
