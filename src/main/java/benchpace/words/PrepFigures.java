@@ -10,9 +10,10 @@ public final class PrepFigures {
 
     private PrepFigures() { }
 
-    /** "6.2 g", "104 g", "12.35 kg": to what a scale for it shows. */
+    /** "6.2 g", "53 g" of what is counted in whole grams, "104 g", "12.35 kg": to what a scale for it shows. */
     public static String grams(double grams) {
-        return grams < WHOLE_GRAMS ? decimals(grams, 1) + " g"
+        boolean tenths = grams < WHOLE_GRAMS && grams != Math.rint(grams);
+        return tenths ? decimals(grams, 1) + " g"
                 : grams < KILOGRAMS ? decimals(grams, 0) + " g" : decimals(grams / 1000, 2) + " kg";
     }
 

@@ -17,6 +17,7 @@ import benchpace.prep.circuit.CircuitLine;
 import benchpace.prep.sheet.PrepSheet;
 import benchpace.prep.supply.PlaceSetting;
 import benchpace.prep.supply.SupplyLine;
+import benchpace.words.PrepFigures;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -37,6 +38,11 @@ class PrepWordsTest {
     void every_figure_is_asked_for_with_what_hangs_on_it(Figure figure) {
         assertThat(PrepWords.of(new PrepProblem.Wanting(figure, "x", "the pot"))).contains("wanting").endsWith(".")
                 .containsAnyOf("worked out", "added up", "no sum", "allowed", "fits");
+    }
+
+    @Test void whole_grams_claim_no_tenths() {
+        assertThat(PrepFigures.grams(53)).isEqualTo("53 g");
+        assertThat(PrepFigures.grams(52.27)).isEqualTo("52.3 g");
     }
 
     @Test void every_problem_has_its_words() {
