@@ -1,5 +1,6 @@
 package benchpace;
 
+import benchpace.board.Backups;
 import benchpace.board.Boards;
 import benchpace.board.ClassBoard;
 import benchpace.board.Erasing;
@@ -180,7 +181,8 @@ final class ServeCommand implements Callable<Integer> {
         Server server;
         try {
             server = new Server(host, port, hostNames, n -> scheme + address + ":" + n + "/", boards,
-                    shelf, prep, plans, new Settings(database), access, codes, erasing, clock, zone, keys);
+                    shelf, prep, plans, new Settings(database), access, codes, erasing, new Backups(data), clock, zone,
+                    keys);
         } catch (StartFailure e) {
             erasing.close();
             prep.close();

@@ -1,5 +1,6 @@
 package benchpace.web;
 
+import benchpace.board.Backups;
 import benchpace.board.Boards;
 import benchpace.board.ClassDeleted;
 import benchpace.board.Erasing;
@@ -18,6 +19,7 @@ import benchpace.web.classes.Pages;
 import benchpace.web.classes.ShownClass;
 import benchpace.web.classes.StayingAddresses;
 import benchpace.web.cure.CurePages;
+import benchpace.web.data.DataPages;
 import benchpace.web.devices.DevicesApi;
 import benchpace.web.entrance.Entrance;
 import benchpace.web.entrance.EntranceConnector;
@@ -101,15 +103,16 @@ public final class Server implements AutoCloseable {
      */
     public Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
                   ShelfBoard shelf, PrepBoard prep, PlanBook plans, Settings settings, Access access,
-                  GuestCodes codes, Erasing erasing, InstantSource clock, ZoneId zone, Optional<TlsKeys> keys) {
-        this(host, port, hostNames, reachable, boards, shelf, prep, plans, settings, access, codes, erasing, clock,
-                zone, StreamLimits.USUAL, EntranceLimits.USUAL, keys);
+                  GuestCodes codes, Erasing erasing, Backups backups, InstantSource clock, ZoneId zone,
+                  Optional<TlsKeys> keys) {
+        this(host, port, hostNames, reachable, boards, shelf, prep, plans, settings, access, codes, erasing,
+                backups, clock, zone, StreamLimits.USUAL, EntranceLimits.USUAL, keys);
     }
 
     Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
             ShelfBoard shelf, PrepBoard prep, PlanBook plans, Settings settings, Access access, GuestCodes codes,
-            Erasing erasing, InstantSource clock, ZoneId zone, StreamLimits limits, EntranceLimits entrance,
-            Optional<TlsKeys> keys) {
+            Erasing erasing, Backups backups, InstantSource clock, ZoneId zone, StreamLimits limits,
+            EntranceLimits entrance, Optional<TlsKeys> keys) {
         this.access = access;
         streams = new Streams(limits, access);
         Screens screens = new Screens();
@@ -126,6 +129,7 @@ public final class Server implements AutoCloseable {
             Pairing pairing = new Pairing(access, streams::end);
             pairing.routes(routes);
             new DevicesApi(access, streams, screens, zone, () -> reachable.apply(port())).routes(routes);
+            new DataPages(backups, access, screens).routes(routes);
             new PlansApi(plans, boards, access, clock, zone).routes(routes);
             new PlansPages(plans, boards, access, screens, clock, zone).routes(routes);
             new ClassesApi(boards, access, streams).routes(routes);

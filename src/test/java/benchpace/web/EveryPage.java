@@ -19,8 +19,8 @@ public final class EveryPage {
                 sheets + "/sheet", sheets + "/leave", "/classes/" + id + "/guest-codes",
                 "/classes/" + id + "/calendar.ics",
                 "/g/" + board.guestCode(id, seat),
-                "/", "/table", "/helper", "/wall", "/api/classes", "/api/shown", "/shelf", "/devices", "/plans",
-                "/api/plans", "/health"));
+                "/", "/table", "/helper", "/wall", "/api/classes", "/api/shown", "/shelf", "/devices", "/data",
+                "/plans", "/api/plans", "/health"));
         return all;
     }
 

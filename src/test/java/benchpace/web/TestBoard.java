@@ -1,5 +1,6 @@
 package benchpace.web;
 
+import benchpace.board.Backups;
 import benchpace.board.Boards;
 import benchpace.board.Erasing;
 import benchpace.board.LeavingEarly;
@@ -150,8 +151,8 @@ public final class TestBoard implements AutoCloseable {
                 new Erasing.Part("codes of seats whose class is over", () -> codes.forgetThoseOf(boards)),
                 new Erasing.Part("devices that were paired a year ago", access::forgetOld)));
         server = new Server("127.0.0.1", port, Set.of("loft.example"), n -> "http://127.0.0.1:" + n + "/", boards,
-                shelf, prep, plans, new Settings(database), access, codes, erasing, clock, ZONE, limits,
-                entrance, Optional.empty());
+                shelf, prep, plans, new Settings(database), access, codes, erasing, new Backups(data), clock, ZONE,
+                limits, entrance, Optional.empty());
         port = server.port();
     }
 

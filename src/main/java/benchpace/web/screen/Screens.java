@@ -10,6 +10,7 @@ import benchpace.plan.Plan;
 import benchpace.prep.evening.TypicalEvening;
 import benchpace.web.screen.between.BetweenPage;
 import benchpace.web.screen.cure.CurePage;
+import benchpace.web.screen.data.DataPage;
 import benchpace.web.screen.devices.DevicesPage;
 import benchpace.web.screen.guest.CodeSheet;
 import benchpace.web.screen.guest.GuestPage;
@@ -262,6 +263,11 @@ public final class Screens {
     /** Who has been let in. */
     public String devices(DevicesPage page) {
         return render("devices/page.jte", page);
+    }
+
+    /** What is kept. */
+    public String data(DataPage page) {
+        return render("data/page.jte", page);
     }
 
     /** Candles tried out side by side. */

@@ -1,5 +1,6 @@
 package benchpace.web.cure;
 
+import benchpace.board.Backups;
 import benchpace.board.Boards;
 import benchpace.board.Erasing;
 import benchpace.board.LeavingEarly;
@@ -86,7 +87,7 @@ public final class CureBoard implements AutoCloseable, InstantSource {
         erasing = new Erasing(BoardTime.of(this), List.of());
         server = new Server("127.0.0.1", 0, Set.of(), n -> "http://127.0.0.1:" + n + "/", boards,
                 shelf, new PrepBoard(database, boards, this), plans, new Settings(database), access, codes, erasing,
-                this, ZoneId.of("UTC"), Optional.empty());
+                new Backups(data), this, ZoneId.of("UTC"), Optional.empty());
     }
 
     @Override public Instant instant() {

@@ -68,6 +68,7 @@ class PlainWordsTest {
         PrepSituations.all().forEach((name, given) -> pages.put("prep " + name, screens.prep(given)));
         pages.put("devices", screens.devices(ScreenGallery.devices(false)));
         pages.put("devices alone", screens.devices(ScreenGallery.devices(true)));
+        pages.put("data", screens.data(ScreenGallery.data()));
         for (Viewer viewer : List.of(LEAD, new Viewer(Role.HELPER, "MO"))) {
             pages.put("plans " + viewer.role(), screens.plans(PlanScreens.list(viewer)));
             pages.put("no plans " + viewer.role(), screens.plans(PlanScreens.none(viewer)));

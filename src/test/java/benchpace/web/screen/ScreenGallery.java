@@ -2,6 +2,7 @@ package benchpace.web.screen;
 
 import benchpace.board.view.ClassView;
 import benchpace.units.UnitChoice;
+import benchpace.web.screen.data.DataPage;
 import benchpace.web.screen.devices.DevicesPage;
 import benchpace.web.screen.guest.CodeSheet;
 import benchpace.web.screen.guest.GuestPage;
@@ -142,6 +143,8 @@ public final class ScreenGallery {
         shots.add(new Shot("devices-phone", devices, 390, 844, ""));
         shots.add(new Shot("devices-alone", screens.devices(devices(true)), 1280, 900, ""));
         shots.add(new Shot("devices-ask", devices, 1280, 900, "[data-act=all]"));
+        shots.add(new Shot("data", screens.data(data()), 1280, 900, ""));
+        shots.add(new Shot("data-phone", screens.data(data()), 390, 844, ""));
         String plans = screens.plans(PlanScreens.list(lead));
         shots.add(new Shot("plans", plans, 1280, 1100, ""));
         shots.add(new Shot("plans-phone", plans, 390, 1300, ""));
@@ -194,6 +197,10 @@ public final class ScreenGallery {
                 role.isEmpty() ? "Pair this device first, then the page opens." : "",
                 role.filter(Role.INSTRUCTOR::equals).map(r -> GuessLine.of(34, 3, Optional.of(Evening.at(60)),
                         new Times(zone)).words()).orElse(""));
+    }
+
+    static DataPage data() {
+        return new DataPage("/home/loft/benchpace/data", "3.2 MB");
     }
 
     static DevicesPage devices(boolean alone) {
