@@ -2,6 +2,7 @@ package benchpace.files;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.Reader;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 
@@ -44,5 +45,23 @@ public final class SizedText {
         }
         String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
         return !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text;
+    }
+
+    /**
+     * The same of text that somebody else turns into characters.
+     *
+     * @param most in characters; no more is ever held
+     * @throws TooLarge if there is more
+     */
+    public static String read(Reader in, int most) throws IOException {
+        StringBuilder text = new StringBuilder();
+        char[] part = new char[8192];
+        for (int count = in.read(part); count >= 0; count = in.read(part)) {
+            if (count > most - text.length()) {
+                throw new TooLarge(most);
+            }
+            text.append(part, 0, count);
+        }
+        return text.length() > 0 && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text.toString();
     }
 }

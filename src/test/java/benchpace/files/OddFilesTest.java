@@ -8,6 +8,7 @@ import benchpace.files.cure.CureCommand;
 import benchpace.files.log.ClassLogReader;
 import benchpace.files.log.CommandJson;
 import benchpace.files.log.EventJson;
+import benchpace.files.log.RecordedClass;
 import benchpace.files.log.ReplayCommand;
 import benchpace.files.plan.PlanCheck;
 import benchpace.files.plan.PlanFile;
@@ -23,6 +24,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
+import java.io.StringReader;
 import java.lang.management.ManagementFactory;
 import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
@@ -90,6 +92,16 @@ class OddFilesTest {
                     in -> RosterText.of(in).map(text -> GuestList.read(text).problems().toString()).orElse("no text")));
             ways.put("ClassLogReader.read", new Way(log, false, in -> {
                 ClassLogReader.read("a.jsonl", new InputStreamReader(stream(in), StandardCharsets.UTF_8));
+                return "";
+            }));
+            List<String> evening = Files.readAllLines(Path.of("demo-data/evenings/tallow-loft.jsonl"));
+            ways.put("RecordedClass.read", new Way(String.join("\n", evening.subList(0, 40)), false, in -> {
+                RecordedClass.read("a.jsonl", new InputStreamReader(stream(in), StandardCharsets.UTF_8));
+                return "";
+            }));
+            ways.put("RecordedClass.read a line", new Way(evening.get(30), true, in -> {
+                RecordedClass.read("a.jsonl", new StringReader(String.join("\n", evening.subList(0, 30)) + "\n"
+                        + new String(in, StandardCharsets.UTF_8)));
                 return "";
             }));
             ways.put("ReplayCommand.run", new Way(log, false, OddFilesTest::replay));

@@ -1,14 +1,23 @@
 package benchpace.files.roster;
 
+import benchpace.files.log.RecordedClass;
 import benchpace.files.plan.StarterPlans;
+import benchpace.live.Recorded;
 import benchpace.plan.Plan;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 
-/** The class of an invented place that comes with the program: its plan and its roster, from {@code demo-data}. */
+/**
+ * The class of an invented place that comes with the program: its plan and its roster, and an evening of it that was
+ * recorded, from {@code demo-data}.
+ */
 public final class Demo {
+    private static final String RECORDED = "evenings/tallow-loft.jsonl";
+
     private Demo() { }
 
     /** The demo class's plan and two more of its kind, for other tables: the first of the starter plans. */
@@ -25,6 +34,15 @@ public final class Demo {
     public static Roster eveningRoster() {
         try (InputStream in = open("rosters/evening.csv")) {
             return Roster.read(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new IllegalStateException("the program cannot read its own demo data", e);
+        }
+    }
+
+    /** An evening of it from the first tap to the close, to be watched. */
+    public static List<Recorded> recordedEvening() {
+        try (Reader in = new InputStreamReader(open(RECORDED), StandardCharsets.UTF_8)) {
+            return RecordedClass.read(RECORDED, in);
         } catch (IOException e) {
             throw new IllegalStateException("the program cannot read its own demo data", e);
         }

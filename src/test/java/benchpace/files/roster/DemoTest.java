@@ -2,6 +2,8 @@ package benchpace.files.roster;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchpace.live.LiveClass;
+import benchpace.live.Recorded;
 import benchpace.plan.Activity;
 import benchpace.plan.ActivityKind;
 import benchpace.plan.Plan;
@@ -57,5 +59,12 @@ class DemoTest {
         assertThat(roster.problems()).isEmpty();
         assertThat(roster.places()).hasSize(Demo.eveningPlan().usualSeats())
                 .anyMatch(p -> p.name().isEmpty()).anyMatch(p -> !p.name().isEmpty());
+    }
+
+    @Test void an_evening_of_it_is_recorded_from_its_setting_up_on() {
+        List<Recorded> evening = Demo.recordedEvening();
+
+        assertThat(evening).extracting(Recorded::commandId).first().isEqualTo("recorded.1");
+        assertThat(LiveClass.of(evening).setup().seats()).isEqualTo(Demo.eveningRoster().places());
     }
 }
