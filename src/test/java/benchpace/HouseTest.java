@@ -33,7 +33,7 @@ class HouseTest {
     /** Floors 0 to 2: values in, values out. */
     private static final String[] CORE = {
         "benchpace.plan..", "benchpace.live..", "benchpace.cure..", "benchpace.pace..", "benchpace.breaks..",
-        "benchpace.shelf..", "benchpace.report..", "benchpace.units..", "benchpace.prep.."};
+        "benchpace.shelf..", "benchpace.report..", "benchpace.history..", "benchpace.units..", "benchpace.prep.."};
     /** The same of what turns values into words. */
     private static final String[] PURE = concat(CORE, "benchpace.words..");
 
@@ -45,7 +45,8 @@ class HouseTest {
             .layer("plan").definedBy("benchpace.plan..")
             .layer("units").definedBy("benchpace.units..")
             .layer("live, cure, pace").definedBy("benchpace.live..", "benchpace.cure..", "benchpace.pace..")
-            .layer("breaks, shelf, report").definedBy("benchpace.breaks..", "benchpace.shelf..", "benchpace.report..")
+            .layer("breaks, shelf, report").definedBy("benchpace.breaks..", "benchpace.shelf..", "benchpace.report..",
+                    "benchpace.history..")
             .layer("prep").definedBy("benchpace.prep..")
             .layer("files, store").definedBy("benchpace.files..", "benchpace.store..")
             .layer("board").definedBy("benchpace.board..")

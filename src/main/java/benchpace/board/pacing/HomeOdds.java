@@ -1,5 +1,6 @@
 package benchpace.board.pacing;
 
+import benchpace.history.Punctuality;
 import benchpace.pace.forecast.FinishTimes;
 import java.time.Duration;
 import java.time.Instant;
@@ -13,8 +14,8 @@ import java.util.function.ToDoubleFunction;
  * @param early P(everyone can go more than {@link #GRACE} sooner)
  */
 public record HomeOdds(double kept, double late, double early) {
-    /** Nobody calls it late, or early, within so much; from judgement. */
-    public static final Duration GRACE = Duration.ofMinutes(5);
+    /** Nobody calls it late, or early, within so much. */
+    public static final Duration GRACE = Punctuality.GRACE;
     /** From these odds on a thing is said as if it were so. */
     static final double LIKELY = 0.8;
 

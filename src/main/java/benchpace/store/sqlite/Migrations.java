@@ -28,7 +28,8 @@ final class Migrations {
             "008-keys.sql",
             "009-plans.sql",
             "010-prep.sql",
-            "011-deleted.sql");
+            "011-deleted.sql",
+            "012-history.sql");
 
     private Migrations() { }
 
