@@ -327,7 +327,7 @@ public final class ClassBoard {
             then = live;
             view = view();
         } while (view.seq() != then.seq());
-        return maker.report(id, then, view, models.attempts());
+        return maker.report(id, then, view, models);
     }
 
     /** What past classes taught about the steps of this one's plan. @param all every class, for those of the plan */

@@ -19,6 +19,11 @@ import java.util.Optional;
 public record StepSummary(int step, double plannedMinutes, int seats, double leastMinutes, double medianMinutes,
                           double mostMinutes, int mostSeat) {
 
+    /** Whether its middle was two minutes or more over the plan, as whole minutes are told. */
+    public boolean isOver() {
+        return medianMinutes - plannedMinutes >= WhatHeld.WORTH_A_LOOK_MINUTES;
+    }
+
     private record Spent(int seat, double minutes) { }
 
     /** The worked steps up to the pour that have been ticked, in order. */

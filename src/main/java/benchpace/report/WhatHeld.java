@@ -33,6 +33,8 @@ public record WhatHeld(double readyMinutes, int lastSeat, List<Link> links, Map<
                        Map<Integer, Double> bySeats, Map<Kind, Double> byKinds, double awayMinutes,
                        Map<Integer, Double> spareMinutes) {
     private static final double ROUNDING = 1e-9;
+    /** So much over the plan is worth a look: two whole minutes, as they are told. */
+    static final double WORTH_A_LOOK_MINUTES = 1.5;
 
     /**
      * A part on the way, all its stretches that follow one another taken together.
@@ -48,6 +50,11 @@ public record WhatHeld(double readyMinutes, int lastSeat, List<Link> links, Map<
         /** Minutes at it beyond the plan, at least 0. */
         public double overMinutes() {
             return Math.max(0, minutes() - awayMinutes - plannedMinutes);
+        }
+
+        /** Whether it took two minutes or more longer than the plan, as whole minutes are told. */
+        public boolean isOver() {
+            return overMinutes() >= WORTH_A_LOOK_MINUTES;
         }
 
         private boolean goesOnIn(Link next) {

@@ -58,6 +58,9 @@ public final class MissingWords {
             case HELD -> "what held the class";
             case TOOK -> "what each step took";
             case FLAGS -> "who was flagged";
+            case IDLE -> "what seats had to do in their wait";
+            case CURES -> "what was said of the candles against the hand tests";
+            case HINDSIGHT -> "whether the flags were right";
             case LESSON -> "what past classes teach about the steps";
             case PLAUSIBILITY -> "whether a temperature can be true";
         };

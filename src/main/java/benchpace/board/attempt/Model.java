@@ -22,6 +22,12 @@ public enum Model {
     TOOK,
     /** Who was flagged. */
     FLAGS,
+    /** What seats had to do in their wait. */
+    IDLE,
+    /** What was said of candles as they were poured, against the hand tests. */
+    CURES,
+    /** Whether flags were right. */
+    HINDSIGHT,
     /** What past classes teach about the steps. */
     LESSON,
     /** Whether a temperature can be true. */

@@ -5,7 +5,10 @@ import benchpace.board.attempt.Model;
 import benchpace.board.pacing.PosteriorPaceWatch;
 import benchpace.plan.StepKind;
 import benchpace.report.CandleTime;
+import benchpace.report.CureJudged;
 import benchpace.report.FlagSpan;
+import benchpace.report.Hindsight;
+import benchpace.report.SeatIdle;
 import benchpace.report.StepSummary;
 import benchpace.report.WhatHeld;
 import java.time.Instant;
@@ -26,23 +29,36 @@ import java.util.TreeMap;
  * @param waitedFor the seats that should have poured and have no pour ticked
  * @param took   what each step took
  * @param flags  who was flagged when
+ * @param idle   what every seat that waited had to do in its wait, by seat; empty if the plan has nothing to do in it
+ * @param cures  what was said of candles as they were poured against their hand test, by seat
+ * @param hindsight whether the flags were right; empty without what it rests on: the flags and what held the class
  * @param missing what of it cannot be computed just now, and is left out
  */
 public record ClassReport(ClassView view, Instant origin, List<String> steps, Optional<WhatHeld> held,
                           Map<Integer, CandleTime> candles, List<Integer> waitedFor, List<StepSummary> took,
-                          List<FlagSpan> flags, Missing missing) {
+                          List<FlagSpan> flags, List<SeatIdle> idle, List<CureJudged> cures,
+                          Optional<Hindsight> hindsight,
+                          Missing missing) {
     public ClassReport {
         steps = List.copyOf(steps);
         candles = Collections.unmodifiableMap(new TreeMap<>(candles));
         waitedFor = List.copyOf(waitedFor);
         took = List.copyOf(took);
         flags = List.copyOf(flags);
+        idle = List.copyOf(idle);
+        cures = List.copyOf(cures);
     }
 
     /** The record alone, without what is reckoned from it. */
     public ClassReport bare() {
         return new ClassReport(view, origin, steps, Optional.empty(), Map.of(), List.of(), List.of(), List.of(),
-                missing.and(Missing.of(List.of(Model.HELD, Model.TOOK, Model.FLAGS))));
+                List.of(), List.of(), Optional.empty(), missing.and(Missing.of(List.of(Model.HELD, Model.TOOK,
+                        Model.FLAGS, Model.IDLE, Model.CURES, Model.HINDSIGHT))));
+    }
+
+    /** Whether it is known what seats had to do in their wait. */
+    public boolean knowsIdle() {
+        return !missing.has(Model.IDLE) && !missing.has(Model.WAIT);
     }
 
     /** When the plan has the candles ready: the end of its cure, or its own end if it has none. */

@@ -1,9 +1,11 @@
 package benchpace.board.view;
 
-import benchpace.board.attempt.Attempts;
 import benchpace.board.attempt.Model;
 import benchpace.board.cooling.CandleClock;
+import benchpace.board.cooling.CureClock;
+import benchpace.board.cooling.SaidAtThePour;
 import benchpace.board.pacing.ClassTracks;
+import benchpace.board.waiting.WaitsLookedBackOn;
 import benchpace.live.ClassEvent;
 import benchpace.live.LiveClass;
 import benchpace.live.Recorded;
@@ -13,12 +15,16 @@ import benchpace.pace.engine.PaceEngine;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.Step;
 import benchpace.report.CandleTime;
+import benchpace.report.CureJudged;
 import benchpace.report.FlagHistory;
 import benchpace.report.FlagSpan;
+import benchpace.report.Hindsight;
+import benchpace.report.SeatIdle;
 import benchpace.report.StepSummary;
 import benchpace.report.WhatHeld;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -35,27 +41,38 @@ final class ReportMaker {
     private final LiveClass live;
     private final ClassView view;
     private final Map<SeatNumber, CandleClock> clocks;
-    private final Attempts attempts;
+    private final ClassModels models;
 
-    ReportMaker(LiveClass live, ClassView view, Map<SeatNumber, CandleClock> clocks, Attempts attempts) {
+    ReportMaker(LiveClass live, ClassView view, Map<SeatNumber, CandleClock> clocks, ClassModels models) {
         this.live = live;
         this.view = view;
         this.clocks = clocks;
-        this.attempts = attempts;
+        this.models = models;
     }
 
-    /** @param engine what the class is judged by */
-    ClassReport report(Supplier<PaceEngine> engine) {
+    /**
+     * @param engine what the class is judged by
+     * @param cure   what said when candles would be ready
+     */
+    ClassReport report(Supplier<PaceEngine> engine, CureClock cure) {
         Instant origin = ClassTracks.origin(live);
         Map<Integer, CandleTime> candles = tried(Model.HELD, () -> candles(live, clocks, origin), Map.of());
         List<Integer> waitedFor = tried(Model.HELD, this::waitedFor, List.of());
-        double end = Math.max(0, ClassTracks.minutes(origin, end(live, view.now())));
+        Instant over = end(live, view.now());
+        double end = Math.max(0, ClassTracks.minutes(origin, over));
         Optional<WhatHeld> held = tried(Model.HELD, () -> WhatHeld.of(track(), candles), Optional.empty());
         List<StepSummary> took = tried(Model.TOOK, () -> StepSummary.of(track()), List.of());
         List<FlagSpan> flags = tried(Model.FLAGS, () -> FlagHistory.of(track(), engine.get(), end), List.of());
+        List<SeatIdle> idle = view.missing().has(Model.WAIT) ? List.of() : tried(Model.IDLE,
+                () -> WaitsLookedBackOn.of(models.waits(), live, clocks, view.now(), over), List.of());
+        List<CureJudged> cures = tried(Model.CURES, () -> cures(origin, cure), List.of());
+        boolean rests = models.attempts().among(Model.HELD, Model.FLAGS).models().isEmpty();
+        Optional<Hindsight> hindsight = !rests ? Optional.empty()
+                : tried(Model.HINDSIGHT, () -> Optional.of(Hindsight.of(track(), flags, held, end)), Optional.empty());
         return new ClassReport(view, origin, live.plan().steps().stream().map(Step::name).toList(), held, candles,
-                waitedFor, took, flags,
-                view.missing().and(attempts.among(Model.CURE, Model.HELD, Model.TOOK, Model.FLAGS, Model.LESSON)));
+                waitedFor, took, flags, idle, cures, hindsight, view.missing().and(models.attempts().among(
+                        Model.CURE, Model.HELD, Model.TOOK, Model.FLAGS, Model.IDLE, Model.CURES, Model.HINDSIGHT,
+                        Model.LESSON)));
     }
 
     private List<Integer> waitedFor() {
@@ -63,8 +80,19 @@ final class ReportMaker {
                 .filter(s -> live.plan().pour().isPresent() && !clocks.containsKey(s)).map(SeatNumber::value).toList();
     }
 
+    private List<CureJudged> cures(Instant origin, CureClock cure) {
+        List<CureJudged> cures = new ArrayList<>();
+        SaidAtThePour.of(cure, view.id(), live).forEach((seat, then) -> live.seat(seat).flatMap(Seat::judgedSetAt)
+                .ifPresent(judged -> cures.add(new CureJudged(seat.value(),
+                        ClassTracks.minutes(origin, then.pouredAt()),
+                        ClassTracks.minutes(origin, then.ready().likely()),
+                        ClassTracks.minutes(origin, then.said().from()),
+                        ClassTracks.minutes(origin, then.said().until()), ClassTracks.minutes(origin, judged)))));
+        return cures;
+    }
+
     private <T> T tried(Model model, Supplier<T> work, T otherwise) {
-        return attempts.of(model, live.seq(), view.now(), work, () -> otherwise);
+        return models.attempts().of(model, live.seq(), view.now(), work, () -> otherwise);
     }
 
     private ClassTrack track() {

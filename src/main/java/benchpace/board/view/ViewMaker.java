@@ -83,7 +83,7 @@ public final class ViewMaker {
 
     /** The class looked back on. @throws IllegalStateException if anything of it cannot be computed */
     public ClassReport report(String classId, LiveClass live, ClassView view) {
-        ClassReport report = report(classId, live, view, new Attempts(classId));
+        ClassReport report = report(classId, live, view, models(classId));
         requireWhole(classId, report.missing());
         return report;
     }
@@ -119,10 +119,10 @@ public final class ViewMaker {
     }
 
     /** The class looked back on. @param view of the same class, just now */
-    public ClassReport report(String classId, LiveClass live, ClassView view, Attempts attempts) {
-        CureOrPlan cure = new CureOrPlan(cureClock, attempts);
-        return new ReportMaker(live, view, cure.clocksOf(classId, live, view.now()), attempts)
-                .report(() -> paceWatch.engine(classId, live));
+    public ClassReport report(String classId, LiveClass live, ClassView view, ClassModels models) {
+        CureOrPlan cure = new CureOrPlan(cureClock, models.attempts());
+        return new ReportMaker(live, view, cure.clocksOf(classId, live, view.now()), models)
+                .report(() -> paceWatch.engine(classId, live), cureClock);
     }
 
     /** A seat's candle cut open as it should be now, where that is computed. */

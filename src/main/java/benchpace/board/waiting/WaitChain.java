@@ -5,11 +5,13 @@ import benchpace.live.ClassEvent;
 import benchpace.live.LiveClass;
 import benchpace.live.Recorded;
 import benchpace.plan.Plan;
+import benchpace.plan.SeatNumber;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 
@@ -45,15 +47,26 @@ public final class WaitChain {
         if (plansNothing(live)) {
             return WaitViews.unplanned(live, now);
         }
-        WaitLink link = link(live, now);
-        if (link.fault().isPresent()) {
-            throw new IllegalStateException("the wait cannot be planned after event " + link.seq(), link.fault().get());
-        }
+        WaitLink link = soundLink(live, now);
         if (shown == null || link != shownLink) {
             shown = new WaitViews(link.seq() == live.seq() ? live : known, link).view();
             shownLink = link;
         }
         return shown;
+    }
+
+    /**
+     * How the wait of every seat that has had one stood when it was planned last: what there was to do in it, as far
+     * as it was tapped or planned. Also of a class that is closed.
+     *
+     * @return by seat; empty if the plan has nothing to do in the wait
+     * @throws IllegalStateException if the latest planning failed
+     */
+    synchronized Map<SeatNumber, SeatPast> past(LiveClass live, Instant now) {
+        if (live.plan().activities().isEmpty()) {
+            return Map.of();
+        }
+        return soundLink(live, now).past();
     }
 
     private static boolean plansNothing(LiveClass live) {
@@ -65,6 +78,14 @@ public final class WaitChain {
         return plansNothing(live) || links.isEmpty() || !links.getLast().active()
                 || leftOpen(links.getLast(), now) ? Optional.empty()
                 : Optional.of(now.truncatedTo(ChronoUnit.MINUTES).plus(1, ChronoUnit.MINUTES));
+    }
+
+    private WaitLink soundLink(LiveClass live, Instant now) {
+        WaitLink link = link(live, now);
+        if (link.fault().isPresent()) {
+            throw new IllegalStateException("the wait cannot be planned after event " + link.seq(), link.fault().get());
+        }
+        return link;
     }
 
     private WaitLink link(LiveClass live, Instant now) {

@@ -12,6 +12,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -24,10 +25,12 @@ import java.util.Set;
  * @param poured  the seats whose candle is poured; the others only expect to, and are told nothing
  * @param told    what guests have been told and is still to come
  * @param changes what they were told and did not hold, of the last minutes, oldest first
+ * @param past    how the wait of every seat that ever had one stood when it was planned last
  * @param fault   why it could not be planned; then it carries on what the last planning had, for the next to rest on
  */
 record WaitLink(Instant at, long seq, boolean tick, Optional<WaitProblem> problem, WaitPlan plan,
-                Set<SeatNumber> poured, List<Announced> told, List<Change> changes, Optional<Throwable> fault) {
+                Set<SeatNumber> poured, List<Announced> told, List<Change> changes,
+                Map<SeatNumber, SeatPast> past, Optional<Throwable> fault) {
     /** How far ahead screens name the seats; common practice, no source: time to finish a cup and walk over. */
     static final Duration LEAD = Duration.ofMinutes(15);
     /** How long a change is shown. */
@@ -37,7 +40,7 @@ record WaitLink(Instant at, long seq, boolean tick, Optional<WaitProblem> proble
     record Change(Instant at, BrokenAnnouncement what) { }
 
     static WaitLink idle(Instant at, long seq) {
-        return new WaitLink(at, seq, false, Optional.empty(), WaitPlan.NONE, Set.of(), List.of(), List.of(),
+        return new WaitLink(at, seq, false, Optional.empty(), WaitPlan.NONE, Set.of(), List.of(), List.of(), Map.of(),
                 Optional.empty());
     }
 
@@ -45,12 +48,13 @@ record WaitLink(Instant at, long seq, boolean tick, Optional<WaitProblem> proble
         poured = Set.copyOf(poured);
         told = List.copyOf(told);
         changes = List.copyOf(changes);
+        past = Map.copyOf(past);
     }
 
     /** Plans anew. The same link and problem always give the same next one. */
     WaitLink next(WaitProblems problems, Instant now, long last, boolean minute) {
         if (problems.closed()) {
-            return new WaitLink(now, last, false, problem, plan, poured, told, changes, Optional.empty());
+            return new WaitLink(now, last, false, problem, plan, poured, told, changes, past, Optional.empty());
         }
         if (!problems.waits()) {
             return idle(now, last);
@@ -66,12 +70,13 @@ record WaitLink(Instant at, long seq, boolean tick, Optional<WaitProblem> proble
             }
         });
         return new WaitLink(now, last, minute, Optional.of(problem), next, seats,
-                tellNow.stream().distinct().toList(), changes(next, now), Optional.empty());
+                tellNow.stream().distinct().toList(), changes(next, now), SeatPast.after(past, next, now),
+                Optional.empty());
     }
 
     /** What stands in for the next one where it cannot be planned. */
     WaitLink failed(Instant now, long last, boolean minute, Throwable why) {
-        return new WaitLink(now, last, minute, problem, plan, poured, told, changes, Optional.of(why));
+        return new WaitLink(now, last, minute, problem, plan, poured, told, changes, past, Optional.of(why));
     }
 
     /** A break of the class is told once every candle is poured: a pour that is late moves it. */

@@ -144,7 +144,7 @@ final class WaitProblems {
      * When the hands are free: with the tap of the last hands-on step between pour and cure, or, as taps are optional,
      * after its planned length.
      */
-    private Instant handsFree(Seat seat, Instant poured) {
+    Instant handsFree(Seat seat, Instant poured) {
         Instant free = poured;
         int pour = plan.pour().map(p -> plan.indexOf(p.id())).orElse(-1);
         for (Step step : plan.steps().subList(pour + 1, plan.steps().size())) {

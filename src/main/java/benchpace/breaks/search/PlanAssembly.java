@@ -1,6 +1,7 @@
 package benchpace.breaks.search;
 
 import benchpace.breaks.Assignment;
+import benchpace.breaks.IdleMinutes;
 import benchpace.breaks.Presence;
 import benchpace.breaks.SeatStrip;
 import benchpace.breaks.SeatWait;
@@ -88,13 +89,7 @@ final class PlanAssembly {
     /** Whole minutes between the pour and now (or the candle, if that was ready before) without any part. */
     private int idleSoFar(SeatWait seat) {
         Instant end = seat.ready().p50().isBefore(line.problem.now()) ? seat.ready().p50() : line.problem.now();
-        long seconds = Math.max(0, end.getEpochSecond() - seat.freeFrom().getEpochSecond());
-        for (Assignment part : line.histories.get(seat.seat())) {
-            long from = Math.max(part.from().getEpochSecond(), seat.freeFrom().getEpochSecond());
-            long until = Math.min(part.until().getEpochSecond(), end.getEpochSecond());
-            seconds -= Math.max(0, until - from);
-        }
-        return (int) (Math.max(0, seconds) / 60);
+        return IdleMinutes.between(seat.freeFrom(), end, line.histories.get(seat.seat()));
     }
 
     private List<Unplaced> unplaced() {

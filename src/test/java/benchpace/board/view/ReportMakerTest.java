@@ -3,14 +3,28 @@ package benchpace.board.view;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.board.Stories;
+import benchpace.board.cooling.CandleClock;
 import benchpace.board.cooling.PlanCureClock;
+import benchpace.board.cooling.RoomCureClock;
 import benchpace.board.pacing.PosteriorPaceWatch;
+import benchpace.board.waiting.WaitChain;
+import benchpace.board.waiting.WaitView;
+import benchpace.cure.room.RoomFit;
+import benchpace.live.ClassEvent;
 import benchpace.live.LiveClass;
 import benchpace.live.TestClass;
 import benchpace.pace.Level;
+import benchpace.plan.Plan;
+import benchpace.plan.SeatNumber;
+import benchpace.plan.TestPlans;
+import benchpace.report.CureJudged;
 import benchpace.report.Part;
+import benchpace.report.SeatIdle;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
@@ -72,5 +86,107 @@ class ReportMakerTest {
         ClassReport report = report(poured(1), 30);
         assertThat(report.plannedReady()).as("vessel 2, wicks 4, mix 5, pour 3 and an hour")
                 .isEqualTo(report.view().startsAt().plus(Duration.ofMinutes(74)));
+    }
+
+    // ---- the wait
+
+    /** Six seats of the evening, poured from minute 25 on; the clock stands at 26. */
+    private static TestClass waiting() {
+        TestClass c = TestClass.atThePour(6).minute(25);
+        for (int seat = 1; seat <= 5; seat++) {
+            c.finish(seat, "pour");
+        }
+        return c.minute(26).finish(6, "pour");
+    }
+
+    private static Map<Integer, Integer> idle(ClassReport report) {
+        return report.idle().stream().collect(Collectors.toMap(SeatIdle::seat, SeatIdle::idleMinutes));
+    }
+
+    @Test void while_a_class_waits_its_idle_minutes_are_those_that_the_wait_counts() {
+        TestClass c = waiting().minute(30).join(1, "labels").minute(41).quit(1, "labels").minute(44)
+                .join(2, "refreshments");
+        for (double minute : List.of(44.5, 52.0, 61.3, 70.0)) {
+            ClassReport report = report(c, minute);
+            Map<Integer, Integer> counted = new WaitChain("test", new PlanCureClock())
+                    .at(c.live(), TestClass.instant(minute)).strips().stream()
+                    .collect(Collectors.toMap(WaitView.StripView::seat, WaitView.StripView::idleSoFar));
+            assertThat(idle(report)).as("at minute " + minute).isEqualTo(counted).hasSize(6);
+        }
+    }
+
+    @Test void what_was_tapped_is_told_apart_from_what_nobody_tapped_otherwise() {
+        TestClass c = waiting().minute(30).join(1, "labels").minute(41).quit(1, "labels");
+        ClassReport report = report(c, 80);
+        SeatIdle tapped = report.idle().get(0);
+        assertThat(tapped.tappedMinutes()).isEqualTo(11);
+        assertThat(report.idle().get(1).tappedMinutes()).isZero();
+        assertThat(report.idle().get(1).assumedMinutes()).as("sent to the labels by the plan").isPositive();
+        assertThat(report.idle()).allSatisfy(s -> assertThat(s.tappedMinutes() + s.assumedMinutes() + s.idleMinutes())
+                .isBetween(s.waitMinutes() - 1, s.waitMinutes()));
+    }
+
+    @Test void a_wait_ends_with_the_hand_test_and_stays_as_it_was_once_the_class_is_closed() {
+        TestClass c = waiting().minute(80).judgeSet(1).minute(90);
+        SeatIdle judged = report(c, 90).idle().get(0);
+        assertThat(judged.waitMinutes()).isEqualTo(55);
+        ClassReport closed = report(c.close(), 60 * 24 * 30);
+        assertThat(closed.idle().get(0)).isEqualTo(judged);
+        assertThat(closed.idle()).hasSize(6).allMatch(s -> s.waitMinutes() <= 65);
+    }
+
+    @Test void who_left_waited_until_then() {
+        assertThat(report(waiting().minute(40).leave(3), 70).idle().get(2).waitMinutes()).isEqualTo(15);
+    }
+
+    @Test void without_anything_to_do_in_the_wait_nothing_is_counted() {
+        Plan plan = TestPlans.evening();
+        Plan bare = new Plan(plan.id(), plan.name(), plan.about(), plan.place(), plan.usualSeats(), plan.table(),
+                plan.steps(), List.of(), plan.candles());
+        TestClass c = TestClass.of(bare, 2).minute(20).open("welcome").open("wicks").open("pour").finish(1, "pour");
+        assertThat(report(c, 60).idle()).isEmpty();
+    }
+
+    // ---- the cure
+
+    private static final RoomCureClock CURE = new RoomCureClock((id, room) -> RoomFit.untaught());
+
+    private static ClassReport computed(TestClass told) {
+        ViewMaker maker = new ViewMaker(CURE, new PosteriorPaceWatch(), Watched.ZONE);
+        return maker.report("test", told.live(), maker.view("test", told.live(), told.now()));
+    }
+
+    private static CandleClock said(TestClass told, int seat) {
+        return CURE.clocksOf("test", told.live(), told.now()).get(new SeatNumber(seat));
+    }
+
+    private static double minute(Instant at) {
+        return Duration.between(TestClass.START, at).toMillis() / 60_000.0;
+    }
+
+    @Test void what_was_said_at_the_pour_is_held_against_the_hand_test_whatever_was_said_later() {
+        TestClass c = TestClass.atThePour(4).minute(25).finish(1, "pour");
+        CandleClock atThePour = said(c, 1);
+        c.minute(26).finish(2, "pour").minute(60).wish(new ClassEvent.TemperatureRead(new SeatNumber(1), 55));
+        assertThat(said(c, 1).ready().likely()).as("a reading moves it").isNotEqualTo(atThePour.ready().likely());
+        c.minute(90).judgeSet(1);
+
+        List<CureJudged> cures = computed(c).cures();
+        assertThat(cures).containsExactly(new CureJudged(1, 25, minute(atThePour.ready().likely()),
+                minute(atThePour.said().from()), minute(atThePour.said().until()), 90));
+    }
+
+    @Test void a_second_pour_counts_anew() {
+        TestClass c = TestClass.atThePour(4).minute(25).finish(1, "pour").minute(40).pourAgain(1);
+        CandleClock again = said(c, 1);
+        List<CureJudged> cures = computed(c.minute(120).judgeSet(1)).cures();
+        assertThat(cures).hasSize(1);
+        assertThat(cures.get(0).pouredMinutes()).isEqualTo(40);
+        assertThat(cures.get(0).likelyMinutes()).isEqualTo(minute(again.ready().likely()));
+        assertThat(cures.get(0).laterMinutes()).isEqualTo(120 - minute(again.ready().likely()));
+    }
+
+    @Test void without_a_hand_test_there_is_nothing_to_hold_it_against() {
+        assertThat(computed(TestClass.atThePour(4).minute(25).finish(1, "pour").minute(90)).cures()).isEmpty();
     }
 }

@@ -13,6 +13,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -84,7 +85,7 @@ class WaitLinkTest {
         Announced first = fresh.told().get(0);
         LiveClass live = evening.live();
         return new WaitLink(fresh.at(), fresh.seq(), false, fresh.problem(), WaitPlan.NONE, fresh.poured(),
-                List.of(new Announced(first.seat(), first.activity(), told)), before, Optional.empty())
+                List.of(new Announced(first.seat(), first.activity(), told)), before, Map.of(), Optional.empty())
                 .next(new WaitProblems(live, new PlanCureClock().clocksOf("thursday", live, fresh.at()), fresh.at()),
                         fresh.at(), live.seq(), true).changes();
     }

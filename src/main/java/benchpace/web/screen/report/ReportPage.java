@@ -94,7 +94,6 @@ public record ReportPage(Shell shell, String name, String place, String when, St
     private record Reading(ClassReport report, Times times) {
         private static final double LEAST_MINUTES = 0.5;
         private static final double LEAST_ROW_MINUTES = 0.75;
-        private static final double WORTH_A_LOOK_MINUTES = 1.5;
 
         List<String> outcome() {
             List<String> sentences = new ArrayList<>();
@@ -204,7 +203,7 @@ public record ReportPage(Shell shell, String name, String place, String when, St
 
         /** What is said where no step, seat or wait alone held the class. */
         String smooth(WhatHeld held) {
-            boolean over = held.links().stream().anyMatch(l -> l.overMinutes() >= WORTH_A_LOOK_MINUTES);
+            boolean over = held.links().stream().anyMatch(WhatHeld.Link::isOver);
             return over ? "Nothing alone held the class: where it took longer, several were slow at once."
                     : "Nothing held the class: it went by its plan.";
         }
@@ -218,7 +217,7 @@ public record ReportPage(Shell shell, String name, String place, String when, St
                 return new WayRow(times.clock(report.at(l.fromMinutes())),
                         guessed ? "about " + times.roughly(to) : times.clock(to),
                         Phrases.sentence(words(l.part())) + away, minutes(l.minutes()), planned,
-                        l.overMinutes() >= WORTH_A_LOOK_MINUTES);
+                        l.isOver());
             }).toList();
         }
 
@@ -250,7 +249,7 @@ public record ReportPage(Shell shell, String name, String place, String when, St
         List<StepRow> steps() {
             return report.took().stream().map(s -> new StepRow(report.steps().get(s.step()),
                     minutes(s.plannedMinutes()), minutes(s.medianMinutes()), range(s), String.valueOf(s.seats()),
-                    s.medianMinutes() - s.plannedMinutes() >= WORTH_A_LOOK_MINUTES)).toList();
+                    s.isOver())).toList();
         }
 
         private static String range(StepSummary took) {
