@@ -209,7 +209,7 @@ class DamagedFoldersTest {
                 sql("alter table session drop column label", refused("lacks the column \"label\" of its table")),
                 sql("create table bread (loaf text); create view v as select 1", nothingLost())));
         for (String table : List.of("event", "session", "setting", "room_lesson", "class_prior", "shelf_event",
-                "step_lesson", "step_belief", "class_belief", "pairing_key", "seat_code")) {
+                "step_lesson", "step_belief", "class_belief", "room_decision", "pairing_key", "seat_code")) {
             cases.add(sql("drop table " + table, refused("of its table \"" + table + "\"")));
         }
         return each("tables", cases);

@@ -10,6 +10,7 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -23,6 +24,8 @@ public final class Rooms {
     /** What {@link RoomFit} takes. A lesson that is none is passed over: the one before it counts. */
     private static final String SOUND = "(abs(log_loss_mean) < 1e9 and log_loss_sd > 0 and ready_mean between 0 and 1 "
             + "and ready_sd > 0 and observations >= 0)";
+    /** Not taken back by the organiser. */
+    private static final String COUNTS = "class_id not in (select class_id from room_decision where counts = 0)";
 
     /**
      * What a room has taught so far.
@@ -67,7 +70,7 @@ public final class Rooms {
     public RoomFit before(String classId, String room) {
         return database.read(connection -> {
             try (PreparedStatement select = connection.prepareStatement("select " + FIT + " from room_lesson "
-                    + "where " + SOUND + " and room = ? "
+                    + "where " + SOUND + " and " + COUNTS + " and room = ? "
                     + "and ordinal < coalesce((select ordinal from room_lesson where class_id = ?), "
                     + Long.MAX_VALUE + ") order by ordinal desc limit 1")) {
                 select.setString(1, room);
@@ -152,14 +155,74 @@ public final class Rooms {
         });
     }
 
-    /** Every room that has taught something, by name. */
+    /** What every class taught its room, by room and in the order in which classes ended; also what was taken back. */
+    public List<RoomLesson> lessons() {
+        return database.read(connection -> {
+            List<RoomLesson> lessons = new ArrayList<>();
+            try (PreparedStatement select = connection.prepareStatement("select l.log_loss_mean, l.log_loss_sd, "
+                    + "l.ready_mean, l.ready_sd, l.observations, l.class_id, l.room, l.learned_ms, "
+                    + "coalesce(p.lesson_seq, 0), d.counts, d.lesson_seq, d.decided_ms "
+                    + "from (select * from room_lesson where " + SOUND + ") l "
+                    + "left join class_prior p on p.class_id = l.class_id "
+                    + "left join room_decision d on d.class_id = l.class_id order by l.room, l.ordinal");
+                    ResultSet row = select.executeQuery()) {
+                while (row.next()) {
+                    lessons.add(new RoomLesson(row.getString(6), row.getString(7), fit(row), row.getLong(9),
+                            Instant.ofEpochMilli(row.getLong(8)), said(row)));
+                }
+            }
+            return lessons;
+        });
+    }
+
+    private static Optional<RoomLesson.Said> said(ResultSet row) throws SQLException {
+        boolean counts = row.getInt(10) != 0;
+        return row.wasNull() ? Optional.empty() : Optional.of(new RoomLesson.Said(counts, row.getLong(11),
+                Instant.ofEpochMilli(row.getLong(12))));
+    }
+
+    /**
+     * Keeps what the organiser said of a class's lesson, and what later lessons of the room come to by it: all of it or
+     * nothing.
+     *
+     * @param redrawn the lessons that follow from it, by class; empty for one that can be drawn no more, which is then
+     *                drawn anew when its class can be read again
+     */
+    public void decide(String classId, RoomLesson.Said said, Map<String, Optional<RoomFit>> redrawn) {
+        database.write(connection -> {
+            for (Map.Entry<String, Optional<RoomFit>> lesson : redrawn.entrySet()) {
+                if (lesson.getValue().isPresent()) {
+                    redraw(connection, lesson.getKey(), lesson.getValue().get());
+                } else {
+                    Statements.change(connection, "delete from room_lesson where class_id = ?", lesson.getKey());
+                    Statements.change(connection, "update class_prior set lesson_seq = 0 where class_id = ?",
+                            lesson.getKey());
+                }
+            }
+            return Statements.change(connection, "insert into room_decision (class_id, counts, lesson_seq, decided_ms) "
+                    + "values (?, ?, ?, ?) on conflict (class_id) do update set counts = excluded.counts, "
+                    + "lesson_seq = excluded.lesson_seq, decided_ms = excluded.decided_ms", classId,
+                    said.counts() ? 1 : 0, said.seq(), said.at().toEpochMilli());
+        });
+    }
+
+    private static void redraw(Connection connection, String classId, RoomFit fit) throws SQLException {
+        try (PreparedStatement update = connection.prepareStatement("update room_lesson set log_loss_mean = ?, "
+                + "log_loss_sd = ?, ready_mean = ?, ready_sd = ?, observations = ? where class_id = ?")) {
+            set(update, fit);
+            update.setString(6, classId);
+            update.executeUpdate();
+        }
+    }
+
+    /** Every room that has taught something that counts, by name. */
     public List<Taught> all() {
         return database.read(connection -> {
             List<Taught> rooms = new ArrayList<>();
             try (PreparedStatement select = connection.prepareStatement("select " + FIT + ", room, learned_ms, "
-                    + "(select count(*) from room_lesson o where o.room = l.room) from room_lesson l "
-                    + "where ordinal = (select max(ordinal) from room_lesson m where " + SOUND
-                    + " and m.room = l.room) order by room");
+                    + "(select count(*) from room_lesson o where o." + COUNTS + " and o.room = l.room) "
+                    + "from room_lesson l where ordinal = (select max(ordinal) from room_lesson m where " + SOUND
+                    + " and m." + COUNTS + " and m.room = l.room) order by room");
                     ResultSet row = select.executeQuery()) {
                 while (row.next()) {
                     rooms.add(new Taught(row.getString(6), fit(row), row.getInt(8),
@@ -180,6 +243,8 @@ public final class Rooms {
         return database.write(connection -> {
             Statements.change(connection, "update class_prior set lesson_seq = " + FORGOTTEN
                     + " where room = ? and lesson_seq > 0", room);
+            Statements.change(connection, "delete from room_decision where class_id in "
+                    + "(select class_id from room_lesson where room = ?)", room);
             return Statements.change(connection, "delete from room_lesson where room = ?", room);
         }) > 0;
     }

@@ -10,7 +10,9 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -54,6 +56,24 @@ public final class StepBeliefs {
                             Instant.ofEpochMilli(row.getLong(2)))) : Optional.empty();
                 }
             }
+        });
+    }
+
+    /** What lessons are kept by. @param place empty is "this room" */
+    public record Key(String planId, String place) { }
+
+    /** Every plan and place for which something is in force. */
+    public List<Key> all() {
+        return database.read(connection -> {
+            List<Key> keys = new ArrayList<>();
+            try (PreparedStatement select = connection.prepareStatement(
+                    "select plan_id, place from step_lesson order by plan_id, place");
+                    ResultSet row = select.executeQuery()) {
+                while (row.next()) {
+                    keys.add(new Key(row.getString(1), row.getString(2)));
+                }
+            }
+            return keys;
         });
     }
 

@@ -28,6 +28,7 @@ import benchpace.web.entrance.Lines;
 import benchpace.web.entrance.TlsKeys;
 import benchpace.web.guest.GuestCodes;
 import benchpace.web.guest.GuestPages;
+import benchpace.web.learned.LearnedPages;
 import benchpace.web.pairing.Access;
 import benchpace.web.pairing.Pairing;
 import benchpace.web.plans.ChosenUnits;
@@ -152,6 +153,7 @@ public final class Server implements AutoCloseable {
             new PrepApi(boards, prep, plans, access).routes(routes);
             new PrepPages(boards, prep, plans, access, streams, screens, clock, zone).routes(routes);
             boards.lessons().ifPresent(l -> new CurePages(plans, l, access, screens, zone).routes(routes));
+            new LearnedPages(boards, plans, access, screens, zone).routes(routes);
             ChosenUnits units = new ChosenUnits(settings);
             new EditPages(plans, units, access, screens, zone).routes(routes);
             new EditAnswers(boards.lessons(), units, prep, access, screens).routes(routes);

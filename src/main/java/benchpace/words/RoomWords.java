@@ -1,5 +1,6 @@
 package benchpace.words;
 
+import benchpace.cure.room.FitChange;
 import benchpace.cure.room.RoomFit;
 import java.time.Instant;
 
@@ -22,14 +23,23 @@ public record RoomWords(String room, String name, String loss, String ready) {
     public static RoomWords of(String room, RoomFit fit, int classes, Instant at, Times times) {
         String from = "from " + count(fit.observations(), "observation") + " in " + count(classes, "class")
                 + ", the last on " + times.day(at);
-        return new RoomWords(room, room.isEmpty() ? "This room" : room, loss(fit) + ", " + from + ".", ready(fit));
+        return new RoomWords(room, name(room), loss(fit) + ", " + from + ".", ready(fit));
+    }
+
+    /** A room of which nothing counts that was taught. */
+    public static RoomWords untaught(String room) {
+        return new RoomWords(room, name(room), "Nothing that was taught here counts.",
+                "The next class here starts from what is computed.");
+    }
+
+    /** "This room" if it has no name. */
+    public static String name(String room) {
+        return room.isEmpty() ? "This room" : room;
     }
 
     /** "Cools about 12 % faster than computed, likely 3 to 20 %". */
     public static String loss(RoomFit fit) {
-        double m = fit.lossMedian() - 1;
-        String middle = Math.abs(m) < AS_COMPUTED ? "Cools as computed"
-                : "Cools about " + percent(Math.abs(m)) + " % " + way(m) + " than computed";
+        String middle = middle(fit);
         double low = fit.lossP10() - 1;
         double high = fit.lossP90() - 1;
         if (low < 0 && high > 0) {
@@ -38,6 +48,21 @@ public record RoomWords(String room, String name, String loss, String ready) {
         double least = Math.min(Math.abs(low), Math.abs(high));
         double most = Math.max(Math.abs(low), Math.abs(high));
         return middle + ", likely " + percent(least) + " to " + percent(most) + " %";
+    }
+
+    /** "Cools about 12 % faster than computed". */
+    public static String middle(RoomFit fit) {
+        double m = fit.lossMedian() - 1;
+        return Math.abs(m) < AS_COMPUTED ? "Cools as computed"
+                : "Cools about " + percent(Math.abs(m)) + " % " + way(m) + " than computed";
+    }
+
+    /** What one class made of it: "From 3 observations: 8 % faster than the room was taken to cool before". */
+    public static String change(FitChange change) {
+        double moved = change.lossTimes() - 1;
+        return "From " + count(change.observations(), "observation") + ": " + (Math.abs(moved) < AS_COMPUTED
+                ? "about as fast as the room was taken to cool before"
+                : percent(Math.abs(moved)) + " % " + way(moved) + " than the room was taken to cool before");
     }
 
     private static String way(double difference) {

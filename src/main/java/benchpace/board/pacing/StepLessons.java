@@ -15,10 +15,14 @@ import java.lang.System.Logger.Level;
 import java.time.InstantSource;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 
 /**
  * What closed classes of a plan at a place taught about its steps, and what of it is in force. Nothing is in force
@@ -30,6 +34,7 @@ public final class StepLessons implements PosteriorPaceWatch.Priors {
     private final StepBeliefs beliefs;
     private final InstantSource clock;
     private final Map<String, Map<String, StepPrior>> started = new ConcurrentHashMap<>();
+    private final Map<Taught, Learned> learned = new ConcurrentHashMap<>();
     private final Faults faults = new Faults();
 
     /**
@@ -49,10 +54,18 @@ public final class StepLessons implements PosteriorPaceWatch.Priors {
             return plan.steps().stream().filter(s -> steps.containsKey(s.id().value())).map(s -> {
                 PaceStep step = PaceStep.of(s);
                 Optional<StepPrior> inForce = accepted.map(a -> a.steps().get(step.id()));
-                return new Figure(s.name(), step.planMinutes(),
+                return new Figure(step.id(), s.name(), step.planMinutes(),
                         LearnedSteps.usualMinutes(step, steps.get(step.id())),
-                        inForce.map(p -> LearnedSteps.usualMinutes(step, p)).orElse(step.planMinutes()));
+                        inForce.map(p -> LearnedSteps.usualMinutes(step, p)).orElse(step.planMinutes()),
+                        inForce.isPresent(), !inForce.equals(Optional.of(steps.get(step.id()))));
             }).toList();
+        }
+
+        /** The same as long as nothing more was learned or decided. */
+        public String tag() {
+            return Integer.toHexString(List.of(new TreeMap<>(steps).toString(), classes,
+                    accepted.map(a -> new TreeMap<>(a.steps()).toString() + a.classes() + a.at()).orElse(""))
+                    .hashCode());
         }
 
         /** Whether accepting would change what the next class starts from. */
@@ -66,8 +79,35 @@ public final class StepLessons implements PosteriorPaceWatch.Priors {
      *
      * @param learnedMinutes  by past classes
      * @param expectedMinutes what the next class is judged by: what was accepted, or the plan
+     * @param accepted        whether something was accepted of it
+     * @param news            whether accepting would change what the next class starts from
      */
-    public record Figure(String step, double plannedMinutes, double learnedMinutes, double expectedMinutes) { }
+    public record Figure(String id, String step, double plannedMinutes, double learnedMinutes, double expectedMinutes,
+                         boolean accepted, boolean news) { }
+
+    /** A plan at a place, as lessons and what was accepted are kept by. @param place empty is "this room" */
+    public record Taught(String planId, String place) {
+        public static Taught of(Plan plan) {
+            return new Taught(plan.id().value(), plan.place());
+        }
+    }
+
+    /** How a decision about what was taught ended. */
+    public enum Decided {
+        DONE,
+        /** What is decided about has changed since somebody looked. */
+        STALE,
+        /** Nothing was taught that could be accepted, or nothing accepted that could be taken back. */
+        NOTHING
+    }
+
+    /** @param past the closed classes that it was learned from: whatever is set right in one is another object */
+    private record Learned(List<LiveClass> past, Map<String, StepPrior> steps, int classes) {
+        boolean isOf(List<LiveClass> others) {
+            return past.size() == others.size()
+                    && IntStream.range(0, past.size()).allMatch(i -> past.get(i) == others.get(i));
+        }
+    }
 
     public StepLessons(StepBeliefs beliefs, InstantSource clock) {
         this.beliefs = beliefs;
@@ -122,15 +162,30 @@ public final class StepLessons implements PosteriorPaceWatch.Priors {
 
     /** What the closed classes among these taught about a plan at a place. */
     public Lesson lesson(String planId, String place, Collection<LiveClass> classes) {
-        List<ClassTrack> past = classes.stream()
-                .filter(c -> c.closedAt().isPresent() && c.plan().id().value().equals(planId)
-                        && c.plan().place().equals(place))
+        Taught of = new Taught(planId, place);
+        List<LiveClass> past = classes.stream()
+                .filter(c -> c.closedAt().isPresent() && Taught.of(c.plan()).equals(of))
                 .sorted(Comparator.comparing(LiveClass::startsAt))
+                .toList();
+        Learned known = learned.get(of);
+        if (known == null || !known.isOf(past)) {
+            known = learn(past);
+            learned.put(of, known);
+        }
+        return new Lesson(known.steps(), known.classes(), beliefs.accepted(planId, place));
+    }
+
+    private static Learned learn(List<LiveClass> past) {
+        List<ClassTrack> tracks = past.stream()
                 .map(c -> ClassTracks.of(c, Map.of()))
                 .filter(t -> t.seats().stream().anyMatch(s -> !s.taps().isEmpty()))
                 .toList();
-        return new Lesson(LearnedSteps.learn(past, PacePriors.standard()), past.size(),
-                beliefs.accepted(planId, place));
+        return new Learned(past, LearnedSteps.learn(tracks, PacePriors.standard()), tracks.size());
+    }
+
+    /** Every plan and place of which something was accepted. */
+    public List<Taught> accepted() {
+        return beliefs.all().stream().map(key -> new Taught(key.planId(), key.place())).toList();
     }
 
     /**
@@ -139,16 +194,58 @@ public final class StepLessons implements PosteriorPaceWatch.Priors {
      * @return whether there was anything to accept
      */
     public boolean accept(String planId, String place, Collection<LiveClass> classes) {
-        Lesson lesson = lesson(planId, place, classes);
-        if (lesson.steps().isEmpty()) {
-            return false;
+        return accept(new Taught(planId, place), Optional.empty(), tag -> true, classes) == Decided.DONE;
+    }
+
+    /**
+     * The same of one step, or of all.
+     *
+     * @param looked asked whether the lesson is as it was when the organiser looked ({@link Lesson#tag})
+     */
+    public synchronized Decided accept(Taught of, Optional<String> step, Predicate<String> looked,
+                                       Collection<LiveClass> classes) {
+        Lesson lesson = lesson(of.planId(), of.place(), classes);
+        if (lesson.steps().isEmpty() || step.isPresent() && !lesson.steps().containsKey(step.get())) {
+            return Decided.NOTHING;
         }
-        beliefs.accept(planId, place, new StepBeliefs.Accepted(lesson.steps(), lesson.classes(), clock.instant()));
-        return true;
+        if (!looked.test(lesson.tag())) {
+            return Decided.STALE;
+        }
+        Map<String, StepPrior> inForce = new LinkedHashMap<>(step.isEmpty() ? Map.of()
+                : lesson.accepted().map(StepBeliefs.Accepted::steps).orElse(Map.of()));
+        lesson.steps().forEach((id, prior) -> {
+            if (step.isEmpty() || step.get().equals(id)) {
+                inForce.put(id, prior);
+            }
+        });
+        beliefs.accept(of.planId(), of.place(), new StepBeliefs.Accepted(inForce, lesson.classes(), clock.instant()));
+        return Decided.DONE;
     }
 
     /** The plan's own figures for the next class. @return whether anything else was in force */
     public boolean forget(String planId, String place) {
         return beliefs.forget(planId, place);
+    }
+
+    /** The same of one step, or of all. @param looked as for accepting */
+    public synchronized Decided forget(Taught of, Optional<String> step, Predicate<String> looked,
+                                       Collection<LiveClass> classes) {
+        Lesson lesson = lesson(of.planId(), of.place(), classes);
+        Map<String, StepPrior> inForce = new LinkedHashMap<>(lesson.accepted().map(StepBeliefs.Accepted::steps)
+                .orElse(Map.of()));
+        if (lesson.accepted().isEmpty() || step.isPresent() && !inForce.containsKey(step.get())) {
+            return Decided.NOTHING;
+        }
+        if (!looked.test(lesson.tag())) {
+            return Decided.STALE;
+        }
+        step.ifPresent(inForce::remove);
+        if (step.isEmpty() || inForce.isEmpty()) {
+            beliefs.forget(of.planId(), of.place());
+        } else {
+            StepBeliefs.Accepted before = lesson.accepted().get();
+            beliefs.accept(of.planId(), of.place(), new StepBeliefs.Accepted(inForce, before.classes(), before.at()));
+        }
+        return Decided.DONE;
     }
 }

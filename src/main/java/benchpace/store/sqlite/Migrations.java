@@ -29,7 +29,8 @@ final class Migrations {
             "009-plans.sql",
             "010-prep.sql",
             "011-deleted.sql",
-            "012-history.sql");
+            "012-history.sql",
+            "013-learned.sql");
 
     private Migrations() { }
 

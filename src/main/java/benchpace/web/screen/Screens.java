@@ -27,6 +27,8 @@ import benchpace.web.screen.instructor.NowPanel;
 import benchpace.web.screen.instructor.RoomPanel;
 import benchpace.web.screen.instructor.SeatSheet;
 import benchpace.web.screen.instructor.SeatTile;
+import benchpace.web.screen.learned.LearnedPage;
+import benchpace.web.screen.learned.LessonPanel;
 import benchpace.web.screen.plans.EditChance;
 import benchpace.web.screen.plans.EditPage;
 import benchpace.web.screen.plans.EditPreview;
@@ -36,7 +38,6 @@ import benchpace.web.screen.plans.VersionsPage;
 import benchpace.web.screen.prep.PrepGiven;
 import benchpace.web.screen.prep.PrepPage;
 import benchpace.web.screen.prep.PrepParts;
-import benchpace.web.screen.report.LessonPanel;
 import benchpace.web.screen.report.ReportPage;
 import benchpace.web.screen.setup.CardsPage;
 import benchpace.web.screen.setup.SeatsPage;
@@ -273,6 +274,11 @@ public final class Screens {
     /** Candles tried out side by side. */
     public String cure(CurePage page) {
         return render("cure/page.jte", page);
+    }
+
+    /** All that past classes taught. */
+    public String learned(LearnedPage page) {
+        return render("learned/page.jte", page);
     }
 
     /** A plan to be written, or only looked at. */

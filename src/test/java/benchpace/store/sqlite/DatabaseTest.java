@@ -101,7 +101,7 @@ class DatabaseTest {
                 + "drop table room_lesson; drop table class_prior; drop table shelf_event; "
                 + "drop table step_lesson; drop table step_belief; drop table class_belief; "
                 + "drop table saved_plan; drop table deleted_plan; drop table plan_file; drop table prep_tick; "
-                + "drop table class_summary; drop table class_lost; "
+                + "drop table class_summary; drop table class_lost; drop table room_decision; "
                 + "drop trigger event_is_only_removed_with_its_class; drop table deleted_class; "
                 + "create trigger event_is_never_removed before delete on event begin select raise(abort, ''); end; "
                 + "alter table event drop column device; pragma user_version = 1");

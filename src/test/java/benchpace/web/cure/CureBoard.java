@@ -126,12 +126,12 @@ public final class CureBoard implements AutoCloseable, InstantSource {
         return boards.unreadable().size();
     }
 
-    String address() {
+    public String address() {
         return "http://127.0.0.1:" + server.port();
     }
 
     /** The link that pairs a browser as the instructor's. */
-    String link() {
+    public String link() {
         return address() + "/#key=" + access.keys().newInstructorKey();
     }
 
@@ -154,6 +154,14 @@ public final class CureBoard implements AutoCloseable, InstantSource {
                 .DELETE());
     }
 
+    /** A change of what was looked at when it had that tag; none is said if it is empty. */
+    public HttpResponse<String> change(String method, String path, String tag, String bearer) {
+        HttpRequest.Builder request = HttpRequest.newBuilder(URI.create(address() + path))
+                .method(method, HttpRequest.BodyPublishers.noBody());
+        request = bearer.isEmpty() ? request : request.header("Authorization", "Bearer " + bearer);
+        return send(tag.isEmpty() ? request : request.header("If-Match", "\"" + tag + "\""));
+    }
+
     private HttpResponse<String> send(HttpRequest.Builder request) {
         try {
             return client.send(request.timeout(Duration.ofSeconds(30)).build(), HttpResponse.BodyHandlers.ofString());
@@ -165,7 +173,7 @@ public final class CureBoard implements AutoCloseable, InstantSource {
         }
     }
 
-    static JsonNode json(HttpResponse<String> answer) {
+    public static JsonNode json(HttpResponse<String> answer) {
         try {
             return Json.read(answer.body());
         } catch (IOException e) {
@@ -225,7 +233,7 @@ public final class CureBoard implements AutoCloseable, InstantSource {
         return json(get("/api/classes/" + id));
     }
 
-    JsonNode seat(String id, int seat) {
+    public JsonNode seat(String id, int seat) {
         return state(id).get("seats").get(seat - 1);
     }
 }

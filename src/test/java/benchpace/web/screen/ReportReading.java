@@ -2,7 +2,7 @@ package benchpace.web.screen;
 
 import benchpace.board.view.ClassReport;
 import benchpace.plan.Plan;
-import benchpace.web.screen.report.LessonPanel;
+import benchpace.web.screen.learned.LessonPanel;
 import benchpace.web.screen.report.ReportPage;
 import benchpace.words.Times;
 import java.util.Optional;

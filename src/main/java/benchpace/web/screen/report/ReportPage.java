@@ -13,6 +13,7 @@ import benchpace.report.Part;
 import benchpace.report.StepSummary;
 import benchpace.report.WhatHeld;
 import benchpace.web.screen.instructor.LinesChart;
+import benchpace.web.screen.learned.LessonPanel;
 import benchpace.web.screen.shell.NoteLine;
 import benchpace.web.screen.shell.Shell;
 import benchpace.web.screen.shell.Viewer;
@@ -69,7 +70,7 @@ public record ReportPage(Shell shell, String name, String place, String when, St
 
     public static ReportPage of(ClassReport report, LessonPanel lesson, Viewer viewer, Times times) {
         ClassView view = report.view();
-        Shell shell = new Shell(view.name() + ", looked back on", "report", List.of("lines"), "", "",
+        Shell shell = new Shell(view.name() + ", looked back on", "report", List.of("lines", "learned"), "", "",
                 times.zone().getId(), viewer.role().token(), viewer.initials());
         Reading reading = new Reading(report, times);
         List<Group> causes = report.held().map(reading::causes).orElse(List.of());

@@ -6,6 +6,7 @@ import benchpace.live.ClassEvent;
 import benchpace.web.screen.Evening;
 import benchpace.web.screen.Evenings;
 import benchpace.web.screen.Screens;
+import benchpace.web.screen.learned.LessonPanel;
 import benchpace.web.screen.shell.Role;
 import benchpace.web.screen.shell.Viewer;
 import benchpace.words.Times;

@@ -1,0 +1,3 @@
+// All that past classes taught, in one place.
+
+import './learned/lessons.js';
