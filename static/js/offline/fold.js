@@ -8,6 +8,9 @@ import { HERE, fresh, furthestFinished, indexOf } from './table.js';
  * @typedef {import('../box.js').Command} Command
  */
 
+/** Somebody told a name that was forgotten since. */
+const FORGOTTEN = '…';
+
 /** @type {Record<string, (table: Table, seat: Seat, command: Command, at: number, seq: number) => void>} */
 const CHANGES = {
   'open-step': (table, _, { step }, at, seq) => { table.opened[step] = { at, seq }; },
@@ -58,7 +61,7 @@ function goAway(table, seat, presence) {
 
 function arrive(table, seat, name) {
   const present = seat.presence === 'present';
-  if (name) seat.name = name;
+  if (name) seat.name = name === FORGOTTEN ? '' : name;
   if (!present || (!name && Object.keys(seat.candle.finishes).length === 0)) {
     seat.presence = 'present';
     seat.candle.paused = 0;

@@ -197,7 +197,7 @@ final class Fold implements ClassEvent.Cases<Void> {
     @Override public Void seatArrived(ClassEvent.SeatArrived event) {
         SeatFold draft = seat(event);
         if (!event.name().isEmpty()) {
-            draft.name = event.name();
+            draft.name = Nameless.shown(event.name());
         }
         boolean named = draft.present() && !event.name().isEmpty(); // who is there and gets a name was there before
         if (!draft.present() || !named && draft.candle.finishes.isEmpty()) {

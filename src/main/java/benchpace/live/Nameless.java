@@ -14,14 +14,16 @@ import java.util.Optional;
 
 /**
  * The events of a class without anybody's name. They fold as before and the class stands as it stood: what was said
- * stays said (a guest who had a name has "guest 3", since whoever tells a name was there before), and who came together
- * still does. Of nameless events it makes the same events.
+ * stays said, since whoever tells a name was there before. Of nameless events it makes the same events.
  *
  * <p>Give it a class's events in their order, for a word's stand-in is by when it was first met. For one class and one
  * reader.
  */
 public final class Nameless implements ClassEvent.Cases<ClassEvent> {
     private static final List<String> ROLES = List.of("instructor", "helper", "guest", "wall", "board");
+
+    /** Somebody told a name that was forgotten; to be shown as no name. */
+    private static final String FORGOTTEN = "…";
 
     private final StandIns standIns = new StandIns();
     private final boolean guestsOnly;
@@ -30,14 +32,18 @@ public final class Nameless implements ClassEvent.Cases<ClassEvent> {
         this.guestsOnly = guestsOnly;
     }
 
-    /** Without the guests: their names, parties and what is to be minded, and what was noted of a seat or the class. */
+    /**
+     * Without the guests: no names, no parties, nothing to be minded, and of what was noted of a seat or the class only
+     * that it was noted. It goes by each event alone.
+     */
     public static Nameless ofGuests() {
         return new Nameless(true);
     }
 
     /**
-     * Without a word that anybody wrote: beside the guests the class and its plan, with the ids that are made of names,
-     * the helpers' initials, the marks of devices and what devices called their taps.
+     * Without a word that anybody wrote: stand-ins for the guests ("guest 3") and those who came together, the class
+     * and its plan, with the ids that are made of names, the helpers' initials, the marks of devices and what devices
+     * called their taps.
      */
     public static Nameless ofEverybody() {
         return new Nameless(false);
@@ -60,17 +66,22 @@ public final class Nameless implements ClassEvent.Cases<ClassEvent> {
 
     // ---- what stands for whom
 
-    private static String guest(SeatNumber seat, String name) {
-        return name.isEmpty() ? "" : "guest " + seat.value();
+    /** A name as it is to be shown: none where it was forgotten. */
+    static String shown(String name) {
+        return name.equals(FORGOTTEN) ? "" : name;
+    }
+
+    private String guest(SeatNumber seat, String name) {
+        return name.isEmpty() || guestsOnly ? "" : "guest " + seat.value();
     }
 
     private ClassEvent.Place place(ClassEvent.Place place) {
         return new ClassEvent.Place(place.seat(), guest(place.seat(), place.name()), party(place.party()),
-                place.candle().map(this::candle), prose(place.note()));
+                place.candle().map(this::candle), guestsOnly ? "" : prose(place.note()));
     }
 
     private String party(String party) {
-        return standIns.name("party", party);
+        return guestsOnly ? "" : standIns.name("party", party);
     }
 
     private String helper(String initials) {
@@ -117,7 +128,8 @@ public final class Nameless implements ClassEvent.Cases<ClassEvent> {
     }
 
     @Override public ClassEvent seatArrived(ClassEvent.SeatArrived event) {
-        return new ClassEvent.SeatArrived(event.seat(), guest(event.seat(), event.name()));
+        boolean told = guestsOnly && !event.name().isEmpty();
+        return new ClassEvent.SeatArrived(event.seat(), told ? FORGOTTEN : guest(event.seat(), event.name()));
     }
 
     @Override public ClassEvent seatNoted(ClassEvent.SeatNoted event) {

@@ -51,11 +51,15 @@ final class DeletedClasses {
 
     void erase(String classId) {
         database.write(connection -> {
+            int erased = 0;
             for (String table : tables(connection)) {
-                Statements.change(connection, "delete from " + table + " where class_id = ? and exists "
+                erased += Statements.change(connection, "delete from " + table + " where class_id = ? and exists "
                         + "(select 1 from deleted_class d where d.class_id = ?)", classId, classId);
             }
-            return 0;
+            if (erased > 0) {
+                FileSweep.owe(connection);
+            }
+            return erased;
         });
     }
 

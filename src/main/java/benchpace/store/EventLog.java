@@ -7,7 +7,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 
-/** The events of every class, in order, for good. */
+/** The events of every class, in order, for good; but for the words of guests that are forgotten. */
 public interface EventLog {
     /** No shop is shut for longer without somebody looking after its board's clock. */
     Duration QUIET_SEASON = Duration.ofDays(60);
@@ -57,6 +57,21 @@ public interface EventLog {
     /** @return whether a class that was deleted is there again; not if it was erased */
     default boolean restore(String classId) {
         return false;
+    }
+
+    /** The classes whose guests are forgotten. */
+    default Map<String, Forgotten> forgotten() {
+        return Map.of();
+    }
+
+    /**
+     * Forgets the guests of a class, at once or not at all: its events lose their words where they are written down.
+     * Copies of those may stay in unused parts of the file until a {@link FileSweep}.
+     *
+     * @param nameless all its events, in order, as they are to be read from now on; nothing but words may differ
+     */
+    default void forgetGuests(String classId, Forgotten forgotten, List<Recorded> nameless) {
+        throw new UnsupportedOperationException("this log keeps every word");
     }
 
     /** Removes all that is kept of a class that is deleted, and of nothing else, at once or not at all. */

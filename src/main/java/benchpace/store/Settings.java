@@ -1,6 +1,7 @@
 package benchpace.store;
 
 import benchpace.store.sqlite.Database;
+import benchpace.store.sqlite.Statements;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.util.Optional;
@@ -46,7 +47,12 @@ public final class Settings {
 
     /** Removes a text that must not be found in the data folder any more, not in the write-ahead log either. */
     public void erase(String key) {
-        remove(key);
+        database.write(connection -> {
+            if (Statements.change(connection, "delete from setting where key = ?", key) > 0) {
+                FileSweep.owe(connection);
+            }
+            return 0;
+        });
         database.emptyWriteAheadLog();
     }
 }

@@ -26,8 +26,8 @@ import java.util.Optional;
  *
  * <p>What is erased is the claim word, and the name that was given for the shelf. What remains is the fact that a
  * candle of that seat was here, its places and times. A first name that the guest let stand in the class itself is not
- * of the shelf: it remains in the class's own events, which are never changed, as does whatever was written in notes;
- * and so it does in copies that somebody made of the file before.
+ * of the shelf: it remains in the class's own events, as does whatever was written in notes, until the guests of that
+ * class are forgotten ({@link EventLog#forgetGuests}); and so it does in copies that somebody made of the file before.
  */
 public final class ShelfLog {
     private static final String INSERT = "insert into shelf_event (seq, command_id, entry, type, at_ms, payload) "
@@ -129,6 +129,7 @@ public final class ShelfLog {
                 insert(connection, i == 0 ? commandId : commandId + "/" + i, event);
                 if (event instanceof ShelfEvent.Erased) {
                     erase(connection, event.entry());
+                    FileSweep.owe(connection);
                     erased = true;
                 }
             }

@@ -26,10 +26,12 @@ public final class SqliteEventLog implements EventLog {
 
     private final Database database;
     private final DeletedClasses deleted;
+    private final ForgottenGuests forgotten;
 
     public SqliteEventLog(Database database) {
         this.database = database;
         this.deleted = new DeletedClasses(database);
+        this.forgotten = new ForgottenGuests(database);
     }
 
     @Override public List<String> classIds() {
@@ -117,6 +119,14 @@ public final class SqliteEventLog implements EventLog {
 
     @Override public void erase(String classId) {
         deleted.erase(classId);
+    }
+
+    @Override public Map<String, Forgotten> forgotten() {
+        return forgotten.all();
+    }
+
+    @Override public void forgetGuests(String classId, Forgotten how, List<Recorded> nameless) {
+        forgotten.forget(classId, how, nameless);
     }
 
     private static void requireMillis(Instant instant) {

@@ -25,7 +25,7 @@ class NamelessProperties {
         }
         for (boolean everybody : new boolean[] {true, false}) {
             List<Recorded> nameless = nameless(everybody).all(live.log());
-            assertThat(stands(LiveClass.of(nameless))).isEqualTo(stands(live));
+            assertThat(stands(LiveClass.of(nameless), everybody)).isEqualTo(stands(live, everybody));
             assertThat(nameless(everybody).all(nameless)).isEqualTo(nameless);
         }
     }
@@ -40,12 +40,14 @@ class NamelessProperties {
     }
 
     /** All that pace, cure and wait go by, with steps, activities and candles by their place in the plan. */
-    private static List<Object> stands(LiveClass live) {
+    private static List<Object> stands(LiveClass live, boolean named) {
         List<Object> told = new ArrayList<>(List.of(live.seq(), live.closedAt(), live.reach().firm(),
                 live.roomReadings(), live.pourReadings(), live.notes().size(), live.furthestOpened()));
         live.plan().steps().forEach(step -> told.add(live.openedAt(step.id())));
         live.plan().activities().forEach(activity -> told.add(live.activity(activity.id())));
         live.seats().forEach(seat -> told.add(stands(seat, live)));
+        live.seats().stream().filter(seat -> named).forEach(seat ->
+                told.add(List.of(seat.name().isEmpty(), seat.party().isEmpty())));
         return told;
     }
 
@@ -56,7 +58,7 @@ class NamelessProperties {
         return List.of(seat.number(), seat.presence(), standing.phase(), standing.since(),
                 standing.step().map(Step::id).map(live.plan()::indexOf), live.progress().pouredAt(seat), finished,
                 seat.sharesWith(), seat.pausedSince(), seat.readings(), seat.skinSeenAt(), seat.judgedSetAt(),
-                seat.claim().isPresent(), seat.notes().size(), seat.name().isEmpty(), seat.party().isEmpty(),
+                seat.claim().isPresent(), seat.notes().size(), seat.presenceSince(),
                 seat.candle().map(id -> live.plan().candles().indexOf(live.plan().candle(id).orElseThrow())),
                 seat.stints().stream().map(stint -> List.of(stint.from(), stint.until())).toList());
     }

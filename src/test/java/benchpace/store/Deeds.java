@@ -2,6 +2,7 @@ package benchpace.store;
 
 import benchpace.cure.room.RoomFit;
 import benchpace.live.ClassEvent;
+import benchpace.live.Nameless;
 import benchpace.live.Recorded;
 import benchpace.pace.StepPrior;
 import benchpace.plan.Plan;
@@ -24,8 +25,8 @@ import java.util.Optional;
 
 /**
  * Everything that a board writes down, one after the other without end, each by its number alone: classes set up, taps,
- * classes closed, deleted and erased, candles put on the shelf, handed out and erased, devices let in, settings, ticks,
- * plans, and what classes taught. Done twice, a deed counts once.
+ * classes closed, deleted and erased, their guests forgotten and the file rewritten, candles put on the shelf, handed
+ * out and erased, devices let in, settings, ticks, plans, and what classes taught. Done twice, a deed counts once.
  */
 final class Deeds {
     private static final Instant START = ClassOfThree.START;
@@ -47,7 +48,16 @@ final class Deeds {
         switch (number % (2 * CLASS_LASTS)) { // every second class was set up by mistake
             case CLASS_LASTS + 20 -> classes.delete(before, at(number));
             case CLASS_LASTS + 30 -> classes.erase(before);
+            case 20 -> forget(number, before);
+            case 30 -> new FileSweep(database).sweep();
             default -> oneOfTen(number);
+        }
+    }
+
+    private void forget(int number, String classId) {
+        if (number > CLASS_LASTS) {
+            classes.forgetGuests(classId, new Forgotten(at(number), true),
+                    Nameless.ofGuests().all(classes.read(classId)));
         }
     }
 

@@ -119,12 +119,7 @@ public final class Database implements AutoCloseable {
     public <T> T write(Work<T> work) {
         writing.lock();
         try {
-            if (closed) {
-                throw new StoreException("The data in " + file + " is closed.");
-            }
-            if (writer == null) {
-                writer = connect(false);
-            }
+            requireWriter();
             writer.setAutoCommit(false);
             T result = work.with(writer);
             writer.commit();
@@ -168,6 +163,48 @@ public final class Database implements AutoCloseable {
         } catch (SQLException e) {
             LOG.log(Level.WARNING, "the write-ahead log could not be emptied; it is tried again later", e);
             return false;
+        }
+    }
+
+    /**
+     * Writes the whole file anew, so that it holds nothing but what can be read from it, and empties the write-ahead
+     * log. Whoever writes waits; whoever reads goes on (https://sqlite.org/lang_vacuum.html).
+     *
+     * @return whether the log is empty, too, as after {@link #emptyWriteAheadLog}
+     * @throws StoreException if the file fails or the disk has no room for a second one: all stays as it was
+     */
+    public boolean rewrite() {
+        writing.lock();
+        try {
+            requireWriter();
+            try (Statement statement = writer.createStatement()) {
+                statement.executeUpdate("vacuum");
+            }
+            return emptied(writer);
+        } catch (SQLException e) {
+            abandon();
+            throw failure(e);
+        } finally {
+            writing.unlock();
+        }
+    }
+
+    /** How large the file is, in bytes. */
+    public long bytes() {
+        return read(connection -> {
+            try (Statement statement = connection.createStatement(); ResultSet row = statement.executeQuery(
+                    "select page_count * page_size from pragma_page_count(), pragma_page_size()")) {
+                return row.getLong(1);
+            }
+        });
+    }
+
+    private void requireWriter() throws SQLException {
+        if (closed) {
+            throw new StoreException("The data in " + file + " is closed.");
+        }
+        if (writer == null) {
+            writer = connect(false);
         }
     }
 

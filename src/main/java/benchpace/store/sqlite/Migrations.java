@@ -30,7 +30,8 @@ final class Migrations {
             "010-prep.sql",
             "011-deleted.sql",
             "012-history.sql",
-            "013-learned.sql");
+            "013-learned.sql",
+            "014-forgotten.sql");
 
     private Migrations() { }
 

@@ -103,6 +103,8 @@ class DatabaseTest {
                 + "drop table saved_plan; drop table deleted_plan; drop table plan_file; drop table prep_tick; "
                 + "drop table class_summary; drop table class_lost; drop table room_decision; "
                 + "drop trigger event_is_only_removed_with_its_class; drop table deleted_class; "
+                + "drop trigger event_is_only_changed_to_forget; drop table forgotten_class; "
+                + "create trigger event_is_never_changed before update on event begin select raise(abort, ''); end; "
                 + "create trigger event_is_never_removed before delete on event begin select raise(abort, ''); end; "
                 + "alter table event drop column device; pragma user_version = 1");
 
