@@ -2,3 +2,6 @@
 
 import './learned/lessons.js';
 import './print.js';
+import * as watch from './watch.js';
+
+watch.start();

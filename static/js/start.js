@@ -10,6 +10,7 @@ import { forget } from './offline/shell.js';
 import * as next from './start/next.js';
 import * as stored from './stored.js';
 import { onSubmit, say } from './submit.js';
+import * as watch from './watch.js';
 
 /** @param {{pin: string} | {key: string}} by @param {string} initials empty if not said */
 function pair(by, initials) {
@@ -59,6 +60,7 @@ onSubmit('sign-out-form', 'sign-out-answer', () => ask('/api/unpair', { method: 
 dialogue.start();
 pairByLink();
 leftOver.start();
+watch.start();
 
 onSubmit('set-up-form', 'set-up-answer', ({ elements }) => {
   const startsAt = elements.startsAt.value;

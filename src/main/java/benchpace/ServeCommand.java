@@ -11,6 +11,8 @@ import benchpace.board.cooling.RoomLessons;
 import benchpace.board.pacing.PosteriorPaceWatch;
 import benchpace.board.pacing.StepLessons;
 import benchpace.board.plans.PlanBook;
+import benchpace.board.playback.PlaybackModels;
+import benchpace.board.playback.Playbacks;
 import benchpace.board.time.ImpossibleClock;
 import benchpace.board.time.SteadyClock;
 import benchpace.board.view.ViewMaker;
@@ -166,6 +168,8 @@ final class ServeCommand implements Callable<Integer> {
         ShelfBoard shelf = ShelfBoard.open(database, clock);
         Boards boards = new Boards(log, clock, maker, Secrets::idEnding, new LeavingEarly(shelf), lessons, steps);
         PrepBoard prep = new PrepBoard(database, boards, clock);
+        Playbacks playbacks = new Playbacks(boards, of -> PlaybackModels.of(of, lessons, steps, zone),
+                Secrets::idEnding);
         Keys links = new Keys(new PairingKeys(database), clock);
         GuestCodes codes = new GuestCodes(new SeatCodes(database), clock);
         OlderSecrets.takeOver(new Settings(database), links, codes, boards);
@@ -181,10 +185,11 @@ final class ServeCommand implements Callable<Integer> {
         Server server;
         try {
             server = new Server(host, port, hostNames, n -> scheme + address + ":" + n + "/", boards,
-                    shelf, prep, plans, new Settings(database), access, codes, erasing, new Backups(data), clock, zone,
-                    keys);
+                    playbacks, shelf, prep, plans, new Settings(database), access, codes, erasing, new Backups(data),
+                    clock, zone, keys);
         } catch (StartFailure e) {
             erasing.close();
+            playbacks.close();
             prep.close();
             boards.close();
             throw e;
@@ -195,6 +200,7 @@ final class ServeCommand implements Callable<Integer> {
             localName.close();
             server.close();
             erasing.close();
+            playbacks.close();
             prep.close();
             boards.close();
             database.close();

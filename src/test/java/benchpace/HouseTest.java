@@ -101,6 +101,7 @@ class HouseTest {
 
     @ArchTest static final ArchRule the_board_uses_its_rooms_downward_only = layeredArchitecture()
             .consideringOnlyDependenciesInAnyPackage("benchpace.board..")
+            .layer("playback").definedBy("benchpace.board.playback")
             .layer("writer").definedBy("benchpace.board")
             .layer("view").definedBy("benchpace.board.view")
             .layer("waiting").definedBy("benchpace.board.waiting")
@@ -110,12 +111,20 @@ class HouseTest {
             .layer("attempt, time").definedBy("benchpace.board.attempt", "benchpace.board.time")
             .layer("plans").definedBy("benchpace.board.plans")
             .whereLayer("plans").mayNotBeAccessedByAnyLayer()
-            .whereLayer("writer").mayNotBeAccessedByAnyLayer()
-            .whereLayer("view").mayOnlyBeAccessedByLayers("writer")
+            .whereLayer("playback").mayNotBeAccessedByAnyLayer()
+            .whereLayer("writer").mayOnlyBeAccessedByLayers("playback")
+            .whereLayer("view").mayOnlyBeAccessedByLayers("writer", "playback")
             .whereLayer("prep").mayOnlyBeAccessedByLayers("writer")
             .whereLayer("waiting").mayOnlyBeAccessedByLayers("writer", "view")
-            .whereLayer("pacing").mayOnlyBeAccessedByLayers("writer", "view", "waiting")
-            .whereLayer("cooling").mayOnlyBeAccessedByLayers("writer", "view", "waiting", "pacing");
+            .whereLayer("pacing").mayOnlyBeAccessedByLayers("writer", "playback", "view", "waiting")
+            .whereLayer("cooling").mayOnlyBeAccessedByLayers("writer", "playback", "view", "waiting", "pacing");
+
+    /** What is played back cannot write: it is given no store. */
+    @ArchTest static final ArchRule what_is_played_back_knows_no_store = noClasses()
+            .that().resideInAPackage("benchpace.board.playback..")
+            .should().dependOnClassesThat().resideInAnyPackage("benchpace.store..", "benchpace.board.prep..")
+            .orShould().callMethodWhere(named("something is written", Set.of("submit", "create", "delete", "restore",
+                    "begin", "draw", "accept", "forget", "reset"), "benchpace.board"));
 
     @ArchTest static final ArchRule the_waits_room_does_without_the_paces = noClasses()
             .that().resideInAPackage("benchpace.board.waiting..")

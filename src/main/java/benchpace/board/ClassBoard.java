@@ -44,7 +44,7 @@ import java.util.function.Consumer;
  * One running class: the only place where its rules, its log and the time meet. Every command passes under one lock,
  * which is held for deciding and for the durable append and never while rendering or writing to a network.
  */
-public final class ClassBoard {
+public final class ClassBoard implements Watched {
     private static final Logger LOG = System.getLogger(ClassBoard.class.getName());
 
     private final String id;
@@ -91,11 +91,11 @@ public final class ClassBoard {
         this.ready = live.seq() == 1;
     }
 
-    public String id() {
+    @Override public String id() {
         return id;
     }
 
-    public LiveClass live() {
+    @Override public LiveClass live() {
         return live;
     }
 
@@ -181,7 +181,7 @@ public final class ClassBoard {
     }
 
     /** The class's time: the board's, or its own, where it has records from later than that. */
-    public Instant now() {
+    @Override public Instant now() {
         return time.now();
     }
 
@@ -283,7 +283,7 @@ public final class ClassBoard {
         return deletion;
     }
 
-    public boolean isDeleted() {
+    @Override public boolean isDeleted() {
         return deleted;
     }
 
@@ -304,7 +304,7 @@ public final class ClassBoard {
     }
 
     /** The class as it is; up to 5 s old while nothing has happened and nothing was due to change. */
-    public ClassView view() {
+    @Override public ClassView view() {
         return views.latest().view();
     }
 
@@ -339,12 +339,12 @@ public final class ClassBoard {
     }
 
     /** A seat's candle cut open as it should be this instant, where that is computed. */
-    public Optional<CutAway> cutAway(int seat) {
+    @Override public Optional<CutAway> cutAway(int seat) {
         return maker.cutAway(id, live, new SeatNumber(seat), now(), models.attempts());
     }
 
     /** A screen's own mailbox; it holds the newest view at once. */
-    public Mailbox subscribe() {
+    @Override public Mailbox subscribe() {
         Mailbox mailbox = new Mailbox(mailboxes::remove);
         mailboxes.add(mailbox);
         try {

@@ -17,12 +17,13 @@ public final class Mailbox implements AutoCloseable {
     private boolean nudged;
     private boolean closed;
 
-    Mailbox(Consumer<Mailbox> onClose) {
+    /** @param onClose told once it is closed */
+    public Mailbox(Consumer<Mailbox> onClose) {
         this.onClose = onClose;
     }
 
     /** A view older than one that was here before, waiting or fetched, is dropped. */
-    synchronized void put(MadeView made) {
+    public synchronized void put(MadeView made) {
         if (made.number() > lastNumber) {
             lastNumber = made.number();
             newest = made.view();
@@ -31,7 +32,7 @@ public final class Mailbox implements AutoCloseable {
     }
 
     /** Something that screens show beside the class has changed: lets its screen look again, without a view. */
-    synchronized void nudge() {
+    public synchronized void nudge() {
         nudged = true;
         notifyAll();
     }

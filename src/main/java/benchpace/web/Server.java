@@ -8,6 +8,7 @@ import benchpace.board.LeavingEarly;
 import benchpace.board.PrepBoard;
 import benchpace.board.ShelfBoard;
 import benchpace.board.plans.PlanBook;
+import benchpace.board.playback.Playbacks;
 import benchpace.board.time.ImpossibleClock;
 import benchpace.files.BadField;
 import benchpace.store.CannotBeKept;
@@ -36,6 +37,7 @@ import benchpace.web.plans.EditAnswers;
 import benchpace.web.plans.EditPages;
 import benchpace.web.plans.PlansApi;
 import benchpace.web.plans.PlansPages;
+import benchpace.web.playback.PlaybacksApi;
 import benchpace.web.prep.PrepApi;
 import benchpace.web.prep.PrepPages;
 import benchpace.web.prep.TicksApi;
@@ -103,16 +105,16 @@ public final class Server implements AutoCloseable {
      * @throws StartFailure in one sentence if it cannot
      */
     public Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
-                  ShelfBoard shelf, PrepBoard prep, PlanBook plans, Settings settings, Access access,
-                  GuestCodes codes, Erasing erasing, Backups backups, InstantSource clock, ZoneId zone,
-                  Optional<TlsKeys> keys) {
-        this(host, port, hostNames, reachable, boards, shelf, prep, plans, settings, access, codes, erasing,
-                backups, clock, zone, StreamLimits.USUAL, EntranceLimits.USUAL, keys);
+                  Playbacks playbacks, ShelfBoard shelf, PrepBoard prep, PlanBook plans, Settings settings,
+                  Access access, GuestCodes codes, Erasing erasing, Backups backups, InstantSource clock,
+                  ZoneId zone, Optional<TlsKeys> keys) {
+        this(host, port, hostNames, reachable, boards, playbacks, shelf, prep, plans, settings, access, codes,
+                erasing, backups, clock, zone, StreamLimits.USUAL, EntranceLimits.USUAL, keys);
     }
 
     Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
-            ShelfBoard shelf, PrepBoard prep, PlanBook plans, Settings settings, Access access, GuestCodes codes,
-            Erasing erasing, Backups backups, InstantSource clock, ZoneId zone, StreamLimits limits,
+            Playbacks playbacks, ShelfBoard shelf, PrepBoard prep, PlanBook plans, Settings settings, Access access,
+            GuestCodes codes, Erasing erasing, Backups backups, InstantSource clock, ZoneId zone, StreamLimits limits,
             EntranceLimits entrance, Optional<TlsKeys> keys) {
         this.access = access;
         streams = new Streams(limits, access);
@@ -133,7 +135,7 @@ public final class Server implements AutoCloseable {
             new DataPages(backups, access, screens).routes(routes);
             new PlansApi(plans, boards, access, clock, zone).routes(routes);
             new PlansPages(plans, boards, access, screens, clock, zone).routes(routes);
-            new ClassesApi(boards, access, streams).routes(routes);
+            new ClassesApi(boards, playbacks, access, streams).routes(routes);
             new SetupApi(boards, plans, shelf, access, zone).routes(routes);
             new SetupPages(boards, plans, access, screens, zone).routes(routes);
             new GuestsApi(boards, access).routes(routes);
@@ -142,13 +144,14 @@ public final class Server implements AutoCloseable {
             shelves.routes(routes);
             new LeaveApi(boards, new LeavingEarly(shelf), shelf, shelves, access, zone).routes(routes);
             new ShelfPages(shelf, shelves, boards, access, screens, zone).routes(routes);
-            Pages pages = new Pages(boards, prep, plans, access, pairing, streams, screens, clock, zone,
+            Pages pages = new Pages(boards, playbacks, prep, plans, access, pairing, streams, screens, clock, zone,
                     () -> reachable.apply(port()),
                     () -> localName.get().map(n -> scheme(keys) + n + ":" + port() + "/"));
             pages.routes(routes);
             new StayingAddresses(new ShownClass(boards, clock, zone), pages, access, screens, clock, zone)
                     .routes(routes);
             new ReportPages(boards, access, screens).routes(routes);
+            new PlaybacksApi(boards, playbacks, access).routes(routes);
             new TicksApi(boards, prep, access).routes(routes);
             new PrepApi(boards, prep, plans, access).routes(routes);
             new PrepPages(boards, prep, plans, access, streams, screens, clock, zone).routes(routes);

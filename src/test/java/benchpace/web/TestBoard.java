@@ -9,6 +9,8 @@ import benchpace.board.ShelfBoard;
 import benchpace.board.cooling.PlanCureClock;
 import benchpace.board.pacing.PosteriorPaceWatch;
 import benchpace.board.plans.PlanBook;
+import benchpace.board.playback.PlaybackModels;
+import benchpace.board.playback.Playbacks;
 import benchpace.board.time.BoardTime;
 import benchpace.board.view.ViewMaker;
 import benchpace.files.Json;
@@ -56,6 +58,7 @@ public final class TestBoard implements AutoCloseable {
     public static final String WALL_PIN = "864209";
     public static final ZoneId ZONE = ZoneId.of("Europe/Berlin");
 
+    private static final PlaybackModels PLAYED = new PlaybackModels(new PlanCureClock(), PosteriorPaceWatch::new, ZONE);
     private static final AtomicLong COMMANDS = new AtomicLong();
     private static final Logger ROOT = Logger.getLogger("");
     private static final Logger SERVER = Logger.getLogger("org.eclipse.jetty");
@@ -78,6 +81,7 @@ public final class TestBoard implements AutoCloseable {
     private Server server;
     private ShelfBoard shelf;
     private PrepBoard prep;
+    private Playbacks playbacks;
     private Erasing erasing;
     private Access access;
     private GuestCodes codes;
@@ -138,6 +142,7 @@ public final class TestBoard implements AutoCloseable {
         shelf = ShelfBoard.open(database, clock);
         boards = new Boards(log, clock, maker, Secrets::idEnding, new LeavingEarly(shelf));
         prep = new PrepBoard(database, boards, clock);
+        playbacks = new Playbacks(boards, of -> PLAYED, Secrets::idEnding);
         Keys keys = new Keys(new PairingKeys(database), clock);
         access = new Access(new Sessions(database), clock, Pins.of(PIN, HELPER_PIN, WALL_PIN), keys,
                 request -> request.ip().equals("127.0.0.1")); // its other addresses are strangers' here
@@ -151,14 +156,15 @@ public final class TestBoard implements AutoCloseable {
                 new Erasing.Part("codes of seats whose class is over", () -> codes.forgetThoseOf(boards)),
                 new Erasing.Part("devices that were paired a year ago", access::forgetOld)));
         server = new Server("127.0.0.1", port, Set.of("loft.example"), n -> "http://127.0.0.1:" + n + "/", boards,
-                shelf, prep, plans, new Settings(database), access, codes, erasing, new Backups(data), clock, ZONE,
-                limits, entrance, Optional.empty());
+                playbacks, shelf, prep, plans, new Settings(database), access, codes, erasing, new Backups(data), clock,
+                ZONE, limits, entrance, Optional.empty());
         port = server.port();
     }
 
     private void stop() {
         server.close();
         erasing.close();
+        playbacks.close();
         prep.close();
         boards.close();
         database.close();
@@ -193,6 +199,10 @@ public final class TestBoard implements AutoCloseable {
 
     public Boards boards() {
         return boards;
+    }
+
+    public Playbacks playbacks() {
+        return playbacks;
     }
 
     public ShelfBoard shelf() {

@@ -4,6 +4,8 @@ import benchpace.board.Answer;
 import benchpace.board.Boards;
 import benchpace.board.ClassBoard;
 import benchpace.board.LeavingEarly.Followed;
+import benchpace.board.Watched;
+import benchpace.board.playback.Playbacks;
 import benchpace.files.Json;
 import benchpace.files.Words;
 import benchpace.files.log.CommandJson;
@@ -12,6 +14,7 @@ import benchpace.live.Command;
 import benchpace.live.EventTrait;
 import benchpace.live.Recorded;
 import benchpace.web.pairing.Access;
+import benchpace.web.playback.PlaybackJson;
 import benchpace.web.request.AskedClass;
 import benchpace.web.request.Bodies;
 import benchpace.web.request.Problem;
@@ -23,6 +26,7 @@ import benchpace.web.stream.Streams;
 import benchpace.words.RefusalWords;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.io.ByteArrayInputStream;
@@ -36,11 +40,13 @@ import java.util.Iterator;
 /** The JSON interface to classes. */
 public final class ClassesApi {
     private final Boards boards;
+    private final Playbacks playbacks;
     private final Access access;
     private final Streams streams;
 
-    public ClassesApi(Boards boards, Access access, Streams streams) {
+    public ClassesApi(Boards boards, Playbacks playbacks, Access access, Streams streams) {
         this.boards = boards;
+        this.playbacks = playbacks;
         this.access = access;
         this.streams = streams;
     }
@@ -50,11 +56,15 @@ public final class ClassesApi {
         Reads.route(routes, "/api/classes/{id}", this::state);
         routes.post("/api/classes/{id}/commands", this::command);
         Reads.route(routes, "/api/classes/{id}/events", this::events);
-        Reads.route(routes, "/api/classes/{id}/stream", ctx -> streams.serve(ctx, access.viewer(ctx), board(ctx)));
+        Reads.route(routes, "/api/classes/{id}/stream", ctx -> streams.serve(ctx, access.viewer(ctx), watched(ctx)));
     }
 
     private ClassBoard board(Context ctx) {
         return AskedClass.of(ctx, boards);
+    }
+
+    private Watched watched(Context ctx) {
+        return AskedClass.watched(ctx, boards, playbacks);
     }
 
     private void list(Context ctx) {
@@ -70,7 +80,10 @@ public final class ClassesApi {
 
     private void state(Context ctx) {
         Viewer viewer = access.paired(ctx);
-        Bodies.send(ctx, 200, StateJson.of(board(ctx).view(), viewer));
+        Watched watched = watched(ctx);
+        ObjectNode state = StateJson.of(watched.view(), viewer);
+        watched.playing().ifPresent(playing -> state.set("playback", PlaybackJson.of(playing)));
+        Bodies.send(ctx, 200, state);
     }
 
     private void command(Context ctx) {

@@ -3,14 +3,17 @@ package benchpace.web.classes;
 import benchpace.board.Boards;
 import benchpace.board.ClassBoard;
 import benchpace.board.PrepBoard;
+import benchpace.board.Watched;
 import benchpace.board.attempt.Faults;
 import benchpace.board.plans.PlanBook;
+import benchpace.board.playback.Playbacks;
 import benchpace.board.prep.Occasion;
 import benchpace.board.view.ClassView;
 import benchpace.live.LiveClass;
 import benchpace.web.pairing.Access;
 import benchpace.web.pairing.Pairing;
 import benchpace.web.pairing.Throttle;
+import benchpace.web.playback.Bands;
 import benchpace.web.request.AskedClass;
 import benchpace.web.request.Problem;
 import benchpace.web.request.QrCode;
@@ -45,6 +48,7 @@ public final class Pages {
     private static final Logger LOG = System.getLogger(Pages.class.getName());
 
     private final Boards boards;
+    private final Playbacks playbacks;
     private final PrepBoard prep;
     private final PlanBook plans;
     private final Access access;
@@ -55,16 +59,19 @@ public final class Pages {
     private final ZoneId zone;
     private final Supplier<String> reachable;
     private final Supplier<Optional<String>> byName;
+    private final Bands bands;
     private final Faults faults = new Faults();
 
     /**
      * @param reachable the address of the board that phones on the same network can reach
      * @param byName    the same by its name, where the network knows that
      */
-    public Pages(Boards boards, PrepBoard prep, PlanBook plans, Access access, Pairing pairing, Streams streams,
-                 Screens screens, InstantSource clock, ZoneId zone, Supplier<String> reachable,
+    public Pages(Boards boards, Playbacks playbacks, PrepBoard prep, PlanBook plans, Access access, Pairing pairing,
+                 Streams streams, Screens screens, InstantSource clock, ZoneId zone, Supplier<String> reachable,
                  Supplier<Optional<String>> byName) {
         this.boards = boards;
+        this.playbacks = playbacks;
+        this.bands = new Bands(reachable, zone);
         this.prep = prep;
         this.plans = plans;
         this.access = access;
@@ -85,7 +92,7 @@ public final class Pages {
             Reads.route(routes, address + "/stream", ctx -> stream(ctx, kind));
         }
         Reads.route(routes, "/classes/{id}",
-                ctx -> ctx.redirect("/classes/" + board(ctx).id() + "/" + home(ctx).token()));
+                ctx -> ctx.redirect("/classes/" + watched(ctx).id() + "/" + home(ctx).token()));
         Reads.route(routes, "/classes/{id}/seats/{seat}/sheet", this::sheet);
     }
 
@@ -97,14 +104,15 @@ public final class Pages {
         };
     }
 
-    private ClassBoard board(Context ctx) {
-        return AskedClass.of(ctx, boards);
+    private Watched watched(Context ctx) {
+        return AskedClass.watched(ctx, boards, playbacks);
     }
 
     private void page(Context ctx, ScreenKind kind) {
-        ClassBoard board = board(ctx);
+        Watched watched = watched(ctx);
         if (opens(ctx, kind)) {
-            html(ctx, screens.page(kind, board.view(), access.viewer(ctx)));
+            Viewer viewer = access.viewer(ctx);
+            html(ctx, screens.page(kind, watched.view(), viewer, bands.of(watched, kind, viewer)));
         }
     }
 
@@ -137,24 +145,29 @@ public final class Pages {
     }
 
     private void stream(Context ctx, ScreenKind kind) {
-        ClassBoard board = board(ctx);
+        Watched watched = watched(ctx);
         Viewer viewer = access.viewer(ctx);
         mayLook(viewer, kind);
-        streams.serve(ctx, viewer, board, view -> screens.fragments(kind, view, viewer),
-                () -> kind == ScreenKind.INSTRUCTOR ? Map.of("guesses", screens.guesses(guesses()),
-                        "clocks", screens.clocks(ClockLine.of(boards.clocks(), board, new Times(zone)))) : Map.of());
+        streams.serve(ctx, viewer, watched, view -> screens.fragments(kind, view, viewer),
+                () -> kind == ScreenKind.INSTRUCTOR && watched instanceof ClassBoard board ? beside(board) : Map.of());
+    }
+
+    /** What the instructor should know of the board while a class runs. */
+    private Map<String, String> beside(ClassBoard board) {
+        return Map.of("guesses", screens.guesses(guesses()),
+                "clocks", screens.clocks(ClockLine.of(boards.clocks(), board, new Times(zone))));
     }
 
     private void sheet(Context ctx) {
         Viewer viewer = access.paired(ctx);
-        ClassBoard board = board(ctx);
-        ClassView view = board.view();
+        Watched watched = watched(ctx);
+        ClassView view = watched.view();
         String seat = ctx.pathParam("seat");
         if (!seat.matches("\\d{1,3}") || view.seats().stream().noneMatch(s -> s.seat() == Integer.parseInt(seat))) {
             throw new Refused(Problem.notFound("There is no seat " + seat + " in this class."));
         }
         int number = Integer.parseInt(seat);
-        html(ctx, screens.sheet(view, number, viewer, board.cutAway(number)));
+        html(ctx, screens.sheet(view, number, viewer, watched.cutAway(number)));
     }
 
     private void start(Context ctx, int status, String notice) {

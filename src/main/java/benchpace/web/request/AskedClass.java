@@ -2,6 +2,9 @@ package benchpace.web.request;
 
 import benchpace.board.Boards;
 import benchpace.board.ClassBoard;
+import benchpace.board.Watched;
+import benchpace.board.playback.Playbacks;
+import benchpace.words.PlaybackWords;
 import io.javalin.http.Context;
 
 /** The class that an address with {@code {id}} names. */
@@ -14,12 +17,35 @@ public final class AskedClass {
                 "The instructor deleted this class. The start page lists those there are.");
     }
 
-    /** @throws Refused if there is none */
+    /**
+     * The class itself, with all that can be done to it.
+     *
+     * @throws Refused if there is none; an evening that is played back is none
+     */
     public static ClassBoard of(Context ctx, Boards boards) {
-        return boards.find(ctx.pathParam("id")).orElseThrow(() -> boards.wasDeleted(ctx.pathParam("id"))
+        return named(ctx.pathParam("id"), boards);
+    }
+
+    /** The same of a class that a body names. */
+    public static ClassBoard named(String id, Boards boards) {
+        if (Playbacks.isOne(id)) {
+            throw new Refused(Problem.of(PlaybackWords.nothingToTap()));
+        }
+        return boards.find(id).orElseThrow(() -> boards.wasDeleted(id)
                 ? new Refused(deleted()) : new Refused(new Problem(404, "no-such-class",
                 "There is no such class",
                 "There is no class of that address; it may have been a demo class. "
                 + "The start page lists those there are.")));
+    }
+
+    /** The class, or the evening that is played back, for screens. @throws Refused if there is neither */
+    public static Watched watched(Context ctx, Boards boards, Playbacks playbacks) {
+        String id = ctx.pathParam("id");
+        return Playbacks.isOne(id) ? playbacks.find(id).orElseThrow(AskedClass::noPlayback) : of(ctx, boards);
+    }
+
+    /** Of an evening that is not played back, or no longer. */
+    public static Refused noPlayback() {
+        return new Refused(Problem.of(PlaybackWords.noLonger()));
     }
 }

@@ -35,6 +35,7 @@ import benchpace.web.screen.plans.EditPreview;
 import benchpace.web.screen.plans.PlansPage;
 import benchpace.web.screen.plans.VersionPage;
 import benchpace.web.screen.plans.VersionsPage;
+import benchpace.web.screen.playback.PlaybackBand;
 import benchpace.web.screen.prep.PrepGiven;
 import benchpace.web.screen.prep.PrepPage;
 import benchpace.web.screen.prep.PrepParts;
@@ -101,7 +102,15 @@ public final class Screens {
 
     /** The same at an address that follows one class after the other. */
     public String page(ScreenKind kind, ClassView view, Viewer viewer, Following following) {
-        Shell shell = shell(kind, view, viewer, following);
+        return page(kind, view, viewer, shell(kind, view, viewer, following));
+    }
+
+    /** The same, plainly marked where it is an evening that is played back. @param band empty for a class */
+    public String page(ScreenKind kind, ClassView view, Viewer viewer, Optional<PlaybackBand> band) {
+        return page(kind, view, viewer, shell(kind, view, viewer, Following.NOTHING).with(band));
+    }
+
+    private String page(ScreenKind kind, ClassView view, Viewer viewer, Shell shell) {
         Parts parts = parts(kind, view, viewer);
         return switch (kind) {
             case INSTRUCTOR -> render("instructor/page.jte", InstructorPage.of(shell, view, viewer,
@@ -356,7 +365,7 @@ public final class Screens {
             case WALL -> List.of("cut", "wall-wait");
         };
         return new Shell(title, kind.token(), sheets, view.id(), view.now().toString(), view.zone().getId(),
-                viewer.role().token(), viewer.initials(), following);
+                viewer.role().token(), viewer.initials(), following, Optional.empty());
     }
 
     private String render(String template, Object of) {

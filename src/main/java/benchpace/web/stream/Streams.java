@@ -1,8 +1,9 @@
 package benchpace.web.stream;
 
-import benchpace.board.ClassBoard;
 import benchpace.board.Mailbox;
+import benchpace.board.Watched;
 import benchpace.board.view.ClassView;
+import benchpace.board.view.Playing;
 import benchpace.files.Json;
 import benchpace.web.entrance.Lines;
 import benchpace.web.pairing.Access;
@@ -10,6 +11,7 @@ import benchpace.web.request.Problem;
 import benchpace.web.request.Refused;
 import benchpace.web.screen.shell.Viewer;
 import benchpace.web.stream.StreamPlaces.Place;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import jakarta.servlet.AsyncContext;
@@ -19,6 +21,7 @@ import java.io.UncheckedIOException;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -47,7 +50,7 @@ public final class Streams implements AutoCloseable {
     }
 
     /** A stream of bare {@code state} events. */
-    public void serve(Context ctx, Viewer viewer, ClassBoard board) {
+    public void serve(Context ctx, Viewer viewer, Watched board) {
         serve(ctx, viewer, board, view -> Map.of(), Map::of);
     }
 
@@ -58,7 +61,7 @@ public final class Streams implements AutoCloseable {
      * @param fragments what the screen shows of a view: event name to content; only changed ones are sent
      * @param beside    what it shows besides, of the board and not of the class: asked for at every beat, too
      */
-    public void serve(Context ctx, Viewer viewer, ClassBoard board, Function<ClassView, Map<String, String>> fragments,
+    public void serve(Context ctx, Viewer viewer, Watched board, Function<ClassView, Map<String, String>> fragments,
                Supplier<Map<String, String>> beside) {
         ctx.contentType(EventStream.MEDIA_TYPE);
         ctx.header("X-Accel-Buffering", "no");
@@ -100,7 +103,7 @@ public final class Streams implements AutoCloseable {
      * The future that is handed back never ends: the framework would go on with a request that may be gone by then.
      * The writer itself ends the answer.
      */
-    private CompletableFuture<Void> start(Context ctx, ClassBoard board, Shown shown, Place place) {
+    private CompletableFuture<Void> start(Context ctx, Watched board, Shown shown, Place place) {
         try {
             run(ctx, board, shown, place);
         } catch (RuntimeException | Error e) {
@@ -110,7 +113,7 @@ public final class Streams implements AutoCloseable {
         return new CompletableFuture<>();
     }
 
-    private void run(Context ctx, ClassBoard board, Shown shown, Place place) {
+    private void run(Context ctx, Watched board, Shown shown, Place place) {
         AsyncContext answer = ctx.req().getAsyncContext();
         EventStream stream = new EventStream(output(ctx));
         Mailbox mailbox = place.hold(board.subscribe());
@@ -152,7 +155,7 @@ public final class Streams implements AutoCloseable {
         }
     }
 
-    private void write(EventStream stream, ClassBoard board, Mailbox mailbox, Shown shown)
+    private void write(EventStream stream, Watched board, Mailbox mailbox, Shown shown)
             throws IOException, InterruptedException {
         while (!mailbox.isClosed()) {
             Optional<ClassView> view = mailbox.take(limits.beat());
@@ -193,14 +196,23 @@ public final class Streams implements AutoCloseable {
         }
     }
 
-    private static String state(ClassBoard board, ClassView view) {
-        return EventStream.event("state", Long.toString(view.seq()), Json.text(Json.object().put("seq", view.seq())
-                .put("now", board.now().toString()).put("clocks", board.live().clocks())
-                .put("stage", view.stage().name().toLowerCase(java.util.Locale.ROOT))));
+    private static String state(Watched board, ClassView view) {
+        return EventStream.event("state", Long.toString(view.seq()), Json.text(stamped(board, Json.object()
+                .put("seq", view.seq()).put("clocks", board.live().clocks())
+                .put("stage", view.stage().name().toLowerCase(Locale.ROOT)))));
     }
 
-    private static String beat(ClassBoard board) {
-        return EventStream.event("beat", "", Json.text(Json.object().put("now", board.now().toString())));
+    /** With the time, and with how it goes on from there. */
+    private static ObjectNode stamped(Watched board, ObjectNode event) {
+        Optional<Playing> playing = board.playing();
+        event.put("now", playing.map(Playing::at).orElseGet(board::now).toString());
+        playing.ifPresent(p -> event.putObject("playback").put("rate", p.rate()).put("speed", p.speed())
+                .put("paused", p.paused()).put("turn", p.turn()));
+        return event;
+    }
+
+    private static String beat(Watched board) {
+        return EventStream.event("beat", "", Json.text(stamped(board, Json.object())));
     }
 
     /** How many screens are connected. */

@@ -10,6 +10,8 @@ import benchpace.board.cooling.RoomLessons;
 import benchpace.board.pacing.PosteriorPaceWatch;
 import benchpace.board.pacing.StepLessons;
 import benchpace.board.plans.PlanBook;
+import benchpace.board.playback.PlaybackModels;
+import benchpace.board.playback.Playbacks;
 import benchpace.board.time.BoardTime;
 import benchpace.board.view.ViewMaker;
 import benchpace.files.Json;
@@ -85,9 +87,11 @@ public final class CureBoard implements AutoCloseable, InstantSource {
                 new PlanFolder(data.resolve("plans")), this);
         codes = new GuestCodes(new SeatCodes(database), this);
         erasing = new Erasing(BoardTime.of(this), List.of());
+        Playbacks playbacks = new Playbacks(boards, of -> PlaybackModels.of(of, lessons, steps, ZoneId.of("UTC")),
+                Secrets::idEnding);
         server = new Server("127.0.0.1", 0, Set.of(), n -> "http://127.0.0.1:" + n + "/", boards,
-                shelf, new PrepBoard(database, boards, this), plans, new Settings(database), access, codes, erasing,
-                new Backups(data), this, ZoneId.of("UTC"), Optional.empty());
+                playbacks, shelf, new PrepBoard(database, boards, this), plans, new Settings(database), access, codes,
+                erasing, new Backups(data), this, ZoneId.of("UTC"), Optional.empty());
     }
 
     @Override public Instant instant() {

@@ -25,7 +25,7 @@ public record BetweenPage(Shell shell, String thanks, String next, boolean large
     public static BetweenPage of(ScreenKind kind, Viewer viewer, Following following, Optional<Told> next,
                                  Optional<Told> over, Instant now, ZoneId zone) {
         Shell shell = new Shell("No class just now", "between", List.of(), "", "", zone.getId(), viewer.role().token(),
-                viewer.initials(), following);
+                viewer.initials(), following, Optional.empty());
         Times times = new Times(zone);
         String words = next.map(t -> "Next: " + t.name() + ", " + lower(times.dayFrom(t.startsAt(), now)) + ".")
                 .orElse("No class is set up yet.");

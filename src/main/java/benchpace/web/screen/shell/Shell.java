@@ -1,6 +1,9 @@
 package benchpace.web.screen.shell;
 
+import benchpace.web.screen.playback.PlaybackBand;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What frames a page.
@@ -10,14 +13,27 @@ import java.util.List;
  * @param classId the class it follows; empty for pages that follow none
  * @param now     the board's time, RFC 3339; empty for pages that follow no class
  * @param following the address that it keeps to, where it follows one class after the other
+ * @param playback what marks it where an evening is played back; empty elsewhere
  */
 public record Shell(String title, String screen, List<String> sheets, String classId, String now, String zone,
-                    String role, String initials, Following following) {
+                    String role, String initials, Following following, Optional<PlaybackBand> playback) {
 
     /** A page at an address of its own. */
     public Shell(String title, String screen, List<String> sheets, String classId, String now, String zone, String role,
                  String initials) {
-        this(title, screen, sheets, classId, now, zone, role, initials, Following.NOTHING);
+        this(title, screen, sheets, classId, now, zone, role, initials, Following.NOTHING, Optional.empty());
+    }
+
+    /** The same where an evening is played back. */
+    public Shell with(Optional<PlaybackBand> band) {
+        return new Shell(title, screen, sheets, classId, now, zone, role, initials, following, band);
+    }
+
+    /** Its further style sheets, all of them. */
+    public List<String> allSheets() {
+        List<String> all = new ArrayList<>(sheets);
+        playback.ifPresent(band -> all.add("playback"));
+        return all;
     }
 
     /** A page that follows no class. */
