@@ -19,6 +19,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
@@ -69,10 +70,11 @@ final class Marks {
         private final List<Mark> flags = new ArrayList<>();
         private final Map<Integer, Level> shown = new HashMap<>();
         private LiveClass live;
-        private Instant origin = played.from();
         private ClassTrack track;
-        private double minutes;
-        private PaceMemory memory = PaceMemory.EMPTY;
+        private Optional<Judged> last = Optional.empty();
+
+        /** What was judged last. @param origin what its minutes count from */
+        private record Judged(Instant origin, ClassTrack track, double minutes, PaceMemory memory) { }
 
         List<Mark> flags() {
             TreeSet<Instant> events = new TreeSet<>();
@@ -88,6 +90,7 @@ final class Marks {
 
         /** The next half minute of the class's own grid. */
         private Instant afterHalf(Instant at) {
+            Instant origin = ClassTracks.origin(live);
             Duration since = Duration.between(origin, at);
             return origin.plus(TICK.multipliedBy(Math.floorDiv(since.toMillis(), TICK.toMillis()) + 1));
         }
@@ -96,26 +99,24 @@ final class Marks {
             LiveClass then = played.at(at);
             if (then != live) {
                 live = then;
-                follow(ClassTracks.of(then, cure.clocksOf(id, then, at)), at);
-            } else {
-                follow(track, at);
+                track = ClassTracks.of(then, cure.clocksOf(id, then, at));
             }
+            judge(at);
         }
 
-        private void follow(ClassTrack fresh, Instant at) {
-            Instant begins = ClassTracks.origin(live);
-            double now = ClassTracks.minutes(begins, at);
+        private void judge(Instant at) {
+            Instant origin = ClassTracks.origin(live);
+            double now = ClassTracks.minutes(origin, at);
             if (live.closedAt().isPresent() || live.isLeftOpen(at) || now < 0) {
-                origin = begins;
+                last = Optional.empty();
                 shown.clear();
                 return;
             }
             PaceEngine engine = pace.engine(id, live);
-            memory = begins.equals(origin) && track != null ? engine.follow(track, minutes, memory, fresh, now)
-                    : engine.remember(fresh, now, PaceMemory.EMPTY);
-            origin = begins;
-            track = fresh;
-            minutes = now;
+            PaceMemory memory = last.filter(before -> before.origin.equals(origin))
+                    .map(before -> engine.follow(before.track, before.minutes, before.memory, track, now))
+                    .orElseGet(() -> engine.remember(track, now, PaceMemory.EMPTY));
+            last = Optional.of(new Judged(origin, track, now, memory));
             new TreeMap<>(engine.levels(track, now, memory)).forEach((seat, level) -> flag(seat, level, at));
         }
 

@@ -152,7 +152,7 @@ public final class Playback implements Watched {
     /** What there is to see in it, in order; worked out when somebody first asks. */
     public synchronized List<Mark> marks() {
         if (marks.isEmpty()) {
-            Marks found = new Marks(id, played, models.cure(), models.pace().get());
+            Marks found = new Marks(id, new PlayedClass(played.events()), models.cure(), models.pace().get());
             try {
                 marks = found.all();
             } catch (RuntimeException | StackOverflowError e) { // who was flagged is not known; what happened is

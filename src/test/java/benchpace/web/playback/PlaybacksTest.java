@@ -83,7 +83,7 @@ class PlaybacksTest {
         List<String> marks = new ArrayList<>();
         told(opened(board.instructor())).get("marks").forEach(mark -> marks.add(mark.get("words").textValue()));
 
-        assertThat(marks).contains("Opened Wicks").anyMatch(words -> words.startsWith("Seat 4 is behind"));
+        assertThat(marks).contains("Opened Set the wick").anyMatch(words -> words.startsWith("Seat 4 is behind"));
     }
 
     @Test void nothing_can_be_tapped_in_it_and_the_class_stays_as_it_is() {
