@@ -55,7 +55,7 @@ function look() {
   const now = behind();
   const fresh = [...now].some((seat) => !known.has(seat));
   known = now;
-  if (!fresh) return;
+  if (!fresh || document.getElementById('playback')) return; // who was behind on an evening long past calls nobody
   document.dispatchEvent(new CustomEvent('board:alert'));
   if (wanted('chime')) chime();
   if (wanted('shake')) shake();

@@ -8,6 +8,8 @@ const LOST_AFTER_MS = 30_000;
 const MINUTE_MS = 60_000;
 const HOUR_MS = 60 * MINUTE_MS;
 const JUMP_MS = 2_000;
+/** An evening that is played back passes a minute in a second. */
+const QUICK_MS = 250;
 
 /** @type {number[]} server time minus the browser's count, in ms, the newest last */
 const offsets = [];
@@ -18,6 +20,12 @@ let doubtful = true;
 let lost = false;
 /** @type {number | undefined} */
 let clocks;
+/** So many times as fast as the clock in the room the board's time goes on: 1, but for an evening that is played back. */
+let rate = 1;
+/** Changes whenever an evening that is played back goes on in another way. */
+let turn = 0;
+/** No later than that, in ms: an evening that is played back stands still at its end. */
+let last = Infinity;
 
 function apart() {
   return Date.now() - performance.now();
@@ -26,18 +34,23 @@ function apart() {
 /**
  * @param {string} stamp the server's time, RFC 3339
  * @param {number} [setRight] how often the class's clock was set right so far
+ * @param {{rate: number, turn: number}} [playback] how an evening that is played back goes on from there
  */
-export function heard(stamp, setRight) {
+export function heard(stamp, setRight, playback) {
   const at = Date.parse(stamp);
   if (Number.isNaN(at)) return;
   if (setRight !== undefined && setRight !== clocks) {
     clocks = setRight; // stamps of the wrong clock mean nothing any more
     offsets.length = 0;
   }
+  if (playback && (playback.turn !== turn || playback.rate !== rate)) {
+    ({ rate, turn } = playback); // it goes on otherwise than the stamps before said
+    offsets.length = 0;
+  }
   heardAt = performance.now();
-  const offset = at - heardAt;
+  const offset = at - heardAt * rate;
   // After a sleep, or when the board's own clock moved, older samples no longer mean anything.
-  if (!sure() || (offsets.length > 0 && Math.abs(offset - median()) > JUMP_MS)) offsets.length = 0;
+  if (!sure() || (offsets.length > 0 && Math.abs(offset - median()) > JUMP_MS * Math.max(1, rate))) offsets.length = 0;
   offsets.push(offset);
   if (offsets.length > SAMPLES) offsets.shift();
   apartAt = apart();
@@ -66,7 +79,7 @@ function median() {
 
 /** @returns {Date} the board's time; after a sleep too early rather than too late until the next stamp */
 export function now() {
-  return new Date(offsets.length === 0 ? Date.now() : performance.now() + median());
+  return new Date(offsets.length === 0 ? Date.now() : Math.min(last, performance.now() * rate + median()));
 }
 
 /** @returns {boolean} no stamp has come for so long that a countdown may be wrong */
@@ -176,7 +189,9 @@ export function start(onTouch = () => {}) {
     heard(new Date(Date.parse(written) + Date.now() - Number(kept)).toISOString());
     doubt();
   } else if (written) {
-    heard(written);
+    const played = document.getElementById('playback')?.dataset;
+    if (played) last = Date.parse(played.until);
+    heard(played?.at ?? written, undefined, played && { rate: Number(played.rate), turn: Number(played.turn) });
   }
   document.addEventListener('htmx:sseMessage', (event) => tick(event.target));
   const beat = () => {
@@ -188,5 +203,5 @@ export function start(onTouch = () => {}) {
     tick();
   };
   beat();
-  setInterval(beat, 1000);
+  setInterval(beat, document.getElementById('playback') ? QUICK_MS : 1_000);
 }

@@ -4,6 +4,7 @@
 import { ask } from './api.js';
 import * as clock from './clock.js';
 import { forget, warning } from './offline/shell.js';
+import * as playback from './playback.js';
 import { say } from './status.js';
 
 const SILENT_MS = 25_000;
@@ -108,9 +109,10 @@ function open(url) {
 function stamped(event) {
   heardAt = performance.now();
   try {
-    const { now, stage, clocks } = JSON.parse(event.data);
+    const { now, stage, clocks, playback: playing } = JSON.parse(event.data);
     if (stage) document.body.dataset.stage = stage;
-    if (now) clock.heard(now, clocks);
+    if (now) clock.heard(now, clocks, playing);
+    if (playing) document.dispatchEvent(new CustomEvent('board:playing', { detail: playing }));
   } catch {
     return; // a stamp that cannot be read tells no time; the next one will
   }
@@ -126,7 +128,7 @@ function gone() {
   source = undefined;
   forget();
   say('stream', '');
-  say('pairing', 'This class was deleted.', { href: '/', words: 'To the start page' });
+  say('pairing', document.getElementById('playback')?.dataset.gone ?? 'This class was deleted.', { href: '/', words: 'To the start page' });
 }
 
 /** A stream that the board refused may have been refused because this device was signed out. @param {string} url */
@@ -180,6 +182,7 @@ function visibilityChanged() {
 
 /** Must run before htmx looks at the page: modules do, as they come before DOMContentLoaded. */
 export function start() {
+  playback.start();
   window.htmx.createEventSource = open;
   clock.start((lost) => say('clock', lost ? 'Times may have moved since.' : ''));
   document.addEventListener('visibilitychange', visibilityChanged);

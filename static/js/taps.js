@@ -50,9 +50,14 @@ export function watchTaps(watcher) {
 /**
  * Puts a command in the box and starts sending.
  * @param {Omit<Command, 'commandId' | 'at'>} wish
- * @returns {boolean} false if the very same wish waits already
+ * @returns {boolean} false if the very same wish waits already, or an evening is only played back
  */
 export function send(wish) {
+  const played = document.getElementById('playback');
+  if (played) {
+    tell(played.dataset.told); // and nothing is kept of it
+    return false;
+  }
   if (waitsAlready(wish)) return false;
   const key = keep({ commandId: token(), at: clock.now().toISOString(), clocks: clock.which(), ...wish });
   if (!clock.sure()) doubted.set(key, performance.now());

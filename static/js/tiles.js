@@ -86,7 +86,7 @@ function tap(tile, { step, canFinish, triedFrom }) {
 
 /** The first tap after a sleep counts only if the tile still means it once the board has spoken. */
 async function finish(tile, seat, step) {
-  mark(seat, 'done');
+  if (!document.getElementById('playback')) mark(seat, 'done');
   if (!isCurrent() && await inTime() && shown(tile).step !== step) {
     unmark(tile.closest('[data-place]'));
     tell(`Seat ${seat} had moved on while this screen slept. Look at it again.`);

@@ -12,7 +12,7 @@ awake.start();
 commands.start();
 undo.start();
 taps.start();
-cue.start();
+if (!document.body.dataset.playback) cue.start(); // what was called out long ago calls nobody
 
 /** What was folded or unfolded by hand stays so when the stream brings its part of the page anew. */
 const folding = new Map();

@@ -1,13 +1,13 @@
 // The service worker: where the page is secure (TLS, or the board's own machine) it keeps what this device needs to open its
 // page again without a network. The board puts VERSION and FILES before this text; another version is another worker.
 // It keeps the instructor's and the helper's page as this device last saw them, and the files they use. It never keeps
-// an answer of the interface, a stream, or another page, and forgets the pages as soon as the device is paired no more.
+// an answer of the interface, a stream, an evening that is played back (whose id alone has a dot), or another page, and forgets the pages as soon as the device is paired no more.
 // It fetches by itself, not by api.js: what goes through it is the page's own request, and the answer whole.
 /* global VERSION, FILES */
 
 const SHELL = `benchpace-shell-${VERSION}`;
 const PAGES = 'benchpace-pages';
-const KEPT = /^\/(table|helper|classes\/[^/]+\/(instructor|helper))$/;
+const KEPT = /^\/(table|helper|classes\/[^/.]+\/(instructor|helper))$/;
 const PAIRINGS = new Set(['/api/pair', '/api/unpair']);
 const PATIENCE_MS = 8_000;
 

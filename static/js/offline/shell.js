@@ -15,7 +15,7 @@ export function isKept() {
 
 /** @returns {string} what is to be said while the page is not live; empty where nothing is lost by loading it again */
 export function warning() {
-  return isKept() || !PAGES.has(document.body.dataset.screen) ? ''
+  return isKept() || document.body.dataset.playback || !PAGES.has(document.body.dataset.screen) ? ''
     : " Don't reload: without the network this page can't be fetched again.";
 }
 
@@ -34,7 +34,7 @@ function keepSoon() {
 }
 
 export function start() {
-  if (!navigator.serviceWorker) return;
+  if (!navigator.serviceWorker || document.body.dataset.playback) return; // what is played back is gone with the board
   navigator.serviceWorker.register('/sw.js').catch(() => { /* then it is a page like any other */ });
   navigator.serviceWorker.addEventListener('controllerchange', keepSoon);
   document.addEventListener('board:stamp', (event) => { if (event.detail === 'state') keepSoon(); });

@@ -32,12 +32,18 @@ public record Menu(List<Entry> screens, List<Entry> further, List<Entry> dialogs
         if (instructor) {
             screens.add(to(shell, ScreenKind.INSTRUCTOR, "The table", "seats, taps and the next step"));
         }
-        screens.add(new Entry("Prep", "what to melt, lay out and buy", of + PREP, shell.screen().equals(PREP), false));
+        boolean played = shell.playback().isPresent();
+        if (!played) {
+            screens.add(new Entry("Prep", "what to melt, lay out and buy", of + PREP, shell.screen().equals(PREP),
+                    false));
+        }
         screens.add(to(shell, ScreenKind.HELPER, "Helper's phone", "who needs somebody"));
         screens.add(new Entry("Wall", "what the television shows", of + ScreenKind.WALL.token(), false, true));
         screens.add(to(shell, ScreenKind.WAIT, "The wait", "what opens when, and for whom"));
         List<Entry> further = new ArrayList<>();
-        if (instructor) {
+        shell.playback().filter(band -> !band.lookBack().isEmpty()).ifPresent(band ->
+                screens.add(new Entry("Look back", "what held the class", band.lookBack(), false, false)));
+        if (instructor && !played) {
             screens.add(new Entry("Look back", "what held the class", of + "report", false, false));
             further.add(new Entry("Seats and names", "add a seat, correct a guest, print cards", of + "setup", false,
                     false));
@@ -59,6 +65,10 @@ public record Menu(List<Entry> screens, List<Entry> further, List<Entry> dialogs
     private static List<Entry> dialogs(Shell shell) {
         if (shell.screen().equals(PREP)) {
             return List.of();
+        }
+        if (shell.playback().isPresent()) {
+            return shell.playback().get().controls() ? List.of(new Entry("Other screens",
+                    "this evening on a wall or a phone", "playback-dialog", false, false)) : List.of();
         }
         Entry chime = new Entry("Chime", "when a seat falls behind", "chime-dialog", false, false);
         return !shell.screen().equals(ScreenKind.INSTRUCTOR.token()) ? List.of(chime)
