@@ -238,7 +238,7 @@ final class ServeCommand implements Callable<Integer> {
                 && c.name().equals(DEMO_NAME) && c.createdAt().isAfter(now.minus(DEMO_STAYS)));
         if ((demo == null ? !own : demo) && !fresh) {
             try {
-                boards.create(Demo.eveningPlan(), DEMO_NAME, now, Demo.eveningRoster().places(), "demo");
+                boards.create(Demo.eveningPlan(), DEMO_NAME, now, Demo.eveningRoster().places(), Demo.BY);
             } catch (ImpossibleClock e) {
                 say("No demo class. " + ClockWords.of(e, zone) + "\n\n");
             }

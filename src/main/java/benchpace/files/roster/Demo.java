@@ -16,6 +16,8 @@ import java.util.List;
  * recorded, from {@code demo-data}.
  */
 public final class Demo {
+    /** Who sets it up, as its first event says: the board by itself. */
+    public static final String BY = "demo";
     private static final String RECORDED = "evenings/tallow-loft.jsonl";
 
     private Demo() { }

@@ -9,6 +9,7 @@ import benchpace.board.plans.PlanBook;
 import benchpace.board.playback.Playbacks;
 import benchpace.board.prep.Occasion;
 import benchpace.board.view.ClassView;
+import benchpace.files.roster.Demo;
 import benchpace.live.LiveClass;
 import benchpace.web.pairing.Access;
 import benchpace.web.pairing.Pairing;
@@ -180,6 +181,7 @@ public final class Pages {
         List<StartView.PlanChoice> choices = plans.all().stream()
                 .map(p -> new StartView.PlanChoice(p.id(), p.plan().name(), p.plan().usualSeats()))
                 .toList();
+        boolean newcomer = boards.all().stream().map(ClassBoard::live).allMatch(Pages::isDemo);
         String address = reachable.get();
         String helpers = address + "helper#helper=" + access.keys().helper();
         Optional<Role> role = Optional.of(viewer.role()).filter(Role::staff);
@@ -191,7 +193,12 @@ public final class Pages {
                 notice.isEmpty() && instructor ? MissingWords.leftOut(boards.unreadable().size()) : notice,
                 role.isPresent() ? guesses().words() : "",
                 instructor ? ClockLine.of(boards.clocks(), new Times(zone)) : ClockLine.NOTHING,
-                role.isPresent() ? next(classes) : Optional.empty(), clock.instant().atZone(zone))));
+                role.isPresent() && !newcomer ? next(classes) : Optional.empty(), clock.instant().atZone(zone),
+                newcomer)));
+    }
+
+    private static boolean isDemo(LiveClass live) {
+        return live.log().get(0).by().equals(Demo.BY);
     }
 
     /** The nearest class to come, and what is next for it. */

@@ -65,6 +65,8 @@ class PlainWordsTest {
                 Optional.of(Role.HELPER))) {
             pages.put("start " + role, screens.start(ScreenGallery.start(role)));
         }
+        pages.put("start of a newcomer", screens.start(ScreenGallery.newcomer(Role.INSTRUCTOR)));
+        pages.put("start of a new helper", screens.start(ScreenGallery.newcomer(Role.HELPER)));
         PrepSituations.all().forEach((name, given) -> pages.put("prep " + name, screens.prep(given)));
         pages.put("devices", screens.devices(ScreenGallery.devices(false)));
         pages.put("devices alone", screens.devices(ScreenGallery.devices(true)));

@@ -137,6 +137,11 @@ public final class ScreenGallery {
         shots.add(new Shot("start-guest", screens.start(start(Optional.empty())), 390, 844, ""));
         shots.add(new Shot("start-pocket", screens.start(start(Optional.of(Role.INSTRUCTOR))), 390, 844, ""));
         shots.add(new Shot("sign-out", screens.start(start(Optional.of(Role.INSTRUCTOR))), 1280, 900, "#sign-out"));
+        for (Role role : List.of(Role.INSTRUCTOR, Role.HELPER)) {
+            String first = screens.start(newcomer(role));
+            shots.add(new Shot("start-first-" + role.token(), first, 1280, 800, ""));
+            shots.add(new Shot("start-first-pocket-" + role.token(), first, 390, 844, ""));
+        }
         shots.add(new Shot("start-instructor", screens.start(start(Optional.of(Role.INSTRUCTOR))), 1280, 900, ""));
         String devices = screens.devices(devices(false));
         shots.add(new Shot("devices", devices, 1280, 900, ""));
@@ -197,6 +202,12 @@ public final class ScreenGallery {
                 role.isEmpty() ? "Pair this device first, then the page opens." : "",
                 role.filter(Role.INSTRUCTOR::equals).map(r -> GuessLine.of(34, 3, Optional.of(Evening.at(60)),
                         new Times(zone)).words()).orElse(""));
+    }
+
+    /** Of a board on which there is only what it set up by itself. */
+    static StartView newcomer(Role role) {
+        return start(Optional.of(role)).forNewcomer(List.of(new StartView.ClassRow("demo", "Demo: evening class",
+                "The Tallow Loft, Quay Lane, Marrowby", Evening.START, Evening.at(2), Evening.ZONE, "not begun")));
     }
 
     static DataPage data() {

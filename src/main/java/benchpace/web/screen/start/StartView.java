@@ -32,16 +32,17 @@ import java.util.stream.Stream;
  * @param clocks   what the instructor should decide about the clocks
  * @param next     the class that is prepared for; empty if none is to come, and to devices that are not paired
  * @param now      the board's time, in the room's zone
+ * @param newcomer nobody has set up a class of their own yet
  */
 public record StartView(Optional<Role> role, String initials, List<ClassRow> classes, List<PlanChoice> plans,
                         Link join, Optional<String> byName, Optional<Joining> helpers, String notice, String guesses,
-                        ClockLine clocks, Optional<NextClass> next, ZonedDateTime now) {
+                        ClockLine clocks, Optional<NextClass> next, ZonedDateTime now, boolean newcomer) {
 
     /** While the clocks agree. */
     public StartView(Optional<Role> role, String initials, List<ClassRow> classes, List<PlanChoice> plans, Link join,
                      Optional<String> byName, Optional<Joining> helpers, String notice, String guesses) {
         this(role, initials, classes, plans, join, byName, helpers, notice, guesses, ClockLine.NOTHING,
-                Optional.empty(), Instant.EPOCH.atZone(ZoneOffset.UTC));
+                Optional.empty(), Instant.EPOCH.atZone(ZoneOffset.UTC), false);
     }
 
     public static final String NOT_BEGUN = "not begun";
@@ -133,7 +134,13 @@ public record StartView(Optional<Role> role, String initials, List<ClassRow> cla
     /** The same with what is next. */
     public StartView withNext(NextClass other) {
         return new StartView(role, initials, classes, plans, join, byName, helpers, notice, guesses, clocks,
-                Optional.of(other), now);
+                Optional.of(other), now, newcomer);
+    }
+
+    /** The same for somebody who has no class yet. @param only what the board set up by itself */
+    public StartView forNewcomer(List<ClassRow> only) {
+        return new StartView(role, initials, only, plans, join, byName, helpers, notice, guesses, clocks,
+                Optional.empty(), now, true);
     }
 
     public record PlanChoice(String id, String name, int usualSeats) { }
@@ -189,6 +196,11 @@ public record StartView(Optional<Role> role, String initials, List<ClassRow> cla
     public List<ClassRow> folded() {
         List<ClassRow> closed = classes.stream().filter(ClassRow::closed).toList();
         return closed.size() > FEW ? closed : List.of();
+    }
+
+    /** Whether a class can be set up here. */
+    public boolean setsUp() {
+        return instructor() && !plans.isEmpty();
     }
 
     public boolean instructor() {
