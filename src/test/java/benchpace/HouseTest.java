@@ -103,6 +103,7 @@ class HouseTest {
             .consideringOnlyDependenciesInAnyPackage("benchpace.board..")
             .layer("playback").definedBy("benchpace.board.playback")
             .layer("writer").definedBy("benchpace.board")
+            .layer("export").definedBy("benchpace.board.export")
             .layer("view").definedBy("benchpace.board.view")
             .layer("waiting").definedBy("benchpace.board.waiting")
             .layer("pacing").definedBy("benchpace.board.pacing")
@@ -113,11 +114,13 @@ class HouseTest {
             .whereLayer("plans").mayNotBeAccessedByAnyLayer()
             .whereLayer("playback").mayNotBeAccessedByAnyLayer()
             .whereLayer("writer").mayOnlyBeAccessedByLayers("playback")
-            .whereLayer("view").mayOnlyBeAccessedByLayers("writer", "playback")
+            .whereLayer("export").mayOnlyBeAccessedByLayers("writer")
+            .whereLayer("view").mayOnlyBeAccessedByLayers("writer", "playback", "export")
             .whereLayer("prep").mayOnlyBeAccessedByLayers("writer")
             .whereLayer("waiting").mayOnlyBeAccessedByLayers("writer", "view")
             .whereLayer("pacing").mayOnlyBeAccessedByLayers("writer", "playback", "view", "waiting")
-            .whereLayer("cooling").mayOnlyBeAccessedByLayers("writer", "playback", "view", "waiting", "pacing");
+            .whereLayer("cooling")
+            .mayOnlyBeAccessedByLayers("writer", "playback", "export", "view", "waiting", "pacing");
 
     /** What is played back cannot write: it is given no store. */
     @ArchTest static final ArchRule what_is_played_back_knows_no_store = noClasses()

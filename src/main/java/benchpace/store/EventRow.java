@@ -3,6 +3,7 @@ package benchpace.store;
 import benchpace.files.BadField;
 import benchpace.files.Json;
 import benchpace.files.log.EventJson;
+import benchpace.files.log.StoredEvent;
 import benchpace.live.ClassEvent;
 import benchpace.live.Recorded;
 import com.fasterxml.jackson.core.JsonProcessingException;
@@ -55,6 +56,16 @@ record EventRow(long seq, String commandId, String type, String by, long atMilli
         ClassEvent event = EventJson.read(type, Json.read(payload));
         return new Recorded(seq, commandId, by, device, EventJson.time("at", Instant.ofEpochMilli(atMillis)),
                 EventJson.time("recordedAt", Instant.ofEpochMilli(recordedMillis)), event);
+    }
+
+    /** The event, or the row itself if it is none. */
+    StoredEvent stored() {
+        try {
+            return new StoredEvent.Sound(read());
+        } catch (JsonProcessingException | BadField e) {
+            return new StoredEvent.Unreadable(seq, type, Instant.ofEpochMilli(atMillis),
+                    Instant.ofEpochMilli(recordedMillis), by, device, payload);
+        }
     }
 
     /** As the file holds it. */

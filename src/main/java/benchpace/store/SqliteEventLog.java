@@ -2,6 +2,7 @@ package benchpace.store;
 
 import benchpace.files.BadField;
 import benchpace.files.Json;
+import benchpace.files.log.StoredEvent;
 import benchpace.live.Recorded;
 import benchpace.store.sqlite.Database;
 import benchpace.store.sqlite.StoreException;
@@ -68,6 +69,22 @@ public final class SqliteEventLog implements EventLog {
                 try (ResultSet row = select.executeQuery()) {
                     while (row.next()) {
                         events.add(recorded(classId, events.size() + 1, EventRow.of(row)));
+                    }
+                }
+            }
+            return events;
+        });
+    }
+
+    /** Every event of a class in order, those that cannot be read back too, as they stand there; empty if none. */
+    public List<StoredEvent> stored(String classId) {
+        return database.read(connection -> {
+            List<StoredEvent> events = new ArrayList<>();
+            try (PreparedStatement select = connection.prepareStatement(SELECT)) {
+                select.setString(1, classId);
+                try (ResultSet row = select.executeQuery()) {
+                    while (row.next()) {
+                        events.add(EventRow.of(row).stored());
                     }
                 }
             }

@@ -2,6 +2,8 @@ package benchpace.board.view;
 
 import benchpace.board.attempt.Missing;
 import benchpace.board.attempt.Model;
+import benchpace.board.cooling.CandleClock;
+import benchpace.board.cooling.SaidRange;
 import benchpace.board.pacing.PosteriorPaceWatch;
 import benchpace.plan.StepKind;
 import benchpace.report.CandleTime;
@@ -59,6 +61,33 @@ public record ClassReport(ClassView view, Instant origin, List<String> steps, Op
     /** Whether it is known what seats had to do in their wait. */
     public boolean knowsIdle() {
         return !missing.has(Model.IDLE) && !missing.has(Model.WAIT);
+    }
+
+    /** How it is known when a candle was ready. */
+    public enum ReadyBy {
+        /** It was judged set by hand. */
+        JUDGED,
+        /** A step after the cure was tapped for it, which nobody does to liquid wax. */
+        SETTLED,
+        /** Nobody took it in hand: it is only likely. */
+        LIKELY
+    }
+
+    /** How it is known when the candle of a seat was ready. */
+    public ReadyBy readyBy(int seat) {
+        Optional<CandleClock> candle = view.seat(seat).candle();
+        return candle.flatMap(CandleClock::judgedSetAt).isPresent() ? ReadyBy.JUDGED
+                : candle.filter(CandleClock::settled).isPresent() ? ReadyBy.SETTLED : ReadyBy.LIKELY;
+    }
+
+    /** What is said of a candle that is only likely ready; empty once a hand decided. */
+    public Optional<SaidRange> forecast(int seat) {
+        return view.seat(seat).candle().filter(c -> !c.settled()).map(CandleClock::said);
+    }
+
+    /** When the class ended, once it did. */
+    public Optional<Instant> endedAt() {
+        return view.home().ended();
     }
 
     /** When the plan has the candles ready: the end of its cure, or its own end if it has none. */

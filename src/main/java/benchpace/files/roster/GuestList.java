@@ -2,6 +2,7 @@ package benchpace.files.roster;
 
 import benchpace.files.Fields;
 import benchpace.files.Finding;
+import benchpace.files.Formulae;
 import benchpace.files.log.EventJson;
 import benchpace.plan.SeatNumber;
 import java.io.IOException;
@@ -28,8 +29,6 @@ import org.apache.commons.csv.CSVRecord;
  * @param problems what is wrong, by line
  */
 public record GuestList(List<Guest> guests, List<Finding> problems) {
-    /** What a spreadsheet takes for the beginning of a formula; OWASP, "CSV injection". */
-    private static final String FORMULA = "=+-@";
     private static final CSVFormat FORMAT = CSVFormat.RFC4180.builder()
             .setIgnoreEmptyLines(true)
             .setIgnoreSurroundingSpaces(true)
@@ -62,19 +61,6 @@ public record GuestList(List<Guest> guests, List<Finding> problems) {
     private static char delimiter(String text) {
         String first = text.lines().filter(l -> !l.isBlank()).findFirst().orElse("");
         return first.indexOf('\t') >= 0 ? '\t' : first.indexOf(';') >= 0 ? ';' : ',';
-    }
-
-    /**
-     * A field as it may be opened in a spreadsheet: what would be a formula there is a text. Reading takes the
-     * apostrophe off again.
-     */
-    public static String harmless(String field) {
-        return !field.isEmpty() && FORMULA.indexOf(field.charAt(0)) >= 0 ? "'" + field : field;
-    }
-
-    private static String asMeant(String field) {
-        return field.length() > 1 && field.charAt(0) == '\'' && FORMULA.indexOf(field.charAt(1)) >= 0
-                ? field.substring(1) : field;
     }
 
     /** The lines so far. */
@@ -118,7 +104,7 @@ public record GuestList(List<Guest> guests, List<Finding> problems) {
 
         private String field(CSVRecord record, String column) {
             Integer index = columns.get(column);
-            return index == null || index >= record.size() ? "" : asMeant(record.get(index));
+            return index == null || index >= record.size() ? "" : Formulae.asMeant(record.get(index));
         }
 
         /** A seat and a name, or a name alone. */
@@ -130,7 +116,7 @@ public record GuestList(List<Guest> guests, List<Finding> problems) {
                 return;
             }
             Optional<SeatNumber> seat = numbered ? seat(first, line) : Optional.empty();
-            String name = asMeant(!numbered ? first : record.size() > 1 ? record.get(1) : "");
+            String name = Formulae.asMeant(!numbered ? first : record.size() > 1 ? record.get(1) : "");
             if ((seat.isPresent() || !numbered) && fits("name", name, EventJson.LONGEST_NAME, line)) {
                 guests.add(new Guest(seat, name, "", "", "", line));
             }

@@ -1,6 +1,7 @@
 package benchpace.web.setup;
 
 import benchpace.board.Boards;
+import benchpace.files.Formulae;
 import benchpace.files.Json;
 import benchpace.files.Words;
 import benchpace.files.roster.Guest;
@@ -159,7 +160,7 @@ public final class GuestsApi {
     }
 
     private static String field(String text) {
-        String safe = GuestList.harmless(text);
+        String safe = Formulae.harmless(text);
         return safe.isEmpty() ? "" : "\"" + safe.replace("\"", "\"\"") + "\"";
     }
 }

@@ -3,6 +3,7 @@ package benchpace.files.roster;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.files.Finding;
+import benchpace.files.Formulae;
 import benchpace.plan.SeatNumber;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
@@ -47,7 +48,7 @@ class GuestListTest {
 
     @Test void what_a_spreadsheet_would_take_for_a_formula_goes_out_as_text_and_comes_back_as_it_was() {
         for (String name : new String[] {"=1+1", "+49", "-Bo", "@Ada", "Ida", "", "'quoted'"}) {
-            String out = GuestList.harmless(name);
+            String out = Formulae.harmless(name);
             assertThat(out).doesNotMatch("^[=+@-].*");
             assertThat(GuestList.read("seat,name\n1,\"" + out + "\"\n").guests()).singleElement()
                     .extracting(Guest::name).isEqualTo(name);

@@ -1,8 +1,6 @@
 package benchpace.web.screen.report;
 
 import benchpace.board.attempt.Model;
-import benchpace.board.cooling.CandleClock;
-import benchpace.board.cooling.SaidRange;
 import benchpace.board.pacing.PaceLines;
 import benchpace.board.view.ClassReport;
 import benchpace.board.view.ClassView;
@@ -122,7 +120,7 @@ public record ReportPage(Shell shell, String name, String place, String when, St
         private String ready(WhatHeld held) {
             int seat = held.lastSeat();
             Instant at = report.at(held.readyMinutes());
-            return ready(seat, at) + when(seat, at) + (forecast(seat).isPresent()
+            return ready(seat, at) + when(seat, at) + (report.forecast(seat).isPresent()
                     ? ", planned for " + times.clock(report.plannedReady())
                     : ", " + against(at, report.plannedReady(), "the planned "));
         }
@@ -142,11 +140,7 @@ public record ReportPage(Shell shell, String name, String place, String when, St
 
         /** A time that a hand decided on; else what every screen says of the candle. */
         private String when(int seat, Instant at) {
-            return forecast(seat).map(times::said).orElseGet(() -> times.clock(at));
-        }
-
-        private Optional<SaidRange> forecast(int seat) {
-            return report.view().seat(seat).candle().filter(c -> !c.settled()).map(CandleClock::said);
+            return report.forecast(seat).map(times::said).orElseGet(() -> times.clock(at));
         }
 
         private String against(Instant at, Instant meant, String word) {
@@ -169,12 +163,11 @@ public record ReportPage(Shell shell, String name, String place, String when, St
         }
 
         private boolean judged(int seat) {
-            return report.view().seat(seat).candle().flatMap(CandleClock::judgedSetAt).isPresent();
+            return report.readyBy(seat) == ClassReport.ReadyBy.JUDGED;
         }
 
-        /** A step after the cure was tapped for it, which nobody does to liquid wax. */
         private boolean settled(int seat) {
-            return report.view().seat(seat).candle().filter(CandleClock::settled).isPresent();
+            return report.readyBy(seat) != ClassReport.ReadyBy.LIKELY;
         }
 
         private String kind(Part.Kind kind, int seat) {
@@ -213,7 +206,7 @@ public record ReportPage(Shell shell, String name, String place, String when, St
             return held.links().stream().filter(l -> l.minutes() >= LEAST_ROW_MINUTES).map(l -> {
                 String planned = l.plannedMinutes() > 0 ? minutes(l.plannedMinutes()) : "";
                 String away = l.awayMinutes() >= LEAST_MINUTES ? ", away for " + minutes(l.awayMinutes()) : "";
-                boolean guessed = l.part().kind() == Part.Kind.CURE && forecast(l.part().seat()).isPresent();
+                boolean guessed = l.part().kind() == Part.Kind.CURE && report.forecast(l.part().seat()).isPresent();
                 Instant to = report.at(l.toMinutes());
                 return new WayRow(times.clock(report.at(l.fromMinutes())),
                         guessed ? "about " + times.roughly(to) : times.clock(to),
