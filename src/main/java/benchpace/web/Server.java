@@ -151,7 +151,7 @@ public final class Server implements AutoCloseable {
             pages.routes(routes);
             new StayingAddresses(new ShownClass(boards, clock, zone), pages, access, screens, clock, zone)
                     .routes(routes);
-            new ReportPages(boards, access, screens).routes(routes);
+            new ReportPages(boards, shelf, access, screens).routes(routes);
             new PlaybacksApi(boards, playbacks, access).routes(routes);
             new ReportFiles(boards, shelf, access).routes(routes);
             new TicksApi(boards, prep, access).routes(routes);

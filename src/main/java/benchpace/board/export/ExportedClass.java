@@ -9,7 +9,6 @@ import benchpace.files.export.RowKind;
 import benchpace.files.log.StoredEvent;
 import benchpace.live.LiveClass;
 import benchpace.live.Nameless;
-import benchpace.shelf.ShelfEntry;
 import java.util.List;
 import java.util.Optional;
 
@@ -25,19 +24,12 @@ public record ExportedClass(String id, EventLines events, Optional<Told> told) {
      *
      * @param live   who sat there, and what was noted
      * @param report every figure of the look back
-     * @param shelf  the class's candles on the pickup shelf, in the order they were put there
      */
-    public record Told(LiveClass live, ClassReport report, List<ShelfEntry> shelf) {
-        public Told {
-            shelf = List.copyOf(shelf);
-        }
-    }
+    public record Told(LiveClass live, ClassReport report) { }
 
-    /** With everything that the studio knows. @param shelf of all classes */
-    public static ExportedClass of(LiveClass live, ClassReport report, List<ShelfEntry> shelf) {
-        String id = report.view().id();
-        return new ExportedClass(id, EventLines.of(live.log()), Optional.of(new Told(live, report,
-                shelf.stream().filter(e -> e.classId().equals(id)).toList())));
+    /** With everything that the studio knows. */
+    public static ExportedClass of(LiveClass live, ClassReport report) {
+        return new ExportedClass(report.view().id(), EventLines.of(live.log()), Optional.of(new Told(live, report)));
     }
 
     /** A class whose events do not add up, or cannot all be read: they alone. */
@@ -48,7 +40,7 @@ public record ExportedClass(String id, EventLines events, Optional<Told> told) {
     /** The same without the guests: their names and parties, what is to be minded, and whatever was noted. */
     public ExportedClass withoutGuests() {
         return new ExportedClass(id, events.withoutGuests(), told.map(t -> new Told(
-                LiveClass.of(Nameless.ofGuests().all(t.live().log())), t.report(), t.shelf())));
+                LiveClass.of(Nameless.ofGuests().all(t.live().log())), t.report())));
     }
 
     /** As it is written, in whichever form. */

@@ -13,7 +13,6 @@ import benchpace.plan.Step;
 import benchpace.report.FlagSpan;
 import benchpace.report.Hindsight;
 import benchpace.report.WhatHeld;
-import benchpace.shelf.ShelfEntry;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,13 +23,11 @@ import java.util.Optional;
 final class ReportRows {
     private final LiveClass live;
     private final ClassReport report;
-    private final List<ShelfEntry> shelf;
     private final List<Row> rows = new ArrayList<>();
 
     private ReportRows(Told told) {
         this.live = told.live();
         this.report = told.report();
-        this.shelf = told.shelf();
     }
 
     /** The class itself. */
@@ -184,7 +181,7 @@ final class ReportRows {
 
     private void shelf() {
         Instant now = report.view().now();
-        shelf.forEach(entry -> add(Row.of(RowKind.SHELF).count(Column.SEAT, entry.seat().value())
+        report.shelf().forEach(entry -> add(Row.of(RowKind.SHELF).count(Column.SEAT, entry.seat().value())
                 .text(Column.SHELF_PLACE, entry.place().toString()).at(Column.LEFT_AT, entry.leftAt())
                 .at(Column.READY_FROM_AT, entry.readyFrom()).at(Column.COLLECT_BY_AT, entry.collectBy())
                 .at(Column.COLLECTED_AT, Optional.of(entry.collectedAt()).filter(at -> entry.collected()))

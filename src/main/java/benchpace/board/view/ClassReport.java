@@ -13,6 +13,7 @@ import benchpace.report.Hindsight;
 import benchpace.report.SeatIdle;
 import benchpace.report.StepSummary;
 import benchpace.report.WhatHeld;
+import benchpace.shelf.ShelfEntry;
 import java.time.Instant;
 import java.util.Collections;
 import java.util.List;
@@ -34,13 +35,13 @@ import java.util.TreeMap;
  * @param idle   what every seat that waited had to do in its wait, by seat; empty if the plan has nothing to do in it
  * @param cures  what was said of candles as they were poured against their hand test, by seat
  * @param hindsight whether the flags were right; empty without what it rests on: the flags and what held the class
+ * @param shelf  the class's candles on the pickup shelf, in the order they were put there
  * @param missing what of it cannot be computed just now, and is left out
  */
 public record ClassReport(ClassView view, Instant origin, List<String> steps, Optional<WhatHeld> held,
                           Map<Integer, CandleTime> candles, List<Integer> waitedFor, List<StepSummary> took,
                           List<FlagSpan> flags, List<SeatIdle> idle, List<CureJudged> cures,
-                          Optional<Hindsight> hindsight,
-                          Missing missing) {
+                          Optional<Hindsight> hindsight, List<ShelfEntry> shelf, Missing missing) {
     public ClassReport {
         steps = List.copyOf(steps);
         candles = Collections.unmodifiableMap(new TreeMap<>(candles));
@@ -49,13 +50,20 @@ public record ClassReport(ClassView view, Instant origin, List<String> steps, Op
         flags = List.copyOf(flags);
         idle = List.copyOf(idle);
         cures = List.copyOf(cures);
+        shelf = List.copyOf(shelf);
     }
 
     /** The record alone, without what is reckoned from it. */
     public ClassReport bare() {
         return new ClassReport(view, origin, steps, Optional.empty(), Map.of(), List.of(), List.of(), List.of(),
-                List.of(), List.of(), Optional.empty(), missing.and(Missing.of(List.of(Model.HELD, Model.TOOK,
+                List.of(), List.of(), Optional.empty(), shelf, missing.and(Missing.of(List.of(Model.HELD, Model.TOOK,
                         Model.FLAGS, Model.IDLE, Model.CURES, Model.HINDSIGHT))));
+    }
+
+    /** The same with those of these candles that are the class's. @param all of the whole pickup shelf */
+    public ClassReport with(List<ShelfEntry> all) {
+        return new ClassReport(view, origin, steps, held, candles, waitedFor, took, flags, idle, cures, hindsight,
+                all.stream().filter(e -> e.classId().equals(view.id())).toList(), missing);
     }
 
     /** Whether it is known what seats had to do in their wait. */

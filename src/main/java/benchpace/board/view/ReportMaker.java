@@ -70,7 +70,7 @@ final class ReportMaker {
         Optional<Hindsight> hindsight = !rests ? Optional.empty()
                 : tried(Model.HINDSIGHT, () -> Optional.of(Hindsight.of(track(), flags, held, end)), Optional.empty());
         return new ClassReport(view, origin, live.plan().steps().stream().map(Step::name).toList(), held, candles,
-                waitedFor, took, flags, idle, cures, hindsight, view.missing().and(models.attempts().among(
+                waitedFor, took, flags, idle, cures, hindsight, List.of(), view.missing().and(models.attempts().among(
                         Model.CURE, Model.HELD, Model.TOOK, Model.FLAGS, Model.IDLE, Model.CURES, Model.HINDSIGHT,
                         Model.LESSON)));
     }

@@ -23,7 +23,7 @@ import java.io.Writer;
 
 /**
  * A class and its look back as a file: all of it as JSON, or as one table. For the instructor, as it has the guests'
- * names; {@code ?names=no} leaves them out.
+ * names; {@code ?guests=no} leaves them out.
  */
 public final class ReportFiles {
     private final Boards boards;
@@ -51,24 +51,24 @@ public final class ReportFiles {
     private void file(Context ctx, String ending, String type, Writing writing) {
         access.instructor(ctx);
         ClassBoard board = AskedClass.of(ctx, boards);
-        boolean names = names(ctx);
+        boolean guests = guests(ctx);
         ExportedClass exported = exported(board);
         StringWriter text = new StringWriter();
         try {
-            writing.write((names ? exported : exported.withoutGuests()).file(), text);
+            writing.write((guests ? exported : exported.withoutGuests()).file(), text);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
         ctx.contentType(type).header("Content-Disposition", "attachment; filename=\"" + board.id()
-                + (names ? "" : "-without-names") + "." + ending + "\"").result(text.toString());
+                + (guests ? "" : "-without-guests") + "." + ending + "\"").result(text.toString());
     }
 
-    private static boolean names(Context ctx) {
-        String names = ctx.queryParam("names");
-        if (names != null && !names.equals("yes") && !names.equals("no")) {
-            throw new Refused(Problem.unprocessable("\"names\" is \"yes\" or \"no\"."));
+    private static boolean guests(Context ctx) {
+        String guests = ctx.queryParam("guests");
+        if (guests != null && !guests.equals("yes") && !guests.equals("no")) {
+            throw new Refused(Problem.unprocessable("\"guests\" is \"yes\" or \"no\"."));
         }
-        return !"no".equals(names);
+        return !"no".equals(guests);
     }
 
     /** Events and figures of the same moment. */
@@ -79,6 +79,6 @@ public final class ReportFiles {
             live = board.live();
             report = board.report();
         } while (report.view().seq() != live.seq());
-        return ExportedClass.of(live, report, shelf.shelf().entries());
+        return ExportedClass.of(live, report.with(shelf.shelf().entries()));
     }
 }

@@ -2,6 +2,7 @@ package benchpace.web.report;
 
 import benchpace.board.Boards;
 import benchpace.board.ClassBoard;
+import benchpace.board.ShelfBoard;
 import benchpace.board.pacing.StepLessons;
 import benchpace.files.Json;
 import benchpace.live.LiveClass;
@@ -25,11 +26,13 @@ import java.util.Optional;
  */
 public final class ReportPages {
     private final Boards boards;
+    private final ShelfBoard shelf;
     private final Access access;
     private final Screens screens;
 
-    public ReportPages(Boards boards, Access access, Screens screens) {
+    public ReportPages(Boards boards, ShelfBoard shelf, Access access, Screens screens) {
         this.boards = boards;
+        this.shelf = shelf;
         this.access = access;
         this.screens = screens;
     }
@@ -51,7 +54,7 @@ public final class ReportPages {
         ClassBoard board = AskedClass.of(ctx, boards);
         LiveClass live = board.live();
         Optional<StepLessons.Lesson> lesson = boards.stepLessons().flatMap(l -> board.lesson(l, classes()));
-        Pages.html(ctx, screens.report(board.report(), lesson, live.plan(), viewer));
+        Pages.html(ctx, screens.report(board.report().with(shelf.shelf().entries()), lesson, live.plan(), viewer));
     }
 
     private List<LiveClass> classes() {

@@ -61,7 +61,7 @@ final class Exported {
         LiveClass live = LiveClass.of(log);
         Instant now = live.lastRecordedAt().plus(Duration.ofMinutes(1));
         ClassReport report = MAKER.report(id, live, MAKER.view(id, live, now));
-        return ExportedClass.of(live, report, List.of(entry(1, id, 4, now), entry(2, "another", 5, now)));
+        return ExportedClass.of(live, report.with(List.of(entry(1, id, 4, now), entry(2, "another", 5, now))));
     }
 
     private static ShelfEntry entry(long number, String classId, int seat, Instant now) {

@@ -1,0 +1,74 @@
+package benchpace.words.report;
+
+import benchpace.board.view.ClassReport;
+import benchpace.report.Part;
+import benchpace.report.StepSummary;
+import benchpace.report.WhatHeld;
+import benchpace.words.Phrases;
+
+/** What held a class, in words. */
+public record HeldWords(ClassReport report) {
+    /** Less than half a minute is no pause that anybody remembers. */
+    private static final double LEAST_AWAY_MINUTES = 0.5;
+
+    /** "Seat 4, Noor". */
+    public String seat(int seat) {
+        String name = report.view().seat(seat).name();
+        return "Seat " + seat + (name.isEmpty() ? "" : ", " + name);
+    }
+
+    /** What else than steps and seats held it. @param seat whose candle was the last */
+    public String kind(Part.Kind kind, int seat) {
+        return switch (kind) {
+            case BEGINNING -> "Guests who began late";
+            case START -> "The class begun late";
+            case OPENING -> "Openings, after all were done";
+            case OVERTIME -> "Talks beyond their time";
+            case TALK, STEP -> "Talks";
+            case POURED_AGAIN -> "Poured again";
+            case CURE -> switch (report.readyBy(seat)) {
+                case JUDGED -> "From the pour to the hand test";
+                case SETTLED -> "From the pour until it was taken in hand";
+                case LIKELY -> "Candles slower to set than planned";
+            };
+        };
+    }
+
+    /** What is said where no step, seat or wait alone held the class. */
+    public String smooth(WhatHeld held) {
+        return held.links().stream().anyMatch(WhatHeld.Link::isOver)
+                ? "Nothing alone held the class: where it took longer, several were slow at once."
+                : "Nothing held the class: it went by its plan.";
+    }
+
+    /** "Seat 4 at Set the wick, away for 3 min". */
+    public String link(WhatHeld.Link link) {
+        return Phrases.sentence(part(link.part())) + (link.awayMinutes() >= LEAST_AWAY_MINUTES
+                ? ", away for " + minutes(link.awayMinutes()) : "");
+    }
+
+    private String part(Part part) {
+        String step = report.steps().get(part.step());
+        return switch (part.kind()) {
+            case BEGINNING -> "until seat " + part.seat() + " could begin";
+            case START, OPENING -> "until " + step + " was opened";
+            case OVERTIME -> "the talk goes on, until " + step + " was opened";
+            case TALK -> step;
+            case STEP -> "seat " + part.seat() + " at " + step;
+            case POURED_AGAIN -> "until seat " + part.seat() + " poured again";
+            case CURE -> "the candle of seat " + part.seat() + ", from the pour to being ready";
+        };
+    }
+
+    /** "3 to 14 min, seat 4"; empty where all took as long. */
+    public static String range(StepSummary took) {
+        boolean alike = Math.round(took.leastMinutes()) == Math.round(took.mostMinutes());
+        return alike ? "" : Math.round(took.leastMinutes()) + " to " + minutes(took.mostMinutes()) + ", seat "
+                + took.mostSeat();
+    }
+
+    /** Whole minutes, as the look back tells all of them. */
+    public static String minutes(double minutes) {
+        return Phrases.count((int) Math.round(minutes));
+    }
+}
