@@ -1,5 +1,6 @@
 package benchpace;
 
+import java.util.List;
 import java.util.logging.Handler;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -18,7 +19,17 @@ final class Logs {
     /** Logs what it throws as well; the start says it in one sentence. */
     private static final Logger LIBRARY = Logger.getLogger("org.sqlite.SQLiteJDBCLoader");
 
+    /** Made once the levels are set: what it needs logs, too. */
+    private static final class Recent {
+        static final RecentLines LINES = new RecentLines();
+    }
+
     private Logs() { }
+
+    /** What was logged last, the oldest first. */
+    static List<String> recent() {
+        return Recent.LINES.lines();
+    }
 
     /** @param debug whether traces are shown */
     static void quieten(boolean debug) {
@@ -27,6 +38,7 @@ final class Logs {
             for (Handler handler : ROOT.getHandlers()) {
                 handler.setFormatter(new LogLine(debug));
             }
+            ROOT.addHandler(Recent.LINES);
             SERVER.setLevel(Level.SEVERE);
             NAMES.setLevel(Level.OFF);
             LIBRARY.setLevel(Level.OFF);

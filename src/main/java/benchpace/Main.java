@@ -11,10 +11,12 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
 /** Floor 6: the command line. Without a command the board is served with the demo class. */
-@Command(name = "benchpace", mixinStandardHelpOptions = true, version = "Benchpace 0.1.0",
+@Command(name = "benchpace", mixinStandardHelpOptions = true, version = Main.VERSION,
         description = "A live pacing board for hands-on candle classes.",
         synopsisSubcommandLabel = "COMMAND")
 public final class Main implements Callable<Integer> {
+    /** What the program is called and which it is. */
+    static final String VERSION = "Benchpace 0.1.0";
     /** Exit code for wrong usage and bad input. */
     public static final int BAD_INPUT = 2;
     private static final int FAILED = 1;
@@ -44,6 +46,7 @@ public final class Main implements Callable<Integer> {
                 .addSubcommand(new FileCommands.Cure())
                 .addSubcommand(new PrepCommand())
                 .addSubcommand(new FileCommands.Replay())
+                .addSubcommand(new ProblemCommand())
                 .setParameterExceptionHandler(Main::wrongUsage)
                 .setExecutionExceptionHandler((e, command, parsed) -> main.failed(e, command));
         int code;

@@ -6,6 +6,7 @@ import benchpace.board.ClassBoard;
 import benchpace.board.Erasing;
 import benchpace.board.LeavingEarly;
 import benchpace.board.PrepBoard;
+import benchpace.board.ProblemReports;
 import benchpace.board.ShelfBoard;
 import benchpace.board.cooling.RoomLessons;
 import benchpace.board.pacing.PosteriorPaceWatch;
@@ -186,7 +187,7 @@ final class ServeCommand implements Callable<Integer> {
         try {
             server = new Server(host, port, hostNames, n -> scheme + address + ":" + n + "/", boards,
                     playbacks, shelf, prep, plans, new Settings(database), access, codes, erasing, new Backups(data),
-                    clock, zone, keys);
+                    ProblemReports.running(database, Main.VERSION, Logs::recent), clock, zone, keys);
         } catch (StartFailure e) {
             erasing.close();
             playbacks.close();

@@ -95,6 +95,11 @@ public final class Nameless implements ClassEvent.Cases<ClassEvent> {
                 setup.seats().stream().map(this::place).toList());
     }
 
+    /** What stands for the id of a step that was met. */
+    public StepId of(StepId step) {
+        return step(step);
+    }
+
     private StepId step(StepId step) {
         return guestsOnly ? step : new StepId(standIns.id("step", step.value()));
     }

@@ -6,6 +6,7 @@ import benchpace.board.ClassDeleted;
 import benchpace.board.Erasing;
 import benchpace.board.LeavingEarly;
 import benchpace.board.PrepBoard;
+import benchpace.board.ProblemReports;
 import benchpace.board.ShelfBoard;
 import benchpace.board.plans.PlanBook;
 import benchpace.board.playback.Playbacks;
@@ -21,6 +22,7 @@ import benchpace.web.classes.ShownClass;
 import benchpace.web.classes.StayingAddresses;
 import benchpace.web.cure.CurePages;
 import benchpace.web.data.DataPages;
+import benchpace.web.data.ProblemPages;
 import benchpace.web.devices.DevicesApi;
 import benchpace.web.entrance.Entrance;
 import benchpace.web.entrance.EntranceConnector;
@@ -74,6 +76,7 @@ import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
 import java.time.InstantSource;
 import java.time.ZoneId;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -107,16 +110,16 @@ public final class Server implements AutoCloseable {
      */
     public Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
                   Playbacks playbacks, ShelfBoard shelf, PrepBoard prep, PlanBook plans, Settings settings,
-                  Access access, GuestCodes codes, Erasing erasing, Backups backups, InstantSource clock,
-                  ZoneId zone, Optional<TlsKeys> keys) {
+                  Access access, GuestCodes codes, Erasing erasing, Backups backups, ProblemReports problems,
+                  InstantSource clock, ZoneId zone, Optional<TlsKeys> keys) {
         this(host, port, hostNames, reachable, boards, playbacks, shelf, prep, plans, settings, access, codes,
-                erasing, backups, clock, zone, StreamLimits.USUAL, EntranceLimits.USUAL, keys);
+                erasing, backups, problems, clock, zone, StreamLimits.USUAL, EntranceLimits.USUAL, keys);
     }
 
     Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
             Playbacks playbacks, ShelfBoard shelf, PrepBoard prep, PlanBook plans, Settings settings, Access access,
-            GuestCodes codes, Erasing erasing, Backups backups, InstantSource clock, ZoneId zone, StreamLimits limits,
-            EntranceLimits entrance, Optional<TlsKeys> keys) {
+            GuestCodes codes, Erasing erasing, Backups backups, ProblemReports problems, InstantSource clock,
+            ZoneId zone, StreamLimits limits, EntranceLimits entrance, Optional<TlsKeys> keys) {
         this.access = access;
         streams = new Streams(limits, access);
         Screens screens = new Screens();
@@ -126,10 +129,13 @@ public final class Server implements AutoCloseable {
             entrance(config, entrance, access, keys, host, port);
             RoutesConfig routes = config.routes;
             routes.before(guard::check);
-            new Health(boards, streams::count, List.of(
+            List<Supplier<? extends Collection<String>>> degraded = List.of(
                     () -> MissingWords.told(boards.unreadable(), boards.missing()), shelf::degraded,
                     () -> plans.troubles().stream().map(PlanWords::of).toList(),
-                    () -> MissingWords.notErased(erasing.failing()))).routes(routes);
+                    () -> MissingWords.notErased(erasing.failing()));
+            new Health(boards, streams::count, degraded).routes(routes);
+            new ProblemPages(problems, () -> degraded.stream().<String>flatMap(part -> part.get().stream()).toList(),
+                    access, screens, clock, zone).routes(routes);
             Pairing pairing = new Pairing(access, streams::end);
             pairing.routes(routes);
             new DevicesApi(access, streams, screens, zone, () -> reachable.apply(port())).routes(routes);

@@ -5,6 +5,7 @@ import benchpace.board.Boards;
 import benchpace.board.Erasing;
 import benchpace.board.LeavingEarly;
 import benchpace.board.PrepBoard;
+import benchpace.board.ProblemReports;
 import benchpace.board.ShelfBoard;
 import benchpace.board.cooling.PlanCureClock;
 import benchpace.board.pacing.PosteriorPaceWatch;
@@ -156,8 +157,9 @@ public final class TestBoard implements AutoCloseable {
                 new Erasing.Part("codes of seats whose class is over", () -> codes.forgetThoseOf(boards)),
                 new Erasing.Part("devices that were paired a year ago", access::forgetOld)));
         server = new Server("127.0.0.1", port, Set.of("loft.example"), n -> "http://127.0.0.1:" + n + "/", boards,
-                playbacks, shelf, prep, plans, new Settings(database), access, codes, erasing, new Backups(data), clock,
-                ZONE, limits, entrance, Optional.empty());
+                playbacks, shelf, prep, plans, new Settings(database), access, codes, erasing, new Backups(data),
+                ProblemReports.running(database, "Benchpace", List::of), clock, ZONE, limits,
+                entrance, Optional.empty());
         port = server.port();
     }
 

@@ -11,6 +11,7 @@ import benchpace.prep.evening.TypicalEvening;
 import benchpace.web.screen.between.BetweenPage;
 import benchpace.web.screen.cure.CurePage;
 import benchpace.web.screen.data.DataPage;
+import benchpace.web.screen.data.ProblemPage;
 import benchpace.web.screen.devices.DevicesPage;
 import benchpace.web.screen.guest.CodeSheet;
 import benchpace.web.screen.guest.GuestPage;
@@ -283,6 +284,11 @@ public final class Screens {
     /** Candles tried out side by side. */
     public String cure(CurePage page) {
         return render("cure/page.jte", page);
+    }
+
+    /** What would be in the file that helps those who help. */
+    public String problem(ProblemPage page) {
+        return render("data/problem.jte", page);
     }
 
     /** All that past classes taught. */

@@ -5,6 +5,7 @@ import benchpace.board.Boards;
 import benchpace.board.Erasing;
 import benchpace.board.LeavingEarly;
 import benchpace.board.PrepBoard;
+import benchpace.board.ProblemReports;
 import benchpace.board.ShelfBoard;
 import benchpace.board.cooling.RoomLessons;
 import benchpace.board.pacing.PosteriorPaceWatch;
@@ -91,7 +92,9 @@ public final class CureBoard implements AutoCloseable, InstantSource {
                 Secrets::idEnding);
         server = new Server("127.0.0.1", 0, Set.of(), n -> "http://127.0.0.1:" + n + "/", boards,
                 playbacks, shelf, new PrepBoard(database, boards, this), plans, new Settings(database), access, codes,
-                erasing, new Backups(data), this, ZoneId.of("UTC"), Optional.empty());
+                erasing, new Backups(data),
+                ProblemReports.running(database, "Benchpace", List::of), this,
+                ZoneId.of("UTC"), Optional.empty());
     }
 
     @Override public Instant instant() {

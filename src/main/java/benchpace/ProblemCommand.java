@@ -1,0 +1,111 @@
+package benchpace;
+
+import benchpace.board.ProblemReports;
+import benchpace.board.view.ProblemFacts;
+import benchpace.files.TextZip;
+import benchpace.store.sqlite.Database;
+import benchpace.store.sqlite.StoreException;
+import benchpace.words.ProblemWords;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Writes one file without names that may be sent along with a question, of a board that is stopped. */
+@Command(name = "report-problem", mixinStandardHelpOptions = true,
+        description = "Writes one file without names to send along with a question; nothing is sent by the program.")
+final class ProblemCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+    @Parameters(paramLabel = "FILE", description = "where the file goes, which is not there yet; - is standard output")
+    private String file;
+    @Option(names = "--data", required = true, paramLabel = "DIR", description = "where classes are kept")
+    private Path data;
+    @Option(names = "--class", paramLabel = "CLASS_ID",
+            description = "a class to take along, as often as there are some; else the latest three")
+    private List<String> classes = List.of();
+
+    @Override public Integer call() {
+        if (!Files.isRegularFile(data.resolve(Database.FILE))) {
+            throw new Stop(Main.BAD_INPUT, "--data: there is no board's data in " + data + ".");
+        }
+        if (!file.equals("-") && Files.exists(Path.of(file))) {
+            throw taken(null);
+        }
+        write(facts());
+        return 0;
+    }
+
+    private ProblemFacts facts() {
+        Optional<Database> opened = Optional.empty();
+        try {
+            opened = Optional.of(Database.open(data));
+            ProblemReports problems = ProblemReports.stopped(opened.get(), Main.VERSION, Logs::recent);
+            return problems.facts(chosen(problems), List.of());
+        } catch (StoreException e) {
+            if (e.getMessage().contains("is in use by another running Benchpace")) {
+                throw new Stop(1, "The board of " + data + " is running: its page \"Your data\" gives the file, or "
+                        + "stop the board first.", e);
+            }
+            if (!classes.isEmpty()) {
+                throw new Stop(1, e.getMessage(), e);
+            }
+            return ProblemReports.unopened(Main.VERSION, e, data.toAbsolutePath().normalize().toString());
+        } finally {
+            opened.ifPresent(Database::close);
+        }
+    }
+
+    private List<String> chosen(ProblemReports problems) {
+        List<ProblemReports.Choice> choices = problems.choices();
+        List<String> known = choices.stream().map(ProblemReports.Choice::id).toList();
+        classes.stream().filter(id -> !known.contains(id)).findFirst().ifPresent(id -> {
+            throw new Stop(Main.BAD_INPUT, "--class: no class \"" + id + "\" can be read in " + data + ".");
+        });
+        return classes.isEmpty() ? ProblemReports.usual(choices) : classes;
+    }
+
+    /** Beside its place first, so that no half file is ever found there. */
+    private void write(ProblemFacts facts) {
+        try {
+            if (file.equals("-")) {
+                TextZip.write(ProblemWords.files(facts), Instant.now(), new FileOutputStream(FileDescriptor.out));
+                return;
+            }
+            Path whole = Path.of(file).toAbsolutePath();
+            Path part = Files.createTempFile(whole.getParent(), "benchpace", ".part");
+            try {
+                try (OutputStream out = Files.newOutputStream(part)) {
+                    TextZip.write(ProblemWords.files(facts), Instant.now(), out);
+                }
+                Files.move(part, whole);
+            } finally {
+                Files.deleteIfExists(part);
+            }
+        } catch (FileAlreadyExistsException e) {
+            throw taken(e);
+        } catch (IOException e) {
+            throw new Stop(1, "The file " + file + " cannot be written, its disk may be full or its folder not there: "
+                    + "nothing was left of it.", e);
+        }
+        spec.commandLine().getOut().println("Written to " + file + ". It is without names; README.txt in it says what "
+                + "is there. Nothing was sent.");
+    }
+
+    private Stop taken(Exception cause) {
+        String sentence = "The file " + file + " is there already, and nothing is written over: choose another name.";
+        return cause == null ? new Stop(Main.BAD_INPUT, sentence) : new Stop(Main.BAD_INPUT, sentence, cause);
+    }
+}
