@@ -47,6 +47,8 @@ public final class Main implements Callable<Integer> {
                 .addSubcommand(new PrepCommand())
                 .addSubcommand(new FileCommands.Replay())
                 .addSubcommand(new ProblemCommand())
+                .addSubcommand(new BackupCommands.MakeBackup())
+                .addSubcommand(new BackupCommands.RestoreBackup())
                 .setParameterExceptionHandler(Main::wrongUsage)
                 .setExecutionExceptionHandler((e, command, parsed) -> main.failed(e, command));
         int code;

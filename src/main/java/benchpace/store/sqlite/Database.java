@@ -10,13 +10,10 @@ import java.sql.Statement;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
+import java.util.Optional;
 import java.util.concurrent.locks.ReentrantLock;
 import org.sqlite.SQLiteConfig;
-import org.sqlite.SQLiteErrorCode;
-import org.sqlite.SQLiteException;
 
 /**
  * The one SQLite file of a data folder. A single connection writes, a transaction at a time, on disk before
@@ -32,15 +29,17 @@ public final class Database implements AutoCloseable {
     private static final int IDLE_READERS = 4;
 
     private final Path file;
-    private final FolderLock folderLock;
+    private final Optional<FolderLock> folderLock;
+    private final boolean copy;
     private final ReentrantLock writing = new ReentrantLock();
     private final Deque<Connection> idleReaders = new ArrayDeque<>();
     private final List<String> told = new ArrayList<>();
     private Connection writer;
     private boolean closed;
 
-    private Database(Path file, FolderLock folderLock) {
+    private Database(Path file, Optional<FolderLock> folderLock, boolean copy) {
         this.file = file;
+        this.copy = copy;
         this.folderLock = folderLock;
     }
 
@@ -62,9 +61,10 @@ public final class Database implements AutoCloseable {
     public static Database open(Path folder) {
         Path absolute = folder.toAbsolutePath().normalize();
         FolderLock lock = FolderLock.of(absolute);
-        Database database = new Database(absolute.resolve(FILE), lock);
+        Database database = new Database(absolute.resolve(FILE), Optional.of(lock), false);
         try {
             SqliteLibrary.load(absolute);
+            new Replacing(absolute).finish().ifPresent(done -> database.told.add(done.sentence()));
             new Leftovers(database.file).look().ifPresent(database.told::add);
             database.writer = database.connect(false);
             database.check();
@@ -76,23 +76,38 @@ public final class Database implements AutoCloseable {
             return database;
         } catch (SQLException e) {
             database.close();
-            throw database.failure(e);
+            throw FileFault.of(database.file, e);
         } catch (RuntimeException e) {
             database.close();
             throw e;
         }
     }
 
+    /**
+     * A single file that nobody writes, such as a copy of somebody's data: only to be read, and left just as it is.
+     *
+     * @throws StoreException from each reading if it cannot be, in one plain sentence
+     */
+    public static Database ofCopy(Path file) {
+        return new Database(file.toAbsolutePath().normalize(), Optional.empty(), true);
+    }
+
+    /** The data of a folder beside a board that may be open on it: for a few words to be written down. */
+    public static Database besideBoard(Path folder) {
+        return new Database(folder.toAbsolutePath().normalize().resolve(FILE), Optional.empty(), false);
+    }
+
     private Connection connect(boolean onlyReads) throws SQLException {
+        if (copy) {
+            return Copy.connect(file, onlyReads ? Copy.Use.LOOK : Copy.Use.CHANGE);
+        }
         SQLiteConfig config = new SQLiteConfig();
         config.setJournalMode(SQLiteConfig.JournalMode.WAL);
         config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
         config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
         config.setBusyTimeout(BUSY_MILLIS);
         config.enforceForeignKeys(true);
-        // a file: address, because a plain name is cut at a question mark
-        Connection connection = config.createConnection("jdbc:sqlite:" + file.toUri().toString()
-                .replaceFirst("^file:/+", "file:///"));
+        Connection connection = config.createConnection(Copy.address(file));
         try (Statement statement = connection.createStatement()) {
             // what is erased is overwritten with zeros, https://sqlite.org/pragma.html#pragma_secure_delete
             statement.execute(onlyReads ? "pragma query_only = on" : "pragma secure_delete = on");
@@ -105,7 +120,7 @@ public final class Database implements AutoCloseable {
         try (Statement statement = writer.createStatement();
                 ResultSet row = statement.executeQuery("pragma integrity_check(1)")) {
             if (!"ok".equals(row.getString(1))) {
-                throw damaged(null);
+                throw FileFault.damaged(file, null);
             }
         }
     }
@@ -127,7 +142,7 @@ public final class Database implements AutoCloseable {
             return result;
         } catch (SQLException e) {
             abandon();
-            throw failure(e);
+            throw FileFault.of(file, e);
         } catch (RuntimeException | Error e) {
             abandon();
             throw e;
@@ -236,7 +251,7 @@ public final class Database implements AutoCloseable {
             sound = true;
             return result;
         } catch (SQLException e) {
-            throw failure(e);
+            throw FileFault.of(file, e);
         } finally {
             giveBack(reader, sound);
         }
@@ -264,55 +279,6 @@ public final class Database implements AutoCloseable {
         closeQuietly(reader);
     }
 
-    /** What an error of the file means to whoever runs the board. */
-    private StoreException failure(SQLException e) {
-        if (e instanceof SQLiteException sqlite) {
-            SQLiteErrorCode code = sqlite.getResultCode();
-            switch (code.code & 0xff) {
-                case SQLITE_FULL:
-                    return new StoreException("The disk of " + file + " is full: nothing was written.", e);
-                case SQLITE_IOERR:
-                    if (WRITING.contains(code)) {
-                        return new StoreException("The disk of " + file + " takes no more, it may be full or broken: "
-                                + "nothing was written.", e);
-                    }
-                    break;
-                case SQLITE_NOTADB:
-                case SQLITE_CORRUPT:
-                    return damaged(e);
-                case SQLITE_CANTOPEN:
-                case SQLITE_PERM:
-                case SQLITE_READONLY:
-                    return new StoreException("The file " + file + " cannot be opened for reading and writing.", e);
-                case SQLITE_BUSY:
-                case SQLITE_LOCKED:
-                    return new StoreException("The file " + file + " is held by another program.", e);
-                default:
-                    break;
-            }
-        }
-        return new StoreException("The file " + file + " cannot be read or written.", e);
-    }
-
-    // Primary result codes, https://sqlite.org/rescode.html; extended codes carry them in their low byte.
-    private static final int SQLITE_PERM = 3;
-    private static final int SQLITE_BUSY = 5;
-    private static final int SQLITE_LOCKED = 6;
-    private static final int SQLITE_READONLY = 8;
-    private static final int SQLITE_IOERR = 10;
-    private static final int SQLITE_CORRUPT = 11;
-    private static final int SQLITE_FULL = 13;
-    private static final int SQLITE_CANTOPEN = 14;
-    private static final int SQLITE_NOTADB = 26;
-    private static final Set<SQLiteErrorCode> WRITING = EnumSet.of(SQLiteErrorCode.SQLITE_IOERR_WRITE,
-            SQLiteErrorCode.SQLITE_IOERR_FSYNC, SQLiteErrorCode.SQLITE_IOERR_TRUNCATE,
-            SQLiteErrorCode.SQLITE_IOERR_SHMSIZE, SQLiteErrorCode.SQLITE_IOERR_DIR_FSYNC);
-
-    private StoreException damaged(SQLException cause) {
-        return new StoreException("The file " + file + " is damaged or no database: please put back a copy of it, "
-                + "or move it away to start anew.", cause);
-    }
-
     private static void closeQuietly(Connection connection) {
         if (connection == null) {
             return;
@@ -335,7 +301,7 @@ public final class Database implements AutoCloseable {
             }
             closeQuietly(writer);
             writer = null;
-            folderLock.close();
+            folderLock.ifPresent(FolderLock::close);
         } finally {
             writing.unlock();
         }

@@ -12,7 +12,10 @@ import java.nio.file.StandardOpenOption;
  * Keeps a second board out of a data folder. The operating system holds the lock, so it is gone when the process is,
  * however that ended.
  */
-final class FolderLock implements AutoCloseable {
+public final class FolderLock implements AutoCloseable {
+    /** The lock's name in the folder. */
+    public static final String FILE = "benchpace.lock";
+
     private final FileChannel channel;
 
     private FolderLock(FileChannel channel) {
@@ -20,11 +23,11 @@ final class FolderLock implements AutoCloseable {
     }
 
     /** @throws StoreException if the folder cannot be made or written, or another board holds it */
-    static FolderLock of(Path folder) {
+    public static FolderLock of(Path folder) {
         makeFolder(folder);
         FileChannel channel;
         try {
-            channel = FileChannel.open(folder.resolve("benchpace.lock"), StandardOpenOption.CREATE,
+            channel = FileChannel.open(folder.resolve(FILE), StandardOpenOption.CREATE,
                     StandardOpenOption.WRITE);
         } catch (IOException e) {
             throw new StoreException("The data folder " + folder + " cannot be written.", e);

@@ -57,6 +57,19 @@ public final class Leftovers {
         }
     }
 
+    /** Whether all that the last board wrote down can be read; nothing is kept aside or told for it. */
+    public boolean whole() {
+        try {
+            return !Files.isRegularFile(log) || WriteAheadLog.state(log, index()) == WriteAheadLog.State.READ;
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
+    private Path index() {
+        return folder.resolve(file.getFileName() + "-shm");
+    }
+
     private void requireFile() {
         if (Files.isSymbolicLink(file) && !Files.exists(file)) {
             throw new StoreException("The file " + file + " is a link that leads nowhere: plug in the disk it is on, "
@@ -71,7 +84,7 @@ public final class Leftovers {
         if (!Files.isRegularFile(log)) {
             return Optional.empty(); // none, or nothing that SQLite would read either
         }
-        return switch (WriteAheadLog.state(log, folder.resolve(file.getFileName() + "-shm"))) {
+        return switch (WriteAheadLog.state(log, index())) {
             case READ -> Optional.empty();
             case CUT -> Optional.of("The last record in " + log + " is not whole and is left out: the last tap before "
                     + "the board stopped may be missing. The files are kept as they were in " + keep() + ".");

@@ -52,7 +52,7 @@ final class Migrations {
         if (version == 0 && hasTables(connection)) {
             throw new StoreException("The file " + shown + " is a database of another program.");
         }
-        bringUpToDate(connection, version);
+        bringUpToDate(connection, version, FILES.size());
         Optional<String> missing = Schema.missing(connection);
         if (missing.isPresent()) {
             throw new StoreException("The file " + shown + " lacks the " + missing.get() + ": please put back a copy "
@@ -60,8 +60,8 @@ final class Migrations {
         }
     }
 
-    static void bringUpToDate(Connection connection, int version) throws SQLException {
-        for (int next = version + 1; next <= FILES.size(); next++) {
+    static void bringUpToDate(Connection connection, int version, int to) throws SQLException {
+        for (int next = version + 1; next <= to; next++) {
             apply(connection, next);
         }
     }

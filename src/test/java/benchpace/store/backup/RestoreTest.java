@@ -1,0 +1,136 @@
+package benchpace.store.backup;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import benchpace.store.sqlite.FolderLock;
+import benchpace.store.sqlite.StoreException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.Statement;
+import java.time.Instant;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+@DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+class RestoreTest {
+    private static final Instant NOW = Instant.parse("2027-03-05T09:00:00Z");
+
+    @TempDir Path temp;
+
+    private Path data() {
+        return StoredFolder.filled(temp.resolve("data"));
+    }
+
+    private Backup.Made made(Path data) {
+        return new Backup(data, "0.1.0").make(temp.resolve("b.backup"), false, NOW, Progress.UNHEARD);
+    }
+
+    private Restore.Restored restored(Path backup, Path folder, boolean replace) {
+        return new Restore(folder).from(backup, replace, Progress.UNHEARD);
+    }
+
+    private static void sql(Path file, String sql) throws Exception {
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
+                Statement statement = connection.createStatement()) {
+            statement.executeUpdate(sql);
+        }
+    }
+
+    private void assertNotRestored(Path backup, String... words) {
+        Path folder = temp.resolve("new");
+        assertThatThrownBy(() -> restored(backup, folder, false)).isInstanceOf(StoreException.class)
+                .message().contains(words).endsWith(".").doesNotContain("SQLITE", "Exception");
+        assertThat(folder).doesNotExist();
+    }
+
+    @Test void what_is_no_backup_is_told_in_a_sentence_each() throws Exception {
+        Path data = data();
+        assertNotRestored(temp.resolve("none"), "There is no file");
+        assertNotRestored(data, "There is a folder at");
+        assertNotRestored(Files.createFile(temp.resolve("empty")), "is empty");
+        assertNotRestored(Files.writeString(temp.resolve("letter.txt"), "Dear Ida"), "no backup of Benchpace");
+        assertNotRestored(Files.writeString(temp.resolve("long.txt"), "Dear Ida, ".repeat(900)), "no backup of");
+        assertNotRestored(Path.of("/dev/zero"), "is no file");
+        sql(temp.resolve("bread.db"), "create table bread (loaf text)");
+        assertNotRestored(temp.resolve("bread.db"), "database of another program");
+        assertNotRestored(data.resolve("benchpace.db"), "a board's own data", "--data");
+    }
+
+    @Test void a_backup_of_a_newer_board_says_so() throws Exception {
+        Path backup = made(data()).file();
+        sql(backup, "pragma user_version = 99");
+
+        assertNotRestored(backup, "newer Benchpace", "please restore it with that one");
+    }
+
+    @Test void a_backup_that_was_cut_off_or_changed_is_told() throws Exception {
+        Path backup = made(data()).file();
+        byte[] whole = Files.readAllBytes(backup);
+        for (int length : new int[] {101, 4096, whole.length / 2, whole.length - 1}) {
+            Files.write(backup, Arrays.copyOf(whole, length));
+            assertNotRestored(backup, "is cut off", "of its " + whole.length + " bytes");
+        }
+        Files.write(backup, whole);
+        sql(backup, "update setting set value = value || 'x'");
+        assertNotRestored(backup, "is damaged");
+        Files.write(backup, whole);
+        sql(backup, "create trigger t after insert on setting begin delete from event; end");
+        assertNotRestored(backup, "is damaged");
+        Files.write(backup, whole);
+        sql(backup, "update backup set value = '1' where key = 'events'");
+        assertNotRestored(backup, "is damaged");
+    }
+
+    @Test void a_folder_with_data_is_not_replaced_unasked_and_is_kept_aside_if_asked() throws Exception {
+        Path backup = made(data()).file();
+        Path folder = StoredFolder.filled(temp.resolve("other"), 30);
+        Files.createDirectory(folder.resolve("plans"));
+        Files.writeString(folder.resolve("plans/own.json"), "{}");
+        List<String> before = StoredFolder.rows(folder);
+
+        assertThatThrownBy(() -> restored(backup, folder, false)).hasMessageContainingAll("--replace", "kept aside");
+        assertThat(StoredFolder.rows(folder)).isEqualTo(before);
+
+        Restore.Restored restored = restored(backup, folder, true);
+        assertThat(restored.before()).contains(folder.resolve("replaced-1"));
+        assertThat(StoredFolder.rows(folder)).isEqualTo(StoredFolder.rows(temp.resolve("data")));
+        assertThat(folder.resolve("plans")).doesNotExist();
+        assertThat(folder.resolve("replaced-1/plans/own.json")).hasContent("{}");
+        assertThat(StoredFolder.rows(folder.resolve("replaced-1"))).isEqualTo(before);
+        assertThat(restored(backup, folder, true).before()).contains(folder.resolve("replaced-2"));
+    }
+
+    @Test void damaged_data_can_be_replaced_and_are_kept_as_they_are() throws Exception {
+        Path backup = made(data()).file();
+        Path folder = StoredFolder.filled(temp.resolve("other"), 30);
+        Files.write(folder.resolve("benchpace.db"), "noise".repeat(2000).getBytes(StandardCharsets.US_ASCII));
+        Files.writeString(folder.resolve("benchpace.db-wal"), "noise");
+
+        restored(backup, folder, true);
+
+        assertThat(StoredFolder.rows(folder)).isEqualTo(StoredFolder.rows(temp.resolve("data")));
+        assertThat(folder.resolve("replaced-1/benchpace.db-wal")).hasContent("noise");
+        assertThat(folder.resolve("replaced-1/benchpace.db")).hasContent("noise".repeat(2000));
+    }
+
+    @Test void nothing_is_restored_into_a_folder_on_which_a_board_is_open() {
+        Path data = data();
+        Path backup = made(data).file();
+        try (FolderLock board = FolderLock.of(data)) {
+            assertThatThrownBy(() -> restored(backup, data, true)).hasMessageContaining("in use by another running");
+            assertThat(made(data, "while.backup").manifest().holdings().classes()).as("but copied").isEqualTo(4);
+        }
+    }
+
+    private Backup.Made made(Path data, String name) {
+        return new Backup(data, "0.1.0").make(temp.resolve(name), false, NOW, Progress.UNHEARD);
+    }
+}
