@@ -2,6 +2,7 @@ package benchpace;
 
 import benchpace.store.backup.Backup;
 import benchpace.store.backup.BadBackup;
+import benchpace.store.backup.Holdings;
 import benchpace.store.backup.LastBackup;
 import benchpace.store.backup.NotAsked;
 import benchpace.store.backup.Progress;
@@ -67,7 +68,7 @@ final class BackupCommands {
             Backup.Made made = make(target, replace, now, err);
             spec.commandLine().getOut().println("Backup made: " + made.file() + ", "
                     + BackupWords.size(made.bytes()) + ", read back whole. In it: "
-                    + BackupWords.of(made.manifest().holdings()) + ".");
+                    + held(made.manifest().holdings()) + ".");
             return 0;
         }
 
@@ -83,7 +84,7 @@ final class BackupCommands {
         private Backup.Made make(Path target, boolean replacing, Instant now, PrintWriter err) {
             Backup.Made made = told(() -> new Backup(data, Main.VERSION).make(target, replacing, now, onConsole(err)));
             made.told().ifPresent(err::println);
-            String unreadable = BackupWords.unreadable(made.manifest().holdings());
+            String unreadable = BackupWords.unreadable(made.manifest().holdings().unreadable());
             if (!unreadable.isEmpty()) {
                 err.println(unreadable);
             }
@@ -124,7 +125,7 @@ final class BackupCommands {
             PrintWriter out = spec.commandLine().getOut();
             String made = new Times(ZoneId.systemDefault()).dated(restored.manifest().made());
             out.println("Restored into " + data + ", as it stood on " + made + ": "
-                    + BackupWords.of(restored.manifest().holdings()) + ".");
+                    + held(restored.manifest().holdings()) + ".");
             restored.before().ifPresent(before -> out.println("What was there before is kept in " + before + "."));
             out.println("Devices have to be paired again. Names that were erased after the backup was made stand in it "
                     + "still.");
@@ -134,6 +135,10 @@ final class BackupCommands {
         private Restore.Restored restored(Path from) {
             return told(() -> new Restore(data).from(from, replace, onConsole(spec.commandLine().getErr())));
         }
+    }
+
+    private static String held(Holdings held) {
+        return BackupWords.of(held.classes(), held.events(), held.plans());
     }
 
     private static <T> T told(Supplier<T> work) {
@@ -189,7 +194,11 @@ final class BackupCommands {
             @Override public void at(Stage stage, long done, long of) {
                 if (System.nanoTime() - next >= 0) {
                     next = System.nanoTime() + EVERY.toNanos();
-                    err.println(BackupWords.progress(stage, done, of));
+                    err.println(switch (stage) {
+                        case COPYING -> BackupWords.copying(done, of);
+                        case COUNTING -> BackupWords.addingUp(done, of);
+                        case READING -> BackupWords.readingBack(done, of);
+                    });
                     err.flush();
                 }
             }

@@ -1,7 +1,5 @@
 package benchpace.words;
 
-import benchpace.store.backup.Holdings;
-import benchpace.store.backup.Progress;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Locale;
@@ -15,10 +13,10 @@ public final class BackupWords {
 
     private BackupWords() { }
 
-    /** What is in a backup: "12 classes with 3,411 events, 2 plans and what rooms and steps have taught". */
-    public static String of(Holdings held) {
-        return counted(held.classes(), "class", "classes") + " with " + counted(held.events(), "event", "events") + ", "
-                + counted(held.plans(), "plan", "plans") + " of yours, the pickup shelf, and what rooms and steps have "
+    /** What is in a backup: "12 classes with 3,411 events, 2 plans of yours, the pickup shelf, and ...". */
+    public static String of(long classes, long events, long plans) {
+        return counted(classes, "class", "classes") + " with " + counted(events, "event", "events") + ", "
+                + counted(plans, "plan", "plans") + " of yours, the pickup shelf, and what rooms and steps have "
                 + "taught";
     }
 
@@ -27,19 +25,23 @@ public final class BackupWords {
     }
 
     /** Said besides where some of it cannot be read; empty if all can. */
-    public static String unreadable(Holdings held) {
-        return held.unreadable() == 0 ? "" : counted(held.unreadable(), "class", "classes") + (held.unreadable() == 1
+    public static String unreadable(long classes) {
+        return classes == 0 ? "" : counted(classes, "class", "classes") + (classes == 1
                 ? " cannot be read on this board; it is in the backup as it is."
                 : " cannot be read on this board; they are in the backup as they are.");
     }
 
-    /** How far it is: "Copying: 12.0 of 150 MB"; the numbers are about right. */
-    public static String progress(Progress.Stage stage, long done, long of) {
-        return switch (stage) {
-            case COPYING -> "Copying: " + size(done) + " of about " + size(of);
-            case COUNTING -> String.format(Locale.ENGLISH, "Adding up: %,d of %,d records", done, of);
-            case READING -> String.format(Locale.ENGLISH, "Reading back: %,d of %,d classes", done, of);
-        };
+    /** How far it is, in bytes: "Copying: 12.0 MB of about 150 MB". */
+    public static String copying(long done, long of) {
+        return "Copying: " + size(done) + " of about " + size(of);
+    }
+
+    public static String addingUp(long records, long of) {
+        return String.format(Locale.ENGLISH, "Adding up: %,d of %,d records", records, of);
+    }
+
+    public static String readingBack(long classes, long of) {
+        return String.format(Locale.ENGLISH, "Reading back: %,d of %,d classes", classes, of);
     }
 
     /** When the last one was made, in a calm sentence. */

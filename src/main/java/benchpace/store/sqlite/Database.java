@@ -198,7 +198,7 @@ public final class Database implements AutoCloseable {
             return emptied(writer);
         } catch (SQLException e) {
             abandon();
-            throw failure(e);
+            throw FileFault.of(file, e);
         } finally {
             writing.unlock();
         }

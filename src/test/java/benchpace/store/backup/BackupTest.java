@@ -120,7 +120,7 @@ class BackupTest {
 
         String bytes = Files.readString(made(data).file(), StandardCharsets.ISO_8859_1);
 
-        assertThat(bytes).doesNotContain("key-of-an-older-board", "Zaphira", "Quillon").contains("note 12");
+        assertThat(bytes).doesNotContain("key-of-an-older-board", "Zaphira", "Quillon").contains("note 189");
     }
 
     @Test void it_is_one_file_that_its_owner_alone_may_read() throws IOException {
@@ -138,8 +138,8 @@ class BackupTest {
 
     @Test void a_class_that_cannot_be_read_is_in_it_as_it_is_and_is_counted() throws Exception {
         Path data = data();
-        sql(data.resolve("benchpace.db"), "drop trigger event_is_never_changed; update event set payload = '{' "
-                + "where class_id = 'class-1' and seq = 2");
+        sql(data.resolve("benchpace.db"), "drop trigger event_is_only_changed_to_forget; "
+                + "update event set payload = '{' where class_id = 'class-1' and seq = 2");
         List<String> original = StoredFolder.rows(data);
 
         Backup.Made made = made(data);
@@ -154,7 +154,7 @@ class BackupTest {
         Path data = data();
         sql(data.resolve("benchpace.db"), "create table bread (loaf text); create view v as select 1; "
                 + "create trigger t after insert on setting begin delete from event; end; "
-                + "drop trigger event_is_never_changed");
+                + "drop trigger event_is_only_changed_to_forget");
 
         restored(made(data).file(), temp.resolve("new"), false);
 
