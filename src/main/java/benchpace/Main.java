@@ -49,6 +49,7 @@ public final class Main implements Callable<Integer> {
                 .addSubcommand(new ProblemCommand())
                 .addSubcommand(new BackupCommands.MakeBackup())
                 .addSubcommand(new BackupCommands.RestoreBackup())
+                .addSubcommand(new ExportCommand())
                 .setParameterExceptionHandler(Main::wrongUsage)
                 .setExecutionExceptionHandler((e, command, parsed) -> main.failed(e, command));
         int code;
