@@ -1,6 +1,11 @@
 package benchpace.web.screen;
 
 import benchpace.board.view.ClassView;
+import benchpace.plan.SeatNumber;
+import benchpace.shelf.ClaimWord;
+import benchpace.shelf.EntryId;
+import benchpace.shelf.ShelfEntry;
+import benchpace.shelf.ShelfPlace;
 import benchpace.units.UnitChoice;
 import benchpace.web.screen.data.DataPage;
 import benchpace.web.screen.devices.DevicesPage;
@@ -23,6 +28,8 @@ import com.microsoft.playwright.options.ColorScheme;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
@@ -117,7 +124,7 @@ public final class ScreenGallery {
         shots.add(new Shot("report", report, 1280, 1500, ""));
         shots.add(new Shot("report-phone", report, 390, 1500, ""));
         Evening ended = Evenings.over();
-        String over = screens.report(ended.report(111), Optional.empty(), ended.live().plan(), lead);
+        String over = screens.report(ended.report(111).with(leftBehind()), Optional.empty(), ended.live().plan(), lead);
         shots.add(new Shot("report-over", over, 1280, 1700, ""));
         shots.add(new Shot("report-over-phone", over, 390, 1500, ""));
         ClassView asks = Evenings.asks().view(14);
@@ -262,5 +269,16 @@ public final class ScreenGallery {
                     + v.getNodes().stream().limit(4).map(n -> n.getTarget() + " " + n.getAny().stream()
                             .map(c -> c.getMessage()).toList()).toList());
         });
+    }
+
+    /** Two candles of the evening that is over: one was fetched, one is still there. */
+    private static List<ShelfEntry> leftBehind() {
+        Instant put = Evening.START.plus(Duration.ofMinutes(109));
+        Instant ready = Evening.START.plus(Duration.ofMinutes(125));
+        Instant until = put.plus(Duration.ofDays(7));
+        return List.of(new ShelfEntry(new EntryId(1), "evening", new SeatNumber(8), new ShelfPlace("Window", 3), ready,
+                        until, new ClaimWord("amber", 47), "", put, ShelfEntry.NOT_YET),
+                new ShelfEntry(new EntryId(2), "evening", new SeatNumber(7), new ShelfPlace("Window", 4), put, until,
+                        new ClaimWord("cedar", 12), "Finn", put, put.plus(Duration.ofMinutes(1))));
     }
 }
