@@ -3,5 +3,6 @@
 import './learned/lessons.js';
 import './print.js';
 import * as watch from './watch.js';
+import './what-if.js';
 
 watch.start();

@@ -11,6 +11,7 @@ import benchpace.board.view.ClassModels;
 import benchpace.board.view.ClassReport;
 import benchpace.board.view.ClassView;
 import benchpace.board.view.ClassViews;
+import benchpace.board.view.LookBack;
 import benchpace.board.view.MadeView;
 import benchpace.board.view.Stages;
 import benchpace.board.view.ViewMaker;
@@ -321,13 +322,11 @@ public final class ClassBoard implements Watched {
 
     /** The class looked back on, as far as it has come. */
     public ClassReport report() {
-        LiveClass then;
-        ClassView view;
-        do { // both of the same moment
-            then = live;
-            view = view();
-        } while (view.seq() != then.seq());
-        return maker.report(id, then, view, models);
+        return lookBack().report();
+    }
+
+    public LookBack lookBack() {
+        return new LookBack(() -> live, this::view, maker, models);
     }
 
     /** What past classes taught about the steps of this one's plan. @param all every class, for those of the plan */

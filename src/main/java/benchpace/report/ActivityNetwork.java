@@ -110,6 +110,11 @@ final class ActivityNetwork<K> {
         return Collections.unmodifiableSet(activities.keySet());
     }
 
+    /** What an activity waits for. */
+    Set<K> after(K id) {
+        return activities.get(id).after();
+    }
+
     /** When the last of the ends is over. */
     double length() {
         return last(finish);

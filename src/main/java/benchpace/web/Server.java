@@ -45,6 +45,7 @@ import benchpace.web.prep.PrepPages;
 import benchpace.web.prep.TicksApi;
 import benchpace.web.report.ReportFiles;
 import benchpace.web.report.ReportPages;
+import benchpace.web.report.WhatIfApi;
 import benchpace.web.request.AskedClass;
 import benchpace.web.request.Guard;
 import benchpace.web.request.Problem;
@@ -157,6 +158,7 @@ public final class Server implements AutoCloseable {
             pages.routes(routes);
             new StayingAddresses(new ShownClass(boards, clock, zone), pages, access, screens, clock, zone)
                     .routes(routes);
+            new WhatIfApi(boards, plans, access, screens).routes(routes);
             new ReportPages(boards, shelf, access, screens).routes(routes);
             new PlaybacksApi(boards, playbacks, access).routes(routes);
             new ReportFiles(boards, shelf, access).routes(routes);

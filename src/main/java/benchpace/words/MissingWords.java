@@ -61,6 +61,7 @@ public final class MissingWords {
             case IDLE -> "what seats had to do in their wait";
             case CURES -> "what was said of the candles against the hand tests";
             case HINDSIGHT -> "whether the flags were right";
+            case WHAT_IF -> "what would have saved time";
             case LESSON -> "what past classes teach about the steps";
             case PLAUSIBILITY -> "whether a temperature can be true";
         };

@@ -3,19 +3,11 @@ package benchpace.report;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import benchpace.files.BadFile;
-import benchpace.files.log.ClassLog;
-import benchpace.files.log.ClassLogReader;
-import benchpace.files.log.TrackFold;
-import benchpace.pace.ClassTrack;
 import benchpace.pace.SeatTrack;
 import benchpace.pace.StepTime;
 import benchpace.pace.engine.ClassSimulator;
-import java.io.IOException;
-import java.io.StringReader;
-import java.util.List;
+import benchpace.report.SimulatedPasts.Past;
 import java.util.Map;
-import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import net.jqwik.api.Arbitraries;
@@ -29,37 +21,11 @@ import net.jqwik.api.statistics.Statistics;
 class WhatHeldProperties {
     private static final double ROUNDING = 1e-6;
 
-    /** A class that has happened, and its candles. */
-    record Past(ClassTrack track, Map<Integer, CandleTime> candles) { }
-
     @Provide
     Arbitrary<Past> classes() {
         return Arbitraries.longs().between(0, 1_000_000).flatMap(seed -> Arbitraries.of(4, 8, 12)
                 .flatMap(seats -> Arbitraries.of(ClassSimulator.Habit.USUAL, ClassSimulator.Habit.GAMMA_BUNCHED)
-                        .map(habit -> past(seed, seats, habit)))).filter(p -> !p.candles().isEmpty());
-    }
-
-    private static Past past(long seed, int seats, ClassSimulator.Habit habit) {
-        try {
-            ClassLog log = ClassLogReader.read("c", new StringReader(String.join("\n",
-                    ClassSimulator.simulate("c", seats, habit, seed).lines())));
-            TrackFold fold = new TrackFold(log);
-            log.events().forEach(fold::apply);
-            ClassTrack track = fold.track();
-            SplittableRandom random = new SplittableRandom(seed);
-            Map<Integer, CandleTime> candles = new TreeMap<>();
-            for (SeatTrack seat : track.seats()) {
-                List<StepTime> times = StepTime.of(track, seat);
-                if (!times.isEmpty() && times.get(times.size() - 1).step() == track.pourStep()
-                        && seat.leftMinutes() == SeatTrack.NOT_YET) {
-                    double poured = times.get(times.size() - 1).toMinutes() + (random.nextInt(9) == 0 ? 6 : 0);
-                    candles.put(seat.seat(), new CandleTime(poured, poured + 55 + 12 * random.nextDouble()));
-                }
-            }
-            return new Past(track, candles);
-        } catch (IOException | BadFile impossible) {
-            throw new AssertionError(impossible);
-        }
+                        .map(habit -> SimulatedPasts.of(seed, seats, habit)))).filter(p -> !p.candles().isEmpty());
     }
 
     @Property(tries = 150)

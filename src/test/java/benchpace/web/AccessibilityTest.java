@@ -160,6 +160,7 @@ public class AccessibilityTest extends LiveScreens {
         String report = "/classes/" + id + "/report";
         Device tablet = here(Device.tablet(board, browser)).pairedBy(board.instructor()).at(report);
         assertThat(tablet.find("#way-title")).isVisible();
+        assertThat(tablet.find("#tried-title")).isVisible();
         assertSound(tablet, "report");
         assertSound(here(Device.phone(board, browser)).pairedBy(board.instructor()).at(report), "report on a phone");
     }

@@ -16,6 +16,7 @@ public final class EveryPage {
         }
         String sheets = "/classes/" + id + "/seats/" + seat;
         all.addAll(List.of("/api/classes/" + id, "/api/classes/" + id + "/events", "/classes/" + id + "/report",
+                "/classes/" + id + "/report/what-if", "/api/classes/" + id + "/what-if",
                 sheets + "/sheet", sheets + "/leave", "/classes/" + id + "/guest-codes",
                 "/classes/" + id + "/calendar.ics",
                 "/g/" + board.guestCode(id, seat),

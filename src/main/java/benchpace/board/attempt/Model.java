@@ -28,6 +28,8 @@ public enum Model {
     CURES,
     /** Whether flags were right. */
     HINDSIGHT,
+    /** What would have saved time. */
+    WHAT_IF,
     /** What past classes teach about the steps. */
     LESSON,
     /** Whether a temperature can be true. */

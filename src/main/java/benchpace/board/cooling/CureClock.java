@@ -2,6 +2,7 @@ package benchpace.board.cooling;
 
 import benchpace.live.LiveClass;
 import benchpace.plan.SeatNumber;
+import benchpace.report.whatif.SmallerCandles;
 import java.time.Instant;
 import java.util.Map;
 import java.util.Optional;
@@ -24,6 +25,11 @@ public interface CureClock {
     /** What holds without computing anything: the plan's own figure, and what was read and chosen. */
     default Cooling byFigure(LiveClass live, Instant now) {
         return new Cooling(new PlanCureClock().clocks(live, now), RoomView.NONE);
+    }
+
+    /** The class's candles in smaller vessels, where cures are computed. @param fillShare of what they held, 0 to 1 */
+    default Optional<SmallerCandles> smaller(String classId, LiveClass live, double fillShare) {
+        return Optional.empty();
     }
 
     /** The candle that most seats wait for, cut open as it should be now, where that is computed. */

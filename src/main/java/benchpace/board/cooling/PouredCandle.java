@@ -1,7 +1,9 @@
 package benchpace.board.cooling;
 
 import benchpace.cure.CuringCandle;
+import benchpace.cure.TableCase;
 import benchpace.plan.Candle;
+import benchpace.plan.PlanVariants;
 import benchpace.plan.SeatNumber;
 import java.time.Duration;
 import java.time.Instant;
@@ -15,6 +17,14 @@ import java.util.Optional;
  */
 record PouredCandle(SeatNumber seat, Candle candle, CuringCandle curing, Instant pouredAt, boolean left,
                     Optional<Instant> judgedSetAt) {
+
+    /** The same poured at the same temperatures into a vessel that holds less; empty if no candle is so small. */
+    Optional<TableCase> smaller(double fillShare) {
+        return PlanVariants.smaller(candle, fillShare)
+                .map(c -> ClassCandles.tableCase(c, curing.coolingCase().roomC(),
+                        curing.coolingCase().pourC()))
+                .filter(table -> table.fault().isEmpty());
+    }
 
     /** Minutes from its pour, 0 or more. */
     double minutesAt(Instant at) {

@@ -11,6 +11,7 @@ import benchpace.live.Progress;
 import benchpace.live.Seat;
 import benchpace.plan.Candle;
 import benchpace.plan.SeatNumber;
+import benchpace.report.whatif.SmallerCandles;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -119,6 +120,19 @@ public final class RoomCureClock implements CureClock {
         return candles.poured().stream().filter(p -> p.seat().equals(seat))
                 .filter(p -> live.seat(seat).flatMap(live.progress()::settledAt).isEmpty()).findFirst()
                 .map(p -> cut(p, List.of(seat.value()), forecast(classId, live, candles).fit(), now));
+    }
+
+    @Override public Optional<SmallerCandles> smaller(String classId, LiveClass live, double fillShare) {
+        if (live.plan().candles().isEmpty()) {
+            return Optional.empty();
+        }
+        ClassCandles candles = ClassCandles.of(live);
+        Map<Integer, SmallerCandles.Both> both = new TreeMap<>();
+        candles.poured().forEach(p -> p.smaller(fillShare).ifPresent(table -> both.put(p.seat().value(),
+                new SmallerCandles.Both(trajectories.of(p.curing().coolingCase()),
+                        trajectories.of(table.coolingCase()), p.curing().ownSd()))));
+        return both.isEmpty() ? Optional.empty()
+                : Optional.of(new SmallerCandles(fillShare, forecast(classId, live, candles).fit(), both));
     }
 
     /**

@@ -120,6 +120,17 @@ public final class PlanBook {
         return written(keep(plan.as(free(plan.id()), plan.name()), by));
     }
 
+    /** The organiser's own plan of that name that says all that this one says, whatever its id. */
+    public Optional<BookPlan> alike(Plan plan) {
+        return listed.values().stream().filter(p -> !p.starter())
+                .filter(p -> p.plan().as(plan.id(), p.plan().name()).equals(plan)).findFirst();
+    }
+
+    /** Keeps a new plan, unless there is one {@link #alike}: then that one is it. */
+    public synchronized BookPlan addOnce(Plan plan, By by) {
+        return alike(plan).orElseGet(() -> add(plan, by));
+    }
+
     /** Keeps a copy of a plan, a starter plan or another. @param name of the copy */
     public synchronized PlanAnswer copy(String id, String name, By by) {
         BookPlan of = listed.get(id);

@@ -125,6 +125,13 @@ public final class ViewMaker {
                 .report(() -> paceWatch.engine(classId, live), cureClock);
     }
 
+    /** What the class would have saved with one thing changed. @param report of the same class, just now */
+    public ClassWhatIf whatIf(String classId, LiveClass live, ClassReport report, ClassModels models) {
+        CureOrPlan cure = new CureOrPlan(cureClock, models.attempts());
+        return new WhatIfMaker(live, report, models).made(cure.clocksOf(classId, live, report.view().now()),
+                () -> paceWatch.engine(classId, live), cureClock);
+    }
+
     /** A seat's candle cut open as it should be now, where that is computed. */
     public Optional<CutAway> cutAway(String classId, LiveClass live, SeatNumber seat, Instant now, Attempts attempts) {
         return new CureOrPlan(cureClock, attempts).cutAway(classId, live, seat, now);

@@ -4,6 +4,7 @@ import benchpace.pace.ClassTrack;
 import benchpace.pace.PaceStep;
 import benchpace.pace.SeatProgress;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -163,26 +164,17 @@ public final class ClassTempo {
 
     private double finished(int seat, SeatProgress.Done done, double previousLateness) {
         int k = done.step();
-        boolean swept = habits.tapsTogether(done.tapMinutes()) > 1;
         double[] nodes = PacePriors.LATENESS_MINUTES;
-        double[] weights = swept ? PacePriors.SWEPT_LATENESS : PacePriors.LONE_LATENESS;
+        double[] likelihoods = latenesses(seat, done, previousLateness);
         double mean = predictedMean(seat, k);
         double variance = predictedVariance(seat, k) + noiseVariance[k];
         double sum = 0;
         double logSum = 0;
         double lateSum = 0;
-        double shortest = 0.1 * track.steps().get(k).planMinutes();
         for (int j = 0; j < nodes.length; j++) {
-            double minutes = done.minutes() + previousLateness - nodes[j];
-            if (minutes < shortest && j > 0) {
-                break;
-            }
-            double logRatio = Math.log(Math.max(shortest, minutes)) - logPlan[k];
-            double z2 = (logRatio - mean) * (logRatio - mean) / variance;
-            double likelihood = weights[j] * (0.02 + Math.exp(-0.5 * z2));
-            sum += likelihood;
-            logSum += likelihood * logRatio;
-            lateSum += likelihood * nodes[j];
+            sum += likelihoods[j];
+            logSum += likelihoods[j] * logRatio(done, previousLateness, j);
+            lateSum += likelihoods[j] * nodes[j];
         }
         double x = logSum / sum;
         double z2 = (x - mean) * (x - mean) / variance;
@@ -190,6 +182,50 @@ public final class ClassTempo {
         value[seat][k] = x;
         precision[seat][k] = done.weight() * Math.min(1, robust) / noiseVariance[k];
         return lateSum / sum;
+    }
+
+    /** How likely each lateness of a tick is, up to a factor; none that leaves next to no time for the step. */
+    private double[] latenesses(int seat, SeatProgress.Done done, double previousLateness) {
+        int k = done.step();
+        double[] nodes = PacePriors.LATENESS_MINUTES;
+        double[] weights = habits.tapsTogether(done.tapMinutes()) > 1 ? PacePriors.SWEPT_LATENESS
+                : PacePriors.LONE_LATENESS;
+        double mean = predictedMean(seat, k);
+        double variance = predictedVariance(seat, k) + noiseVariance[k];
+        double[] likelihoods = new double[nodes.length];
+        for (int j = 0; j < nodes.length; j++) {
+            if (j > 0 && done.minutes() + previousLateness - nodes[j] < shortest(k)) {
+                break;
+            }
+            double off = logRatio(done, previousLateness, j) - mean;
+            likelihoods[j] = weights[j] * (0.02 + Math.exp(-0.5 * off * off / variance));
+        }
+        return likelihoods;
+    }
+
+    private double logRatio(SeatProgress.Done done, double previousLateness, int node) {
+        double minutes = done.minutes() + previousLateness - PacePriors.LATENESS_MINUTES[node];
+        return Math.log(Math.max(shortest(done.step()), minutes)) - logPlan[done.step()];
+    }
+
+    private double shortest(int step) {
+        return 0.1 * track.steps().get(step).planMinutes();
+    }
+
+    /**
+     * How late a seat's tick of a step was, drawn from what is believed of it, minutes.
+     *
+     * @param previousLateness how late the tick before was, if the step began with it; else 0
+     * @param u uniform in [0, 1)
+     */
+    public double drawnLateness(int seat, SeatProgress.Done done, double previousLateness, double u) {
+        double[] likelihoods = latenesses(seat, done, previousLateness);
+        double left = u * Arrays.stream(likelihoods).sum();
+        int j = 0;
+        while (j + 1 < likelihoods.length && left >= likelihoods[j] && likelihoods[j + 1] > 0) {
+            left -= likelihoods[j++];
+        }
+        return PacePriors.LATENESS_MINUTES[j];
     }
 
     private void unfinished(int seat, SeatProgress progress, double previousLateness) {

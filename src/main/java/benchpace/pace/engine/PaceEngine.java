@@ -35,6 +35,11 @@ public final class PaceEngine {
         this.priors = priors;
     }
 
+    /** What it judges by. */
+    public PacePriors priors() {
+        return priors;
+    }
+
     /**
      * The memory brought up to {@code nowMinutes}, one evaluation for each half minute it has not seen.
      *

@@ -20,7 +20,7 @@ import java.util.SplittableRandom;
  */
 public final class PourDraws {
     /** Somebody who walks over needs about this long to get a stuck seat going; from judgement. */
-    private static final double HELPED_MINUTES = 1;
+    public static final double HELPED_MINUTES = 1;
 
     private final ClassTrack track;
     private final List<SeatProgress> seats;

@@ -7,6 +7,7 @@ import benchpace.pace.belief.OpeningHabit;
 import benchpace.pace.belief.PacePriors;
 import benchpace.pace.belief.StandardNormal;
 import benchpace.pace.forecast.LatestDone;
+import benchpace.pace.forecast.Lots;
 import benchpace.pace.forecast.StationQueue;
 import benchpace.pace.forecast.StepDraws;
 import benchpace.plan.Step;

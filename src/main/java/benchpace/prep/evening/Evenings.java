@@ -1,6 +1,7 @@
 package benchpace.prep.evening;
 
 import benchpace.cure.room.TrajectoryCache;
+import benchpace.pace.forecast.Lots;
 import benchpace.plan.Step;
 import java.util.ArrayList;
 import java.util.Arrays;

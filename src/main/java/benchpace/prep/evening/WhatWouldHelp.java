@@ -3,14 +3,12 @@ package benchpace.prep.evening;
 import benchpace.cure.room.TrajectoryCache;
 import benchpace.plan.Candle;
 import benchpace.plan.Plan;
+import benchpace.plan.PlanVariants;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.Step;
-import benchpace.plan.StepKind;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 
@@ -61,9 +59,9 @@ public final class WhatWouldHelp {
                 one(new Change.MoreStations(s.id(), then));
             }
         });
-        alternatives.add(longest(s -> Changes.mayBeLed(plan, s), s -> new Change.Led(s.id())));
-        alternatives.add(longest(s -> Changes.mayBeFree(plan, s), s -> new Change.Free(s.id())));
-        wicks(plan).ifPresent(s -> one(new Change.Beforehand(s.id())));
+        alternatives.add(longest(s -> PlanVariants.mayBeLed(plan, s), s -> new Change.Led(s.id())));
+        alternatives.add(longest(s -> PlanVariants.mayBeFree(plan, s), s -> new Change.Free(s.id())));
+        PlanVariants.wicks(plan).ifPresent(s -> one(new Change.Beforehand(s.id())));
         if (base.timetable().cure() == CureBasis.COMPUTED) {
             alternatives.add(smallerCandles());
             if (made().stream().anyMatch(c -> Changes.cooler(c, COOLER_KELVIN).isPresent())) {
@@ -84,13 +82,6 @@ public final class WhatWouldHelp {
                 .sorted(Comparator.comparing(Step::planned).reversed()).limit(MOST_STEPS_TRIED).map(change).toList();
     }
 
-    /** The step at which wicks are set, as its name or id says; before the pour, so that it can be done beforehand. */
-    private static Optional<Step> wicks(Plan plan) {
-        int pour = plan.pour().map(s -> plan.indexOf(s.id())).orElse(0);
-        return plan.steps().stream().limit(pour).filter(s -> s.kind() == StepKind.HANDS_ON)
-                .filter(s -> (s.id().value() + " " + s.name()).toLowerCase(Locale.ROOT).contains("wick")).findFirst();
-    }
-
     /** What the seats make. */
     private List<Candle> made() {
         Plan plan = base.setting().plan();
@@ -106,7 +97,7 @@ public final class WhatWouldHelp {
                 others.add(new Change.OtherCandle(candle.id()));
             }
         }
-        boolean canShrink = made().stream().anyMatch(c -> Changes.smaller(c, FILL_SHARE).isPresent());
+        boolean canShrink = made().stream().anyMatch(c -> PlanVariants.smaller(c, FILL_SHARE).isPresent());
         if (canShrink) {
             others.add(new Change.SmallerVessels(FILL_SHARE));
         }

@@ -5,6 +5,7 @@ import benchpace.board.cooling.CutAway;
 import benchpace.board.pacing.StepLessons;
 import benchpace.board.view.ClassReport;
 import benchpace.board.view.ClassView;
+import benchpace.board.view.ClassWhatIf;
 import benchpace.board.view.SeatView;
 import benchpace.plan.Plan;
 import benchpace.prep.evening.TypicalEvening;
@@ -41,6 +42,7 @@ import benchpace.web.screen.prep.PrepGiven;
 import benchpace.web.screen.prep.PrepPage;
 import benchpace.web.screen.prep.PrepParts;
 import benchpace.web.screen.report.ReportPage;
+import benchpace.web.screen.report.WhatIfPanel;
 import benchpace.web.screen.setup.CardsPage;
 import benchpace.web.screen.setup.SeatsPage;
 import benchpace.web.screen.setup.SetupPage;
@@ -234,6 +236,11 @@ public final class Screens {
             }
             return render("report/page.jte", ReportPage.of(report.bare(), taught, viewer, times));
         }
+    }
+
+    /** What would have saved a class time. @param copies plans in which that is changed already, by the change's key */
+    public String whatIf(ClassWhatIf whatIf, Map<String, Plan> copies) {
+        return render("report/what-if-answers.jte", WhatIfPanel.of(whatIf, copies));
     }
 
     /** The day before, of a class or a plan. */

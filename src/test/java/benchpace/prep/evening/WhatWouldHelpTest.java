@@ -8,6 +8,7 @@ import benchpace.plan.Candle;
 import benchpace.plan.Opening;
 import benchpace.plan.Plan;
 import benchpace.plan.PlanId;
+import benchpace.plan.PlanVariants;
 import benchpace.plan.Stations;
 import benchpace.plan.Step;
 import benchpace.plan.StepId;
@@ -140,8 +141,8 @@ class WhatWouldHelpTest {
     @Test void the_smallest_candle_is_made_no_smaller() {
         Candle small = TestPlans.evening().candles().get(0);
 
-        assertThat(Changes.smaller(withFill(small, 1.2), 0.75)).isEmpty();
-        assertThat(Changes.smaller(withFill(small, 2), 0.75)).map(Candle::fillGrams).contains(1.5);
+        assertThat(PlanVariants.smaller(withFill(small, 1.2), 0.75)).isEmpty();
+        assertThat(PlanVariants.smaller(withFill(small, 2), 0.75)).map(Candle::fillGrams).contains(1.5);
     }
 
     private static Candle withFill(Candle c, double grams) {

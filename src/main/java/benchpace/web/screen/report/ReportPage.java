@@ -86,7 +86,8 @@ public record ReportPage(Shell shell, String name, String place, String when, St
 
     public static ReportPage of(ClassReport report, LessonPanel lesson, Viewer viewer, Times times) {
         ClassView view = report.view();
-        Shell shell = new Shell(view.name() + ", looked back on", "report", List.of("lines", "learned"), "", "",
+        Shell shell = new Shell(view.name() + ", looked back on", "report",
+                List.of("lines", "learned", "what-if"), "", "",
                 times.zone().getId(), viewer.role().token(), viewer.initials());
         Reading reading = new Reading(report, times, new HeldWords(report), new OutcomeWords(report, times));
         List<Group> causes = report.held().map(reading::causes).orElse(List.of());

@@ -1,4 +1,4 @@
-package benchpace.prep.evening;
+package benchpace.pace.forecast;
 
 import java.util.SplittableRandom;
 
@@ -10,28 +10,28 @@ import java.util.SplittableRandom;
  * @param seed    of all evenings
  * @param evening which, from 0
  */
-record Lots(long seed, int evening) {
+public record Lots(long seed, int evening) {
     private static final long GOLDEN_GAMMA = 0x9e3779b97f4a7c15L;
     private static final int CLASS = -1;
     private static final int WHOLE = -1;
 
     /** For what the whole class shares. */
-    SplittableRandom ofClass() {
+    public SplittableRandom ofClass() {
         return of(CLASS, WHOLE);
     }
 
     /** For what the whole class shares at a step. */
-    SplittableRandom ofStep(int step) {
+    public SplittableRandom ofStep(int step) {
         return of(CLASS, step);
     }
 
     /** For a guest and a candle. */
-    SplittableRandom ofSeat(int seat) {
+    public SplittableRandom ofSeat(int seat) {
         return of(seat, WHOLE);
     }
 
     /** For a guest at a step. */
-    SplittableRandom of(int seat, int step) {
+    public SplittableRandom of(int seat, int step) {
         long mixed = mixed(seed + GOLDEN_GAMMA * evening);
         mixed = mixed(mixed + GOLDEN_GAMMA * seat);
         return new SplittableRandom(mixed(mixed + GOLDEN_GAMMA * step));
