@@ -7,7 +7,7 @@ import * as dialogue from './dialogue.js';
 import { tell } from './status.js';
 import { submit } from './submit.js';
 
-/** @typedef {{at: string, flag: boolean, words: string}} Mark something to look at, and when */
+/** @typedef {{at: string, flag: boolean, note: boolean, words: string}} Mark something to look at, and when */
 /** @typedef {{at?: string, speed?: number, paused?: boolean}} Wish */
 /** @typedef {{rate: number, speed: number, paused: boolean, turn: number}} Playing */
 
@@ -19,6 +19,8 @@ const AT_IT_MS = 500;
 const FOLLOWS_MS = 250;
 /** How long the bar waits while it is drawn along, so that the board is not asked for every pixel, in ms. */
 const DRAGGED_MS = 150;
+/** So long a remark stays, in ms of real time: it is longer than the name of a step, and there to be read. */
+const READ_MS = 5000;
 const SVG = 'http://www.w3.org/2000/svg';
 
 const band = () => document.getElementById('playback');
@@ -131,7 +133,9 @@ function write(id, words) {
 
 function follow() {
   const at = clock.now().getTime();
-  const passed = marks.filter((mark) => Date.parse(mark.at) <= at + AT_IT_MS).pop();
+  const seen = marks.filter((mark) => Date.parse(mark.at) <= at + AT_IT_MS);
+  const stays = READ_MS * Math.max(1, playing?.rate || playing?.speed || 1);
+  const passed = seen.filter((mark) => mark.note && at - Date.parse(mark.at) < stays).pop() ?? seen.pop();
   write('playback-said', at >= until() ? 'The evening is over.' : passed ? passed.words : '');
   if (!bar() || dragging) return;
   bar().value = String(Math.round((at - from()) / 1000));

@@ -1,6 +1,7 @@
 package benchpace.words;
 
 import benchpace.board.playback.Mark;
+import benchpace.live.ClassEvent;
 import benchpace.plan.Plan;
 import java.time.Instant;
 import java.util.Locale;
@@ -35,11 +36,19 @@ public final class PlaybackWords {
         return times.dateOfYear(startsAt);
     }
 
+    /** Whether it is somebody's remark, which takes longer to read than anything that happened. */
+    public static boolean isNote(Mark mark) {
+        return mark instanceof Mark.Happened happened && happened.event() instanceof ClassEvent.ClassNoted;
+    }
+
     /** "Seat 4 is behind at Wicks", "Opened Wicks". @param plan the class's */
     public static String of(Plan plan, Mark mark) {
         if (mark instanceof Mark.Flagged flagged) {
             return "Seat " + flagged.seat() + (flagged.behind() ? " is behind" : " slips")
                     + (flagged.step().isEmpty() ? "" : " at " + flagged.step());
+        }
+        if (isNote(mark)) {
+            return ((ClassEvent.ClassNoted) ((Mark.Happened) mark).event()).text();
         }
         String words = EventWords.of(plan, ((Mark.Happened) mark).event());
         return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);

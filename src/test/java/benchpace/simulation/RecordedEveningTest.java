@@ -162,6 +162,14 @@ class RecordedEveningTest {
                 .allMatch(s -> whole().progress().gaps(s).isEmpty() && s.finishes().size() == 8);
     }
 
+    @Test void whoever_watches_is_told_what_to_see_in_lines_that_can_be_read_while_it_plays() {
+        List<Recorded> notes = EVENING.stream().filter(r -> r.event() instanceof ClassEvent.ClassNoted).toList();
+
+        assertThat(notes).hasSize(10).allMatch(r -> ((ClassEvent.ClassNoted) r.event()).text().length() <= 90);
+        assertThat(IntStream.range(1, notes.size()).mapToObj(i -> Duration.between(notes.get(i - 1).at(),
+                notes.get(i).at()))).allMatch(between -> between.compareTo(Duration.ofMinutes(3)) > 0);
+    }
+
     @Test void taps_come_in_bunches_and_at_no_round_seconds() {
         List<Instant> taps = EVENING.stream().filter(r -> r.event() instanceof ClassEvent.StepFinished)
                 .map(Recorded::recordedAt).toList();

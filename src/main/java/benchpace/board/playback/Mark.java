@@ -8,7 +8,10 @@ public sealed interface Mark {
     /** When it is on the screens. */
     Instant at();
 
-    /** More than a tap at a seat: a step was opened, a guest came or left, a candle was poured again, it was over. */
+    /**
+     * More than a tap at a seat: a step was opened, a guest came or left, a candle was poured again, something was
+     * noted, it was over.
+     */
     record Happened(Instant at, ClassEvent event) implements Mark { }
 
     /** A seat was flagged. @param behind it held the class; else it slipped @param step what its step is called */

@@ -31,7 +31,8 @@ final class Marks {
     private static final Duration TICK = Duration.ofMillis(Math.round(60_000 * PaceEngine.TICK_MINUTES));
     private static final List<Class<? extends ClassEvent>> TOLD = List.of(ClassEvent.StepOpened.class,
             ClassEvent.SeatArrived.class, ClassEvent.SeatLeft.class, ClassEvent.PouredAgain.class,
-            ClassEvent.SeatPaired.class, ClassEvent.TemperatureRead.class, ClassEvent.ClassClosed.class);
+            ClassEvent.SeatPaired.class, ClassEvent.TemperatureRead.class, ClassEvent.ClassNoted.class,
+            ClassEvent.ClassClosed.class);
 
     private final String id;
     private final PlayedClass played;

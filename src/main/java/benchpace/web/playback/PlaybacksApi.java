@@ -90,6 +90,7 @@ public final class PlaybacksApi {
         ArrayNode marks = told.putArray("marks");
         for (Mark mark : playback.marks()) {
             marks.addObject().put("at", mark.at().toString()).put("flag", mark instanceof Mark.Flagged)
+                    .put("note", PlaybackWords.isNote(mark))
                     .put("words", PlaybackWords.of(plan, mark));
         }
         Bodies.send(ctx, 200, told);

@@ -3,13 +3,16 @@ package benchpace.web.classes;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchpace.board.playback.Playback;
 import benchpace.files.roster.Demo;
 import benchpace.web.Browsers;
 import benchpace.web.Device;
 import benchpace.web.TestBoard;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.microsoft.playwright.Browser;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.Instant;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -66,6 +69,18 @@ class NewcomerTest {
         assertThat(page(board.instructor())).containsSubsequence("id=\"next\"", "id=\"classes-title\"", OFFER,
                 "id=\"shelf-title\"").doesNotContain("id=\"first\"").containsOnlyOnce("id=\"watch-demo\"");
         assertThat(page(board.helper())).containsSubsequence("id=\"classes-title\"", "New to this?", OFFER);
+    }
+
+    @Test void it_is_over_in_two_minutes_at_the_highest_speed_and_says_what_there_is_to_see() {
+        String id = board.post("/api/playbacks", "{\"demo\":true}", board.helper()).json()
+                .get("id").textValue();
+        JsonNode playing = board.get("/api/playbacks/" + id, board.helper()).ok().json();
+
+        Duration lasts = Duration.between(Instant.parse(playing.get("from").textValue()),
+                Instant.parse(playing.get("until").textValue()));
+        assertThat(lasts.dividedBy(Playback.FASTEST)).isLessThanOrEqualTo(Duration.ofMinutes(2));
+        assertThat(playing.get("marks")).filteredOn(mark -> mark.get("note").booleanValue()).hasSize(10)
+                .anyMatch(mark -> mark.get("words").textValue().startsWith("Seat 4 is slow"));
     }
 
     @Test void it_is_played_on_the_table_of_the_instructor_and_is_no_class_of_the_board() {
