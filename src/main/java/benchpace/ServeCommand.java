@@ -4,6 +4,7 @@ import benchpace.board.Backups;
 import benchpace.board.Boards;
 import benchpace.board.ClassBoard;
 import benchpace.board.Erasing;
+import benchpace.board.HistoryBoard;
 import benchpace.board.LeavingEarly;
 import benchpace.board.PrepBoard;
 import benchpace.board.ProblemReports;
@@ -171,6 +172,7 @@ final class ServeCommand implements Callable<Integer> {
         PrepBoard prep = new PrepBoard(database, boards, clock);
         Playbacks playbacks = new Playbacks(boards, of -> PlaybackModels.of(of, lessons, steps, zone),
                 Secrets::idEnding);
+        HistoryBoard history = new HistoryBoard(boards, shelf, database);
         Keys links = new Keys(new PairingKeys(database), clock);
         GuestCodes codes = new GuestCodes(new SeatCodes(database), clock);
         OlderSecrets.takeOver(new Settings(database), links, codes, boards);
@@ -186,11 +188,13 @@ final class ServeCommand implements Callable<Integer> {
         Server server;
         try {
             server = new Server(host, port, hostNames, n -> scheme + address + ":" + n + "/", boards,
-                    playbacks, shelf, prep, plans, new Settings(database), access, codes, erasing, new Backups(data),
+                    playbacks, shelf, prep, history, plans, new Settings(database), access, codes, erasing,
+                    new Backups(data),
                     ProblemReports.running(database, Main.VERSION, Logs::recent), clock, zone, keys);
         } catch (StartFailure e) {
             erasing.close();
             playbacks.close();
+            history.close();
             prep.close();
             boards.close();
             throw e;
@@ -202,6 +206,7 @@ final class ServeCommand implements Callable<Integer> {
             server.close();
             erasing.close();
             playbacks.close();
+            history.close();
             prep.close();
             boards.close();
             database.close();

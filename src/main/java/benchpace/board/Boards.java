@@ -5,6 +5,8 @@ import benchpace.board.cooling.RoomLessons;
 import benchpace.board.pacing.StepLessons;
 import benchpace.board.time.BoardTime;
 import benchpace.board.time.ImpossibleClock;
+import benchpace.board.view.ClassModels;
+import benchpace.board.view.ClassReport;
 import benchpace.board.view.ViewMaker;
 import benchpace.live.ClassEvent;
 import benchpace.live.Command;
@@ -237,6 +239,17 @@ public final class Boards implements AutoCloseable {
         boards.forEach((id, board) -> missing.put(id, board.missing()));
         missing.values().removeIf(Missing.NOTHING::equals);
         return missing;
+    }
+
+    /**
+     * A class looked back on with models that are thrown away: nothing of it is kept, and nobody who looks at the class
+     * waits for it.
+     *
+     * @param live as it is to be looked back on
+     */
+    ClassReport lookBackAside(ClassBoard board, LiveClass live) {
+        ClassModels aside = maker.models(board.id());
+        return maker.report(board.id(), live, maker.view(board.id(), live, aside, board.now()), aside);
     }
 
     /** Where the board's time is set. */

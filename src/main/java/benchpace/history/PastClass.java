@@ -12,12 +12,13 @@ import java.util.Optional;
  * @param place   the plan's; empty is "this room"
  * @param seats   how many there were
  * @param demo    it was the board's own to try things, and no evening of anybody's
+ * @param shelved how many of its candles went to the pickup shelf
  * @param figures what it came to; there exactly where it stands so
  * @param steps   names of its plan's steps, by id
  */
 public record PastClass(String id, String name, String planId, String planName, String place, Instant startsAt,
-                        int seats, boolean demo, Standing standing, Optional<ClassFigures> figures,
-                        Map<String, String> steps) {
+                        int seats, boolean demo, int shelved, Standing standing,
+                        Optional<ClassFigures> figures, Map<String, String> steps) {
     /** How far its figures are. */
     public enum Standing {
         /** They are there. */

@@ -81,12 +81,12 @@ public final class ClassSummaries {
         long ready = row.getLong("ready_ms");
         Optional<Instant> at = row.wasNull() ? Optional.empty() : Optional.of(Instant.ofEpochMilli(ready));
         return new Kept(row.getLong("seq"), row.getInt("reckoning"), new ClassFigures(instant(row, "promised_ms"),
-                instant(row, "ended_ms"), instant(row, "planned_ready_ms"), at, row.getInt("by_hand") == 1, lost,
-                figure(row, "idle_minutes"),
+                instant(row, "ended_ms"), instant(row, "planned_ready_ms"), at,
+                ClassFigures.ReadyBy.valueOf(row.getString("ready_by")), lost, row.getInt("idle_seats"),
+                row.getInt("idle_minutes"),
                 new FlagFigures(row.getInt("flags"), row.getInt("flags_answered"), figure(row, "answer_minutes"),
                         row.getInt("flags_wrong")),
-                new CureFigures(row.getInt("cures"), row.getInt("cures_in_range"), figure(row, "cure_minutes")),
-                row.getInt("shelved")));
+                new CureFigures(row.getInt("cures"), row.getInt("cures_in_range"), figure(row, "cure_minutes"))));
     }
 
     private static Instant instant(ResultSet row, String column) throws SQLException {
@@ -111,14 +111,14 @@ public final class ClassSummaries {
             }
             ClassFigures f = kept.figures();
             Statements.change(connection, "insert into class_summary (class_id, seq, reckoning, promised_ms, ended_ms, "
-                    + "planned_ready_ms, ready_ms, by_hand, idle_minutes, flags, flags_answered, answer_minutes, "
-                    + "flags_wrong, cures, cures_in_range, cure_minutes, shelved) "
+                    + "planned_ready_ms, ready_ms, ready_by, idle_seats, idle_minutes, flags, flags_answered, "
+                    + "answer_minutes, flags_wrong, cures, cures_in_range, cure_minutes) "
                     + "values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)", classId, kept.seq(),
                     kept.reckoning(), f.promised().toEpochMilli(), f.ended().toEpochMilli(),
                     f.plannedReady().toEpochMilli(), f.ready().map(Instant::toEpochMilli).orElse(null),
-                    f.byHand() ? 1 : 0, orNull(f.idleMinutes()), f.flags().raised(), f.flags().answered(),
+                    f.readyBy().name(), f.idleSeats(), f.idleMinutes(), f.flags().raised(), f.flags().answered(),
                     orNull(f.flags().answerMinutes()), f.flags().wrong(), f.cures().judged(), f.cures().inRange(),
-                    orNull(f.cures().meanMinutes()), f.shelved());
+                    orNull(f.cures().meanMinutes()));
             for (int i = 0; i < f.lost().size(); i++) {
                 Lost lost = f.lost().get(i);
                 Statements.change(connection, "insert into class_lost (class_id, ordinal, cause, step_id, minutes) "

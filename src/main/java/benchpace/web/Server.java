@@ -4,6 +4,7 @@ import benchpace.board.Backups;
 import benchpace.board.Boards;
 import benchpace.board.ClassDeleted;
 import benchpace.board.Erasing;
+import benchpace.board.HistoryBoard;
 import benchpace.board.LeavingEarly;
 import benchpace.board.PrepBoard;
 import benchpace.board.ProblemReports;
@@ -31,6 +32,7 @@ import benchpace.web.entrance.Lines;
 import benchpace.web.entrance.TlsKeys;
 import benchpace.web.guest.GuestCodes;
 import benchpace.web.guest.GuestPages;
+import benchpace.web.history.HistoryPages;
 import benchpace.web.learned.LearnedPages;
 import benchpace.web.pairing.Access;
 import benchpace.web.pairing.Pairing;
@@ -110,17 +112,18 @@ public final class Server implements AutoCloseable {
      * @throws StartFailure in one sentence if it cannot
      */
     public Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
-                  Playbacks playbacks, ShelfBoard shelf, PrepBoard prep, PlanBook plans, Settings settings,
-                  Access access, GuestCodes codes, Erasing erasing, Backups backups, ProblemReports problems,
-                  InstantSource clock, ZoneId zone, Optional<TlsKeys> keys) {
-        this(host, port, hostNames, reachable, boards, playbacks, shelf, prep, plans, settings, access, codes,
-                erasing, backups, problems, clock, zone, StreamLimits.USUAL, EntranceLimits.USUAL, keys);
+                  Playbacks playbacks, ShelfBoard shelf, PrepBoard prep, HistoryBoard history, PlanBook plans,
+                  Settings settings, Access access, GuestCodes codes, Erasing erasing, Backups backups,
+                  ProblemReports problems, InstantSource clock, ZoneId zone, Optional<TlsKeys> keys) {
+        this(host, port, hostNames, reachable, boards, playbacks, shelf, prep, history, plans, settings, access,
+                codes, erasing, backups, problems, clock, zone, StreamLimits.USUAL, EntranceLimits.USUAL, keys);
     }
 
     Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
-            Playbacks playbacks, ShelfBoard shelf, PrepBoard prep, PlanBook plans, Settings settings, Access access,
-            GuestCodes codes, Erasing erasing, Backups backups, ProblemReports problems, InstantSource clock,
-            ZoneId zone, StreamLimits limits, EntranceLimits entrance, Optional<TlsKeys> keys) {
+            Playbacks playbacks, ShelfBoard shelf, PrepBoard prep, HistoryBoard history, PlanBook plans,
+            Settings settings, Access access, GuestCodes codes, Erasing erasing, Backups backups,
+            ProblemReports problems, InstantSource clock, ZoneId zone, StreamLimits limits,
+            EntranceLimits entrance, Optional<TlsKeys> keys) {
         this.access = access;
         streams = new Streams(limits, access);
         Screens screens = new Screens();
@@ -162,6 +165,7 @@ public final class Server implements AutoCloseable {
             new ReportPages(boards, shelf, access, screens).routes(routes);
             new PlaybacksApi(boards, playbacks, access).routes(routes);
             new ReportFiles(boards, shelf, access).routes(routes);
+            new HistoryPages(history, access, screens, zone).routes(routes);
             new TicksApi(boards, prep, access).routes(routes);
             new PrepApi(boards, prep, plans, access).routes(routes);
             new PrepPages(boards, prep, plans, access, streams, screens, clock, zone).routes(routes);

@@ -14,6 +14,7 @@ public record Times(ZoneId zone) {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM, HH:mm", Locale.ENGLISH);
     private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH);
     private static final DateTimeFormatter DATE_OF_YEAR = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
+    private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMMM uuuu", Locale.ENGLISH);
     private static final DateTimeFormatter DATED = DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm", Locale.ENGLISH);
     private static final DateTimeFormatter SHORT_DAY = DateTimeFormatter.ofPattern("EEE d MMM, HH:mm", Locale.ENGLISH);
     private static final DateTimeFormatter SHORT_DATE = DateTimeFormatter.ofPattern("EEE d MMM uuuu", Locale.ENGLISH);
@@ -68,6 +69,18 @@ public record Times(ZoneId zone) {
     /** How far apart two {@link #clock} times are for whoever subtracts them; negative if {@code to} is earlier. */
     public static Duration apart(Instant from, Instant to) {
         return Duration.between(from.truncatedTo(ChronoUnit.MINUTES), to.truncatedTo(ChronoUnit.MINUTES));
+    }
+
+    /** "4 min after the promised 20:00", "just at the promised 20:00". @param word what was meant, "the promised " */
+    public String against(Instant at, Instant meant, String word) {
+        Duration late = apart(meant, at);
+        return late.isZero() ? "just at " + word + clock(meant)
+                : Phrases.length(late.abs()) + (late.isNegative() ? " before " : " after ") + word + clock(meant);
+    }
+
+    /** "March 2027". */
+    public String month(Instant at) {
+        return MONTH.format(at.atZone(zone));
     }
 
     /** The time on the next full five minutes: an estimate promises no exact minute, and none too early. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.history.Cause;
 import benchpace.history.ClassFigures;
+import benchpace.history.ClassFigures.ReadyBy;
 import benchpace.history.CureFigures;
 import benchpace.history.FlagFigures;
 import benchpace.history.Lost;
@@ -27,11 +28,11 @@ import org.junit.jupiter.api.io.TempDir;
 class ClassSummariesTest {
     private static final Instant SEVEN = Instant.parse("2026-03-04T19:00:00Z");
     private static final ClassFigures FULL = new ClassFigures(SEVEN, SEVEN.plusSeconds(500), SEVEN.minusSeconds(900),
-            Optional.of(SEVEN.plusMillis(1)), true,
-            List.of(new Lost(Cause.STEP, "wicks", 7.25), new Lost(Cause.AWAY, "", 1.5)), OptionalDouble.of(3.5),
-            new FlagFigures(4, 3, OptionalDouble.of(1.25), 2), new CureFigures(6, 5, OptionalDouble.of(-2.5)), 1);
-    private static final ClassFigures EMPTY = new ClassFigures(SEVEN, SEVEN, SEVEN, Optional.empty(), false, List.of(),
-            OptionalDouble.empty(), FlagFigures.NONE, CureFigures.NONE, 0);
+            Optional.of(SEVEN.plusMillis(1)), ReadyBy.HAND_TEST,
+            List.of(new Lost(Cause.STEP, "wicks", 7.25), new Lost(Cause.AWAY, "", 1.5)), 8, 12,
+            new FlagFigures(4, 3, OptionalDouble.of(1.25), 2), new CureFigures(6, 5, OptionalDouble.of(-2.5)));
+    private static final ClassFigures EMPTY = new ClassFigures(SEVEN, SEVEN, SEVEN, Optional.empty(),
+            ReadyBy.NOBODY, List.of(), 0, 0, FlagFigures.NONE, CureFigures.NONE);
 
     @TempDir
     private Path folder;

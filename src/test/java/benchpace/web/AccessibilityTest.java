@@ -5,10 +5,12 @@ import static benchpace.web.TestBoard.finish;
 import static benchpace.web.TestBoard.opening;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
 
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -163,6 +165,19 @@ public class AccessibilityTest extends LiveScreens {
         assertThat(tablet.find("#tried-title")).isVisible();
         assertSound(tablet, "report");
         assertSound(here(Device.phone(board, browser)).pairedBy(board.instructor()).at(report), "report on a phone");
+    }
+
+    @Test void past_classes_side_by_side() {
+        poured();
+        board.testClock().advanceMinutes(70);
+        board.tap(id, command("judge-set").put("seat", 1)).ok();
+        board.tap(id, command("close")).ok();
+        await().atMost(Duration.ofSeconds(30)).until(() -> board.history().classes().get(0).figures().isPresent());
+        Device tablet = here(Device.tablet(board, browser)).pairedBy(board.instructor()).at("/history");
+        assertThat(tablet.find("#trend-late-title")).isVisible();
+        assertSound(tablet, "history");
+        assertSound(here(Device.phone(board, browser)).pairedBy(board.instructor()).at("/history"),
+                "history on a phone");
     }
 
     @Test void a_crowd_of_24_and_of_60() {

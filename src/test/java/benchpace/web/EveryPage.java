@@ -21,7 +21,7 @@ public final class EveryPage {
                 "/classes/" + id + "/calendar.ics",
                 "/g/" + board.guestCode(id, seat),
                 "/", "/table", "/helper", "/wall", "/api/classes", "/api/shown", "/shelf", "/devices", "/data",
-                "/plans", "/api/plans", "/health"));
+                "/history", "/plans", "/api/plans", "/health"));
         return all;
     }
 

@@ -3,6 +3,7 @@ package benchpace.web;
 import benchpace.board.Backups;
 import benchpace.board.Boards;
 import benchpace.board.Erasing;
+import benchpace.board.HistoryBoard;
 import benchpace.board.LeavingEarly;
 import benchpace.board.PrepBoard;
 import benchpace.board.ProblemReports;
@@ -83,6 +84,7 @@ public final class TestBoard implements AutoCloseable {
     private ShelfBoard shelf;
     private PrepBoard prep;
     private Playbacks playbacks;
+    private HistoryBoard history;
     private Erasing erasing;
     private Access access;
     private GuestCodes codes;
@@ -144,6 +146,7 @@ public final class TestBoard implements AutoCloseable {
         boards = new Boards(log, clock, maker, Secrets::idEnding, new LeavingEarly(shelf));
         prep = new PrepBoard(database, boards, clock);
         playbacks = new Playbacks(boards, of -> PLAYED, Secrets::idEnding);
+        history = new HistoryBoard(boards, shelf, database);
         Keys keys = new Keys(new PairingKeys(database), clock);
         access = new Access(new Sessions(database), clock, Pins.of(PIN, HELPER_PIN, WALL_PIN), keys,
                 request -> request.ip().equals("127.0.0.1")); // its other addresses are strangers' here
@@ -157,7 +160,8 @@ public final class TestBoard implements AutoCloseable {
                 new Erasing.Part("codes of seats whose class is over", () -> codes.forgetThoseOf(boards)),
                 new Erasing.Part("devices that were paired a year ago", access::forgetOld)));
         server = new Server("127.0.0.1", port, Set.of("loft.example"), n -> "http://127.0.0.1:" + n + "/", boards,
-                playbacks, shelf, prep, plans, new Settings(database), access, codes, erasing, new Backups(data),
+                playbacks, shelf, prep, history, plans, new Settings(database), access, codes, erasing,
+                new Backups(data),
                 ProblemReports.running(database, "Benchpace", List::of), clock, ZONE, limits,
                 entrance, Optional.empty());
         port = server.port();
@@ -167,6 +171,7 @@ public final class TestBoard implements AutoCloseable {
         server.close();
         erasing.close();
         playbacks.close();
+        history.close();
         prep.close();
         boards.close();
         database.close();
@@ -213,6 +218,10 @@ public final class TestBoard implements AutoCloseable {
 
     public PrepBoard prep() {
         return prep;
+    }
+
+    public HistoryBoard history() {
+        return history;
     }
 
     public Erasing erasing() {

@@ -19,6 +19,7 @@ import benchpace.web.screen.guest.GuestPage;
 import benchpace.web.screen.helper.HelpList;
 import benchpace.web.screen.helper.HelperPage;
 import benchpace.web.screen.helper.HelperRow;
+import benchpace.web.screen.history.HistoryPage;
 import benchpace.web.screen.instructor.GuessLine;
 import benchpace.web.screen.instructor.GuestsPanel;
 import benchpace.web.screen.instructor.HomeLine;
@@ -257,6 +258,11 @@ public final class Screens {
         Parts parts = new Parts(given.id(), faults);
         PrepParts.add(parts, given, this::render);
         return parts;
+    }
+
+    /** Past classes side by side. */
+    public String history(HistoryPage page) {
+        return render("history/page.jte", page);
     }
 
     public String start(StartView view) {

@@ -1,9 +1,11 @@
 package benchpace.words.report;
 
+import benchpace.board.view.FiguresMaker;
 import benchpace.pace.Level;
 import benchpace.report.FlagSpan;
 import benchpace.report.Hindsight;
 import benchpace.report.Hindsight.Verdict;
+import benchpace.words.HistoryWords;
 import benchpace.words.Phrases;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,19 +26,7 @@ public final class FlagBackWords {
 
     /** "3 flags, all answered, half of them within 2 min."; empty without any. */
     public static String answers(List<FlagSpan> flags) {
-        if (flags.isEmpty()) {
-            return "";
-        }
-        double[] after = flags.stream().filter(FlagSpan::answered)
-                .mapToDouble(f -> f.answeredMinutes() - f.fromMinutes()).sorted().toArray();
-        String count = flags.size() == 1 ? "One flag" : flags.size() + " flags";
-        if (after.length == 0) {
-            return count + ", none answered.";
-        }
-        double middle = 0.5 * (after[(after.length - 1) / 2] + after[after.length / 2]);
-        return count + ", " + (after.length == flags.size() ? flags.size() == 1 ? "answered" : "all answered"
-                : after.length + " answered") + ", " + (after.length == 1 ? "after " : "half of them within ")
-                + HeldWords.minutes(middle) + ".";
+        return HistoryWords.answers(FiguresMaker.flags(flags, 0));
     }
 
     /** "Looking back, 2 were right, 1 was wrong."; empty without any. */

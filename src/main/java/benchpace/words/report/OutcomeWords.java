@@ -5,7 +5,6 @@ import benchpace.board.view.ClassReport;
 import benchpace.report.WhatHeld;
 import benchpace.words.Phrases;
 import benchpace.words.Times;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,7 +28,7 @@ public record OutcomeWords(ClassReport report, Times times) {
                 : "Of the candles poured so far the last, at seat " + held.lastSeat() + ", ";
         sentences.add(which + ready(held) + ".");
         report.endedAt().ifPresent(at -> sentences.add("The class ended at " + times.clock(at) + ", "
-                + against(at, report.view().home().promised(), "the promised ") + "."));
+                + times.against(at, report.view().home().promised(), "the promised ") + "."));
         if (!report.waitedFor().isEmpty()) {
             sentences.add("No pour was tapped at " + Phrases.seatRanges(report.waitedFor()) + ".");
         }
@@ -51,7 +50,7 @@ public record OutcomeWords(ClassReport report, Times times) {
         Instant at = report.at(held.readyMinutes());
         return ready(seat, at) + when(seat, at) + (report.forecast(seat).isPresent()
                 ? ", planned for " + times.clock(report.plannedReady())
-                : ", " + against(at, report.plannedReady(), "the planned "));
+                : ", " + times.against(at, report.plannedReady(), "the planned "));
     }
 
     /** What a hand did is known; of a candle that nobody took in hand only what was likely can be told. */
@@ -69,12 +68,5 @@ public record OutcomeWords(ClassReport report, Times times) {
     /** A time that a hand decided on; else what every screen says of the candle. */
     private String when(int seat, Instant at) {
         return report.forecast(seat).map(times::said).orElseGet(() -> times.clock(at));
-    }
-
-    private String against(Instant at, Instant meant, String word) {
-        Duration late = Times.apart(meant, at);
-        return late.isZero() ? "just at " + word + times.clock(meant)
-                : Phrases.length(late.abs()) + (late.isNegative() ? " before " : " after ") + word
-                + times.clock(meant);
     }
 }

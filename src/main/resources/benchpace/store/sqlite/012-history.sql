@@ -8,16 +8,16 @@ create table class_summary (
     ended_ms         integer not null,
     planned_ready_ms integer not null,
     ready_ms         integer,            -- null where no candle was poured
-    by_hand          integer not null,   -- 1 if a hand told when the last candle was ready
-    idle_minutes     real,               -- of a seat, in the mean; null where nobody waited
+    ready_by         text    not null,   -- who told when the last candle was ready
+    idle_seats       integer not null,   -- that had a wait to fill
+    idle_minutes     integer not null,   -- in which they had nothing to do, of all together
     flags            integer not null,
     flags_answered   integer not null,
     answer_minutes   real,               -- the median; null where none was answered
     flags_wrong      integer not null,
     cures            integer not null,   -- candles tried by hand
     cures_in_range   integer not null,
-    cure_minutes     real,               -- later than foretold, in the mean; null without any
-    shelved          integer not null
+    cure_minutes     real                -- later than foretold, in the mean; null without any
 ) strict, without rowid;
 
 create table class_lost (

@@ -3,6 +3,7 @@ package benchpace.web.cure;
 import benchpace.board.Backups;
 import benchpace.board.Boards;
 import benchpace.board.Erasing;
+import benchpace.board.HistoryBoard;
 import benchpace.board.LeavingEarly;
 import benchpace.board.PrepBoard;
 import benchpace.board.ProblemReports;
@@ -63,6 +64,7 @@ public final class CureBoard implements AutoCloseable, InstantSource {
     private int commands;
     private Database database;
     private Boards boards;
+    private HistoryBoard history;
     private Erasing erasing;
     private Server server;
     private Access access;
@@ -82,6 +84,7 @@ public final class CureBoard implements AutoCloseable, InstantSource {
         ShelfBoard shelf = ShelfBoard.open(database, this);
         boards = new Boards(new SqliteEventLog(database), this, maker, Secrets::idEnding, new LeavingEarly(shelf),
                 lessons, steps);
+        history = new HistoryBoard(boards, shelf, database);
         access = new Access(new Sessions(database), this, Pins.of(PIN, HELPER_PIN, "000111"),
                 new Keys(new PairingKeys(database), this));
         PlanBook plans = PlanBook.open(StarterPlans.all(), new SavedPlans(database),
@@ -91,7 +94,8 @@ public final class CureBoard implements AutoCloseable, InstantSource {
         Playbacks playbacks = new Playbacks(boards, of -> PlaybackModels.of(of, lessons, steps, ZoneId.of("UTC")),
                 Secrets::idEnding);
         server = new Server("127.0.0.1", 0, Set.of(), n -> "http://127.0.0.1:" + n + "/", boards,
-                playbacks, shelf, new PrepBoard(database, boards, this), plans, new Settings(database), access, codes,
+                playbacks, shelf, new PrepBoard(database, boards, this), history, plans,
+                new Settings(database), access, codes,
                 erasing, new Backups(data),
                 ProblemReports.running(database, "Benchpace", List::of), this,
                 ZoneId.of("UTC"), Optional.empty());
@@ -120,6 +124,7 @@ public final class CureBoard implements AutoCloseable, InstantSource {
     @Override public void close() {
         server.close();
         erasing.close();
+        history.close();
         boards.close();
         database.close();
     }

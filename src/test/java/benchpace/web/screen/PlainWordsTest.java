@@ -68,6 +68,7 @@ class PlainWordsTest {
         pages.put("start of a newcomer", screens.start(ScreenGallery.newcomer(Role.INSTRUCTOR)));
         pages.put("start of a new helper", screens.start(ScreenGallery.newcomer(Role.HELPER)));
         PrepSituations.all().forEach((name, given) -> pages.put("prep " + name, screens.prep(given)));
+        HistoryScreens.all(LEAD).forEach((name, page) -> pages.put("history " + name, screens.history(page)));
         pages.put("devices", screens.devices(ScreenGallery.devices(false)));
         pages.put("devices alone", screens.devices(ScreenGallery.devices(true)));
         pages.put("data", screens.data(ScreenGallery.data()));

@@ -157,6 +157,10 @@ public final class ScreenGallery {
         shots.add(new Shot("devices-ask", devices, 1280, 900, "[data-act=all]"));
         shots.add(new Shot("data", screens.data(data()), 1280, 900, ""));
         shots.add(new Shot("data-phone", screens.data(data()), 390, 844, ""));
+        HistoryScreens.all(lead).forEach((name, given) -> {
+            shots.add(new Shot("history-" + name, screens.history(given), 1280, 1300, ""));
+            shots.add(new Shot("history-" + name + "-phone", screens.history(given), 390, 1600, ""));
+        });
         String plans = screens.plans(PlanScreens.list(lead));
         shots.add(new Shot("plans", plans, 1280, 1100, ""));
         shots.add(new Shot("plans-phone", plans, 390, 1300, ""));

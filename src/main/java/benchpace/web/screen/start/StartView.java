@@ -52,6 +52,8 @@ public record StartView(Optional<Role> role, String initials, List<ClassRow> cla
     public static final String UNTOLD = "cannot be shown as it is just now";
     /** So many closed classes may stand among the others. */
     private static final int FEW = 3;
+    /** So many of them are listed at most; the history has all. */
+    private static final int FOLDED = 10;
 
     /** What the classes are grouped by, in their order on the page. */
     public enum Group {
@@ -183,7 +185,8 @@ public record StartView(Optional<Role> role, String initials, List<ClassRow> cla
 
     /** The classes to be seen at once, by group. */
     public Map<Group, List<ClassRow>> shown() {
-        return classes.stream().filter(row -> !row.closed() || folded().isEmpty())
+        boolean folds = over() > FEW;
+        return classes.stream().filter(row -> !row.closed() || !folds)
                 .collect(Collectors.groupingBy(ClassRow::group, TreeMap::new, Collectors.toList()));
     }
 
@@ -192,10 +195,14 @@ public record StartView(Optional<Role> role, String initials, List<ClassRow> cla
         return Stream.concat(byName.stream(), Stream.of(join.url())).map(base -> base + tail).toList();
     }
 
-    /** The closed classes, once they are so many that they would hide the others. */
+    /** The latest closed classes, once they are so many that they would hide the others. */
     public List<ClassRow> folded() {
-        List<ClassRow> closed = classes.stream().filter(ClassRow::closed).toList();
-        return closed.size() > FEW ? closed : List.of();
+        return over() > FEW ? classes.stream().filter(ClassRow::closed).limit(FOLDED).toList() : List.of();
+    }
+
+    /** How many classes are closed. */
+    public int over() {
+        return (int) classes.stream().filter(ClassRow::closed).count();
     }
 
     /** Whether a class can be set up here. */
