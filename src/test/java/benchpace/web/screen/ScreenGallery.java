@@ -127,6 +127,12 @@ public final class ScreenGallery {
         String over = screens.report(ended.report(111).with(leftBehind()), Optional.empty(), ended.live().plan(), lead);
         shots.add(new Shot("report-over", over, 1280, 1700, ""));
         shots.add(new Shot("report-over-phone", over, 390, 1500, ""));
+        String learned = screens.learned(LearnedScreens.full());
+        shots.add(new Shot("learned", learned, 1280, 1500, ""));
+        shots.add(new Shot("learned-phone", learned, 390, 2600, ""));
+        shots.add(new Shot("learned-nothing", screens.learned(LearnedScreens.nothing()), 390, 844, ""));
+        shots.add(new Shot("problem", screens.problem(LearnedScreens.problem()), 1280, 1100, ""));
+        shots.add(new Shot("problem-phone", screens.problem(LearnedScreens.problem()), 390, 1700, ""));
         ClassView asks = Evenings.asks().view(14);
         shots.add(new Shot("guest-asked", screens.guest(GuestPage.of(asks, 4, "code")), 390, 844, ""));
         shots.add(new Shot("guest-told", screens.guest(GuestPage.of(Evenings.asks().view(16), 5, "code")), 390, 844,

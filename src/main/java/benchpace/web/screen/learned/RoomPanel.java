@@ -21,7 +21,7 @@ public record RoomPanel(RoomWords words, List<Row> rows, String news, String tag
     /**
      * One class's part.
      *
-     * @param classId to look back on; empty if the class is no more
+     * @param classId to look back on; empty if the class cannot be read
      * @param name    of the class
      * @param when    it began
      * @param change  what it made of what the room had taught before; empty of what was taken back
@@ -59,7 +59,7 @@ public record RoomPanel(RoomWords words, List<Row> rows, String news, String tag
         Optional<Called> called = Optional.ofNullable(classes.get(lesson.classId()));
         Optional<RoomFit> after = lesson.counts() ? Optional.of(lesson.fit()) : Optional.empty();
         return new Row(lesson.classId(), called.isPresent() ? lesson.classId() : "",
-                called.map(Called::name).orElse("A class that is no more"),
+                called.map(Called::name).orElse("A class that cannot be read"),
                 times.day(called.map(Called::startsAt).orElse(lesson.learnedAt())),
                 row.change().map(RoomWords::change).orElse(""), after.map(RoomWords::middle).orElse(""),
                 state(lesson, times), lesson.state().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
