@@ -83,7 +83,7 @@ final class RecordedEvening {
 
     private void firstSteps() {
         open("0:52", "welcome");
-        note("1:10", "A tile is tapped when its seat is done. Nothing is red: nobody needs you.");
+        note("1:10", "Nothing is red: nobody needs you.");
         act("4:41", new ClassEvent.SeatPaired(seat(2), seat(3)));
         done("7:58", "vessel", 1, 4, 8);
         done("8:36", "vessel", 2, 7);
@@ -94,7 +94,7 @@ final class RecordedEvening {
         done("13:11", "wicks", 1, 5, 4);
         open("13:38", "fragrance");
         done("13:58", "vessel", 6);
-        note("14:09", "Seat 8's tap was forgotten. The board takes the step for done, and asks later.");
+        note("14:09", "Seat 8's tap is missing: likely done.");
         done("17:05", "wicks", 6);
         done("18:02", "fragrance", 1, 7, 2);
         theForgottenTick();
@@ -115,7 +115,7 @@ final class RecordedEvening {
 
     /** Seat 4 cannot choose between two; the helper's phone says so. */
     private void theStragglerSomebodySees() {
-        note("21:42", "Seat 4 is slow: a question first, then red, until a helper says \"I've got it\".");
+        note("21:42", "Seat 4 is slow: asked about, then red.");
         helper("22:06", new ClassEvent.HelpClaimed(seat(4), "MO"));
         helper("23:12", new ClassEvent.HelpSorted(seat(4), "MO"));
         helper("23:17", new ClassEvent.StepFinished(seat(4), new StepId("fragrance")));
@@ -126,7 +126,7 @@ final class RecordedEvening {
         done("27:08", "mix", 2, 7, 4);
         done("27:51", "mix", 8, 5, 6);
         open("28:42", "pour");
-        note("31:21", "Seat 1 waits for a scale, and nobody sees it. The tile says what it costs everyone.");
+        note("31:21", "Nobody sees seat 1: look what it costs.");
         done("31:34", "pour", 7, 8, 2);
         done("32:22", "pour", 4, 5, 6);
         done("33:49", "centre", 7, 2, 8, 4, 6, 5);
@@ -143,14 +143,14 @@ final class RecordedEvening {
         done("43:20", "pour", 1);
         done("44:46", "centre", 1);
         join("45:13", "browse", 1);
-        note("45:31", "The wait: a range for each candle, and something to do for each guest.");
+        note("45:31", "Helped at last. Seat 5 is poured anew.");
         quit("47:18", "labels", 2, 3, 4, 7);
         closeActivity("50:42", "match-jar");
         openActivity("51:09", "drinks");
         act("52:26", new ClassEvent.SkinSeen(seat(7)));
         act("57:48", new ClassEvent.RoomRead(20));
         act("58:36", new ClassEvent.TemperatureRead(seat(2), 47.5));
-        note("58:49", "One candle measured, and the ranges of all of them move.");
+        note("58:49", "The wait: ranges, and things to do.");
         theEarlyLeaver();
         closeActivity("66:12", "drinks");
         openActivity("66:30", "tidy");
@@ -161,7 +161,7 @@ final class RecordedEvening {
     /** Seat 7 has a bus to catch, and the candle is still soft. */
     private void theEarlyLeaver() {
         act("62:12", new ClassEvent.SeatLeft(seat(7)));
-        note("62:20", "Seat 7 has to go before its candle is set: it waits on the shelf.");
+        note("62:20", "One candle measured: all ranges move.");
         act("62:31", new ClassEvent.SeatNoted(seat(7), "candle is on the shelf, upper 3"));
     }
 
@@ -170,13 +170,13 @@ final class RecordedEvening {
         helper("38:31", new ClassEvent.HelpClaimed(seat(1), "MO"));
         act("39:15", new ClassEvent.PouredAgain(seat(5)));
         act("39:27", new ClassEvent.SeatNoted(seat(5), "wick fell over, poured anew"));
-        note("39:40", "Helped at last. Seat 5's wick fell over: poured anew, it sets later than the rest.");
+        note("39:40", "Seat 7 leaves: its candle is shelved.");
         helper("40:52", new ClassEvent.HelpSorted(seat(1), "MO"));
         helper("40:57", new ClassEvent.StepFinished(seat(1), new StepId("mix")));
     }
 
     private void home() {
-        note("76:12", "Now a hand decides, not the clock: each candle found firm leaves the countdown.");
+        note("76:12", "Now a hand decides, not the clock.");
         act("76:24", new ClassEvent.JudgedSet(seat(2)));
         act("76:53", new ClassEvent.JudgedSet(seat(8)));
         act("77:20", new ClassEvent.JudgedSet(seat(4)));
@@ -192,7 +192,7 @@ final class RecordedEvening {
         done("95:19", "wrap", 5);
         act("95:48", new ClassEvent.JudgedSet(seat(1)));
         done("99:05", "trim", 1);
-        note("104:50", "Seat 1's candle is the last, as it was poured last: home some minutes late.");
+        note("104:50", "Seat 1's candle is last: home is late.");
         done("105:40", "wrap", 1);
         closeActivity("105:52", "wrapping");
         open("106:03", "farewell");

@@ -162,10 +162,10 @@ class RecordedEveningTest {
                 .allMatch(s -> whole().progress().gaps(s).isEmpty() && s.finishes().size() == 8);
     }
 
-    @Test void whoever_watches_is_told_what_to_see_in_lines_that_can_be_read_while_it_plays() {
+    @Test void whoever_watches_is_told_what_to_see_in_lines_short_enough_for_a_phone() {
         List<Recorded> notes = EVENING.stream().filter(r -> r.event() instanceof ClassEvent.ClassNoted).toList();
 
-        assertThat(notes).hasSize(10).allMatch(r -> ((ClassEvent.ClassNoted) r.event()).text().length() <= 90);
+        assertThat(notes).hasSize(10).allMatch(r -> ((ClassEvent.ClassNoted) r.event()).text().length() <= 40);
         assertThat(IntStream.range(1, notes.size()).mapToObj(i -> Duration.between(notes.get(i - 1).at(),
                 notes.get(i).at()))).allMatch(between -> between.compareTo(Duration.ofMinutes(3)) > 0);
     }
