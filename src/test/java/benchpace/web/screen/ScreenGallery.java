@@ -125,8 +125,8 @@ public final class ScreenGallery {
         shots.add(new Shot("report-phone", report, 390, 1500, ""));
         Evening ended = Evenings.over();
         String over = screens.report(ended.report(111).with(leftBehind()), Optional.empty(), ended.live().plan(), lead);
-        shots.add(new Shot("report-over", over, 1280, 1700, ""));
-        shots.add(new Shot("report-over-phone", over, 390, 1500, ""));
+        shots.add(new Shot("report-over", over, 1280, 3000, ""));
+        shots.add(new Shot("report-over-phone", over, 390, 4600, ""));
         String learned = screens.learned(LearnedScreens.full());
         shots.add(new Shot("learned", learned, 1280, 1500, ""));
         shots.add(new Shot("learned-phone", learned, 390, 2600, ""));
