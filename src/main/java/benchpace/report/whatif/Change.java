@@ -41,9 +41,10 @@ public sealed interface Change {
      * A step is done before the guests come.
      *
      * @param medianMinutes what it took, the seat in the middle
+     * @param mostMinutes   what it took the slowest
      * @param seats         for how many seats it has to be done
      */
-    record Beforehand(int step, double medianMinutes, int seats) implements Change { }
+    record Beforehand(int step, double medianMinutes, double mostMinutes, int seats) implements Change { }
 
     /**
      * Every vessel keeps its shape and holds less.

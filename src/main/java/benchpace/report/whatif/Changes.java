@@ -75,7 +75,8 @@ final class Changes {
     }
 
     private Optional<Change> beforehand(int k) {
-        return took(k).map(t -> new Change.Beforehand(k, t.medianMinutes(), past.candles().size()));
+        return took(k).map(t -> new Change.Beforehand(k, t.medianMinutes(), t.mostMinutes(),
+                past.candles().size()));
     }
 
     private Optional<StepSummary> took(int k) {

@@ -84,7 +84,8 @@ public final class WhatIfWords {
         } else if (change instanceof Change.Led) {
             return "Every seat began it when it was done with the step before.";
         } else if (change instanceof Change.Beforehand c) {
-            return "It took a median of " + minutes(c.medianMinutes()) + ".";
+            return "It took a median of " + minutes(c.medianMinutes()) + ", the slowest seat "
+                    + minutes(c.mostMinutes()) + ".";
         } else if (change instanceof Change.MoreStations c) {
             String what = plan.steps().get(c.step()).stations().map(s -> s.what()).orElse("");
             return Math.round(c.waitedMinutes()) < 1 ? "Nobody waited for a turn (" + what + ")."

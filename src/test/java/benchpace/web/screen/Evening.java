@@ -6,6 +6,7 @@ import benchpace.board.cooling.RoomCureClock;
 import benchpace.board.pacing.PosteriorPaceWatch;
 import benchpace.board.view.ClassReport;
 import benchpace.board.view.ClassView;
+import benchpace.board.view.ClassWhatIf;
 import benchpace.board.view.ViewMaker;
 import benchpace.cure.room.RoomFit;
 import benchpace.files.plan.PlanFile;
@@ -124,6 +125,13 @@ public final class Evening {
     public ClassReport report(double minute) {
         return new ViewMaker(new PlanCureClock(), new PosteriorPaceWatch(), ZONE)
                 .report("evening", live(), view(minute));
+    }
+
+    /** What would have saved it time, the cure computed. */
+    public ClassWhatIf whatIf(double minute) {
+        ViewMaker maker = new ViewMaker(COMPUTED, new PosteriorPaceWatch(), ZONE);
+        return maker.whatIf("evening", live(), maker.report("evening", live(), computed(minute)),
+                maker.models("evening"));
     }
 
     /** A seat's candle cut open. */

@@ -133,6 +133,9 @@ public final class ScreenGallery {
         shots.add(new Shot("learned-nothing", screens.learned(LearnedScreens.nothing()), 390, 844, ""));
         shots.add(new Shot("problem", screens.problem(LearnedScreens.problem()), 1280, 1100, ""));
         shots.add(new Shot("problem-phone", screens.problem(LearnedScreens.problem()), 390, 1700, ""));
+        offline.sheet("/classes/evening/report/what-if", screens.whatIf(ended.whatIf(111), Map.of()));
+        shots.add(new Shot("what-if", over, 1280, 3700, ""));
+        shots.add(new Shot("what-if-phone", over, 390, 5600, ""));
         ClassView asks = Evenings.asks().view(14);
         shots.add(new Shot("guest-asked", screens.guest(GuestPage.of(asks, 4, "code")), 390, 844, ""));
         shots.add(new Shot("guest-told", screens.guest(GuestPage.of(Evenings.asks().view(16), 5, "code")), 390, 844,
