@@ -1,5 +1,7 @@
 // What is kept, and what may be done with it: each card that acts has a script of its own.
 
+import * as backup from './data/backup.js';
 import * as dialogue from './dialogue.js';
 
+backup.start();
 dialogue.start();

@@ -189,7 +189,7 @@ final class ServeCommand implements Callable<Integer> {
         try {
             server = new Server(host, port, hostNames, n -> scheme + address + ":" + n + "/", boards,
                     playbacks, shelf, prep, history, plans, new Settings(database), access, codes, erasing,
-                    new Backups(data),
+                    new Backups(data, new Settings(database), clock, zone, Main.VERSION),
                     ProblemReports.running(database, Main.VERSION, Logs::recent), clock, zone, keys);
         } catch (StartFailure e) {
             erasing.close();

@@ -99,6 +99,7 @@ public final class Server implements AutoCloseable {
     private Javalin javalin;
     private final Streams streams;
     private final Access access;
+    private final Backups backups;
     private volatile Supplier<Optional<String>> localName = Optional::empty;
 
     /**
@@ -125,6 +126,7 @@ public final class Server implements AutoCloseable {
             ProblemReports problems, InstantSource clock, ZoneId zone, StreamLimits limits,
             EntranceLimits entrance, Optional<TlsKeys> keys) {
         this.access = access;
+        this.backups = backups;
         streams = new Streams(limits, access);
         Screens screens = new Screens();
         Guard guard = new Guard(Addresses.names(hostNames), () -> localName.get());
@@ -143,7 +145,7 @@ public final class Server implements AutoCloseable {
             Pairing pairing = new Pairing(access, streams::end);
             pairing.routes(routes);
             new DevicesApi(access, streams, screens, zone, () -> reachable.apply(port())).routes(routes);
-            new DataPages(backups, access, screens).routes(routes);
+            new DataPages(backups, boards, access, screens, clock, zone).routes(routes);
             new PlansApi(plans, boards, access, clock, zone).routes(routes);
             new PlansPages(plans, boards, access, screens, clock, zone).routes(routes);
             new ClassesApi(boards, playbacks, access, streams).routes(routes);
@@ -329,5 +331,6 @@ public final class Server implements AutoCloseable {
             LOG.log(Level.WARNING, "some connections did not end in time and are left to end with the program");
         }
         access.close();
+        backups.close();
     }
 }

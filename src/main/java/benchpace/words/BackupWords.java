@@ -24,6 +24,16 @@ public final class BackupWords {
         return number == 0 ? "no " + many : String.format(Locale.ENGLISH, "%,d ", number) + (number == 1 ? one : many);
     }
 
+    /** What can be fetched. */
+    public static String ready(long classes, long events, long plans, long unreadable) {
+        return ("Made and read back whole: " + of(classes, events, plans) + ". " + unreadable(unreadable)).strip();
+    }
+
+    /** @param why one sentence; empty if it is the board's own mistake */
+    public static String failed(String why) {
+        return "No backup was made. " + (why.isEmpty() ? "The board made a mistake and has noted it; try again." : why);
+    }
+
     /** Said besides where some of it cannot be read; empty if all can. */
     public static String unreadable(long classes) {
         return classes == 0 ? "" : counted(classes, "class", "classes") + (classes == 1

@@ -161,7 +161,7 @@ public final class TestBoard implements AutoCloseable {
                 new Erasing.Part("devices that were paired a year ago", access::forgetOld)));
         server = new Server("127.0.0.1", port, Set.of("loft.example"), n -> "http://127.0.0.1:" + n + "/", boards,
                 playbacks, shelf, prep, history, plans, new Settings(database), access, codes, erasing,
-                new Backups(data),
+                new Backups(data, new Settings(database), BoardTime.of(clock), ZONE, "Benchpace"),
                 ProblemReports.running(database, "Benchpace", List::of), clock, ZONE, limits,
                 entrance, Optional.empty());
         port = server.port();

@@ -38,6 +38,7 @@ public final class Backup {
 
     private final Path store;
     private final String program;
+    private final boolean boardOpen;
 
     /**
      * One that was made.
@@ -47,10 +48,23 @@ public final class Backup {
      */
     public record Made(Path file, Manifest manifest, long bytes, Optional<String> told) { }
 
-    /** @param program the version of the program that makes it */
-    public Backup(Path folder, String program) {
+    private Backup(Path folder, String program, boolean boardOpen) {
         this.store = folder.toAbsolutePath().normalize().resolve(Database.FILE);
         this.program = program;
+        this.boardOpen = boardOpen;
+    }
+
+    /** @param program the version of the program that makes it */
+    public Backup(Path folder, String program) {
+        this(folder, program, false);
+    }
+
+    /**
+     * Of the data of a board that is open in this very program, whose lock is not touched: a file that is closed here
+     * loses the locks of the whole program (fcntl(2) of POSIX).
+     */
+    public static Backup ofOpenBoard(Path folder, String program) {
+        return new Backup(folder, program, true);
     }
 
     /** "benchpace-2027-03-04-1830.backup": sorted by name, the newest is the last. */
@@ -108,6 +122,9 @@ public final class Backup {
 
     /** What the last board left behind is only looked at where none is open; who opens the folder next is told, too. */
     private Optional<String> leftovers() {
+        if (boardOpen) {
+            return Optional.empty();
+        }
         try (FolderLock lock = FolderLock.of(store.getParent())) {
             new Replacing(store.getParent()).finish();
             return new Leftovers(store).whole() ? Optional.empty() : Optional.of("Records beside " + store

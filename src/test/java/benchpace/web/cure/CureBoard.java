@@ -96,7 +96,7 @@ public final class CureBoard implements AutoCloseable, InstantSource {
         server = new Server("127.0.0.1", 0, Set.of(), n -> "http://127.0.0.1:" + n + "/", boards,
                 playbacks, shelf, new PrepBoard(database, boards, this), history, plans,
                 new Settings(database), access, codes,
-                erasing, new Backups(data),
+                erasing, new Backups(data, new Settings(database), BoardTime.of(this), ZoneId.of("UTC"), "Benchpace"),
                 ProblemReports.running(database, "Benchpace", List::of), this,
                 ZoneId.of("UTC"), Optional.empty());
     }

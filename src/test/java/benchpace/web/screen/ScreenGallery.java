@@ -7,6 +7,7 @@ import benchpace.shelf.EntryId;
 import benchpace.shelf.ShelfEntry;
 import benchpace.shelf.ShelfPlace;
 import benchpace.units.UnitChoice;
+import benchpace.web.screen.data.BackupCard;
 import benchpace.web.screen.data.DataPage;
 import benchpace.web.screen.devices.DevicesPage;
 import benchpace.web.screen.guest.CodeSheet;
@@ -18,6 +19,7 @@ import benchpace.web.screen.shell.Role;
 import benchpace.web.screen.shell.ScreenKind;
 import benchpace.web.screen.shell.Viewer;
 import benchpace.web.screen.start.StartView;
+import benchpace.words.BackupWords;
 import benchpace.words.Times;
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Browser;
@@ -231,7 +233,12 @@ public final class ScreenGallery {
     }
 
     static DataPage data() {
-        return new DataPage("/home/loft/benchpace/data", "3.2 MB");
+        return new DataPage("/home/loft/benchpace/data", "3.2 MB", new BackupCard(
+                BackupWords.last(Optional.of(Evening.at(-30_000)), Evening.at(60), new Times(Evening.ZONE)),
+                BackupWords.due(Optional.of(Evening.at(-30_000)), Evening.at(60), true),
+                BackupWords.ready(12, 3411, 2, 0), false, Optional.of(new BackupCard.Fetched(
+                        "benchpace-2027-03-04-1930.backup", "/data/backup/benchpace-2027-03-04-1930.backup", "3.2 MB")),
+                "/home/loft/benchpace/data"));
     }
 
     static DevicesPage devices(boolean alone) {

@@ -9,8 +9,9 @@ import java.util.List;
  *
  * @param folder where it is kept
  * @param size   what it takes, in words
+ * @param backup copies of it
  */
-public record DataPage(String folder, String size) {
+public record DataPage(String folder, String size, BackupCard backup) {
 
     public Shell shell() {
         return new Shell("Your data", "data", List.of(), "", "", "UTC", Role.INSTRUCTOR.token(), "");
