@@ -127,8 +127,8 @@ final class BackupCommands {
             out.println("Restored into " + data + ", as it stood on " + made + ": "
                     + held(restored.manifest().holdings()) + ".");
             restored.before().ifPresent(before -> out.println("What was there before is kept in " + before + "."));
-            out.println("Devices have to be paired again. Names that were erased after the backup was made stand in it "
-                    + "still.");
+            out.println("Devices have to be paired again. Guests who were forgotten after the backup was made are "
+                    + (restored.before().isPresent() ? "forgotten again." : "back; they can be forgotten once more."));
             return 0;
         }
 

@@ -58,7 +58,7 @@ public final class Restore {
         }
     }
 
-    private static Manifest fill(Path file, Replacing replacing, Progress progress) {
+    private Manifest fill(Path file, Replacing replacing, Progress progress) {
         try {
             Copy copy = copied(file, replacing.draft(), progress);
             Manifest manifest = BackupFile.content(copy, file, progress);
@@ -68,6 +68,7 @@ public final class Restore {
             });
             copy.bringUpToDate();
             copy.change(connection -> LastBackup.put(connection, manifest.made()));
+            ForgottenAgain.in(replacing.draft(), folder);
             if (!ReadThrough.of(replacing.draft(), progress).equals(manifest.holdings())) {
                 throw new BadBackup("The backup " + file + " cannot be read back whole by this Benchpace (it was made "
                         + "by " + manifest.program() + "). Nothing was changed.");

@@ -101,6 +101,9 @@ public final class Database implements AutoCloseable {
         if (copy) {
             return Copy.connect(file, onlyReads ? Copy.Use.LOOK : Copy.Use.CHANGE);
         }
+        if (folderLock.isEmpty() && onlyReads) { // whose closing leaves what another board left as it is
+            return Copy.connect(file, Copy.Use.LOOK_BESIDE_OTHERS);
+        }
         SQLiteConfig config = new SQLiteConfig();
         config.setJournalMode(SQLiteConfig.JournalMode.WAL);
         config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);

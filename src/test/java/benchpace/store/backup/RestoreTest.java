@@ -3,6 +3,10 @@ package benchpace.store.backup;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import benchpace.live.Nameless;
+import benchpace.store.Forgotten;
+import benchpace.store.SqliteEventLog;
+import benchpace.store.sqlite.Database;
 import benchpace.store.sqlite.FolderLock;
 import benchpace.store.sqlite.StoreException;
 import java.nio.charset.StandardCharsets;
@@ -106,6 +110,24 @@ class RestoreTest {
         assertThat(folder.resolve("replaced-1/plans/own.json")).hasContent("{}");
         assertThat(StoredFolder.rows(folder.resolve("replaced-1"))).isEqualTo(before);
         assertThat(restored(backup, folder, true).before()).contains(folder.resolve("replaced-2"));
+    }
+
+    @Test void guests_whom_the_replaced_folder_had_forgotten_meanwhile_are_forgotten_again() {
+        Path data = data();
+        Path backup = made(data).file();
+        assertThat(StoredFolder.rows(data)).anyMatch(row -> row.contains("note 209"));
+        try (Database database = Database.open(data)) {
+            SqliteEventLog log = new SqliteEventLog(database);
+            log.forgetGuests("class-5", new Forgotten(NOW, false), Nameless.ofGuests().all(log.read("class-5")));
+        }
+        List<String> forgotten = StoredFolder.rows(data);
+
+        restored(backup, data, true);
+
+        assertThat(StoredFolder.rows(data)).noneMatch(row -> row.contains("note 209"))
+                .filteredOn(row -> row.startsWith("event|") || row.startsWith("forgotten_class|"))
+                .isEqualTo(forgotten.stream().filter(row -> row.startsWith("event|")
+                        || row.startsWith("forgotten_class|")).toList());
     }
 
     @Test void damaged_data_can_be_replaced_and_are_kept_as_they_are() throws Exception {
