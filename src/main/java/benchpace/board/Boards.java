@@ -15,6 +15,7 @@ import benchpace.live.Recorded;
 import benchpace.live.Setup;
 import benchpace.plan.Plan;
 import benchpace.store.EventLog;
+import benchpace.store.Forgotten;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
 import java.time.Duration;
@@ -89,7 +90,8 @@ public final class Boards implements AutoCloseable {
         this.clocks = new ClockBoard(this.clock, this::all);
         this.publisher = new Publisher(clocks::mend,
                 board -> lessons.filter(l -> !board.isDeleted()).ifPresent(l -> l.draw(board.id(), board.live())));
-        log.classIds().forEach(this::open);
+        Map<String, Forgotten> forgotten = log.forgotten();
+        log.classIds().forEach(id -> open(id, Optional.ofNullable(forgotten.get(id))));
         all().forEach(this::begin);
         publisher.start(all());
     }
@@ -111,17 +113,18 @@ public final class Boards implements AutoCloseable {
     }
 
     /** One class that cannot be read must not keep the others from their evening. */
-    private void open(String id) {
+    private void open(String id, Optional<Forgotten> forgotten) {
         try {
-            boards.put(id, board(id, LiveClass.of(log.read(id)), false));
+            boards.put(id, board(id, LiveClass.of(log.read(id)), false, forgotten));
         } catch (RuntimeException e) {
             LOG.log(Level.ERROR, "class " + id + " cannot be read and is left out", e);
             unreadable.add(id);
         }
     }
 
-    private ClassBoard board(String id, LiveClass live, boolean created) {
-        return new ClassBoard(id, live, created, log, clock, clocks.writing(), maker, publisher::wake, this::after);
+    private ClassBoard board(String id, LiveClass live, boolean created, Optional<Forgotten> forgotten) {
+        return new ClassBoard(id, live, created, log, new Guests(id, log, forgotten), clock, clocks.writing(), maker,
+                publisher::wake, this::after);
     }
 
     /**
@@ -152,7 +155,7 @@ public final class Boards implements AutoCloseable {
                 new ClassEvent.ClassCreated(setup));
         LiveClass live = LiveClass.of(List.of(created)); // first, so that what cannot be added up is never durable
         log.append(id, created);
-        ClassBoard board = board(id, live, true);
+        ClassBoard board = board(id, live, true, Optional.empty());
         boards.put(id, board);
         publisher.wake(board);
         return board;
@@ -181,12 +184,28 @@ public final class Boards implements AutoCloseable {
         }
     }
 
+    /**
+     * Forgets the guests of a class that is over; asked again it does so again.
+     *
+     * @param byAge by the setting; else somebody asked for it
+     * @return whether it is over, so that they are forgotten
+     * @throws ClassDeleted if it was deleted meanwhile
+     */
+    boolean forgetGuests(ClassBoard board, boolean byAge) {
+        clocks.writing().lock();
+        try {
+            return board.forgetGuests(byAge);
+        } finally {
+            clocks.writing().unlock();
+        }
+    }
+
     /** The class that was deleted is there again; empty if it was erased, or never deleted. */
     public Optional<ClassBoard> restore(String id) {
         clocks.writing().lock();
         try {
             if (log.restore(id)) {
-                open(id);
+                open(id, Optional.ofNullable(log.forgotten().get(id)));
                 find(id).ifPresent(publisher::wake);
             }
             return find(id);

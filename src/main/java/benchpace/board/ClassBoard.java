@@ -21,11 +21,10 @@ import benchpace.live.Command;
 import benchpace.live.Decision;
 import benchpace.live.LiveClass;
 import benchpace.live.Recorded;
-import benchpace.live.Refusal;
-import benchpace.live.Rules;
 import benchpace.plan.SeatNumber;
 import benchpace.store.CannotBeKept;
 import benchpace.store.EventLog;
+import benchpace.store.Forgotten;
 import benchpace.store.sqlite.StoreException;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
@@ -50,6 +49,7 @@ public final class ClassBoard implements Watched {
 
     private final String id;
     private final EventLog log;
+    private final Guests guests;
     private final ClassTime time;
     private final Lock writing;
     private final ViewMaker maker;
@@ -61,7 +61,6 @@ public final class ClassBoard implements Watched {
     private final ClassViews views;
     /** Nothing of its past has still to be planned: it is new, or was made ready since the start. */
     private volatile boolean ready;
-
     /** The number of the first event that this run of the program writes. */
     private final long firstHere;
     /** From which event on its times are moved, once they were. */
@@ -75,12 +74,13 @@ public final class ClassBoard implements Watched {
      * @param created whether it is set up just now, and not read back
      * @param after   does elsewhere what follows from a command that was written down, and adds to its answer
      */
-    ClassBoard(String id, LiveClass live, boolean created, EventLog log, BoardTime clock, Lock writing,
+    ClassBoard(String id, LiveClass live, boolean created, EventLog log, Guests guests, BoardTime clock, Lock writing,
                ViewMaker maker, Consumer<ClassBoard> changed,
                BiFunction<ClassBoard, Answer.Recorded, Answer.Recorded> after) {
         this.id = id;
         this.live = live;
         this.log = log;
+        this.guests = guests;
         this.time = new ClassTime(clock, live.lastRecordedAt());
         this.writing = writing;
         this.firstHere = created ? 1 : live.seq() + 1;
@@ -101,9 +101,8 @@ public final class ClassBoard implements Watched {
     }
 
     /**
-     * Decides and, if the rules agree, records durably before anyone can see it. A command whose id is known is
-     * answered as it was the first time if it wishes for the same, whenever it now says it was tapped, and refused if
-     * not.
+     * Decides and, if the rules agree, records durably before anyone can see it. A command whose id is known is answered
+     * as it was the first time if it wishes for the same, whenever it now says it was tapped, and refused if not.
      *
      * @throws CannotBeKept if it could not be read back at the next start, or the class does not add up with it
      * @throws StoreException if it, or what follows from it at the shelf, cannot be written; the same sent again does
@@ -134,16 +133,16 @@ public final class ClassBoard implements Watched {
 
     private synchronized Answer decide(Command made, int clocks) {
         ClassDeleted.unless(!deleted, id);
-        OptionalLong known = live.seqOf(made.id());
-        if (known.isPresent()) {
-            boolean same = live.wishOf(made.id()).filter(made.wish()::equals).isPresent();
-            return same ? new Answer.Recorded(known.getAsLong(), true)
-                    : new Answer.Refused(new Refusal.IdTaken(known.getAsLong()));
-        }
+        return guests.known(live, made).orElseGet(() -> decideAnew(made, clocks));
+    }
+
+    private Answer decideAnew(Command made, int clocks) {
         moveWhatIsOwed(); // or what is written now would move along
         Command wished = made.at(made.at().plus(live.setRightSince(clocks)));
         Instant now = now();
-        Decision decision = Rules.decide(live, wished, now, (state, wish) -> absurd(state, wish, now));
+        // of all models plausibility alone is asked under the lock; where it fails the tap stands
+        Decision decision = guests.decide(live, wished, now, (state, wish) -> models.attempts().of(Model.PLAUSIBILITY,
+                state.seq(), now, () -> Plausible.refusal(state, wish), Optional::empty));
         if (decision instanceof Decision.Refused refused) {
             return new Answer.Refused(refused.reason());
         }
@@ -168,12 +167,6 @@ public final class ClassBoard implements Watched {
             LOG.log(Level.ERROR, "class " + id + " cannot be added up with a command", e);
             throw new CannotBeKept("It cannot be kept: the class does not add up with it. It goes on without.", e);
         }
-    }
-
-    /** The one model asked under the lock. Where it fails the tap stands: no tap is lost for a model. */
-    private Optional<Refusal> absurd(LiveClass state, ClassEvent wish, Instant now) {
-        return models.attempts().of(Model.PLAUSIBILITY, state.seq(), now,
-                () -> Plausible.refusal(state, wish), Optional::empty);
     }
 
     /** What of the class cannot be computed just now, as far as somebody has asked for it. */
@@ -228,16 +221,14 @@ public final class ClassBoard implements Watched {
         if (!owed.isZero()) {
             writing.lock();
             try {
-                synchronized (this) {
-                    moveWhatIsOwed();
-                }
+                moveWhatIsOwed();
             } finally {
                 writing.unlock();
             }
         }
     }
 
-    private void moveWhatIsOwed() {
+    private synchronized void moveWhatIsOwed() {
         if (!owed.isZero()) {
             setRight(owed);
         }
@@ -282,6 +273,21 @@ public final class ClassBoard implements Watched {
             mailboxes.forEach(Mailbox::close);
         }
         return deletion;
+    }
+
+    /** Takes the words of its guests out of a class that is over, and off all screens. @return whether it is over */
+    synchronized boolean forgetGuests(boolean byAge) {
+        ClassDeleted.unless(!deleted, id);
+        if (Guests.overSince(live, now()).isEmpty()) {
+            return false;
+        }
+        live = guests.forget(live, time.board(), byAge);
+        lookAgain();
+        return true;
+    }
+
+    public Optional<Forgotten> forgotten() {
+        return guests.forgotten();
     }
 
     @Override public boolean isDeleted() {
@@ -362,9 +368,9 @@ public final class ClassBoard implements Watched {
         mailboxes.forEach(Mailbox::nudge);
     }
 
-    /** Whether what screens show may have changed since the last publication. */
-    boolean stale() {
-        return views.stale();
+    /** What its screens are shown. */
+    ClassViews views() {
+        return views;
     }
 
     /** Derives the view anew and hands it to every screen. Called by one publishing round at a time. */
@@ -376,11 +382,6 @@ public final class ClassBoard implements Watched {
     /** Something could not be computed, and something has happened since: it may be well again. */
     boolean mayBeMended() {
         return !missing().models().isEmpty() && views.isBehind();
-    }
-
-    /** How long until the last published view changes by itself. */
-    Optional<Duration> unchanged() {
-        return views.unchanged();
     }
 
     /** Plans and forecasts what was missed while the board was off, before somebody looks. */

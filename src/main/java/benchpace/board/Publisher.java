@@ -169,10 +169,10 @@ final class Publisher implements AutoCloseable {
             return Optional.empty();
         }
         return carefully(board, "shown", () -> {
-            if (board.stale()) {
+            if (board.views().stale()) {
                 board.publish();
             }
-            return board.unchanged();
+            return board.views().unchanged();
         });
     }
 

@@ -183,6 +183,14 @@ public final class ShelfBoard {
         shelf = next;
     }
 
+    /** Erases the words of a class's candles that are handed out or taken back; those that wait there keep theirs. */
+    synchronized void forgetGuests(String classId) {
+        List<ShelfEvent> words = arrangement.rules().erasuresOf(shelf, classId, now());
+        if (!words.isEmpty()) {
+            record(Command.own("forget.") + classId + "-" + words.get(0).entry(), words);
+        }
+    }
+
     /**
      * Erases the names and words of candles that were collected or taken back long enough ago; none while the clock is
      * in doubt.

@@ -158,6 +158,13 @@ public sealed interface Refusal {
         }
     }
 
+    /** It brings words of guests, and those of the class are forgotten. */
+    record GuestsForgotten() implements Refusal {
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.guestsForgotten(this);
+        }
+    }
+
     /** Another command has this id already. @param seq what that one became */
     record IdTaken(long seq) implements Refusal {
         @Override public <R> R match(Cases<R> cases) {
@@ -243,6 +250,8 @@ public sealed interface Refusal {
         R movedOutsideClass(MovedOutsideClass refusal);
 
         R classIsClosed(ClassIsClosed refusal);
+
+        R guestsForgotten(GuestsForgotten refusal);
 
         R idTaken(IdTaken refusal);
 

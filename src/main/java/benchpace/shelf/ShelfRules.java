@@ -162,6 +162,14 @@ public final class ShelfRules {
         return Stream.concat(collected, takenBack).<ShelfEvent>map(id -> new ShelfEvent.Erased(id, now)).toList();
     }
 
+    /** The erasures of a class's candles whose words nobody needs any more: those that do not stand on the shelf. */
+    public List<ShelfEvent> erasuresOf(Shelf shelf, String classId, Instant now) {
+        return Stream.concat(shelf.entries().stream().filter(ShelfEntry::collected),
+                        shelf.takenBack().values().stream().map(Shelf.TakenBack::entry))
+                .filter(entry -> entry.classId().equals(classId) && !entry.erased())
+                .<ShelfEvent>map(entry -> new ShelfEvent.Erased(entry.id(), now)).toList();
+    }
+
     private Optional<ShelfRefusal> whyNotAt(Shelf shelf, ShelfPlace place) {
         if (!layout.has(place)) {
             return Optional.of(new ShelfRefusal.NoSuchPlace(place));

@@ -139,6 +139,11 @@ public final class RefusalWords implements Refusal.Cases<Explanation> {
         return conflict("class-closed", "The class is over", "The class is closed. Undo the closing to go on.");
     }
 
+    @Override public Explanation guestsForgotten(Refusal.GuestsForgotten r) {
+        return conflict("guests-forgotten", "The guests are forgotten", "The guests of this class are forgotten, so no "
+                + "names and no notes are written down for it any more.");
+    }
+
     @Override public Explanation idTaken(Refusal.IdTaken r) {
         return Explanation.idTaken("Event " + r.seq() + " of this class is another tap with the same id.");
     }

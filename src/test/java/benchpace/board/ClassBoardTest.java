@@ -123,7 +123,7 @@ class ClassBoardTest {
         assertThat(soon.view()).isSameAs(before);
 
         wall.set(EVENING.plusSeconds(3));
-        assertThat(soon.stale()).isTrue();
+        assertThat(soon.views().stale()).isTrue();
         assertThat(soon.view().now()).isEqualTo(EVENING.plusSeconds(3));
     }
 

@@ -62,15 +62,16 @@ public final class GuestCodes {
                 .map(place -> new Place(place.classId(), new SeatNumber(place.seat())));
     }
 
-    /** Forgets the codes of classes that are over; none while the clock is in doubt. */
+    /** Forgets the codes of classes that are over, or whose guests are forgotten; none while the clock is in doubt. */
     public synchronized void forgetThoseOf(Boards boards) {
         if (!BoardTime.of(clock).trusted()) {
             return;
         }
         Instant over = clock.instant().minus(OUTLIVES_CLASS);
         for (String classId : kept.classes()) {
-            boards.find(classId).flatMap(board -> board.live().closedAt()).filter(at -> at.isBefore(over))
-                    .ifPresent(at -> {
+            boards.find(classId).filter(board -> board.forgotten().isPresent()
+                    || board.live().closedAt().filter(at -> at.isBefore(over)).isPresent())
+                    .ifPresent(board -> {
                         kept.removeOf(classId);
                         told.remove(classId);
                     });

@@ -1,0 +1,169 @@
+package benchpace.board;
+
+import benchpace.board.time.BoardTime;
+import benchpace.store.Forgotten;
+import benchpace.store.Settings;
+import benchpace.store.sqlite.StoreException;
+import java.lang.System.Logger;
+import java.lang.System.Logger.Level;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Stream;
+
+/**
+ * Forgets the guests of classes: of one when somebody asks for it, and of all some days after they were over where the
+ * organiser wants that. It is never guessed: until somebody chooses the days all names are kept, for a studio may have to
+ * know who was there, and what is forgotten does not come back.
+ */
+public final class Forgetting {
+    /** What is proposed to whoever has not chosen: long enough for a candle to be fetched and a complaint to come in. */
+    public static final int PROPOSED_DAYS = 30;
+    /** Ten years. */
+    public static final int MOST_DAYS = 3650;
+    private static final Logger LOG = System.getLogger(Forgetting.class.getName());
+    private static final String KEY = "guests.forget-after-days";
+
+    private final Boards boards;
+    private final ShelfBoard shelf;
+    private final Settings settings;
+    private final Sweeping sweeping;
+    private final BoardTime clock;
+
+    /** A class whose guests are not forgotten yet. @param at when they will be; it may be past */
+    public record Due(String classId, String name, Instant at) { }
+
+    /**
+     * What a number of days comes to.
+     *
+     * @param now   those whose time is over already, the first to go first
+     * @param later those that are over, in the order of their time
+     */
+    public record Outlook(List<Due> now, List<Due> later) { }
+
+    /** What became of the guests of one class. */
+    public sealed interface Outcome {
+        /**
+         * They are forgotten.
+         *
+         * @param swept   whether copies in unused parts of the file are gone, too; if not that follows by itself
+         * @param candles how many of its candles stand on the shelf, each with the word and name that it is given for
+         */
+        record Done(Instant at, boolean swept, int candles) implements Outcome { }
+
+        /** The class is not over. */
+        record NotOver() implements Outcome { }
+    }
+
+    public Forgetting(Boards boards, ShelfBoard shelf, Settings settings, Sweeping sweeping, InstantSource clock) {
+        this.boards = boards;
+        this.shelf = shelf;
+        this.settings = settings;
+        this.sweeping = sweeping;
+        this.clock = BoardTime.of(clock);
+    }
+
+    /** How many days after their class guests are forgotten; empty if they are kept. */
+    public OptionalInt days() {
+        Optional<String> kept = settings.get(KEY).filter(text -> text.matches("[1-9]\\d{0,3}"));
+        return kept.isEmpty() ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(kept.get()));
+    }
+
+    /** @param days 1 to {@link #MOST_DAYS}, or empty to keep them; whose time is over then goes with the next round */
+    public void days(OptionalInt days) {
+        if (days.isPresent()) {
+            settings.put(KEY, Integer.toString(days.getAsInt()));
+        } else {
+            settings.remove(KEY);
+        }
+    }
+
+    /** What a number of days would come to. */
+    public Outlook outlook(int days) {
+        Instant now = clock.instant();
+        List<Due> all = over().map(board -> new Due(board.id(), board.live().name(),
+                        overSince(board).orElseThrow().plus(Duration.ofDays(days))))
+                .sorted(Comparator.comparing(Due::at).thenComparing(Due::classId)).toList();
+        return new Outlook(all.stream().filter(due -> !due.at().isAfter(now)).toList(),
+                all.stream().filter(due -> due.at().isAfter(now)).toList());
+    }
+
+    private Stream<ClassBoard> over() {
+        return boards.all().stream().filter(board -> board.forgotten().isEmpty() && overSince(board).isPresent());
+    }
+
+    private static Optional<Instant> overSince(ClassBoard board) {
+        return Guests.overSince(board.live(), board.now());
+    }
+
+    /** How many classes have forgotten guests. */
+    public int forgotten() {
+        return (int) boards.all().stream().filter(board -> board.forgotten().isPresent()).count();
+    }
+
+    /** Whether the guests of a class can be forgotten: it is over. */
+    public boolean isOver(ClassBoard board) {
+        return overSince(board).isPresent();
+    }
+
+    /** Its candles that wait on the shelf. */
+    public int waiting(String classId) {
+        return (int) shelf.shelf().standing().filter(entry -> entry.classId().equals(classId)).count();
+    }
+
+    /** How long words of candles are kept after they were handed out. */
+    public Duration shelfKeeps() {
+        return shelf.arrangement().settings().eraseAfter();
+    }
+
+    /**
+     * Forgets the guests of a class because somebody asks for it; asked again it does what may have been left.
+     *
+     * @throws ClassDeleted if somebody deleted it meanwhile
+     */
+    public Outcome forget(ClassBoard board) {
+        if (!forget(board, false)) {
+            return new Outcome.NotOver();
+        }
+        return new Outcome.Done(board.forgotten().map(Forgotten::at).orElseThrow(), swept(), waiting(board.id()));
+    }
+
+    /** Where the disk has no room for it, it is owed and told elsewhere. */
+    private boolean swept() {
+        try {
+            return sweeping.sweep();
+        } catch (StoreException e) {
+            LOG.log(Level.WARNING, "what was erased cannot be cleared from the file yet; it is tried again", e);
+            return false;
+        }
+    }
+
+    private boolean forget(ClassBoard board, boolean byAge) {
+        boolean done = boards.forgetGuests(board, byAge);
+        if (done) {
+            shelf.forgetGuests(board.id());
+        }
+        return done;
+    }
+
+    /** Forgets the guests of classes that were over so many days ago; none while the clock is in doubt. */
+    public void forgetDue() {
+        OptionalInt days = days();
+        if (days.isEmpty() || !clock.trusted()) {
+            return;
+        }
+        for (Due due : outlook(days.getAsInt()).now()) {
+            boards.find(due.classId()).filter(board -> !board.isDeleted())
+                    .ifPresent(board -> forget(board, true));
+        }
+    }
+
+    /** Whether words were erased of which a copy may be left in the file. */
+    public boolean toSweep() {
+        return sweeping.owed();
+    }
+}
