@@ -1,7 +1,9 @@
 // What is kept, and what may be done with it: each card that acts has a script of its own.
 
 import * as backup from './data/backup.js';
+import * as guests from './data/guests.js';
 import * as dialogue from './dialogue.js';
 
 backup.start();
 dialogue.start();
+guests.start();

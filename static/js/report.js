@@ -2,7 +2,11 @@
 
 import './learned/lessons.js';
 import './print.js';
+import * as dialogue from './dialogue.js';
+import * as guests from './report/guests.js';
 import * as watch from './watch.js';
 import './what-if.js';
 
+dialogue.start();
+guests.start();
 watch.start();

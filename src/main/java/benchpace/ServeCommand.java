@@ -4,11 +4,13 @@ import benchpace.board.Backups;
 import benchpace.board.Boards;
 import benchpace.board.ClassBoard;
 import benchpace.board.Erasing;
+import benchpace.board.Forgetting;
 import benchpace.board.HistoryBoard;
 import benchpace.board.LeavingEarly;
 import benchpace.board.PrepBoard;
 import benchpace.board.ProblemReports;
 import benchpace.board.ShelfBoard;
+import benchpace.board.Sweeping;
 import benchpace.board.cooling.RoomLessons;
 import benchpace.board.pacing.PosteriorPaceWatch;
 import benchpace.board.pacing.StepLessons;
@@ -22,6 +24,7 @@ import benchpace.files.BadFile;
 import benchpace.files.plan.PlanFolder;
 import benchpace.files.plan.StarterPlans;
 import benchpace.files.roster.Demo;
+import benchpace.store.FileSweep;
 import benchpace.store.PairingKeys;
 import benchpace.store.Rooms;
 import benchpace.store.SavedPlans;
@@ -177,18 +180,22 @@ final class ServeCommand implements Callable<Integer> {
         GuestCodes codes = new GuestCodes(new SeatCodes(database), clock);
         OlderSecrets.takeOver(new Settings(database), links, codes, boards);
         Access access = new Access(new Sessions(database), clock, Pins.drawn(Optional.ofNullable(pin)), links);
+        Sweeping sweeping = new Sweeping(new FileSweep(database), boards::all, clock);
+        Forgetting forgetting = new Forgetting(boards, shelf, new Settings(database), sweeping, clock);
         Erasing erasing = new Erasing(clock, List.of(
                 new Erasing.Part("words of candles that left the shelf", shelf::eraseDue),
                 new Erasing.Part("classes that were deleted a day ago", boards::eraseDeleted),
+                new Erasing.Part("guests of classes that are over", forgetting::forgetDue),
                 new Erasing.Part("codes of seats whose class is over", () -> codes.forgetThoseOf(boards)),
-                new Erasing.Part("devices that were paired a year ago", access::forgetOld)));
+                new Erasing.Part("devices that were paired a year ago", access::forgetOld),
+                new Erasing.Part("unused parts of the file with words", sweeping::sweepBySelf)));
         demoClass(boards, clock.instant(), zone);
         String address = reachable();
         String scheme = Server.scheme(keys);
         Server server;
         try {
             server = new Server(host, port, hostNames, n -> scheme + address + ":" + n + "/", boards,
-                    playbacks, shelf, prep, history, plans, new Settings(database), access, codes, erasing,
+                    playbacks, shelf, prep, history, plans, new Settings(database), access, codes, erasing, forgetting,
                     new Backups(data, new Settings(database), clock, zone, Main.VERSION),
                     ProblemReports.running(database, Main.VERSION, Logs::recent), clock, zone, keys);
         } catch (StartFailure e) {

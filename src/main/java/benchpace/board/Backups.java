@@ -86,6 +86,16 @@ public final class Backups implements AutoCloseable {
         }
     }
 
+    /** The names of the folders in it that hold copies of damaged files. */
+    public List<String> kept() {
+        try (Stream<Path> all = Files.list(folder)) {
+            return all.map(file -> file.getFileName().toString())
+                    .filter(name -> name.matches("(kept|replaced)-\\d+")).sorted().toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     private static long size(Path file) {
         try {
             return Files.size(file);

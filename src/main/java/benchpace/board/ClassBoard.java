@@ -101,8 +101,8 @@ public final class ClassBoard implements Watched {
     }
 
     /**
-     * Decides and, if the rules agree, records durably before anyone can see it. A command whose id is known is answered
-     * as it was the first time if it wishes for the same, whenever it now says it was tapped, and refused if not.
+     * Decides and, if the rules agree, records durably before anyone can see it. A command whose id is known has its
+     * first answer if it wishes for the same, whenever it now says it was tapped, and is refused if not.
      *
      * @throws CannotBeKept if it could not be read back at the next start, or the class does not add up with it
      * @throws StoreException if it, or what follows from it at the shelf, cannot be written; the same sent again does

@@ -1,6 +1,7 @@
 package benchpace.board;
 
 import benchpace.board.time.BoardTime;
+import benchpace.board.view.NamesDue;
 import benchpace.store.Forgotten;
 import benchpace.store.Settings;
 import benchpace.store.sqlite.StoreException;
@@ -17,11 +18,11 @@ import java.util.stream.Stream;
 
 /**
  * Forgets the guests of classes: of one when somebody asks for it, and of all some days after they were over where the
- * organiser wants that. It is never guessed: until somebody chooses the days all names are kept, for a studio may have to
- * know who was there, and what is forgotten does not come back.
+ * organiser wants that. It is never guessed: until somebody chooses the days all names are kept, for a studio may have
+ * to know who was there, and what is forgotten does not come back.
  */
 public final class Forgetting {
-    /** What is proposed to whoever has not chosen: long enough for a candle to be fetched and a complaint to come in. */
+    /** Proposed to whoever has not chosen: long enough for a candle to be fetched and a complaint to come in. */
     public static final int PROPOSED_DAYS = 30;
     /** Ten years. */
     public static final int MOST_DAYS = 3650;
@@ -33,17 +34,6 @@ public final class Forgetting {
     private final Settings settings;
     private final Sweeping sweeping;
     private final BoardTime clock;
-
-    /** A class whose guests are not forgotten yet. @param at when they will be; it may be past */
-    public record Due(String classId, String name, Instant at) { }
-
-    /**
-     * What a number of days comes to.
-     *
-     * @param now   those whose time is over already, the first to go first
-     * @param later those that are over, in the order of their time
-     */
-    public record Outlook(List<Due> now, List<Due> later) { }
 
     /** What became of the guests of one class. */
     public sealed interface Outcome {
@@ -83,12 +73,12 @@ public final class Forgetting {
     }
 
     /** What a number of days would come to. */
-    public Outlook outlook(int days) {
+    public NamesDue.Outlook outlook(int days) {
         Instant now = clock.instant();
-        List<Due> all = over().map(board -> new Due(board.id(), board.live().name(),
+        List<NamesDue> all = over().map(board -> new NamesDue(board.id(), board.live().name(),
                         overSince(board).orElseThrow().plus(Duration.ofDays(days))))
-                .sorted(Comparator.comparing(Due::at).thenComparing(Due::classId)).toList();
-        return new Outlook(all.stream().filter(due -> !due.at().isAfter(now)).toList(),
+                .sorted(Comparator.comparing(NamesDue::at).thenComparing(NamesDue::classId)).toList();
+        return new NamesDue.Outlook(all.stream().filter(due -> !due.at().isAfter(now)).toList(),
                 all.stream().filter(due -> due.at().isAfter(now)).toList());
     }
 
@@ -108,6 +98,13 @@ public final class Forgetting {
     /** Whether the guests of a class can be forgotten: it is over. */
     public boolean isOver(ClassBoard board) {
         return overSince(board).isPresent();
+    }
+
+    /** When the guests of a class go by themselves; empty if they do not, or the class is not over. */
+    public Optional<Instant> due(ClassBoard board) {
+        OptionalInt days = days();
+        return days.isEmpty() || board.forgotten().isPresent() ? Optional.empty()
+                : overSince(board).map(at -> at.plus(Duration.ofDays(days.getAsInt())));
     }
 
     /** Its candles that wait on the shelf. */
@@ -156,7 +153,7 @@ public final class Forgetting {
         if (days.isEmpty() || !clock.trusted()) {
             return;
         }
-        for (Due due : outlook(days.getAsInt()).now()) {
+        for (NamesDue due : outlook(days.getAsInt()).now()) {
             boards.find(due.classId()).filter(board -> !board.isDeleted())
                     .ifPresent(board -> forget(board, true));
         }

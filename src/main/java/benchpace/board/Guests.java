@@ -18,8 +18,8 @@ import java.util.Optional;
 import java.util.OptionalLong;
 
 /**
- * Whether the guests of a class are forgotten, and what follows from it for what is wished of the class later. Its board
- * calls it under the class's lock.
+ * Whether the guests of a class are forgotten, and what follows from it for what is wished of the class later. Its
+ * board calls it under the class's lock.
  */
 final class Guests {
     private final String classId;
@@ -65,7 +65,7 @@ final class Guests {
         return event.match(Nameless.ofGuests());
     }
 
-    /** The class without its guests' words, which stand in the log no more. @throws RuntimeException if nothing changed */
+    /** The class without its guests' words, which stand in the log no more; if this throws they stand there still. */
     LiveClass forget(LiveClass live, Instant now, boolean byAge) {
         List<Recorded> nameless = Nameless.ofGuests().all(live.log());
         LiveClass next = LiveClass.of(nameless);

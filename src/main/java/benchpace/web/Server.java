@@ -4,6 +4,7 @@ import benchpace.board.Backups;
 import benchpace.board.Boards;
 import benchpace.board.ClassDeleted;
 import benchpace.board.Erasing;
+import benchpace.board.Forgetting;
 import benchpace.board.HistoryBoard;
 import benchpace.board.LeavingEarly;
 import benchpace.board.PrepBoard;
@@ -23,6 +24,7 @@ import benchpace.web.classes.ShownClass;
 import benchpace.web.classes.StayingAddresses;
 import benchpace.web.cure.CurePages;
 import benchpace.web.data.DataPages;
+import benchpace.web.data.ForgettingApi;
 import benchpace.web.data.ProblemPages;
 import benchpace.web.devices.DevicesApi;
 import benchpace.web.entrance.Entrance;
@@ -114,16 +116,17 @@ public final class Server implements AutoCloseable {
      */
     public Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
                   Playbacks playbacks, ShelfBoard shelf, PrepBoard prep, HistoryBoard history, PlanBook plans,
-                  Settings settings, Access access, GuestCodes codes, Erasing erasing, Backups backups,
-                  ProblemReports problems, InstantSource clock, ZoneId zone, Optional<TlsKeys> keys) {
+                  Settings settings, Access access, GuestCodes codes, Erasing erasing, Forgetting forgetting,
+                  Backups backups, ProblemReports problems, InstantSource clock, ZoneId zone, Optional<TlsKeys> keys) {
         this(host, port, hostNames, reachable, boards, playbacks, shelf, prep, history, plans, settings, access,
-                codes, erasing, backups, problems, clock, zone, StreamLimits.USUAL, EntranceLimits.USUAL, keys);
+                codes, erasing, forgetting, backups, problems, clock, zone, StreamLimits.USUAL, EntranceLimits.USUAL,
+                keys);
     }
 
     Server(String host, int port, Set<String> hostNames, IntFunction<String> reachable, Boards boards,
             Playbacks playbacks, ShelfBoard shelf, PrepBoard prep, HistoryBoard history, PlanBook plans,
-            Settings settings, Access access, GuestCodes codes, Erasing erasing, Backups backups,
-            ProblemReports problems, InstantSource clock, ZoneId zone, StreamLimits limits,
+            Settings settings, Access access, GuestCodes codes, Erasing erasing, Forgetting forgetting,
+            Backups backups, ProblemReports problems, InstantSource clock, ZoneId zone, StreamLimits limits,
             EntranceLimits entrance, Optional<TlsKeys> keys) {
         this.access = access;
         this.backups = backups;
@@ -145,7 +148,8 @@ public final class Server implements AutoCloseable {
             Pairing pairing = new Pairing(access, streams::end);
             pairing.routes(routes);
             new DevicesApi(access, streams, screens, zone, () -> reachable.apply(port())).routes(routes);
-            new DataPages(backups, boards, access, screens, clock, zone).routes(routes);
+            new DataPages(backups, boards, forgetting, access, screens, clock, zone).routes(routes);
+            new ForgettingApi(boards, forgetting, codes, access).routes(routes);
             new PlansApi(plans, boards, access, clock, zone).routes(routes);
             new PlansPages(plans, boards, access, screens, clock, zone).routes(routes);
             new ClassesApi(boards, playbacks, access, streams).routes(routes);
@@ -164,7 +168,7 @@ public final class Server implements AutoCloseable {
             new StayingAddresses(new ShownClass(boards, clock, zone), pages, access, screens, clock, zone)
                     .routes(routes);
             new WhatIfApi(boards, plans, access, screens).routes(routes);
-            new ReportPages(boards, shelf, access, screens).routes(routes);
+            new ReportPages(boards, shelf, forgetting, access, screens, zone).routes(routes);
             new PlaybacksApi(boards, playbacks, access).routes(routes);
             new ReportFiles(boards, shelf, access).routes(routes);
             new HistoryPages(history, access, screens, zone).routes(routes);

@@ -3,11 +3,13 @@ package benchpace.web;
 import benchpace.board.Backups;
 import benchpace.board.Boards;
 import benchpace.board.Erasing;
+import benchpace.board.Forgetting;
 import benchpace.board.HistoryBoard;
 import benchpace.board.LeavingEarly;
 import benchpace.board.PrepBoard;
 import benchpace.board.ProblemReports;
 import benchpace.board.ShelfBoard;
+import benchpace.board.Sweeping;
 import benchpace.board.cooling.PlanCureClock;
 import benchpace.board.pacing.PosteriorPaceWatch;
 import benchpace.board.plans.PlanBook;
@@ -20,6 +22,7 @@ import benchpace.files.plan.PlanFolder;
 import benchpace.files.plan.StarterPlans;
 import benchpace.plan.SeatNumber;
 import benchpace.store.EventLog;
+import benchpace.store.FileSweep;
 import benchpace.store.PairingKeys;
 import benchpace.store.SavedPlans;
 import benchpace.store.SeatCodes;
@@ -154,13 +157,17 @@ public final class TestBoard implements AutoCloseable {
         OlderSecrets.takeOver(new Settings(database), keys, codes, boards);
         PlanBook plans = PlanBook.open(StarterPlans.all(), new SavedPlans(database),
                 new PlanFolder(data.resolve("plans")), clock);
+        Sweeping sweeping = new Sweeping(new FileSweep(database), boards::all, clock);
+        Forgetting forgetting = new Forgetting(boards, shelf, new Settings(database), sweeping, clock);
         erasing = new Erasing(BoardTime.of(clock), List.of(
                 new Erasing.Part("words of candles that left the shelf", shelf::eraseDue),
                 new Erasing.Part("classes that were deleted a day ago", boards::eraseDeleted),
+                new Erasing.Part("guests of classes that are over", forgetting::forgetDue),
                 new Erasing.Part("codes of seats whose class is over", () -> codes.forgetThoseOf(boards)),
-                new Erasing.Part("devices that were paired a year ago", access::forgetOld)));
+                new Erasing.Part("devices that were paired a year ago", access::forgetOld),
+                new Erasing.Part("unused parts of the file with words", sweeping::sweepBySelf)));
         server = new Server("127.0.0.1", port, Set.of("loft.example"), n -> "http://127.0.0.1:" + n + "/", boards,
-                playbacks, shelf, prep, history, plans, new Settings(database), access, codes, erasing,
+                playbacks, shelf, prep, history, plans, new Settings(database), access, codes, erasing, forgetting,
                 new Backups(data, new Settings(database), BoardTime.of(clock), ZONE, "Benchpace"),
                 ProblemReports.running(database, "Benchpace", List::of), clock, ZONE, limits,
                 entrance, Optional.empty());
@@ -290,7 +297,7 @@ public final class TestBoard implements AutoCloseable {
         return post("/api/pair", Json.text(body), "").ok().text("token");
     }
 
-    private Reply change(String method, String path, String body, String token) {
+    public Reply change(String method, String path, String body, String token) {
         return send(by(request(path), token).header("Content-Type", "application/json")
                 .method(method, HttpRequest.BodyPublishers.ofString(body)));
     }

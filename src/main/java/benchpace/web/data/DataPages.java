@@ -2,12 +2,14 @@ package benchpace.web.data;
 
 import benchpace.board.Backups;
 import benchpace.board.Boards;
+import benchpace.board.Forgetting;
 import benchpace.web.classes.Pages;
 import benchpace.web.pairing.Access;
 import benchpace.web.request.Reads;
 import benchpace.web.screen.Screens;
 import benchpace.web.screen.data.BackupCard;
 import benchpace.web.screen.data.DataPage;
+import benchpace.web.screen.data.GuestsCard;
 import benchpace.words.BackupWords;
 import benchpace.words.Times;
 import io.javalin.config.RoutesConfig;
@@ -18,16 +20,18 @@ import java.time.ZoneId;
 /** The page of what is kept, for instructors. */
 public final class DataPages {
     private final Backups backups;
+    private final Forgetting forgetting;
     private final Boards boards;
     private final Access access;
     private final Screens screens;
     private final InstantSource clock;
     private final ZoneId zone;
 
-    public DataPages(Backups backups, Boards boards, Access access, Screens screens, InstantSource clock,
-                     ZoneId zone) {
+    public DataPages(Backups backups, Boards boards, Forgetting forgetting, Access access, Screens screens,
+                     InstantSource clock, ZoneId zone) {
         this.backups = backups;
         this.boards = boards;
+        this.forgetting = forgetting;
         this.clock = clock;
         this.zone = zone;
         this.access = access;
@@ -42,8 +46,9 @@ public final class DataPages {
     private void page(Context ctx) {
         access.instructor(ctx);
         String folder = backups.folder().toString();
+        Times times = new Times(zone);
         Pages.html(ctx, screens.data(new DataPage(folder, BackupWords.size(backups.size()),
-                BackupCard.of(backups.state(), backups.last(), !boards.all().isEmpty(), folder, clock.instant(),
-                        new Times(zone)))));
+                BackupCard.of(backups.state(), backups.last(), !boards.all().isEmpty(), folder, clock.instant(), times),
+                GuestsCard.of(forgetting, backups.kept(), clock.instant(), times))));
     }
 }

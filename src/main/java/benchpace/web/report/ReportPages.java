@@ -2,6 +2,7 @@ package benchpace.web.report;
 
 import benchpace.board.Boards;
 import benchpace.board.ClassBoard;
+import benchpace.board.Forgetting;
 import benchpace.board.ShelfBoard;
 import benchpace.board.pacing.StepLessons;
 import benchpace.files.Json;
@@ -14,9 +15,12 @@ import benchpace.web.request.Problem;
 import benchpace.web.request.Reads;
 import benchpace.web.request.Refused;
 import benchpace.web.screen.Screens;
+import benchpace.web.screen.report.GuestsPart;
 import benchpace.web.screen.shell.Viewer;
+import benchpace.words.Times;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 
@@ -27,12 +31,17 @@ import java.util.Optional;
 public final class ReportPages {
     private final Boards boards;
     private final ShelfBoard shelf;
+    private final Forgetting forgetting;
     private final Access access;
     private final Screens screens;
+    private final ZoneId zone;
 
-    public ReportPages(Boards boards, ShelfBoard shelf, Access access, Screens screens) {
+    public ReportPages(Boards boards, ShelfBoard shelf, Forgetting forgetting, Access access, Screens screens,
+                       ZoneId zone) {
         this.boards = boards;
         this.shelf = shelf;
+        this.forgetting = forgetting;
+        this.zone = zone;
         this.access = access;
         this.screens = screens;
     }
@@ -54,7 +63,8 @@ public final class ReportPages {
         ClassBoard board = AskedClass.of(ctx, boards);
         LiveClass live = board.live();
         Optional<StepLessons.Lesson> lesson = boards.stepLessons().flatMap(l -> board.lesson(l, classes()));
-        Pages.html(ctx, screens.report(board.report().with(shelf.shelf().entries()), lesson, live.plan(), viewer));
+        Pages.html(ctx, screens.report(board.report().with(shelf.shelf().entries()), lesson, live.plan(), viewer,
+                GuestsPart.of(board, forgetting, new Times(zone))));
     }
 
     private List<LiveClass> classes() {

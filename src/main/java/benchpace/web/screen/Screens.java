@@ -42,6 +42,7 @@ import benchpace.web.screen.playback.PlaybackBand;
 import benchpace.web.screen.prep.PrepGiven;
 import benchpace.web.screen.prep.PrepPage;
 import benchpace.web.screen.prep.PrepParts;
+import benchpace.web.screen.report.GuestsPart;
 import benchpace.web.screen.report.ReportPage;
 import benchpace.web.screen.report.WhatIfPanel;
 import benchpace.web.screen.setup.CardsPage;
@@ -72,7 +73,6 @@ import benchpace.words.ShelfTag;
 import benchpace.words.Times;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
-import gg.jte.output.StringOutput;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
 import java.time.ZoneId;
@@ -88,7 +88,7 @@ import java.util.function.Supplier;
 public final class Screens {
     private static final Logger LOG = System.getLogger(Screens.class.getName());
 
-    private final TemplateEngine engine;
+    private final Templates templates;
     private final Faults faults = new Faults();
 
     public Screens() {
@@ -96,7 +96,7 @@ public final class Screens {
     }
 
     public Screens(TemplateEngine engine) {
-        this.engine = engine;
+        this.templates = new Templates(engine);
     }
 
     /** The whole page with its first content. */
@@ -226,16 +226,19 @@ public final class Screens {
     }
 
     /** A class looked back on. @param lesson what past classes of its plan taught, where that is kept */
-    public String report(ClassReport report, Optional<StepLessons.Lesson> lesson, Plan plan, Viewer viewer) {
+    public String report(ClassReport report, Optional<StepLessons.Lesson> lesson, Plan plan, Viewer viewer,
+                         GuestsPart guests) {
         Times times = new Times(report.view().zone());
         LessonPanel taught = LessonPanel.of(lesson, plan, times);
         try {
-            return render("report/page.jte", ReportPage.of(report, taught, viewer, times));
+            return templates.renderParts("report/page.jte", Map.of("page", ReportPage.of(report, taught, viewer, times),
+                    "guests", guests));
         } catch (RuntimeException | StackOverflowError e) { // figures that cannot be told leave the record
             if (faults.isNew(report.view().id() + " report", e)) {
                 LOG.log(Level.ERROR, "class " + report.view().id() + " cannot be looked back on as a whole", e);
             }
-            return render("report/page.jte", ReportPage.of(report.bare(), taught, viewer, times));
+            return templates.renderParts("report/page.jte", Map.of("page", ReportPage.of(report.bare(), taught, viewer,
+                    times), "guests", guests));
         }
     }
 
@@ -388,8 +391,6 @@ public final class Screens {
     }
 
     private String render(String template, Object of) {
-        StringOutput output = new StringOutput(2048);
-        engine.render(template, of, output);
-        return output.toString();
+        return templates.render(template, of);
     }
 }

@@ -3,11 +3,13 @@ package benchpace.web.cure;
 import benchpace.board.Backups;
 import benchpace.board.Boards;
 import benchpace.board.Erasing;
+import benchpace.board.Forgetting;
 import benchpace.board.HistoryBoard;
 import benchpace.board.LeavingEarly;
 import benchpace.board.PrepBoard;
 import benchpace.board.ProblemReports;
 import benchpace.board.ShelfBoard;
+import benchpace.board.Sweeping;
 import benchpace.board.cooling.RoomLessons;
 import benchpace.board.pacing.PosteriorPaceWatch;
 import benchpace.board.pacing.StepLessons;
@@ -20,6 +22,7 @@ import benchpace.files.Json;
 import benchpace.files.plan.PlanFolder;
 import benchpace.files.plan.StarterPlans;
 import benchpace.plan.SeatNumber;
+import benchpace.store.FileSweep;
 import benchpace.store.PairingKeys;
 import benchpace.store.Rooms;
 import benchpace.store.SavedPlans;
@@ -93,10 +96,13 @@ public final class CureBoard implements AutoCloseable, InstantSource {
         erasing = new Erasing(BoardTime.of(this), List.of());
         Playbacks playbacks = new Playbacks(boards, of -> PlaybackModels.of(of, lessons, steps, ZoneId.of("UTC")),
                 Secrets::idEnding);
+        Forgetting forgetting = new Forgetting(boards, shelf, new Settings(database),
+                new Sweeping(new FileSweep(database), boards::all, this), this);
         server = new Server("127.0.0.1", 0, Set.of(), n -> "http://127.0.0.1:" + n + "/", boards,
                 playbacks, shelf, new PrepBoard(database, boards, this), history, plans,
                 new Settings(database), access, codes,
-                erasing, new Backups(data, new Settings(database), BoardTime.of(this), ZoneId.of("UTC"), "Benchpace"),
+                erasing, forgetting,
+                new Backups(data, new Settings(database), BoardTime.of(this), ZoneId.of("UTC"), "Benchpace"),
                 ProblemReports.running(database, "Benchpace", List::of), this,
                 ZoneId.of("UTC"), Optional.empty());
     }

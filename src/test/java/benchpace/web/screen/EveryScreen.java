@@ -31,7 +31,8 @@ public final class EveryScreen {
                 "sheet " + s.seat() + " cut open",
                 SCREENS.sheet(view, s.seat(), LEAD, board.cutAway(s.seat()))));
         ClassReport report = board.report();
-        pages.put("look back", SCREENS.report(report, Optional.empty(), board.live().plan(), LEAD));
+        pages.put("look back", SCREENS.report(report, Optional.empty(), board.live().plan(), LEAD,
+                SampleGuests.known()));
         return pages;
     }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.board.view.ClassView;
 import benchpace.units.UnitChoice;
+import benchpace.web.screen.data.DataPage;
 import benchpace.web.screen.guest.GuestPage;
 import benchpace.web.screen.plans.EditPage;
 import benchpace.web.screen.shell.Role;
@@ -60,7 +61,7 @@ class PlainWordsTest {
             });
         });
         pages.put("look back", screens.report(Evenings.read().report(62), Optional.empty(),
-                Evenings.read().live().plan(), LEAD));
+                Evenings.read().live().plan(), LEAD, SampleGuests.known()));
         for (Optional<Role> role : List.of(Optional.<Role>empty(), Optional.of(Role.INSTRUCTOR),
                 Optional.of(Role.HELPER))) {
             pages.put("start " + role, screens.start(ScreenGallery.start(role)));
@@ -72,6 +73,8 @@ class PlainWordsTest {
         pages.put("devices", screens.devices(ScreenGallery.devices(false)));
         pages.put("devices alone", screens.devices(ScreenGallery.devices(true)));
         pages.put("data", screens.data(ScreenGallery.data()));
+        pages.put("data, names forgotten", screens.data(new DataPage("/home/loft/benchpace/data", "48.1 MB",
+                ScreenGallery.data().backup(), SampleGuests.on())));
         for (Viewer viewer : List.of(LEAD, new Viewer(Role.HELPER, "MO"))) {
             pages.put("plans " + viewer.role(), screens.plans(PlanScreens.list(viewer)));
             pages.put("no plans " + viewer.role(), screens.plans(PlanScreens.none(viewer)));

@@ -122,11 +122,14 @@ public final class ScreenGallery {
                 screens.page(ScreenKind.INSTRUCTOR, view, lead), 1280, 800, "#next-button")));
         shots.add(new Shot("me", screens.page(ScreenKind.HELPER, wicks, helper), 390, 844, "[data-open='me-dialog']"));
         String report = screens.report(Evenings.read().report(62), Optional.empty(), Evenings.read().live().plan(),
-                lead);
+                lead, SampleGuests.known());
         shots.add(new Shot("report", report, 1280, 1500, ""));
         shots.add(new Shot("report-phone", report, 390, 1500, ""));
+        shots.add(new Shot("report-forget", report, 1280, 800, "[data-open='forget-dialog']"));
+        shots.add(new Shot("report-forget-phone", report, 390, 844, "[data-open='forget-dialog']"));
         Evening ended = Evenings.over();
-        String over = screens.report(ended.report(111).with(leftBehind()), Optional.empty(), ended.live().plan(), lead);
+        String over = screens.report(ended.report(111).with(leftBehind()), Optional.empty(), ended.live().plan(), lead,
+                SampleGuests.forgotten());
         shots.add(new Shot("report-over", over, 1280, 3000, ""));
         shots.add(new Shot("report-over-phone", over, 390, 4600, ""));
         String learned = screens.learned(LearnedScreens.full());
@@ -167,6 +170,10 @@ public final class ScreenGallery {
         shots.add(new Shot("devices-alone", screens.devices(devices(true)), 1280, 900, ""));
         shots.add(new Shot("devices-ask", devices, 1280, 900, "[data-act=all]"));
         shots.add(new Shot("data", screens.data(data()), 1280, 900, ""));
+        String forgetting = screens.data(new DataPage("/home/loft/benchpace/data", "48.1 MB", data().backup(),
+                SampleGuests.on()));
+        shots.add(new Shot("data-forgetting", forgetting, 1280, 900, ""));
+        shots.add(new Shot("data-forgetting-phone", forgetting, 390, 1600, ""));
         shots.add(new Shot("data-phone", screens.data(data()), 390, 844, ""));
         HistoryScreens.all(lead).forEach((name, given) -> {
             shots.add(new Shot("history-" + name, screens.history(given), 1280, 1300, ""));
@@ -238,7 +245,8 @@ public final class ScreenGallery {
                 BackupWords.due(Optional.of(Evening.at(-30_000)), Evening.at(60), true),
                 BackupWords.ready(12, 3411, 2, 0), false, Optional.of(new BackupCard.Fetched(
                         "benchpace-2027-03-04-1930.backup", "/data/backup/benchpace-2027-03-04-1930.backup", "3.2 MB")),
-                "/home/loft/benchpace/data"));
+                "/home/loft/benchpace/data"),
+                SampleGuests.off());
     }
 
     static DevicesPage devices(boolean alone) {

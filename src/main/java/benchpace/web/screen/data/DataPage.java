@@ -10,8 +10,9 @@ import java.util.List;
  * @param folder where it is kept
  * @param size   what it takes, in words
  * @param backup copies of it
+ * @param guests how long guests' names are kept
  */
-public record DataPage(String folder, String size, BackupCard backup) {
+public record DataPage(String folder, String size, BackupCard backup, GuestsCard guests) {
 
     public Shell shell() {
         return new Shell("Your data", "data", List.of(), "", "", "UTC", Role.INSTRUCTOR.token(), "");

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import benchpace.live.ClassEvent;
 import benchpace.web.screen.Evening;
 import benchpace.web.screen.Evenings;
+import benchpace.web.screen.SampleGuests;
 import benchpace.web.screen.Screens;
 import benchpace.web.screen.learned.LessonPanel;
 import benchpace.web.screen.shell.Role;
@@ -57,7 +58,7 @@ class ReportPageTest {
 
     @Test void minutes_that_overlap_are_a_plain_fact_and_no_fault() {
         String html = new Screens().report(Evenings.over().report(111), Optional.empty(), Evenings.over().live().plan(),
-                LEAD);
+                LEAD, SampleGuests.known());
 
         assertThat(html).contains("several things held the class at the same time, so these minutes overlap.")
                 .doesNotContain("do not add up").doesNotContainPattern("\\btick");

@@ -1,0 +1,131 @@
+package benchpace.words;
+
+import benchpace.board.view.NamesDue;
+import benchpace.board.view.NamesDue.Outlook;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** What is said of guests that are forgotten, or will be: what goes, what stays, and when. */
+public final class ForgettingWords {
+    private ForgettingWords() { }
+
+    /** "1 day", "30 days". */
+    public static String days(long days) {
+        return days == 1 ? "1 day" : days + " days";
+    }
+
+    private static String classes(int count) {
+        return count == 1 ? "1 class" : count + " classes";
+    }
+
+    // ---- one class
+
+    /** How it stands with the guests of one class. @param byAge by the days that were chosen */
+    public static String told(Optional<Instant> forgotten, boolean byAge, boolean over, Optional<Instant> due,
+                              Times times) {
+        if (forgotten.isPresent()) {
+            return "The guests of this class are forgotten since " + times.date(forgotten.get())
+                    + (byAge ? ", by the days you chose" : "")
+                    + ": seats go by their numbers, and of notes only that there was one is known.";
+        }
+        if (!over) {
+            return "Their names can be forgotten once the class is over.";
+        }
+        return due.map(at -> "Their names are kept until " + times.date(at) + "; you can forget them now.")
+                .orElse("Their names are kept until you forget them.");
+    }
+
+    /** Nobody can be forgotten in the middle of a class. */
+    public static String notOver() {
+        return "The class is not over, and its screens need the names: close it first. One that has not begun can be "
+                + "deleted instead.";
+    }
+
+    /** What goes with a class's guests, a sentence or two. */
+    public static List<String> goes() {
+        return List.of("First names, who came with whom, and what is to be minded with somebody, such as an allergy.",
+                "What was written in notes, as that may name somebody.",
+                "Names and words of candles that have left the shelf.");
+    }
+
+    /** What stays. @param candles how many of its candles wait on the shelf @param keeps how long words outlast them */
+    public static List<String> stays(int candles, Duration keeps) {
+        List<String> stays = new ArrayList<>(List.of(
+                "The class with its name, every tap with its seat and time, helpers' initials, and all figures."));
+        if (candles > 0) {
+            stays.add((candles == 1 ? "One candle waits on the shelf: it keeps the word and name it is"
+                    : candles + " candles wait on the shelf: they keep the words and names they are")
+                    + " handed out for, until " + days(keeps.toDays()) + " after that.");
+        }
+        stays.add("Copies that you made yourself: backups, tables and prints. They are yours to throw away.");
+        return stays;
+    }
+
+    /** What became of it. */
+    public static String done(boolean cleared) {
+        return cleared ? "The guests are forgotten." : "The guests are forgotten. The file itself is cleared of "
+                + "what was written there as soon as no class has to wait for that.";
+    }
+
+    // ---- all classes
+
+    /** The rule that is in force. */
+    public static String rule(OptionalInt days) {
+        return days.isEmpty() ? "Guests' names are kept until you forget them, class by class."
+                : "The guests of a class are forgotten " + days(days.getAsInt()) + " after it.";
+    }
+
+    /** How many classes are over and still have names, and when the next goes. @param outlook of the rule in force */
+    public static String outlook(Optional<Outlook> outlook, int forgotten, Times times) {
+        String so = outlook.map(o -> next(o, times)).orElse("");
+        String done = forgotten == 0 ? "" : classes(forgotten) + (forgotten == 1 ? " has" : " have")
+                + " forgotten guests already.";
+        return (so + " " + done).strip();
+    }
+
+    private static String next(Outlook outlook, Times times) {
+        if (!outlook.now().isEmpty()) {
+            return classes(outlook.now().size()) + (outlook.now().size() == 1 ? " is" : " are")
+                    + " due and will be forgotten within the hour.";
+        }
+        return outlook.later().isEmpty() ? "No class is waiting for that."
+                : classes(outlook.later().size()) + (outlook.later().size() == 1 ? " is" : " are")
+                + " still to come; the next goes on " + times.date(outlook.later().get(0).at()) + ".";
+    }
+
+    /** When the guests of one class go. */
+    public static String when(NamesDue due, Instant now, Times times) {
+        return due.at().isAfter(now) ? "goes on " + times.date(due.at()) : "goes within the hour";
+    }
+
+    /** What choosing those days would do at once, if anything: to be agreed to. */
+    public static Optional<String> atOnce(int days, Outlook outlook) {
+        int now = outlook.now().size();
+        return now == 0 ? Optional.empty() : Optional.of("With " + days(days) + " the guests of " + classes(now)
+                + " are forgotten within the hour: " + Phrases.and(named(outlook.now())) + ". That cannot be undone.");
+    }
+
+    private static List<String> named(List<NamesDue> classes) {
+        List<String> named = new ArrayList<>(classes.stream().limit(3).map(due -> "\"" + due.name() + "\"").toList());
+        if (classes.size() > 3) {
+            named.add(classes.size() - 3 + " more");
+        }
+        return named;
+    }
+
+    /** The file is still to be cleared. */
+    public static String toSweep() {
+        return "Copies of erased words may still stand in unused parts of the file. They are cleared within the hour, "
+                + "or once no class runs.";
+    }
+
+    /** Folders beside the file that hold what it held. @param folders their names; at least one */
+    public static String kept(List<String> folders) {
+        return "The board kept copies of damaged files in " + Phrases.and(folders) + " of that folder. They hold the "
+                + "names that were in them: delete them when you need them no more.";
+    }
+}
