@@ -315,7 +315,10 @@ class IntrudersTest extends OneEvening {
 
     // ---- helpers
 
-    /** Beside taps, which {@link RightsTest} goes through: what else a helper may change. */
+    /**
+     * Beside taps, which {@link RightsTest} goes through: what else a helper may change. An evening played back is no
+     * class, and another's is not moved along.
+     */
     @Test void a_helper_changes_nothing_that_is_the_instructors() {
         Set<String> open = new TreeSet<>();
         Set<HandlerType> changing = Set.of(HandlerType.POST, HandlerType.PUT, HandlerType.DELETE, HandlerType.PATCH);
@@ -332,6 +335,7 @@ class IntrudersTest extends OneEvening {
         assertThat(open).containsExactlyInAnyOrder("POST /api/pair", "POST /api/classes/{id}/commands",
                 "POST /api/shelf/collect", "POST /api/shelf/{entry}/collect", "POST /api/shelf/{entry}/move",
                 "POST /api/shelf/{entry}/undo", "POST /api/plans/check", "PUT /api/classes/{id}/prep/ticks/{item}",
-                "DELETE /api/classes/{id}/prep/ticks/{item}");
+                "DELETE /api/classes/{id}/prep/ticks/{item}", "POST /api/playbacks", "PUT /api/playbacks/{id}",
+                "DELETE /api/playbacks/{id}");
     }
 }

@@ -46,6 +46,7 @@ public final class Playback implements Watched {
     private ClassModels kept;
     private Instant made = Instant.MIN;
     private int told;
+    private final Object judging = new Object();
     private List<Mark> marks = List.of();
     private volatile Duration lookedAt;
     private volatile boolean ended;
@@ -150,17 +151,19 @@ public final class Playback implements Watched {
     }
 
     /** What there is to see in it, in order; worked out when somebody first asks. */
-    public synchronized List<Mark> marks() {
-        if (marks.isEmpty()) {
-            Marks found = new Marks(id, new PlayedClass(played.events()), models.cure(), models.pace().get());
-            try {
-                marks = found.all();
-            } catch (RuntimeException | StackOverflowError e) { // who was flagged is not known; what happened is
-                note("judged as a whole", e);
-                marks = found.happened();
+    public List<Mark> marks() {
+        synchronized (judging) { // takes a while, and its controls wait for nobody
+            if (marks.isEmpty()) {
+                Marks found = new Marks(id, new PlayedClass(played.events()), models.cure(), models.pace().get());
+                try {
+                    marks = found.all();
+                } catch (RuntimeException | StackOverflowError e) { // who was flagged is not known; what happened is
+                    note("judged", e);
+                    marks = found.happened();
+                }
             }
+            return List.copyOf(marks);
         }
-        return List.copyOf(marks);
     }
 
     // ---- its rounds
