@@ -31,6 +31,7 @@ public final class Backups implements AutoCloseable {
     private static final String STORE = "benchpace.db";
     private static final String OUTGOING = "outgoing" + Backup.ENDING;
     private static final long LONGEST_GOODBYE_MILLIS = 3_000;
+    private static final long LOOKS_EVERY_MILLIS = 1_000;
     private static final Logger LOG = System.getLogger(Backups.class.getName());
 
     private final Path folder;
@@ -159,6 +160,18 @@ public final class Backups implements AutoCloseable {
             log(e);
         }
         is(became);
+        stay(became);
+    }
+
+    /** Until its time is over or another is made, so that it goes whether or not anybody asks. */
+    private synchronized void stay(State mine) {
+        try {
+            while (mine instanceof State.Ready && !closed && state() == mine) {
+                wait(LOOKS_EVERY_MILLIS);
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     private void log(Throwable fault) {
@@ -192,6 +205,7 @@ public final class Backups implements AutoCloseable {
         Optional<Thread> making;
         synchronized (this) {
             making = work;
+            notifyAll();
         }
         try {
             if (making.isPresent()) {

@@ -108,6 +108,16 @@ class BackupOverTheNetworkTest {
         }
     }
 
+    @Test void it_goes_although_nobody_asks_for_it_again() {
+        made();
+        Path outgoing = temp.resolve("data/outgoing.backup");
+        assertThat(outgoing).exists();
+
+        board.testClock().advance(Duration.ofMinutes(11));
+
+        await().atMost(Duration.ofSeconds(20)).until(() -> !Files.exists(outgoing));
+    }
+
     @Test void a_stop_of_the_board_leaves_none_of_it_behind() throws Exception {
         made();
 
