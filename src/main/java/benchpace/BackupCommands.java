@@ -66,6 +66,7 @@ final class BackupCommands {
                 target = target.resolve(Backup.suggestedName(now, ZoneId.systemDefault()));
             }
             Backup.Made made = make(target, replace, now, err);
+            note(made, now);
             spec.commandLine().getOut().println("Backup made: " + made.file() + ", "
                     + BackupWords.size(made.bytes()) + ", read back whole. In it: "
                     + held(made.manifest().holdings()) + ".");
@@ -73,11 +74,14 @@ final class BackupCommands {
         }
 
         private void toStandardOutput(Instant now, PrintWriter err) {
-            withFile("benchpace-", made -> {
-                make(made, true, now, err);
-                Files.copy(made, System.out);
-                System.out.flush();
-                return made;
+            withFile("benchpace-", file -> {
+                Backup.Made made = make(file, true, now, err);
+                Files.copy(file, System.out);
+                if (System.out.checkError()) { // it throws nothing by itself
+                    throw new IOException("standard output takes no more");
+                }
+                note(made, now);
+                return file;
             });
         }
 
@@ -88,13 +92,13 @@ final class BackupCommands {
             if (!unreadable.isEmpty()) {
                 err.println(unreadable);
             }
-            if (made.told().isEmpty()) { // else nothing is written beside what cannot be read
-                note(now);
-            }
             return made;
         }
 
-        private void note(Instant now) {
+        private void note(Backup.Made made, Instant now) {
+            if (made.told().isPresent()) { // nothing is written beside what cannot be read
+                return;
+            }
             try {
                 LastBackup.note(data, now);
             } catch (StoreException e) { // the backup stands
@@ -128,7 +132,8 @@ final class BackupCommands {
                     + held(restored.manifest().holdings()) + ".");
             restored.before().ifPresent(before -> out.println("What was there before is kept in " + before + "."));
             out.println("Devices have to be paired again. Guests who were forgotten after the backup was made are "
-                    + (restored.before().isPresent() ? "forgotten again." : "back; they can be forgotten once more."));
+                    + (restored.before().isPresent() ? "forgotten again, where what was there can be read."
+                    : "back; they can be forgotten once more."));
             return 0;
         }
 

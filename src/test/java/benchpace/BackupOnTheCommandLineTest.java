@@ -3,6 +3,7 @@ package benchpace;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.store.Settings;
+import benchpace.store.backup.LastBackup;
 import benchpace.store.sqlite.Database;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -77,6 +78,18 @@ class BackupOnTheCommandLineTest {
             assertFails(restore, 1, "The disk of", "nothing was written");
         }
         assertThat(temp.toFile().list()).containsExactlyInAnyOrder("data", "b.backup");
+    }
+
+    @Test void a_backup_that_standard_output_did_not_take_is_told_and_not_taken_for_made() throws Exception {
+        try (Database database = Database.open(temp.resolve("data"))) {
+            new Settings(database).put("long", "x".repeat(100_000));
+        }
+        try (Program backup = Program.within("exec >/dev/full", List.of(), "backup", "-", "--data", path("data"))) {
+            assertFails(backup, 1, "standard output takes no more");
+        }
+        try (Database database = Database.open(temp.resolve("data"))) {
+            assertThat(new LastBackup(new Settings(database)).at()).isEmpty();
+        }
     }
 
     @Test void what_cannot_be_meant_is_bad_input_in_one_sentence() throws Exception {
