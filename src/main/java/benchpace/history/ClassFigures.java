@@ -52,6 +52,6 @@ public record ClassFigures(Instant promised, Instant ended, Instant plannedReady
     }
 
     public Punctuality punctuality() {
-        return Punctuality.of(promised, ended);
+        return Punctuality.of(lateMinutes());
     }
 }

@@ -1,7 +1,6 @@
 package benchpace.history;
 
 import java.time.Duration;
-import java.time.Instant;
 
 /** Whether a class was over when it had been promised. */
 public enum Punctuality {
@@ -10,7 +9,8 @@ public enum Punctuality {
     /** Nobody calls it late within so much; from judgement. */
     public static final Duration GRACE = Duration.ofMinutes(5);
 
-    public static Punctuality of(Instant promised, Instant ended) {
-        return ended.isAfter(promised.plus(GRACE)) ? LATE : ON_TIME;
+    /** @param lateMinutes as they are told: whole, by the clock on the wall; below 0 if sooner */
+    static Punctuality of(int lateMinutes) {
+        return lateMinutes > GRACE.toMinutes() ? LATE : ON_TIME;
     }
 }

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * What one thing cost past classes: by how much earlier, in the mean of all of them, the last candle would have been
@@ -24,24 +25,27 @@ public record WhatCost(Cause cause, String step, double meanMinutes, int classes
     /** The costliest first. @param classes those that do not count are passed over */
     public static List<WhatCost> of(List<PastClass> classes) {
         List<PastClass> counted = classes.stream().filter(PastClass::counts).toList();
-        Map<PastClass, Map<Thing, Double>> each = new LinkedHashMap<>();
+        List<Map<Thing, Double>> each = counted.stream().map(WhatCost::minutes).toList();
         Set<Thing> things = new LinkedHashSet<>();
-        for (PastClass past : counted) {
-            Map<Thing, Double> minutes = new LinkedHashMap<>();
-            past.figures().orElseThrow().lost().forEach(lost -> minutes.merge(thing(past, lost), lost.minutes(),
-                    Math::max)); // two steps of one name: their minutes would overlap
-            each.put(past, minutes);
-            things.addAll(minutes.keySet());
-        }
+        each.forEach(minutes -> things.addAll(minutes.keySet()));
         List<WhatCost> costs = new ArrayList<>();
         for (Thing thing : things) {
-            List<Dot> dots = counted.stream().map(c -> Measure.dot(c, each.get(c).getOrDefault(thing, 0.0))).toList();
+            List<Dot> dots = IntStream.range(0, counted.size())
+                    .mapToObj(i -> Measure.dot(counted.get(i), each.get(i).getOrDefault(thing, 0.0))).toList();
             costs.add(new WhatCost(thing.cause(), thing.step(),
                     dots.stream().mapToDouble(Dot::value).average().orElseThrow(),
                     (int) dots.stream().filter(d -> d.value() > 0).count(), Series.of(dots)));
         }
         costs.sort(Comparator.comparingDouble(WhatCost::meanMinutes).reversed());
         return costs;
+    }
+
+    /** Of two steps of one name the larger: their minutes would overlap. */
+    private static Map<Thing, Double> minutes(PastClass past) {
+        Map<Thing, Double> minutes = new LinkedHashMap<>();
+        past.figures().orElseThrow().lost()
+                .forEach(lost -> minutes.merge(thing(past, lost), lost.minutes(), Math::max));
+        return minutes;
     }
 
     private static Thing thing(PastClass past, Lost lost) {
