@@ -161,7 +161,7 @@ public final class StepBeliefs {
                     try {
                         steps.put(row.getString(1), new StepPrior(row.getDouble(2), row.getDouble(3), noise));
                     } catch (IllegalArgumentException e) { // the plan's own figure does for this step
-                        LOG.log(Level.WARNING, "what step " + row.getString(1) + " takes cannot be read back", e);
+                        LOG.log(Level.WARNING, "what step \"" + row.getString(1) + "\" takes cannot be read back", e);
                     }
                 }
             }

@@ -25,8 +25,10 @@ import java.util.TreeSet;
 public record StoreFacts(String sqlite, int version, SortedMap<String, Long> rows, List<String> integrity,
                          List<String> settings) {
     private static final int MOST_FAULTS = 20;
-    /** The tables that bear what people wrote in columns of their own; all else of theirs is in events. */
-    private static final Map<String, List<String>> WORDS = Map.of("session", List.of("label", "name"));
+    /** The tables that bear what people wrote, or ids made of it, in columns of their own. */
+    private static final Map<String, List<String>> WORDS = Map.of("session", List.of("label", "name"),
+            "saved_plan", List.of("plan_id"), "plan_file", List.of("file"), "class_prior", List.of("room"),
+            "room_lesson", List.of("room"), "step_lesson", List.of("place"));
 
     public static StoreFacts of(Database database) {
         return database.read(connection -> {
@@ -42,7 +44,7 @@ public record StoreFacts(String sqlite, int version, SortedMap<String, Long> row
         });
     }
 
-    /** What devices and those who hold them are called. */
+    /** What devices and those who hold them are called, and plans and rooms, those of no class too. */
     public static Set<String> names(Database database) {
         return database.read(connection -> {
             Set<String> names = new TreeSet<>();

@@ -15,8 +15,12 @@ import benchpace.live.Nameless;
 import benchpace.live.Recorded;
 import benchpace.live.WordyClass;
 import benchpace.pace.StepPrior;
+import benchpace.plan.Plan;
+import benchpace.plan.PlanId;
 import benchpace.plan.SeatNumber;
+import benchpace.plan.TestPlans;
 import benchpace.store.Rooms;
+import benchpace.store.SavedPlans;
 import benchpace.store.Sessions;
 import benchpace.store.Settings;
 import benchpace.store.SqliteEventLog;
@@ -89,6 +93,16 @@ class ProblemReportsTest {
             files.put(entry.getName(), new String(zip.readAllBytes(), StandardCharsets.UTF_8));
         }
         return files;
+    }
+
+    @Test void a_plan_that_no_class_has_is_named_in_no_line_either() {
+        Plan plan = TestPlans.evening().as(new PlanId("quillons-gala"), "Gala");
+        new SavedPlans(database).add(plan, NOW, SavedPlans.By.FOLDER);
+        ProblemReports problems = ProblemReports.running(database, "Benchpace", () -> List.of(
+                "18:02:11 WARNING the file quillons-gala.json of the plans cannot be written"));
+
+        assertThat(ProblemWords.files(problems.facts(List.of(), List.of())).get("log.txt"))
+                .contains("of the plans cannot be written").doesNotContain("gala");
     }
 
     @Test void whatever_anybody_wrote_is_in_no_byte_of_any_file() throws IOException {
