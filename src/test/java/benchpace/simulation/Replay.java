@@ -24,6 +24,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * A class's log as the {@code replay} command reads it, and the flags it finds in it: those that the board shows. Only
@@ -53,11 +54,22 @@ final class Replay {
         return log.isPresent();
     }
 
+    /** What the command writes of a class: the rows of flags, and those of forecasts. */
+    record Tables(List<String[]> flags, List<String[]> forecasts) { }
+
+    /** @param until to where it is replayed @throws java.util.NoSuchElementException if the format cannot tell it */
+    static Tables tables(LiveClass live, Instant until) {
+        List<String[]> rows = Stream.of(run(log(live, false, until).orElseThrow()).split("\n"))
+                .map(line -> line.split(",")).filter(row -> row[1].matches("\\d.*")).toList();
+        return new Tables(rows.stream().filter(row -> row.length == 4).toList(),
+                rows.stream().filter(row -> row.length == 5).toList());
+    }
+
     private static String level(Enum<?> level) {
         return level.name().toLowerCase(Locale.ROOT);
     }
 
-    private static Map<Integer, String> flags(String log) {
+    private static String run(String log) {
         StringBuilder out = new StringBuilder();
         StringBuilder err = new StringBuilder();
         try {
@@ -67,8 +79,12 @@ final class Replay {
             throw new AssertionError(e);
         }
         Broken.unless(err.isEmpty(), "a class's log can be replayed", () -> err + log);
+        return out.toString();
+    }
+
+    private static Map<Integer, String> flags(String log) {
         Map<Integer, String> flags = new TreeMap<>();
-        for (String line : out.toString().split("\n")) {
+        for (String line : run(log).split("\n")) {
             String[] row = line.split(",");
             if (row.length == 4 && row[1].matches("\\d+")) {
                 flags.put(Integer.parseInt(row[1]), row[3]);

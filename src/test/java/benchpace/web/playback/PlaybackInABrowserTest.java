@@ -1,0 +1,151 @@
+package benchpace.web.playback;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import benchpace.web.AccessibilityTest;
+import benchpace.web.Device;
+import benchpace.web.LiveScreens;
+import benchpace.web.TestBoard;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
+
+/** The recorded evening watched on a table, a phone and a wall at once. */
+@DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+class PlaybackInABrowserTest extends LiveScreens {
+    private static final Pattern OVER = Pattern.compile("over", Pattern.CASE_INSENSITIVE);
+
+    @Override protected void begin() {
+        board = TestBoard.open(data);
+        id = board.post("/api/playbacks", "{\"demo\":true}", board.instructor()).text("id");
+        set("{\"paused\":true}");
+    }
+
+    private void set(String body) {
+        board.put("/api/playbacks/" + id, body, board.instructor()).ok();
+    }
+
+    private Device table() {
+        return here(Device.tablet(board, browser)).pairedBy(board.instructor()).at("/classes/" + id + "/instructor");
+    }
+
+    private Device phone() {
+        return here(Device.phone(board, browser)).pairedBy(board.helper()).at("/classes/" + id + "/helper");
+    }
+
+    private Device wall() {
+        return here(Device.wall(board, browser)).at("/classes/" + id + "/wall");
+    }
+
+    private static long seconds(Device device) {
+        return Long.parseLong(device.find("#playback-at").inputValue());
+    }
+
+    @Test void a_whole_evening_is_watched_at_60_times_on_the_table_and_the_wall() {
+        Device table = table();
+        Device wall = wall();
+        table.find("#playback-speed").selectOption("60");
+        table.find("#playback-play").click();
+        assertThat(table.find("#playback")).hasClass(Pattern.compile("playback--plays"));
+
+        assertThat(table.find("#playback-said")).hasText("The evening is over.",
+                new com.microsoft.playwright.assertions.LocatorAssertions.HasTextOptions().setTimeout(400_000));
+
+        assertThat(table.find("#now")).containsText(OVER);
+        assertThat(wall.find("#wall-main")).containsText(Pattern.compile("Thank|over", Pattern.CASE_INSENSITIVE));
+        assertThat(table.find("#playback-play")).hasAttribute("aria-label", "Play");
+        assertThat(table.find(".bar__clock").innerText()).isEqualTo(wall.find(".wall__clock").innerText());
+    }
+
+    @Test void it_is_paused_and_moved_back_and_forth_and_every_screen_goes_along() {
+        Device table = table();
+        Device wall = wall();
+        Page page = table.page();
+        page.keyboard().press("End");
+        assertThat(table.find("#playback-said")).hasText("The evening is over.");
+        String late = wall.find(".wall__clock").innerText();
+
+        page.keyboard().press("Home");
+        assertThat(table.find("#playback-said")).hasText("");
+        assertThat(wall.find(".wall__clock")).not().hasText(late);
+        assertThat(seconds(table)).isZero();
+
+        page.keyboard().press("n");
+        page.waitForFunction("() => Number(document.getElementById('playback-at').value) > 0");
+        long first = seconds(table);
+        page.keyboard().press("n");
+        page.waitForFunction("first => Number(document.getElementById('playback-at').value) > first", first);
+        page.keyboard().press("b");
+        page.waitForFunction("first => Number(document.getElementById('playback-at').value) <= first", first);
+        assertThat(table.find("#playback-said")).not().isEmpty();
+        String stands = table.find(".bar__clock").innerText();
+        page.waitForTimeout(1_500);
+        assertThat(table.find(".bar__clock")).hasText(stands);
+    }
+
+    @Test void a_tap_says_that_it_is_played_back_and_nothing_is_kept_of_it() {
+        set("{\"at\":\"" + board.get("/api/playbacks/" + id, board.instructor()).json().get("marks").get(3).get("at")
+                .textValue() + "\"}");
+        Device table = table();
+        assertThat(table.find("#playback")).isVisible();
+
+        table.find(".tile").first().click();
+        assertThat(table.find("#messages, #seat-sheet[open]").first()).isVisible();
+        table.page().keyboard().press("Escape");
+        table.find("[data-open=note-dialog]").click();
+
+        assertThat(table.find("#messages")).containsText("This is an evening played back");
+        assertThat(table.find("#note-dialog")).isHidden();
+        assertThat(table.page().evaluate("() => Object.keys(localStorage).filter(k => k.includes('played.')).length"))
+                .isEqualTo(0);
+    }
+
+    @Test void it_is_plainly_marked_on_every_screen_in_light_and_dark_and_sound_for_axe() {
+        for (Device device : List.of(table(), phone(), wall(),
+                here(Device.phone(board, browser)).pairedBy(board.instructor()).at("/classes/" + id + "/instructor"),
+                here(Device.tablet(board, browser)).pairedBy(board.instructor()).at("/classes/" + id + "/wait"))) {
+            assertThat(device.find(".playback__mark")).containsText("Played back");
+            assertThat(device.find(".playback__mark b")).isInViewport();
+            for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
+                AccessibilityTest.show(device.page(), scheme);
+                assertThat(AccessibilityTest.axe(device.page(), scheme).analyze().getViolations().stream()
+                        .map(rule -> rule.getId() + " " + rule.getNodes().get(0).getTarget()).toList())
+                        .as(device.page().url() + " " + scheme).isEmpty();
+            }
+            assertThat((Boolean) device.page().evaluate("() => document.documentElement.scrollWidth <= innerWidth"))
+                    .as("nothing to the side of " + device.page().url()).isTrue();
+        }
+    }
+
+    @Test void a_helper_moves_what_was_opened_on_that_phone_and_only_watches_the_others() {
+        Device phone = phone();
+        assertThat(phone.find("#playback-play")).hasCount(0);
+
+        String own = board.post("/api/playbacks", "{\"demo\":true}", board.helper()).text("id");
+        phone.at("/classes/" + own + "/helper");
+        phone.find("#playback-play").click();
+        assertThat(phone.find("#playback-play")).hasAttribute("aria-label", "Play");
+    }
+
+    @Test void the_look_back_and_the_closed_class_on_the_start_page_lead_to_the_evening() {
+        String closed = board.evening();
+        board.stuckAtWicks(closed, 4);
+        board.tap(closed, TestBoard.command("close")).ok();
+        Device tablet = here(Device.tablet(board, browser)).pairedBy(board.instructor())
+                .at("/classes/" + closed + "/report");
+
+        tablet.find("#watch").click();
+        assertThat(tablet.find(".playback__mark")).containsText("Played back");
+
+        tablet.at("/").find("[data-watch='" + closed + "']").click();
+        assertThat(tablet.find(".playback__mark")).containsText("Played back");
+        tablet.find("#playback-more").click();
+        tablet.find("#playback-stop").click();
+        tablet.page().waitForURL("**/classes/" + closed + "/report");
+    }
+}
