@@ -141,6 +141,8 @@ public final class ScreenGallery {
         offline.sheet("/classes/evening/report/what-if", screens.whatIf(ended.whatIf(111), Map.of()));
         shots.add(new Shot("what-if", over, 1280, 3700, ""));
         shots.add(new Shot("what-if-phone", over, 390, 5600, ""));
+        PlaybackScreens.all(screens).forEach(p -> shots.add(new Shot("played-" + p.name(), p.html(), p.width(),
+                p.height(), p.then())));
         ClassView asks = Evenings.asks().view(14);
         shots.add(new Shot("guest-asked", screens.guest(GuestPage.of(asks, 4, "code")), 390, 844, ""));
         shots.add(new Shot("guest-told", screens.guest(GuestPage.of(Evenings.asks().view(16), 5, "code")), 390, 844,
