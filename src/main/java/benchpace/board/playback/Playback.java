@@ -30,6 +30,7 @@ import java.util.function.Supplier;
 public final class Playback implements Watched {
     public static final int SLOWEST = PlaybackTime.SLOWEST;
     public static final int FASTEST = PlaybackTime.FASTEST;
+    private static final Duration LONGEST_STEP = Duration.ofMinutes(3);
     private static final Logger LOG = System.getLogger(Playback.class.getName());
 
     private final String id;
@@ -45,6 +46,7 @@ public final class Playback implements Watched {
     private final Faults faults = new Faults();
     private ClassModels kept;
     private Instant made = Instant.MIN;
+    private long turn;
     private int told;
     private final Object judging = new Object();
     private List<Mark> marks = List.of();
@@ -86,12 +88,20 @@ public final class Playback implements Watched {
 
     /** One at a time ({@link ClassViews}). What was planned of a future that is to come again is planned again. */
     private ClassView make() {
-        Instant now = now();
+        PlaybackTime.State state = time.state();
+        Instant now = shown(state);
         if (now.isBefore(made)) {
             kept = maker.models(id);
         }
         made = now;
+        turn = state.turn();
         return maker.view(id, played.at(now), kept, now);
+    }
+
+    /** On a slow machine screens come after in steps, and do not stand still until all is planned that has passed. */
+    private Instant shown(PlaybackTime.State state) {
+        Instant step = turn == state.turn() ? made.plus(LONGEST_STEP) : Instant.MAX;
+        return step.isBefore(state.at()) && state.at().isBefore(time.until()) ? step : state.at();
     }
 
     @Override public Optional<CutAway> cutAway(int seat) {

@@ -7,6 +7,7 @@ import benchpace.web.AccessibilityTest;
 import benchpace.web.Device;
 import benchpace.web.LiveScreens;
 import benchpace.web.TestBoard;
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import java.util.List;
@@ -42,8 +43,8 @@ class PlaybackInABrowserTest extends LiveScreens {
         return here(Device.wall(board, browser)).at("/classes/" + id + "/wall");
     }
 
-    private static long seconds(Device device) {
-        return Long.parseLong(device.find("#playback-at").inputValue());
+    private static int seconds(Device device) {
+        return Integer.parseInt(device.find("#playback-at").inputValue());
     }
 
     @Test void a_whole_evening_is_watched_at_60_times_on_the_table_and_the_wall() {
@@ -77,7 +78,7 @@ class PlaybackInABrowserTest extends LiveScreens {
 
         page.keyboard().press("n");
         page.waitForFunction("() => Number(document.getElementById('playback-at').value) > 0");
-        long first = seconds(table);
+        int first = seconds(table);
         page.keyboard().press("n");
         page.waitForFunction("first => Number(document.getElementById('playback-at').value) > first", first);
         page.keyboard().press("b");
@@ -97,7 +98,7 @@ class PlaybackInABrowserTest extends LiveScreens {
         table.find(".tile").first().click();
         assertThat(table.find("#messages, #seat-sheet[open]").first()).isVisible();
         table.page().keyboard().press("Escape");
-        table.find("[data-open=note-dialog]").click();
+        table.find("[data-open=note-dialog]").click(new Locator.ClickOptions().setForce(true));
 
         assertThat(table.find("#messages")).containsText("This is an evening played back");
         assertThat(table.find("#note-dialog")).isHidden();

@@ -139,12 +139,15 @@ class PlaybacksTest {
     }
 
     @Test void the_recorded_evening_plays_without_any_class() {
-        String id = board.post("/api/playbacks", "{\"demo\":true}", board.helper()).text("id");
+        String id = board.post("/api/playbacks", "{\"demo\":true,\"speed\":60}", board.helper()).text("id");
 
         assertThat(board.get("/classes/" + id + "/helper", board.helper()).ok().body()).contains("Played back");
         assertThat(told(id).get("classId").isNull()).isTrue();
         assertThat(told(id).get("marks").size()).isGreaterThan(10);
+        assertThat(told(id).get("speed").intValue()).isEqualTo(60);
         assertThat(board.post("/api/playbacks", "{}", board.helper()).status()).isEqualTo(422);
+        assertThat(board.post("/api/playbacks", "{\"demo\":true,\"speed\":90}", board.helper()).status())
+                .isEqualTo(422);
         assertThat(board.post("/api/playbacks", "{\"demo\":true,\"classId\":\"" + classId + "\"}", board.helper())
                 .status()).isEqualTo(422);
     }
