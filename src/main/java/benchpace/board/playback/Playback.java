@@ -46,7 +46,8 @@ public final class Playback implements Watched {
     private final Faults faults = new Faults();
     private ClassModels kept;
     private Instant made = Instant.MIN;
-    private long turn;
+    /** Of the last view; none that there is when its screens are to be brought to its time at once. */
+    private volatile long turn;
     private int told;
     private final Object judging = new Object();
     private List<Mark> marks = List.of();
@@ -182,6 +183,7 @@ public final class Playback implements Watched {
     void round() {
         try {
             if (mailboxes.isEmpty()) {
+                turn = 0;
                 return;
             }
             lookedAt = passing.get();
