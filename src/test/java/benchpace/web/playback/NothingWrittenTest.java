@@ -1,6 +1,7 @@
 package benchpace.web.playback;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
 
 import benchpace.files.Json;
 import benchpace.store.sqlite.Database;
@@ -18,11 +19,13 @@ import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -73,14 +76,14 @@ class NothingWrittenTest {
 
     /** What follows from the close is drawn by the board in its own time. */
     private Map<String, List<String>> settled() throws Exception {
-        Map<String, List<String>> last = whole();
-        for (int calm = 0; calm < 6 || last.get("room_lesson").isEmpty(); calm++) {
-            Thread.sleep(200);
-            Map<String, List<String>> now = whole();
-            calm = now.equals(last) ? calm : 0;
-            last = now;
-        }
-        return last;
+        AtomicReference<Map<String, List<String>>> last = new AtomicReference<>(Map.of());
+        await().atMost(Duration.ofSeconds(60)).until(() -> !whole().get("room_lesson").isEmpty());
+        await().atMost(Duration.ofSeconds(60)).pollInterval(Duration.ofMillis(200)).during(Duration.ofSeconds(1))
+                .until(() -> {
+                    Map<String, List<String>> now = whole();
+                    return now.equals(last.getAndSet(now));
+                });
+        return last.get();
     }
 
     private static List<String> rows(Statement asked, String table) throws SQLException {
