@@ -86,6 +86,7 @@ class PlaybackInABrowserTest extends LiveScreens {
         page.keyboard().press("b");
         page.waitForFunction("first => Number(document.getElementById('playback-at').value) <= first", first);
         assertThat(table.find("#playback-said")).not().isEmpty();
+        page.waitForTimeout(1_000); // until the clock shows it, too
         String stands = table.find(".bar__clock").innerText();
         page.waitForTimeout(1_500);
         assertThat(table.find(".bar__clock")).hasText(stands);
@@ -147,6 +148,7 @@ class PlaybackInABrowserTest extends LiveScreens {
 
         tablet.at("/").find("[data-watch='" + closed + "']").click();
         assertThat(tablet.find(".playback__mark")).containsText("Played back");
+        assertThat(tablet.find("#playback")).hasClass(Pattern.compile("playback--plays")); // its scripts are there
         tablet.find("#playback-more").click();
         tablet.find("#playback-stop").click();
         tablet.page().waitForURL("**/classes/" + closed + "/report");
