@@ -77,7 +77,9 @@ class NothingWrittenTest {
     /** What follows from the close is drawn by the board in its own time. */
     private Map<String, List<String>> settled() throws Exception {
         AtomicReference<Map<String, List<String>>> last = new AtomicReference<>(Map.of());
-        await().atMost(Duration.ofSeconds(60)).until(() -> !whole().get("room_lesson").isEmpty());
+        for (String table : List.of("room_lesson", "class_summary")) {
+            await().atMost(Duration.ofSeconds(60)).until(() -> !whole().get(table).isEmpty());
+        }
         await().atMost(Duration.ofSeconds(60)).pollInterval(Duration.ofMillis(200)).during(Duration.ofSeconds(1))
                 .until(() -> {
                     Map<String, List<String>> now = whole();
