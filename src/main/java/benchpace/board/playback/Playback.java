@@ -172,14 +172,6 @@ public final class Playback implements Watched {
                     note("judged", e);
                     marks = found.happened();
                 }
-    public synchronized List<Mark> marks() {
-        if (marks.isEmpty()) {
-            Marks found = new Marks(id, new PlayedClass(played.events()), models.cure(), models.pace().get());
-            try {
-                marks = found.all();
-            } catch (RuntimeException | StackOverflowError e) { // who was flagged is not known; what happened is
-                note("judged", e);
-                marks = found.happened();
             }
             return List.copyOf(marks);
         }
