@@ -55,7 +55,8 @@ public final class PlaybacksApi {
         if (classId.isEmpty() != demo) {
             throw new Refused(Problem.unprocessable("Either \"classId\" names a class, or \"demo\" is true."));
         }
-        Optional<Integer> speed = speed(body); // read first: what is refused opens nothing
+        Optional<Integer> speed = speed(body) // read first: what is refused opens nothing
+                .or(() -> demo ? Optional.of(Playback.FASTEST) : Optional.empty()); // offered as one in two minutes
         Playback playback = demo ? playbacks.open(Demo.recordedEvening(), viewer.device()) : ofClass(classId, viewer);
         playback.set(new Playback.Wish(Optional.empty(), speed, Optional.empty()));
         Bodies.send(ctx, 201, Json.object().put("id", playback.id()));
