@@ -2,12 +2,16 @@ package benchpace.simulation;
 
 import benchpace.board.ClassBoard;
 import benchpace.board.view.ClassView;
+import benchpace.files.BadFile;
 import benchpace.files.Json;
 import benchpace.files.log.EventJson;
+import benchpace.files.log.RecordedClass;
 import benchpace.web.NetworkedBoard;
 import benchpace.web.StateText;
 import benchpace.web.screen.EveryScreen;
 import benchpace.words.MissingWords;
+import java.io.IOException;
+import java.io.StringReader;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -49,6 +53,17 @@ final class Screenful {
         Agreement.check(view, pages, candles);
         words("the state", state);
         words("the events", events.toString());
+        readBack(events.toString());
+    }
+
+    /** What programs are given of a class is the file of a recorded class. */
+    private static void readBack(String events) {
+        try {
+            String again = RecordedClass.write(RecordedClass.read("the events", new StringReader(events)));
+            Broken.unless(again.equals(events), "the events are read back", () -> again);
+        } catch (IOException | BadFile e) {
+            throw new Broken("the events are read back", e);
+        }
     }
 
     /** @param addresses as a real server answers at them; some show nothing of this class, and say so */
