@@ -62,6 +62,27 @@ class DevelopersPageTest {
         assertThat(missing).isEmpty();
     }
 
+    @Test void every_room_of_the_web_is_on_the_map() throws IOException {
+        String page = Files.readString(PAGE);
+        String map = page.substring(page.indexOf("web.*"), page.indexOf("floor 5"));
+        String routes = map.substring(0, map.indexOf("web.screen.*"));
+        Path web = ROOTS.get(0).resolve("web");
+
+        assertThat(words(routes)).containsAll(rooms(web)).hasSizeGreaterThan(10);
+        assertThat(words(map.substring(routes.length()))).containsAll(rooms(web.resolve("screen")));
+    }
+
+    private static Set<String> words(String text) {
+        return new TreeSet<>(List.of(text.split("\\W+")));
+    }
+
+    private static List<String> rooms(Path folder) throws IOException {
+        try (Stream<Path> all = Files.list(folder)) {
+            return all.filter(Files::isDirectory).map(room -> room.getFileName().toString())
+                    .filter(room -> !room.equals("screen")).toList();
+        }
+    }
+
     @Test void every_library_of_the_build_has_a_row_with_its_licence_and_why_and_no_row_is_left() throws Exception {
         List<String> rows = new ArrayList<>();
         ROW.matcher(Files.readString(PAGE)).results().forEach(row ->
