@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
@@ -41,11 +42,22 @@ final class ProblemCommand implements Callable<Integer> {
         if (!Files.isRegularFile(data.resolve(Database.FILE))) {
             throw new Stop(Main.BAD_INPUT, "--data: there is no board's data in " + data + ".");
         }
-        if (!file.equals("-") && Files.exists(Path.of(file))) {
+        if (!file.equals("-") && Files.exists(path())) {
             throw taken(null);
         }
         write(facts());
         return 0;
+    }
+
+    private Path path() {
+        if (file.isBlank()) {
+            throw new Stop(Main.BAD_INPUT, "FILE must not be empty.");
+        }
+        try {
+            return Path.of(file);
+        } catch (InvalidPathException e) {
+            throw new Stop(Main.BAD_INPUT, "FILE is no name of a file: " + file + ".", e);
+        }
     }
 
     private ProblemFacts facts() {
@@ -84,7 +96,7 @@ final class ProblemCommand implements Callable<Integer> {
                 TextZip.write(ProblemWords.files(facts), Instant.now(), new FileOutputStream(FileDescriptor.out));
                 return;
             }
-            Path whole = Path.of(file).toAbsolutePath();
+            Path whole = path().toAbsolutePath();
             Path part = Files.createTempFile(whole.getParent(), "benchpace", ".part");
             try {
                 try (OutputStream out = Files.newOutputStream(part)) {

@@ -87,6 +87,7 @@ class ProblemCommandTest {
         assertFails(2, "there is no board's data in", "report-problem", folder.resolve("a.zip").toString(), "--data",
                 folder.resolve("nowhere").toString());
         assertThat(folder.resolve("nowhere")).doesNotExist();
+        assertFails(2, "FILE must not be empty", "report-problem", " ", "--data", data.toString());
         assertFails(1, "cannot be written", "report-problem", folder.resolve("no/such/a.zip").toString(), "--data",
                 data.toString());
         assertFails(2, "--data", "report-problem", file().toString());

@@ -103,16 +103,33 @@ public final class Backup {
         }
     }
 
-    private static void requirePlace(Path target, boolean replace) {
+    private void requirePlace(Path target, boolean replace) {
         Path folder = target.toAbsolutePath().getParent();
-        if (!Files.isDirectory(folder)) {
+        if (folder == null || !Files.isDirectory(folder)) {
             throw new NotAsked("There is no folder " + folder + ": please make it, or plug in the disk it is on.");
         }
         if (Files.isDirectory(target)) {
             throw new NotAsked("There is a folder at " + target + ": please name a file in it.");
         }
+        if (Files.exists(target) && !Files.isRegularFile(target)) {
+            throw new NotAsked("What stands at " + target + " is no file that could be replaced: please name another.");
+        }
+        if (isAmongTheData(target, folder)) {
+            throw new NotAsked("The file " + target + " would stand among the data themselves: please name another, "
+                    + "best on another disk; in that folder only names that end in " + ENDING + " are free.");
+        }
         if (!replace && Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
             throw there(target);
+        }
+    }
+
+    /** Whether a board could take it for its own, or lose its own to it. */
+    private boolean isAmongTheData(Path target, Path folder) {
+        try {
+            return folder.toRealPath().startsWith(store.getParent().toRealPath())
+                    && !target.getFileName().toString().endsWith(ENDING);
+        } catch (IOException e) {
+            throw new StoreException("The folder " + folder + " cannot be read.", e);
         }
     }
 

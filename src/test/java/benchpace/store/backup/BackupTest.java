@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.PosixFilePermission;
 import java.sql.Connection;
 import java.sql.DriverManager;
@@ -192,6 +193,35 @@ class BackupTest {
         Files.createDirectory(temp.resolve("empty"));
         assertNotMade(temp.resolve("empty"), temp.resolve("b.backup"), "no data of a board");
         assertThat(temp.resolve("empty")).isEmptyDirectory();
+    }
+
+    @Test void none_takes_the_place_of_the_data_that_it_is_made_of_or_of_what_a_start_would_take_for_them()
+            throws IOException {
+        Path data = data();
+        Files.createDirectory(data.resolve("plans"));
+        Path link = Files.createSymbolicLink(temp.resolve("link"), data);
+        List<String> rows = StoredFolder.rows(data);
+        for (Path target : List.of(data.resolve("benchpace.db"), data.resolve("restored.db"), data.resolve("new"),
+                data.resolve("plans/ours.json"), link.resolve("benchpace.db"), temp.resolve("data/../data/x"))) {
+            assertThatThrownBy(() -> new Backup(data, "0.1.0").make(target, true, NOW, Progress.UNHEARD))
+                    .as(target.toString()).isInstanceOf(NotAsked.class).hasMessageContaining("among the data");
+        }
+        assertThat(StoredFolder.rows(data)).isEqualTo(rows);
+        assertThat(data.resolve("restored.db")).doesNotExist();
+
+        new Backup(data, "0.1.0").make(data.resolve("hers.backup"), true, NOW, Progress.UNHEARD);
+        restored(data.resolve("hers.backup"), temp.resolve("new"), false);
+        assertThat(StoredFolder.rows(temp.resolve("new"))).isEqualTo(rows);
+    }
+
+    @Test void what_is_no_file_is_not_replaced() throws Exception {
+        Path pipe = temp.resolve("pipe");
+        assertThat(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor()).isZero();
+
+        assertThatThrownBy(() -> new Backup(data(), "0.1.0").make(pipe, true, NOW, Progress.UNHEARD))
+                .isInstanceOf(NotAsked.class).hasMessageContaining("is no file that could be replaced");
+
+        assertThat(Files.readAttributes(pipe, BasicFileAttributes.class).isOther()).isTrue();
     }
 
     @Test void a_store_of_a_newer_board_or_of_another_program_or_of_damaged_bytes_is_not_copied() throws Exception {
