@@ -181,7 +181,8 @@ final class ServeCommand implements Callable<Integer> {
         OlderSecrets.takeOver(new Settings(database), links, codes, boards);
         Access access = new Access(new Sessions(database), clock, Pins.drawn(Optional.ofNullable(pin)), links);
         Sweeping sweeping = new Sweeping(new FileSweep(database), boards::all, clock);
-        Forgetting forgetting = new Forgetting(boards, shelf, new Settings(database), sweeping, clock);
+        Backups backups = new Backups(data, new Settings(database), clock, zone, Main.VERSION);
+        Forgetting forgetting = new Forgetting(boards, shelf, new Settings(database), sweeping, backups, clock);
         Erasing erasing = new Erasing(clock, List.of(
                 new Erasing.Part("words of candles that left the shelf", shelf::eraseDue),
                 new Erasing.Part("classes that were deleted a day ago", boards::eraseDeleted),
@@ -196,8 +197,7 @@ final class ServeCommand implements Callable<Integer> {
         try {
             server = new Server(host, port, hostNames, n -> scheme + address + ":" + n + "/", boards,
                     playbacks, shelf, prep, history, plans, new Settings(database), access, codes, erasing, forgetting,
-                    new Backups(data, new Settings(database), clock, zone, Main.VERSION),
-                    ProblemReports.running(database, Main.VERSION, Logs::recent), clock, zone, keys);
+                    backups, ProblemReports.running(database, Main.VERSION, Logs::recent), clock, zone, keys);
         } catch (StartFailure e) {
             erasing.close();
             playbacks.close();

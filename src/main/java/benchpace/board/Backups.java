@@ -41,6 +41,7 @@ public final class Backups implements AutoCloseable {
     private final Backup backup;
     private State state = new State.Idle();
     private Optional<Thread> work = Optional.empty();
+    private volatile boolean outdated;
     private volatile boolean closed;
 
     /** How it stands with a backup. */
@@ -137,7 +138,29 @@ public final class Backups implements AutoCloseable {
         thread.start();
     }
 
+    /** Words were erased that a copy may still have: one that lies there goes, and one under way is begun anew. */
+    public synchronized void discard() {
+        if (state instanceof State.Making) {
+            outdated = true;
+        } else if (state instanceof State.Ready) {
+            clear();
+            state = new State.Idle();
+            notifyAll();
+        }
+    }
+
     private void make() {
+        State became;
+        do {
+            outdated = false;
+            became = attempt();
+        } while (!stands(became));
+        if (became instanceof State.Ready) {
+            takeAwayInTime(became);
+        }
+    }
+
+    private State attempt() {
         State became;
         try {
             Instant now = clock.instant().truncatedTo(ChronoUnit.MILLIS);
@@ -147,7 +170,7 @@ public final class Backups implements AutoCloseable {
                 }
 
                 @Override public boolean stopped() {
-                    return closed;
+                    return closed || outdated;
                 }
             });
             last.note(now);
@@ -159,14 +182,22 @@ public final class Backups implements AutoCloseable {
             became = new State.Failed("");
             log(e);
         }
-        is(became);
-        stay(became);
+        return became;
+    }
+
+    private synchronized boolean stands(State became) {
+        if (outdated && !closed) {
+            clear();
+            return false;
+        }
+        state = became;
+        return true;
     }
 
     /** Until its time is over or another is made, so that it goes whether or not anybody asks. */
-    private synchronized void stay(State mine) {
+    private synchronized void takeAwayInTime(State ready) {
         try {
-            while (mine instanceof State.Ready && !closed && state() == mine) {
+            while (!closed && state() == ready) {
                 wait(LOOKS_EVERY_MILLIS);
             }
         } catch (InterruptedException e) {
@@ -175,7 +206,7 @@ public final class Backups implements AutoCloseable {
     }
 
     private void log(Throwable fault) {
-        if (!closed) {
+        if (!closed && !outdated) {
             LOG.log(Level.WARNING, "a backup could not be made", fault);
         }
     }

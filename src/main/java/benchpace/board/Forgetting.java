@@ -33,6 +33,7 @@ public final class Forgetting {
     private final ShelfBoard shelf;
     private final Settings settings;
     private final Sweeping sweeping;
+    private final Backups backups;
     private final BoardTime clock;
 
     /** What became of the guests of one class. */
@@ -49,11 +50,13 @@ public final class Forgetting {
         record NotOver() implements Outcome { }
     }
 
-    public Forgetting(Boards boards, ShelfBoard shelf, Settings settings, Sweeping sweeping, InstantSource clock) {
+    public Forgetting(Boards boards, ShelfBoard shelf, Settings settings, Sweeping sweeping, Backups backups,
+                      InstantSource clock) {
         this.boards = boards;
         this.shelf = shelf;
         this.settings = settings;
         this.sweeping = sweeping;
+        this.backups = backups;
         this.clock = BoardTime.of(clock);
     }
 
@@ -143,6 +146,7 @@ public final class Forgetting {
         boolean done = boards.forgetGuests(board, byAge);
         if (done) {
             shelf.forgetGuests(board.id());
+            backups.discard();
         }
         return done;
     }

@@ -158,7 +158,8 @@ public final class TestBoard implements AutoCloseable {
         PlanBook plans = PlanBook.open(StarterPlans.all(), new SavedPlans(database),
                 new PlanFolder(data.resolve("plans")), clock);
         Sweeping sweeping = new Sweeping(new FileSweep(database), boards::all, clock);
-        Forgetting forgetting = new Forgetting(boards, shelf, new Settings(database), sweeping, clock);
+        Backups backups = new Backups(data, new Settings(database), BoardTime.of(clock), ZONE, "Benchpace");
+        Forgetting forgetting = new Forgetting(boards, shelf, new Settings(database), sweeping, backups, clock);
         erasing = new Erasing(BoardTime.of(clock), List.of(
                 new Erasing.Part("words of candles that left the shelf", shelf::eraseDue),
                 new Erasing.Part("classes that were deleted a day ago", boards::eraseDeleted),
@@ -168,7 +169,7 @@ public final class TestBoard implements AutoCloseable {
                 new Erasing.Part("unused parts of the file with words", sweeping::sweepBySelf)));
         server = new Server("127.0.0.1", port, Set.of("loft.example"), n -> "http://127.0.0.1:" + n + "/", boards,
                 playbacks, shelf, prep, history, plans, new Settings(database), access, codes, erasing, forgetting,
-                new Backups(data, new Settings(database), BoardTime.of(clock), ZONE, "Benchpace"),
+                backups,
                 ProblemReports.running(database, "Benchpace", List::of), clock, ZONE, limits,
                 entrance, Optional.empty());
         port = server.port();

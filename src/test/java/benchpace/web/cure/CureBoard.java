@@ -96,13 +96,14 @@ public final class CureBoard implements AutoCloseable, InstantSource {
         erasing = new Erasing(BoardTime.of(this), List.of());
         Playbacks playbacks = new Playbacks(boards, of -> PlaybackModels.of(of, lessons, steps, ZoneId.of("UTC")),
                 Secrets::idEnding);
+        Backups backups = new Backups(data, new Settings(database), BoardTime.of(this), ZoneId.of("UTC"), "Benchpace");
         Forgetting forgetting = new Forgetting(boards, shelf, new Settings(database),
-                new Sweeping(new FileSweep(database), boards::all, this), this);
+                new Sweeping(new FileSweep(database), boards::all, this), backups, this);
         server = new Server("127.0.0.1", 0, Set.of(), n -> "http://127.0.0.1:" + n + "/", boards,
                 playbacks, shelf, new PrepBoard(database, boards, this), history, plans,
                 new Settings(database), access, codes,
                 erasing, forgetting,
-                new Backups(data, new Settings(database), BoardTime.of(this), ZoneId.of("UTC"), "Benchpace"),
+                backups,
                 ProblemReports.running(database, "Benchpace", List::of), this,
                 ZoneId.of("UTC"), Optional.empty());
     }

@@ -1,6 +1,7 @@
 package benchpace.web.data;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
 
 import benchpace.files.Json;
 import benchpace.store.Remnants;
@@ -99,6 +100,33 @@ class ForgettingOverTheNetworkTest {
         board.close();
         assertNothingIsLeft();
         board.comeBack();
+    }
+
+    @Test void a_backup_that_waits_to_be_fetched_goes_and_one_that_is_being_made_is_made_without_them() {
+        String id = over();
+        String other = over();
+        assertThat(backup("ready")).isEqualTo("ready");
+        assertThat(data.resolve("outgoing.backup")).exists();
+
+        forget(id).ok();
+
+        assertThat(board.get("/api/backup", token).ok().text("state")).isEqualTo("none");
+        assertThat(data.resolve("outgoing.backup")).doesNotExist();
+
+        backup("making");
+        forget(other).ok();
+
+        await().atMost(Duration.ofSeconds(60)).until(() -> !board.get("/api/backup", token).ok().text("state")
+                .equals("making"));
+        assertNothingIsLeft();
+    }
+
+    /** Begins one and waits for it, if it is to be ready. @return how it stands */
+    private String backup(String until) {
+        board.post("/api/backup", "{}", token).ok();
+        await().atMost(Duration.ofSeconds(60)).until(() -> until.equals("making")
+                || board.get("/api/backup", token).ok().text("state").equals(until));
+        return board.get("/api/backup", token).ok().text("state");
     }
 
     @Test void a_tap_sent_again_has_its_first_answer_and_its_name_is_not_kept() {
