@@ -22,6 +22,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -120,7 +121,7 @@ public final class ProblemReports {
         versions.put("SQLite", store.sqlite());
         versions.put("Store", Integer.toString(store.version()));
         List<ProblemFacts.ReportedClass> classes = new ArrayList<>();
-        for (String id : chosen) {
+        for (String id : new LinkedHashSet<>(chosen)) {
             if (readable.containsKey(id)) {
                 classes.add(reported(classes.size() + 1, id, readable.get(id)));
             }

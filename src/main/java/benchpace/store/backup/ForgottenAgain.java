@@ -30,11 +30,22 @@ final class ForgottenAgain {
             SqliteEventLog log = new SqliteEventLog(database);
             before.keySet().removeAll(log.forgotten().keySet());
             for (Map.Entry<String, Forgotten> each : before.entrySet()) {
-                List<Recorded> events = log.read(each.getKey());
-                if (!events.isEmpty()) {
-                    log.forgetGuests(each.getKey(), each.getValue(), Nameless.ofGuests().all(events));
-                }
+                forget(log, each.getKey(), each.getValue());
             }
+        }
+    }
+
+    /** A class that cannot be read back keeps its words, as on the board, and nothing else from being restored. */
+    private static void forget(SqliteEventLog log, String classId, Forgotten forgotten) {
+        List<Recorded> events;
+        try {
+            events = log.read(classId);
+        } catch (StoreException e) {
+            LOG.log(Level.WARNING, "class " + classId + " cannot be read, so its guests cannot be forgotten again", e);
+            return;
+        }
+        if (!events.isEmpty()) {
+            log.forgetGuests(classId, forgotten, Nameless.ofGuests().all(events));
         }
     }
 

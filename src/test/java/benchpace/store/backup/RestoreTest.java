@@ -130,6 +130,24 @@ class RestoreTest {
                         || row.startsWith("forgotten_class|")).toList());
     }
 
+    @Test void a_class_forgotten_meanwhile_that_the_backup_has_unreadable_keeps_nothing_from_being_restored()
+            throws Exception {
+        Path data = data();
+        Path broken = StoredFolder.filled(temp.resolve("broken"));
+        sql(broken.resolve("benchpace.db"), "drop trigger event_is_only_changed_to_forget; "
+                + "update event set payload = '{' where class_id = 'class-5' and seq = 2");
+        Path backup = made(broken).file();
+        List<String> original = StoredFolder.rows(broken);
+        try (Database database = Database.open(data)) {
+            SqliteEventLog log = new SqliteEventLog(database);
+            log.forgetGuests("class-5", new Forgotten(NOW, false), Nameless.ofGuests().all(log.read("class-5")));
+        }
+
+        restored(backup, data, true);
+
+        assertThat(StoredFolder.rows(data)).isEqualTo(original);
+    }
+
     @Test void damaged_data_can_be_replaced_and_are_kept_as_they_are() throws Exception {
         Path backup = made(data()).file();
         Path folder = StoredFolder.filled(temp.resolve("other"), 30);

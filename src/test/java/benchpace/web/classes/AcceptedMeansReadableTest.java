@@ -129,7 +129,7 @@ class AcceptedMeansReadableTest {
         board.goAway();
         try (var connection = java.sql.DriverManager.getConnection("jdbc:sqlite:" + data.resolve("benchpace.db"));
                 var statement = connection.createStatement()) {
-            statement.executeUpdate("drop trigger event_is_never_changed");
+            statement.executeUpdate("drop trigger event_is_only_changed_to_forget");
             assertThat(statement.executeUpdate("update event set payload = json_set(payload, '$.name', 'Evening' || "
                     + "char(10) || 'pour', '$.plan.name', 'Evening' || char(10) || 'pour', '$.plan.place', 'The' || "
                     + "char(10) || 'loft', '$.plan.steps[0].name', 'A' || char(10) || 'B')")).isEqualTo(1);
