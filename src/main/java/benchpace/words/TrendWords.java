@@ -91,7 +91,7 @@ public final class TrendWords {
                 : kept == figures.size() ? "All " + figures.size() + " classes ended"
                 : kept == 0 ? "None of " + figures.size() + " classes ended"
                 : kept + " of " + figures.size() + " classes ended";
-        return all + " on time, within " + Phrases.length(Punctuality.GRACE) + " of the promise"
+        return all + " on time, at most " + Phrases.length(Punctuality.GRACE) + " after the promise"
                 + (figures.size() == 1 ? ": it was " : "; the middle one was ") + (minutes == 0 ? "just at it."
                 : Phrases.count((int) minutes) + (middle < 0 ? " sooner." : " later."));
     }

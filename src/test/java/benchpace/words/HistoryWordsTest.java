@@ -51,7 +51,7 @@ class HistoryWordsTest {
         List<PastClass> three = List.of(past(0, 4, 0, FlagFigures.NONE), past(1, 5, 0, FlagFigures.NONE),
                 past(2, 6, 0, FlagFigures.NONE));
 
-        assertThat(said(Measure.LATE, three)).containsExactly("2 of 3 classes ended on time, within 5 min of the "
+        assertThat(said(Measure.LATE, three)).containsExactly("2 of 3 classes ended on time, at most 5 min after the "
                 + "promise; the middle one was 5 min later.", "That is too few to tell whether it changes.");
         assertThat(said(Measure.IDLE, three).get(0))
                 .isEqualTo("In the middle of 3 classes a seat had nothing to do for 2 min of its wait.");
@@ -65,7 +65,7 @@ class HistoryWordsTest {
     @Test void a_fall_without_exception_is_told_with_its_days_and_its_size() {
         List<PastClass> ten = IntStream.range(0, 10).mapToObj(w -> past(w, 20 - 2 * w, 0, FlagFigures.NONE)).toList();
 
-        assertThat(said(Measure.LATE, ten)).containsExactly("2 of 10 classes ended on time, within 5 min of the "
+        assertThat(said(Measure.LATE, ten)).containsExactly("2 of 10 classes ended on time, at most 5 min after the "
                 + "promise; the middle one was 11 min later.",
                 "From 4 March 2026 to 6 May 2026 it went down, by about 18 min.");
     }
@@ -104,9 +104,11 @@ class HistoryWordsTest {
 
     @Test void one_class_is_not_told_as_many() {
         assertThat(said(Measure.LATE, List.of(past(0, 0, 0, FlagFigures.NONE))).get(0))
-                .isEqualTo("The one class ended on time, within 5 min of the promise: it was just at it.");
+                .isEqualTo("The one class ended on time, at most 5 min after the promise: it was just at it.");
+        assertThat(said(Measure.LATE, List.of(past(0, -12, 0, FlagFigures.NONE))).get(0))
+                .isEqualTo("The one class ended on time, at most 5 min after the promise: it was 12 min sooner.");
         assertThat(said(Measure.LATE, List.of(past(0, 9, 0, FlagFigures.NONE))).get(0))
-                .isEqualTo("The one class did not end on time, within 5 min of the promise: it was 9 min later.");
+                .isEqualTo("The one class did not end on time, at most 5 min after the promise: it was 9 min later.");
     }
 
     @Test void nothing_is_told_of_nothing() {

@@ -9,6 +9,7 @@ import benchpace.words.EveningWords;
 import benchpace.words.Phrases;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Says what a class would have saved with one thing changed: a likely saving, what it rests on, and never a fact. */
 public final class WhatIfWords {
@@ -109,7 +110,8 @@ public final class WhatIfWords {
             return "Assumes that you open it as you opened the others here.";
         } else if (change instanceof Change.Beforehand c) {
             return "Assumes that the other steps take as long. For you it is about "
-                    + minutes(c.seats() * c.medianMinutes()) + " of work before the class, " + c.seats() + " times "
+                    + minutes(c.seats() * (double) Math.round(c.medianMinutes())) + " of work before the class, "
+                    + c.seats() + " times "
                     + minutes(c.medianMinutes()) + ".";
         } else if (change instanceof Change.MoreStations) {
             return "Assumes that it is as quick as the others, and that steps take as long.";
@@ -117,17 +119,24 @@ public final class WhatIfWords {
             return "Same shape, less wax; steps take as long, the cure is computed anew. Assumes that candles are "
                     + "tried as much sooner as they are ready.";
         } else if (change instanceof Change.Earlier c) {
-            return "Assumes " + Phrases.and(ways(c, plan)) + ".";
+            List<String> ways = ways(c, plan);
+            return ways.isEmpty() ? "Assumes that steps take as long." : "Assumes " + Phrases.and(ways) + ".";
         }
         throw new IllegalStateException("a change without words: " + change);
     }
 
+    /** Less than half a minute is not worth a word. */
     private static List<String> ways(Change.Earlier change, Plan plan) {
         List<String> ways = new ArrayList<>();
-        change.talks().forEach((k, m) -> ways.add("that \"" + name(plan, k) + "\" is " + minutes(m) + " shorter"));
-        change.openings().forEach((k, m) -> ways.add("that \"" + name(plan, k) + "\" is opened " + minutes(m)
-                + " sooner"));
+        change.talks().forEach((k, m) -> said(m, "that \"" + name(plan, k) + "\" is ", " shorter")
+                .ifPresent(ways::add));
+        change.openings().forEach((k, m) -> said(m, "that \"" + name(plan, k) + "\" is opened ", " sooner")
+                .ifPresent(ways::add));
         return ways;
+    }
+
+    private static Optional<String> said(double minutes, String before, String after) {
+        return Math.round(minutes) == 0 ? Optional.empty() : Optional.of(before + minutes(minutes) + after);
     }
 
     /** What to do about a change that no plan can hold. */
