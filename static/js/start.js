@@ -59,6 +59,7 @@ onSubmit('sign-out-form', 'sign-out-answer', () => ask('/api/unpair', { method: 
 
 dialogue.start();
 pairByLink();
+window.addEventListener('hashchange', pairByLink); // a link put into the address of this very page loads nothing anew
 leftOver.start();
 watch.start();
 

@@ -214,6 +214,15 @@ class BoardScreensTest extends LiveScreens {
         assertThat(device.page().url()).doesNotContain("key=");
     }
 
+    @Test void the_link_pairs_also_where_the_start_page_stands_open_already() {
+        Device device = here(Device.tablet(board, browser)).at("/");
+        assertThat(device.find("#pair-form")).isVisible();
+
+        device.page().evaluate("key => { location.hash = 'key=' + key; }", board.access().keys().newInstructorKey());
+
+        assertThat(device.find(".paired")).containsText("instructor");
+    }
+
     @Test void a_class_is_set_up_in_the_browser() {
         Device tablet = tablet().at("/");
 
