@@ -1,5 +1,6 @@
 package benchpace.history;
 
+import benchpace.report.Medians;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

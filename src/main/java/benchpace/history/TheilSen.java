@@ -1,5 +1,6 @@
 package benchpace.history;
 
+import benchpace.report.Medians;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 

@@ -201,9 +201,8 @@ public record Hindsight(List<Judged> flags, List<Missed> missed) {
         }
 
         private static OptionalDouble middle(DoubleStream values) {
-            double[] sorted = values.sorted().toArray();
-            return sorted.length < LEAST_SEATS ? OptionalDouble.empty()
-                    : OptionalDouble.of((sorted[(sorted.length - 1) / 2] + sorted[sorted.length / 2]) / 2);
+            double[] all = values.toArray();
+            return all.length < LEAST_SEATS ? OptionalDouble.empty() : OptionalDouble.of(Medians.of(all));
         }
     }
 }

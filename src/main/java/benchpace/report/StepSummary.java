@@ -48,8 +48,7 @@ public record StepSummary(int step, double plannedMinutes, int seats, double lea
         }
         spent.sort(Comparator.comparing(Spent::minutes));
         Spent most = spent.get(spent.size() - 1);
-        int half = spent.size() / 2;
-        double median = (spent.get(half).minutes() + spent.get(spent.size() - 1 - half).minutes()) / 2;
+        double median = Medians.of(spent.stream().mapToDouble(Spent::minutes).toArray());
         return Optional.of(new StepSummary(step, track.steps().get(step).planMinutes(), spent.size(),
                 spent.get(0).minutes(), median, most.minutes(), most.seat()));
     }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import benchpace.history.Trend.Said;
+import benchpace.report.Medians;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayNameGeneration;

@@ -5,6 +5,7 @@ import benchpace.plan.Plan;
 import benchpace.plan.PlanVariants;
 import benchpace.plan.Step;
 import benchpace.plan.StepKind;
+import benchpace.report.Medians;
 import benchpace.report.StepSummary;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -84,9 +85,8 @@ final class Changes {
     }
 
     private double waitedForOpening(int k) {
-        double[] waits = IntStream.range(0, track.seats().size()).filter(i -> asWas.does(i, k))
-                .mapToDouble(i -> Math.max(0, played.opened()[k] - readyFor(i, k))).sorted().toArray();
-        return 0.5 * (waits[(waits.length - 1) / 2] + waits[waits.length / 2]);
+        return Medians.of(IntStream.range(0, track.seats().size()).filter(i -> asWas.does(i, k))
+                .mapToDouble(i -> Math.max(0, played.opened()[k] - readyFor(i, k))).toArray());
     }
 
     private double readyFor(int i, int k) {

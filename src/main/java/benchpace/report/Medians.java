@@ -1,4 +1,4 @@
-package benchpace.history;
+package benchpace.report;
 
 import java.util.Arrays;
 
