@@ -73,9 +73,9 @@ public final class TrendWords {
                     + (middle < LEAST_MINUTES ? "less than a minute" : HistoryWords.minutes(middle)) + " of its wait.";
             case FLAGS -> sum(figures, f -> f.flags().raised()) == 0 ? "Nobody was flagged in "
                     + HistoryWords.classes(figures.size()) + "."
-                    : of(figures.size()) + flags(middle) + ". Of all of them answered: "
+                    : of(figures.size()) + flags(middle) + ". Answered: "
                     + sum(figures, f -> f.flags().answered()) + " of " + sum(figures, f -> f.flags().raised())
-                    + "; wrong in hindsight: " + sum(figures, f -> f.flags().wrong()) + ".";
+                    + " in all; wrong in hindsight: " + sum(figures, f -> f.flags().wrong()) + ".";
             case ANSWERS -> of(figures.size()) + "half of the answers came within " + HistoryWords.minutes(middle)
                     + ".";
             case CURE -> of(figures.size()) + "candles were judged set " + HistoryWords.later(middle) + "; "

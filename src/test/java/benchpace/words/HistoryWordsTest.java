@@ -82,8 +82,8 @@ class HistoryWordsTest {
                 past(1, 0, 0, new FlagFigures(1, 1, OptionalDouble.of(4), 0)),
                 past(2, 0, 0, new FlagFigures(2, 1, OptionalDouble.of(2), 0)));
 
-        assertThat(said(Measure.FLAGS, three).get(0)).isEqualTo("In the middle of 3 classes there were 2 flags. Of all "
-                + "of them answered: 4 of 6; wrong in hindsight: 1.");
+        assertThat(said(Measure.FLAGS, three).get(0)).isEqualTo("In the middle of 3 classes there were 2 flags. "
+                + "Answered: 4 of 6 in all; wrong in hindsight: 1.");
         assertThat(said(Measure.ANSWERS, three).get(0))
                 .isEqualTo("In the middle of 3 classes half of the answers came within 2 min.");
     }

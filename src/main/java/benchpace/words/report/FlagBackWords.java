@@ -29,13 +29,14 @@ public final class FlagBackWords {
         return HistoryWords.answers(FiguresMaker.flags(flags, 0));
     }
 
-    /** "Looking back, 2 were right, 1 was wrong."; empty without any. */
+    /** "Looking back, 2 were right, 1 was wrong.", of a single flag "it was right"; empty without any. */
     public static String verdicts(Hindsight hindsight) {
         List<String> counts = new ArrayList<>();
         for (Verdict verdict : Verdict.values()) {
             int count = hindsight.count(verdict);
             if (count > 0) {
-                counts.add(count + (count == 1 ? " was " : " were ") + switch (verdict) {
+                String were = count == 1 ? " was " : " were ";
+                counts.add((hindsight.flags().size() == 1 ? "it was " : count + were) + switch (verdict) {
                     case RIGHT -> "right";
                     case WRONG -> "wrong";
                     case OPEN -> "neither for certain";
