@@ -123,7 +123,8 @@ final class Reenactment {
     /** Takes each step apart; when each seat was through with the last one, endless if it never was. */
     private double[] learn(TickedTimes times) {
         double[] at = arrived.clone();
-        double[] heardSince = heardNothing();
+        double[] heardSince = new double[seats];
+        Arrays.fill(heardSince, NEVER);
         double before = 0;
         for (int k = 0; k <= last; k++) {
             double opened = track.steps().get(k).led() ? track.openedMinutes().get(k) : NEVER;
@@ -151,12 +152,6 @@ final class Reenactment {
             }
         }
         return at;
-    }
-
-    private double[] heardNothing() {
-        double[] since = new double[seats];
-        Arrays.fill(since, NEVER);
-        return since;
     }
 
     /** Whoever still hears a talk when a step is opened hears no more of it. */
@@ -292,26 +287,30 @@ final class Reenactment {
 
     // ---- once more
 
-    /** The class with something otherwise. */
+    /**
+     * The class with something otherwise. What lies between two openings is gone through twice: to learn when the
+     * second comes, and then knowing it, as talks that are still heard are over with it.
+     */
     Played played(Otherwise other) {
         double[] at = arrived.clone();
-        double[] heardSince = heardNothing();
+        double[] atOpening = at;
+        int since = 0;
         double[] opened = new double[last + 1];
         double[][] done = new double[seats][last + 1];
         double before = 0;
         for (int k = 0; k <= last; k++) {
             opened[k] = Double.NaN;
-            if (!other.left[k]) {
-                if (other.led == k || opens[k] && other.freed != k) {
-                    before = opened(k, before, at, other);
-                    opened[k] = before;
-                    cutShort(before, at, heardSince);
+            if (!other.left[k] && (other.led == k || opens[k] && other.freed != k)) {
+                before = opened(k, before, at, other);
+                opened[k] = before;
+                at = atOpening;
+                for (int again = since; again < k; again++) {
+                    at = pass(again, opened[again], at, before, other, done);
                 }
-                pass(k, opened[k], at, heardSince, other);
+                atOpening = at;
+                since = k;
             }
-            for (int i = 0; i < seats; i++) {
-                done[i][k] = at[i];
-            }
+            at = pass(k, opened[k], at, NEVER, other, done);
         }
         double[] ready = new double[candles.length];
         for (int c = 0; c < ready.length; c++) {
@@ -336,26 +335,39 @@ final class Reenactment {
         return base + Math.max(Math.min(0, lag[k]), lag[k] - (opensATalk ? 0 : other.sooner[k]));
     }
 
-    private void pass(int k, double opened, double[] at, double[] heardSince, Otherwise other) {
+    /** When each seat is through with a step. @param over when talks are over, endless if nothing is opened */
+    private double[] pass(int k, double opened, double[] at, double over, Otherwise other, double[][] done) {
+        double[] through = other.left[k] ? at.clone() : new double[seats];
+        if (!other.left[k]) {
+            double[] turn = turns(k, opened, at, other);
+            boolean talk = track.steps().get(k).kind() == WorkKind.TALK;
+            for (int i = 0; i < seats; i++) {
+                double shorter = other.less[i][k] + (talk ? other.sooner[k] : 0);
+                double end = turn[i] + Math.max(0, work[i][k] - shorter);
+                double heard = talk ? Math.max(turn[i], Math.min(end, over)) : end;
+                through[i] = does[i][k] ? heard : NEVER;
+            }
+        }
+        IntStream.range(0, seats).forEach(i -> done[i][k] = through[i]);
+        return through;
+    }
+
+    /** When each seat can begin with a step. */
+    private double[] turns(int k, double opened, double[] at, Otherwise other) {
         double[] came = new double[seats];
         for (int i = 0; i < seats; i++) {
             boolean held = !Double.isNaN(opened) && (other.led == k || waits[i][k]);
             came[i] = does[i][k] ? Math.max(held ? Math.max(at[i], opened) : at[i], back[i][k]) : NEVER;
         }
         PaceStep step = track.steps().get(k);
-        double[] turn = came;
-        if (step.stations().isPresent() && step.kind().isWorked()) {
-            int atOnce = other.atOnce[k] > 0 ? other.atOnce[k] : step.stations().get().atOnce();
-            turn = queued(k, atOnce, came);
-            for (int i = 0; i < seats; i++) {
-                turn[i] = Math.max(came[i], turn[i] + late[i][k]);
-            }
+        if (step.stations().isEmpty() || !step.kind().isWorked()) {
+            return came;
         }
+        double[] turn = queued(k, other.atOnce[k] > 0 ? other.atOnce[k] : step.stations().get().atOnce(), came);
         for (int i = 0; i < seats; i++) {
-            double shorter = other.less[i][k] + (step.kind() == WorkKind.TALK ? other.sooner[k] : 0);
-            at[i] = does[i][k] ? turn[i] + Math.max(0, work[i][k] - shorter) : NEVER;
-            heardSince[i] = does[i][k] && step.kind() == WorkKind.TALK ? turn[i] : NEVER;
+            turn[i] = Math.max(came[i], turn[i] + late[i][k]);
         }
+        return turn;
     }
 
     // ---- what it shows

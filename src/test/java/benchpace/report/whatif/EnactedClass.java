@@ -40,6 +40,19 @@ final class EnactedClass {
             return new Cast(steps, arrives, work, few, other, cure);
         }
 
+        /**
+         * The same class, its instructor as strict as it shows: when a talk is over for all at once, or a step waited
+         * for its turn only, more were ready than had to be, and no record tells how few would have done.
+         */
+        Cast asStrictAsItShows() {
+            int[] missing = new EnactedClass(this).missing;
+            int[] shown = few.clone();
+            for (int k = 1; k < shown.length; k++) {
+                shown[k] = steps.get(k).led() ? missing[k] : few[k];
+            }
+            return new Cast(steps, arrives, work, shown, lag, cure);
+        }
+
         /** The same without a step. */
         Cast without(int step) {
             List<PaceStep> left = new ArrayList<>(steps);
@@ -79,6 +92,8 @@ final class EnactedClass {
     private final int[] taken;
     private long order;
 
+    /** How many were not ready when a step was opened. */
+    final int[] missing;
     final double[] opened;
     final double[][] done;
 
@@ -91,6 +106,7 @@ final class EnactedClass {
         hearing = new int[cast.seats()];
         begun = new int[cast.seats()];
         taken = new int[steps];
+        missing = new int[steps];
         opened = new double[steps];
         done = new double[cast.seats()][steps];
         for (int k = 0; k < steps; k++) {
@@ -178,11 +194,7 @@ final class EnactedClass {
             if (!cast.steps().get(k).led() || open[k]) {
                 continue;
             }
-            int notReady = 0;
-            for (int i = 0; i < cast.seats(); i++) {
-                notReady += next[i] < k ? 1 : 0;
-            }
-            if (!called[k] && notReady <= cast.few()[k]) {
+            if (!called[k] && notReady(k) <= cast.few()[k]) {
                 called[k] = true;
                 int step = k;
                 later(now + cast.lag()[k], () -> open(step, now + cast.lag()[step]));
@@ -191,9 +203,18 @@ final class EnactedClass {
         }
     }
 
+    private int notReady(int k) {
+        int count = 0;
+        for (int at : next) {
+            count += at < k ? 1 : 0;
+        }
+        return count;
+    }
+
     private void open(int k, double now) {
         open[k] = true;
         opened[k] = now;
+        missing[k] = notReady(k);
         for (int i = 0; i < cast.seats(); i++) {
             if (hearing[i] >= 0 && hearing[i] < k) {
                 through(i, hearing[i], now);

@@ -65,7 +65,7 @@ class WhatIfBruteForceProperties {
     }
 
     private static Cast cast(long seed, boolean stations) {
-        return cast(new SplittableRandom(seed), stations);
+        return cast(new SplittableRandom(seed), stations).asStrictAsItShows();
     }
 
     private static ClassTrack prompt(Cast cast, EnactedClass enacted) {
