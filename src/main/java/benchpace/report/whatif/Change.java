@@ -3,7 +3,10 @@ package benchpace.report.whatif;
 import benchpace.plan.Plan;
 import java.util.Collections;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** One thing that might have been otherwise in a class, with what the class shows of it. Steps by their index. */
 public sealed interface Change {
@@ -22,6 +25,24 @@ public sealed interface Change {
             return "earlier-" + id(plan, c.step());
         }
         return this instanceof MoreHelp ? "helper" : "smaller";
+    }
+
+    /** The steps that it makes otherwise, moved ones by half a minute or more; none if it speaks of no step. */
+    default Set<Integer> steps() {
+        if (this instanceof Free c) {
+            return Set.of(c.step());
+        } else if (this instanceof Led c) {
+            return Set.of(c.step());
+        } else if (this instanceof Beforehand c) {
+            return Set.of(c.step());
+        } else if (this instanceof MoreStations c) {
+            return Set.of(c.step());
+        } else if (this instanceof Earlier c) {
+            return Stream.concat(Stream.of(c.step()), Stream.of(c.talks(), c.openings())
+                            .flatMap(moved -> moved.entrySet().stream()).filter(e -> e.getValue() >= 0.5)
+                            .map(Map.Entry::getKey)).collect(Collectors.toUnmodifiableSet());
+        }
+        return Set.of();
     }
 
     private static String id(Plan plan, int step) {

@@ -13,11 +13,10 @@ import benchpace.pace.forecast.Lots;
 import benchpace.report.CandleTime;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 
@@ -92,12 +91,22 @@ public final class WhatIf {
         return List.copyOf(answers);
     }
 
-    /** Those worth a suggestion, at most three and one of a kind: what saves most, and most surely, first. */
+    /**
+     * Those worth a suggestion, at most three, one of a kind and one of a step: what saves most, and most surely,
+     * first. Two of one step could not both be made.
+     */
     public static List<Answer> suggestions(List<Answer> answers) {
-        Set<Class<?>> kinds = new HashSet<>();
-        return answers.stream().filter(a -> a.saving().p10() >= LEAST_MINUTES)
+        List<Answer> suggestions = new ArrayList<>();
+        answers.stream().filter(a -> a.saving().p10() >= LEAST_MINUTES)
                 .sorted(Comparator.comparingDouble(a -> -a.saving().p50() * a.saving().sure()))
-                .filter(a -> kinds.add(a.change().getClass())).limit(MOST_SUGGESTIONS).toList();
+                .filter(a -> suggestions.stream().noneMatch(s -> alike(s.change(), a.change())))
+                .limit(MOST_SUGGESTIONS).forEachOrdered(suggestions::add);
+        return List.copyOf(suggestions);
+    }
+
+    /** Of one kind, or of one step. */
+    private static boolean alike(Change one, Change other) {
+        return one.getClass() == other.getClass() || !Collections.disjoint(one.steps(), other.steps());
     }
 
     private Otherwise nothing() {
