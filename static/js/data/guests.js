@@ -1,6 +1,7 @@
 // How long guests' names are kept. What would be forgotten at once is asked about first.
 
 import { ask } from '../api.js';
+import * as again from '../again.js';
 import { asked } from '../dialogue.js';
 import { onSubmit, say, submit } from '../submit.js';
 
@@ -9,7 +10,7 @@ const PLACE = 'days-answer';
 /** @param {{days: number | null, sure?: true}} body */
 const choose = (body) => ask('/api/settings/forget-guests', { method: 'PUT', body });
 
-const reload = () => location.reload();
+const reload = () => again.show('guests-title');
 
 export function start() {
   const form = document.getElementById('days-form');

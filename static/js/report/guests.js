@@ -1,6 +1,7 @@
 // The guests of a class that is over are forgotten, once that was asked.
 
 import { ask } from '../api.js';
+import * as again from '../again.js';
 import { submit } from '../submit.js';
 
 export function start() {
@@ -11,7 +12,7 @@ export function start() {
     submit(button, document.getElementById('forget-answer'),
       () => ask(`/api/classes/${classId}/forget-guests`, { method: 'POST' }), () => {
         navigator.serviceWorker?.controller?.postMessage({ forget: true }); // its kept pages still have the names
-        location.reload();
+        again.show('guests-title');
       });
   });
 }
