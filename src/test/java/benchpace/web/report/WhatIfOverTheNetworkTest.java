@@ -6,7 +6,6 @@ import benchpace.web.Reply;
 import benchpace.web.TestBoard;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Path;
-import java.time.Duration;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -51,33 +50,8 @@ class WhatIfOverTheNetworkTest {
         throw new AssertionError("no answer to " + change);
     }
 
-    private void allFinish(String step, int minutes) {
-        board.testClock().advanceMinutes(minutes);
-        for (int seat = 1; seat <= 8; seat++) {
-            if (seat != 4 || !step.equals("wicks")) {
-                board.testClock().advance(Duration.ofSeconds(4));
-                board.tap(id, TestBoard.finish(seat, step)).ok();
-            }
-        }
-    }
-
-    /** Seat 4 needs 12 minutes more for its wick, and all wait for it. */
     private void poured() {
-        board.tap(id, TestBoard.opening("welcome")).ok();
-        board.testClock().advanceMinutes(5);
-        allFinish("vessel", 3);
-        board.tap(id, TestBoard.opening("wicks")).ok();
-        allFinish("wicks", 4);
-        board.testClock().advanceMinutes(12);
-        board.tap(id, TestBoard.finish(4, "wicks")).ok();
-        board.tap(id, TestBoard.opening("fragrance")).ok();
-        allFinish("fragrance", 5);
-        board.tap(id, TestBoard.opening("before-wax")).ok();
-        board.testClock().advanceMinutes(2);
-        board.tap(id, TestBoard.opening("mix")).ok();
-        allFinish("mix", 4);
-        board.tap(id, TestBoard.opening("pour")).ok();
-        allFinish("pour", 3);
+        SlowWick.pour(board, id);
     }
 
     @Test void before_every_candle_is_poured_it_says_so_and_nothing_else() {
