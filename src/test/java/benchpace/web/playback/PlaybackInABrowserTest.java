@@ -7,6 +7,7 @@ import benchpace.web.AccessibilityTest;
 import benchpace.web.Device;
 import benchpace.web.LiveScreens;
 import benchpace.web.TestBoard;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
@@ -124,6 +125,29 @@ class PlaybackInABrowserTest extends LiveScreens {
             assertThat((Boolean) device.page().evaluate("() => document.documentElement.scrollWidth <= innerWidth"))
                     .as("nothing to the side of " + device.page().url()).isTrue();
         }
+    }
+
+    @Test void no_step_is_cut_by_the_band_beside_the_table() {
+        Device table = table();
+        int steps = 0;
+        for (JsonNode mark : board.get("/api/playbacks/" + id, board.instructor()).json().get("marks")) {
+            if (mark.get("words").asText().startsWith("Opened ")) {
+                set("{\"at\":\"" + mark.get("at").asText() + "\"}");
+                assertThat(table.find(".now__heading")).containsText(mark.get("words").asText().substring(7));
+                steps++;
+                for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
+                    table.page().emulateMedia(new Page.EmulateMediaOptions().setColorScheme(scheme));
+                    table.page().waitForFunction("""
+                            () => {
+                              const talk = document.querySelector('.lead__talk');
+                              const low = document.querySelector('.lead').getBoundingClientRect().bottom;
+                              return talk.scrollHeight <= talk.clientHeight
+                                  && low <= document.getElementById('playback').getBoundingClientRect().top;
+                            }""");
+                }
+            }
+        }
+        assertThat(steps).isGreaterThan(6);
     }
 
     @Test void a_helper_moves_what_was_opened_on_that_phone_and_only_watches_the_others() {
