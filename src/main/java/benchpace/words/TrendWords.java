@@ -70,15 +70,15 @@ public final class TrendWords {
         return switch (measure) {
             case LATE -> punctual(figures, middle);
             case IDLE -> of(figures.size()) + "a seat had nothing to do for "
-                    + (middle < LEAST_MINUTES ? "less than a minute" : HistoryWords.minutes(middle)) + " of its wait.";
+                    + (middle < LEAST_MINUTES ? "less than a minute" : FiguresWords.minutes(middle)) + " of its wait.";
             case FLAGS -> sum(figures, f -> f.flags().raised()) == 0 ? "Nobody was flagged in "
                     + HistoryWords.classes(figures.size()) + "."
                     : of(figures.size()) + flags(middle) + ". Answered: "
                     + sum(figures, f -> f.flags().answered()) + " of " + sum(figures, f -> f.flags().raised())
                     + " in all; wrong in hindsight: " + sum(figures, f -> f.flags().wrong()) + ".";
-            case ANSWERS -> of(figures.size()) + "half of the answers came within " + HistoryWords.minutes(middle)
+            case ANSWERS -> of(figures.size()) + "half of the answers came within " + FiguresWords.minutes(middle)
                     + ".";
-            case CURE -> of(figures.size()) + "candles were judged set " + HistoryWords.later(middle) + "; "
+            case CURE -> of(figures.size()) + "candles were judged set " + FiguresWords.later(middle) + "; "
                     + sum(figures, f -> f.cures().inRange()) + " of " + sum(figures, f -> f.cures().judged())
                     + " lay within the range said of them.";
         };
@@ -142,7 +142,7 @@ public final class TrendWords {
 
     /** "Wicks", "Openings after all were done". */
     public static String name(WhatCost cost) {
-        return Phrases.sentence(cost.cause() == Cause.STEP ? cost.step() : HistoryWords.what(cost.cause()));
+        return Phrases.sentence(cost.cause() == Cause.STEP ? cost.step() : FiguresWords.what(cost.cause()));
     }
 
     /** What cost most, in sentences. @param costs the costliest first @param classes how many they rest on */

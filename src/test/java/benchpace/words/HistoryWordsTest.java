@@ -124,15 +124,7 @@ class HistoryWordsTest {
         ClassFigures figures = past.figures().orElseThrow();
 
         assertThat(HistoryWords.badge(figures)).isEqualTo("Late by 7 min");
-        assertThat(HistoryWords.ended(figures, TIMES)).isEqualTo("Ended at 20:07, 7 min after the promised 20:00.");
-        assertThat(HistoryWords.ready(figures, TIMES))
-                .isEqualTo("The last candle was judged set at 20:00, just at the planned 20:00.");
         assertThat(HistoryWords.held(past, figures)).isEqualTo("Held by Wicks, 6 min.");
-        assertThat(HistoryWords.idle(figures)).isEqualTo("16 idle minutes in the wait of 8 seats.");
-        assertThat(HistoryWords.flags(figures.flags()))
-                .isEqualTo("5 flags, 4 answered, half of them within 2 min. One was wrong in hindsight.");
-        assertThat(HistoryWords.cures(figures.cures())).isEqualTo("4 candles tried by hand, 3 of them within the "
-                + "range said, in the mean 2 min sooner than likely.");
         assertThat(HistoryWords.shelved(2)).isEqualTo("2 candles went to the shelf.");
     }
 }

@@ -38,7 +38,8 @@ public final class FiguresMaker {
                 report.hindsight().map(h -> h.count(Hindsight.Verdict.WRONG)).orElse(0)), cures(report.cures())));
     }
 
-    private static ReadyBy readyBy(ClassReport.ReadyBy told) {
+    /** Who told that a candle was ready. */
+    public static ReadyBy readyBy(ClassReport.ReadyBy told) {
         return switch (told) {
             case JUDGED -> ReadyBy.HAND_TEST;
             case SETTLED -> ReadyBy.NEXT_STEP;
@@ -66,7 +67,8 @@ public final class FiguresMaker {
                 answers.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(Medians.of(answers)), wrong);
     }
 
-    private static CureFigures cures(List<CureJudged> cures) {
+    /** How the candles that were tried by hand were foretold. */
+    public static CureFigures cures(List<CureJudged> cures) {
         return new CureFigures(cures.size(), (int) cures.stream().filter(CureJudged::withinRange).count(),
                 cures.stream().mapToDouble(CureJudged::laterMinutes).average());
     }

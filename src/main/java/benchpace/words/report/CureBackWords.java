@@ -1,6 +1,8 @@
 package benchpace.words.report;
 
+import benchpace.board.view.FiguresMaker;
 import benchpace.report.CureJudged;
+import benchpace.words.FiguresWords;
 import benchpace.words.Phrases;
 import java.util.List;
 
@@ -8,14 +10,9 @@ import java.util.List;
 public final class CureBackWords {
     private CureBackWords() { }
 
-    /** "4 of 6 hand tests came within what was said at the pour."; empty without any. */
+    /** "4 of 6 hand tests came within what was said at the pour, in the mean 3 min later than likely."; or empty. */
     public static String all(List<CureJudged> cures) {
-        long within = cures.stream().filter(CureJudged::withinRange).count();
-        return cures.isEmpty() ? "" : cures.size() == 1
-                ? "The one hand test came " + (within == 1 ? "within" : "outside") + " what was said at the pour."
-                : (within == cures.size() ? "All " + within : within == 0 ? "None" : String.valueOf(within))
-                + (within == cures.size() ? "" : " of " + cures.size()) + " hand tests came within what was said at "
-                + "the pour.";
+        return FiguresWords.cures(FiguresMaker.cures(cures));
     }
 
     /** "8 min later", "3 min sooner", "just then"; whole minutes. */

@@ -5,10 +5,11 @@ import benchpace.pace.Level;
 import benchpace.report.FlagSpan;
 import benchpace.report.Hindsight;
 import benchpace.report.Hindsight.Verdict;
-import benchpace.words.HistoryWords;
+import benchpace.words.FiguresWords;
 import benchpace.words.Phrases;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** How flags were answered, and whether they were right. */
 public final class FlagBackWords {
@@ -24,26 +25,30 @@ public final class FlagBackWords {
                 : "not answered";
     }
 
-    /** "3 flags, all answered, half of them within 2 min."; empty without any. */
-    public static String answers(List<FlagSpan> flags) {
-        return HistoryWords.answers(FiguresMaker.flags(flags, 0));
+    /** "3 flags, all answered, half of them within 2 min. One was wrong in hindsight."; "Nobody was flagged." */
+    public static String all(List<FlagSpan> flags, Optional<Hindsight> hindsight) {
+        return FiguresWords.flags(FiguresMaker.flags(flags, hindsight.map(h -> h.count(Verdict.WRONG)).orElse(0)));
     }
 
-    /** "Looking back, 2 were right, 1 was wrong.", of a single flag "it was right"; empty without any. */
+    /** "3 flags, all answered, half of them within 2 min."; empty without any. */
+    public static String answers(List<FlagSpan> flags) {
+        return FiguresWords.answers(FiguresMaker.flags(flags, 0));
+    }
+
+    /**
+     * What those were that were not wrong: "Of the others 2 were right and 1 was neither for certain.", "Looking back,
+     * 3 were right.", of a single flag "Looking back, it was right."; empty if there are none.
+     */
     public static String verdicts(Hindsight hindsight) {
-        List<String> counts = new ArrayList<>();
-        for (Verdict verdict : Verdict.values()) {
-            int count = hindsight.count(verdict);
-            if (count > 0) {
-                String were = count == 1 ? " was " : " were ";
-                counts.add((hindsight.flags().size() == 1 ? "it was " : count + were) + switch (verdict) {
-                    case RIGHT -> "right";
-                    case WRONG -> "wrong";
-                    case OPEN -> "neither for certain";
-                });
-            }
-        }
-        return counts.isEmpty() ? "" : "Looking back, " + Phrases.and(counts) + ".";
+        List<String> counts = Stream.of(Verdict.RIGHT, Verdict.OPEN).filter(v -> hindsight.count(v) > 0)
+                .map(v -> verdict(v, hindsight.count(v), hindsight.flags().size() == 1)).toList();
+        return counts.isEmpty() ? "" : (hindsight.count(Verdict.WRONG) > 0 ? "Of the others " : "Looking back, ")
+                + Phrases.and(counts) + ".";
+    }
+
+    private static String verdict(Verdict verdict, int count, boolean single) {
+        return (single ? "it was " : count == 1 ? "1 was " : count + " were ")
+                + (verdict == Verdict.RIGHT ? "right" : "neither for certain");
     }
 
     /** "right: the class waited for it". */

@@ -1,9 +1,11 @@
 package benchpace.words.report;
 
 import benchpace.board.view.ClassReport;
+import benchpace.history.Cause;
 import benchpace.report.Part;
 import benchpace.report.StepSummary;
 import benchpace.report.WhatHeld;
+import benchpace.words.FiguresWords;
 import benchpace.words.Phrases;
 
 /** What held a class, in words. */
@@ -17,28 +19,24 @@ public record HeldWords(ClassReport report) {
         return "Seat " + seat + (name.isEmpty() ? "" : ", " + name);
     }
 
-    /** What else than steps and seats held it. @param seat whose candle was the last */
-    public String kind(Part.Kind kind, int seat) {
-        return switch (kind) {
-            case BEGINNING -> "Guests who began late";
-            case START -> "The class begun late";
-            case OPENING -> "Openings, after all were done";
-            case OVERTIME -> "Talks beyond their time";
-            case TALK, STEP -> "Talks";
-            case POURED_AGAIN -> "Poured again";
-            case CURE -> switch (report.readyBy(seat)) {
-                case JUDGED -> "From the pour to the hand test";
-                case SETTLED -> "From the pour until it was taken in hand";
-                case LIKELY -> "Candles slower to set than planned";
-            };
-        };
+    /** What else than steps and seats held it: "Openings after all were done". */
+    public static String kind(Part.Kind kind) {
+        return what(Cause.of(kind));
     }
 
-    /** What is said where no step, seat or wait alone held the class. */
-    public String smooth(WhatHeld held) {
-        return held.links().stream().anyMatch(WhatHeld.Link::isOver)
-                ? "Nothing alone held the class: where it took longer, several were slow at once."
-                : "Nothing held the class: it went by its plan.";
+    /** "Guests away from the table". */
+    public static String away() {
+        return what(Cause.AWAY);
+    }
+
+    private static String what(Cause cause) {
+        return Phrases.sentence(FiguresWords.what(cause));
+    }
+
+    /** What is said where no step and no wait alone held the class. @param seats whether seats did */
+    public String smooth(WhatHeld held, boolean seats) {
+        return FiguresWords.nothingHeld() + (seats ? "" : held.links().stream().anyMatch(WhatHeld.Link::isOver)
+                ? " Where it took longer, several were slow at once." : " It went by its plan.");
     }
 
     /** "Seat 4 at Set the wick, away for 3 min". */

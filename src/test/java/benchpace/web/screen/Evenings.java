@@ -294,6 +294,15 @@ public final class Evenings {
 
     /** Over, with seat 4 slow at its wick, three candles trimmed that nobody had tried, and one still setting. */
     public static Evening over() {
+        return trimmed().event(110, new ClassEvent.ClassClosed());
+    }
+
+    /** The same with seat 8 tried, and then a close told of a moment before that: the tablet that has it was away. */
+    public static Evening triedAfterTheClose() {
+        return trimmed().event(112, new ClassEvent.JudgedSet(seat(8))).event(110, new ClassEvent.ClassClosed());
+    }
+
+    private static Evening trimmed() {
         Evening evening = eight().open(0, "welcome").done(8, "vessel", 1, 2, 3, 4, 5, 6, 7, 8).open(9, "wicks")
                 .done(12, "wicks", 1, 2, 3, 5, 6, 7, 8).event(18, new ClassEvent.HelpClaimed(seat(4), "MO"))
                 .done(25, "wicks", 4).open(26, "fragrance").done(31, "fragrance", Evening.seats(1, 8))
@@ -302,7 +311,7 @@ public final class Evenings {
         for (int seat : new int[] {1, 2, 3, 4}) {
             evening.event(98 + seat * 0.1, new ClassEvent.JudgedSet(seat(seat)));
         }
-        return evening.open(100, "trim").done(104, "trim", 1, 2, 5, 6, 7).event(110, new ClassEvent.ClassClosed());
+        return evening.open(100, "trim").done(104, "trim", 1, 2, 5, 6, 7);
     }
 
     private static Evening twelve() {

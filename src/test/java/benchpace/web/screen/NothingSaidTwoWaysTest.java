@@ -3,6 +3,7 @@ package benchpace.web.screen;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.board.view.ClassView;
+import benchpace.live.ClassEvent;
 import benchpace.web.screen.Telling.Said;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -72,6 +73,30 @@ class NothingSaidTwoWaysTest {
                 "next seats", "next time", "per cent set of a candle", "a seat goes next to", "a seat is at",
                 "seats at it now", "the first candle can be tried at", "who needs somebody", "why it needs somebody");
         assertThat(shared.values()).allSatisfy(times -> assertThat(times).isGreaterThanOrEqualTo(5));
+    }
+
+    /** Of classes that are over. What held one is a sentence in its row and a list on its look back. */
+    @Test void what_a_row_of_the_history_says_of_a_class_its_look_back_says_in_the_same_words() {
+        Map<String, Evening> over = new LinkedHashMap<>();
+        over.put("over", Evenings.over());
+        over.put("tried after the close", Evenings.triedAfterTheClose());
+        over.put("one seat", Evening.of("evening-pour", 1).open(0, "welcome").done(5, "vessel", 1).open(6, "wicks")
+                .done(9, "wicks", 1).open(10, "fragrance").done(13, "fragrance", 1).open(14, "mix").done(17, "mix", 1)
+                .open(18, "pour").done(20, "pour", 1).event(80, new ClassEvent.JudgedSet(Evenings.seat(1)))
+                .event(90, new ClassEvent.ClassClosed()));
+        over.put("dry", Evening.of("evening-pour", 3).open(0, "welcome").event(20, new ClassEvent.ClassClosed()));
+        for (long seed = 0; seed < 8; seed++) {
+            over.put("made up " + seed, PastEvenings.of(seed));
+        }
+        Map<String, Long> kinds = new TreeMap<>();
+        over.forEach((name, evening) -> {
+            LookedBackOnTwice twice = LookedBackOnTwice.of(evening);
+            assertThat(twice.differences()).as(name).isEmpty();
+            twice.told().forEach(kind -> kinds.merge(kind, 1L, Long::sum));
+        });
+        assertThat(kinds).as("how many classes tell it").containsOnlyKeys("cures", "ended", "flags", "held", "idle",
+                "not poured", "ready", "ready, nobody told");
+        assertThat(kinds.get("cures")).isGreaterThan(4);
     }
 
     private static String kind(String fact) {

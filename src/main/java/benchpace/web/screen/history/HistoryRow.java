@@ -3,9 +3,11 @@ package benchpace.web.screen.history;
 import benchpace.history.ClassFigures;
 import benchpace.history.PastClass;
 import benchpace.history.Punctuality;
+import benchpace.words.FiguresWords;
 import benchpace.words.HistoryWords;
 import benchpace.words.Times;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -32,9 +34,12 @@ public record HistoryRow(String id, String name, String when, String plan, Strin
     }
 
     private static List<String> sentences(PastClass past, ClassFigures figures, Times times) {
-        return Stream.of(HistoryWords.ended(figures, times), HistoryWords.ready(figures, times),
-                HistoryWords.held(past, figures), HistoryWords.idle(figures), HistoryWords.flags(figures.flags()),
-                HistoryWords.cures(figures.cures()), HistoryWords.shelved(past.shelved()))
+        return Stream.of(FiguresWords.ended(figures.ended(), figures.promised(), times),
+                figures.ready().map(at -> FiguresWords.ready(figures.readyBy(), at, figures.plannedReady(),
+                        Optional.of(figures.ended()), times)).orElseGet(FiguresWords::nonePoured),
+                HistoryWords.held(past, figures), FiguresWords.idle(figures.idleSeats(), figures.idleMinutes()),
+                FiguresWords.flags(figures.flags()), FiguresWords.cures(figures.cures()),
+                HistoryWords.shelved(past.shelved()))
                 .filter(s -> !s.isEmpty()).toList();
     }
 }

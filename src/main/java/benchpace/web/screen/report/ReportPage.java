@@ -32,9 +32,9 @@ import java.util.stream.Stream;
  * A class looked back on, on one sheet of paper.
  *
  * @param when    the evening in words
- * @param outcome when the last candle was ready, against the plan, in one or two sentences
+ * @param outcome when the last candle was ready, against the plan, and when the class ended, a sentence each
  * @param causes  what held the class, by steps, by seats and by waiting; groups in which nothing did are left out
- * @param smooth  what is said instead of causes; empty if there are some
+ * @param smooth  what is said if no step and no wait held it; empty if one did
  * @param way     what the last candle waited for, in order
  * @param candles when each was poured and ready, and how much later it could have been
  * @param steps   what each step took
@@ -93,7 +93,7 @@ public record ReportPage(Shell shell, String name, String place, String when, St
         List<Group> causes = report.held().map(reading::causes).orElse(List.of());
         return new ReportPage(shell, view.name(), view.place(), times.day(view.startsAt()), view.id(),
                 reading.outcome.sentences(), causes,
-                causes.isEmpty() ? report.held().map(reading.held::smooth).orElse("") : "",
+                report.held().map(what -> reading.smooth(what, causes)).orElse(""),
                 report.held().map(reading::way).orElse(List.of()),
                 report.held().map(reading::candles).orElse(List.of()), reading.steps(),
                 LinesChart.of(view, WIDTH, HEIGHT, report.held().map(reading::path).orElse(List.of()), times),
@@ -112,6 +112,7 @@ public record ReportPage(Shell shell, String name, String place, String when, St
 
     /** Arranges figures and words. */
     private record Reading(ClassReport report, Times times, HeldWords held, OutcomeWords outcome) {
+        private static final String SEATS = "Seats, at all steps";
         private static final double LEAST_MINUTES = 0.5;
         private static final double LEAST_ROW_MINUTES = 0.75;
 
@@ -121,10 +122,15 @@ public record ReportPage(Shell shell, String name, String place, String when, St
             List<Charge> seats = new ArrayList<>();
             what.bySeats().forEach((s, m) -> seats.add(new Charge(held.seat(s), m)));
             List<Charge> others = new ArrayList<>();
-            what.byKinds().forEach((kind, m) -> others.add(new Charge(held.kind(kind, what.lastSeat()), m)));
-            others.add(new Charge("Away from the table", what.awayMinutes()));
-            return Stream.of(group("Steps, at all seats", steps), group("Seats, at all steps", seats),
+            what.byKinds().forEach((kind, m) -> others.add(new Charge(HeldWords.kind(kind), m)));
+            others.add(new Charge(HeldWords.away(), what.awayMinutes()));
+            return Stream.of(group("Steps, at all seats", steps), group(SEATS, seats),
                     group("Waiting and setting", others)).filter(g -> !g.causes().isEmpty()).toList();
+        }
+
+        String smooth(WhatHeld what, List<Group> causes) {
+            return causes.stream().allMatch(g -> g.heading().equals(SEATS)) ? held.smooth(what, !causes.isEmpty())
+                    : "";
         }
 
         private static Group group(String heading, List<Charge> charges) {
@@ -193,7 +199,7 @@ public record ReportPage(Shell shell, String name, String place, String when, St
         }
 
         List<String> flagged() {
-            List<String> sentences = new ArrayList<>(List.of(FlagBackWords.answers(report.flags())));
+            List<String> sentences = new ArrayList<>(List.of(FlagBackWords.all(report.flags(), report.hindsight())));
             report.hindsight().ifPresent(hindsight -> {
                 sentences.add(FlagBackWords.verdicts(hindsight));
                 hindsight.missed().forEach(m -> sentences.add(FlagBackWords.missed(m, report.steps())));

@@ -9,11 +9,9 @@ import benchpace.files.Json;
 import benchpace.files.export.ClassFile;
 import benchpace.files.export.ClassJson;
 import benchpace.files.export.ClassTable;
-import benchpace.live.ClassEvent;
-import benchpace.plan.ActivityId;
-import benchpace.plan.SeatNumber;
 import benchpace.web.screen.Evening;
 import benchpace.web.screen.Evenings;
+import benchpace.web.screen.PastEvenings;
 import benchpace.web.screen.learned.LessonPanel;
 import benchpace.web.screen.shell.Role;
 import benchpace.web.screen.shell.Viewer;
@@ -28,7 +26,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Random;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -39,65 +36,6 @@ import org.junit.jupiter.api.Test;
 class OneRecordTest {
     private static final int CLASSES = 12;
     private static final Times TIMES = new Times(Evening.ZONE);
-
-    /** A class with stragglers, who leaves, pours again, joins activities, and is tried or not. */
-    private static Evening evening(long seed) {
-        Random random = new Random(seed);
-        int seats = 3 + random.nextInt(6);
-        Evening evening = Evening.of("evening-pour", seats).open(0, "welcome");
-        double at = 4;
-        for (String step : List.of("vessel", "wicks", "fragrance", "mix", "pour")) {
-            double opened = step.equals("vessel") ? 4 : at + random.nextInt(3);
-            if (!step.equals("vessel")) {
-                if (step.equals("mix")) {
-                    evening.open(opened, "before-wax");
-                }
-                evening.open(opened + 0.1, step);
-            }
-            double last = opened;
-            double[] done = new double[seats + 1];
-            for (int seat = 1; seat <= seats; seat++) {
-                done[seat] = opened + 1.5 + 3 * random.nextDouble() + (random.nextInt(8) == 0 ? 4 + 9
-                        * random.nextDouble() : 0);
-                last = Math.max(last, done[seat]);
-            }
-            for (int seat : byTime(done)) {
-                evening.done(done[seat], step, seat);
-            }
-            at = last + 0.5;
-        }
-        waited(evening, random, seats, at);
-        return evening;
-    }
-
-    private static List<Integer> byTime(double[] at) {
-        List<Integer> seats = new ArrayList<>();
-        for (int seat = 1; seat < at.length; seat++) {
-            seats.add(seat);
-        }
-        seats.sort((a, b) -> Double.compare(at[a], at[b]));
-        return seats;
-    }
-
-    private static void waited(Evening evening, Random random, int seats, double poured) {
-        for (int seat = 1; seat <= seats; seat++) {
-            double at = poured + 0.3 * seat;
-            SeatNumber number = new SeatNumber(seat);
-            switch (random.nextInt(4)) {
-                case 0 -> evening.event(at, new ClassEvent.PouredAgain(number));
-                case 1 -> evening.event(at, new ClassEvent.ActivityJoined(number, new ActivityId("labels")));
-                case 2 -> evening.event(at, new ClassEvent.SeatNoted(number, "note, \"" + seat + "\""));
-                default -> evening.event(at, new ClassEvent.SeatPaused(number));
-            }
-        }
-        for (int seat = 1; seat <= seats; seat++) {
-            if (random.nextInt(3) > 0) {
-                evening.event(poured + 50 + 2 * seat + random.nextInt(2), new ClassEvent.JudgedSet(
-                        new SeatNumber(seat)));
-            }
-        }
-        evening.open(poured + 75, "trim").event(poured + 90, new ClassEvent.ClassClosed());
-    }
 
     /** One class told three times. */
     private static final class Told {
@@ -196,7 +134,7 @@ class OneRecordTest {
         int flags = 0;
         int cures = 0;
         for (long seed = 0; seed < CLASSES; seed++) {
-            Told told = new Told(evening(seed), 200);
+            Told told = new Told(PastEvenings.of(seed), 200);
             compare(told);
             flags += told.page.flags().size();
             cures += told.page.cured().rows().size();

@@ -43,9 +43,9 @@ class ReportPageTest {
     }
 
     @Test void a_candle_still_setting_when_the_class_ended_is_told_as_that() {
-        assertThat(page(Evenings.over(), 111).outcome().get(0))
-                .startsWith("The last candle, at seat 8, was still setting "
-                        + "when the class ended, likely ready about 20:45 to 21:05, planned for 20:28.");
+        assertThat(page(Evenings.over(), 111).outcome()).startsWith(
+                "Nobody told when the last candle was set; it was planned for 20:28.",
+                "At seat 8 it was still setting when the class ended, likely ready about 20:45 to 21:05.");
     }
 
     @Test void the_last_candle_that_was_trimmed_was_set_by_then() {
@@ -54,6 +54,12 @@ class ReportPageTest {
 
         assertThat(page(trimmed, 110).outcome().get(0)).contains("was set by 20:48, 20 min after the planned 20:28")
                 .doesNotContain("likely");
+    }
+
+    @Test void a_hand_test_on_record_after_the_close_is_told_as_after_the_end() {
+        assertThat(page(Evenings.triedAfterTheClose(), 113).outcome()).containsExactly(
+                "The last candle was judged set at 20:52, after the class ended and 24 min after the planned 20:28.",
+                "It was seat 8's.", "The class ended at 20:50, 9 min after the promised 20:41.");
     }
 
     @Test void minutes_that_overlap_are_a_plain_fact_and_no_fault() {
