@@ -7,18 +7,17 @@ import benchpace.store.backup.LastBackup;
 import benchpace.store.backup.NotAsked;
 import benchpace.store.backup.Progress;
 import benchpace.store.backup.Restore;
+import benchpace.store.sqlite.Draft;
 import benchpace.store.sqlite.StoreException;
 import benchpace.words.BackupWords;
 import benchpace.words.Times;
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -57,6 +56,7 @@ final class BackupCommands {
         @Override public Integer call() {
             Instant now = Instant.now().truncatedTo(ChronoUnit.MILLIS);
             PrintWriter err = spec.commandLine().getErr();
+            Draft.sweepTemporary();
             if (file.equals(STANDARD)) {
                 toStandardOutput(now, err);
                 return 0;
@@ -74,7 +74,7 @@ final class BackupCommands {
         }
 
         private void toStandardOutput(Instant now, PrintWriter err) {
-            withFile("benchpace-", file -> {
+            withFile(file -> {
                 Backup.Made made = make(file, true, now, err);
                 Files.copy(file, System.out);
                 if (System.out.checkError()) { // it throws nothing by itself
@@ -122,8 +122,8 @@ final class BackupCommands {
         private boolean replace;
 
         @Override public Integer call() {
-            Restore.Restored restored = file.equals(STANDARD) ? withFile("benchpace-restore-", spool -> {
-                Files.copy(System.in, spool, StandardCopyOption.REPLACE_EXISTING);
+            Restore.Restored restored = file.equals(STANDARD) ? withFile(spool -> {
+                Files.copy(System.in, spool);
                 return restored(spool);
             }) : restored(path("FILE", file));
             PrintWriter out = spec.commandLine().getOut();
@@ -172,21 +172,11 @@ final class BackupCommands {
     }
 
     /** For what comes from or goes to a stream: a file of one's own, which is gone afterwards. */
-    private static <T> T withFile(String name, WithFile<T> work) {
-        Path file = null;
-        try {
-            file = Files.createTempFile(name, Backup.ENDING);
-            return work.work(file);
+    private static <T> T withFile(WithFile<T> work) {
+        try (Draft draft = told(Draft::temporary)) {
+            return work.work(draft.file());
         } catch (IOException e) {
             throw new Stop(FAILED, "It cannot be written or read whole: " + e.getMessage() + ".", e);
-        } finally {
-            if (file != null) {
-                try {
-                    Files.deleteIfExists(file);
-                } catch (IOException e) {
-                    throw new UncheckedIOException(e);
-                }
-            }
         }
     }
 

@@ -5,6 +5,7 @@ import benchpace.store.Settings;
 import benchpace.store.backup.Backup;
 import benchpace.store.backup.LastBackup;
 import benchpace.store.backup.Progress;
+import benchpace.store.sqlite.Draft;
 import benchpace.store.sqlite.StoreException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -72,6 +73,7 @@ public final class Backups implements AutoCloseable {
         this.zone = zone;
         this.backup = Backup.ofOpenBoard(this.folder, program);
         clear();
+        Draft.sweep(this.folder);
     }
 
     /** Where everything is kept. */

@@ -2,6 +2,7 @@ package benchpace.store.backup;
 
 import benchpace.store.sqlite.Copy;
 import benchpace.store.sqlite.Database;
+import benchpace.store.sqlite.Draft;
 import benchpace.store.sqlite.FolderLock;
 import benchpace.store.sqlite.Leftovers;
 import benchpace.store.sqlite.Replacing;
@@ -23,18 +24,17 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.UUID;
 
 /**
  * Makes a backup of a data folder, whether or not a board is open on it: all as it stood in one moment, up to the last
  * tap that was acknowledged before. It is made beside its place under another name, flushed, read back whole by the
- * board's own readers, and only then moved there: whatever fails, what was there before stays and nothing half is left.
+ * board's own readers, and only then moved there: whatever fails, what was there before stays and nothing half is left
+ * ({@link Draft}).
  */
 public final class Backup {
     /** How the names of backups end. */
     public static final String ENDING = ".backup";
     private static final DateTimeFormatter STAMP = DateTimeFormatter.ofPattern("uuuu-MM-dd-HHmm", Locale.ROOT);
-    private static final String UNFINISHED = ".part";
 
     private final Path store;
     private final String program;
@@ -83,16 +83,12 @@ public final class Backup {
         requireStore();
         requirePlace(target, replace);
         Optional<String> told = leftovers();
-        Path draft = target.toAbsolutePath().resolveSibling(target.getFileName() + "." + UUID.randomUUID()
-                + UNFINISHED);
-        try {
-            Manifest manifest = fill(draft, now, progress);
-            move(draft, target, replace);
+        try (Draft draft = Draft.beside(target)) {
+            Manifest manifest = fill(draft.file(), now, progress);
+            move(draft.file(), target, replace);
             return new Made(target, manifest, Files.size(target), told);
         } catch (IOException e) {
             throw new StoreException("The file " + target + " cannot be written.", e);
-        } finally {
-            remove(draft);
         }
     }
 
@@ -202,12 +198,8 @@ public final class Backup {
             return ReadThrough.of(draft, progress);
         }
         Path newer = draft.resolveSibling(draft.getFileName() + "-newer");
-        try {
-            Copy.ofStill(draft, newer, done -> { }, progress::stopped).bringUpToDate();
-            return ReadThrough.of(newer, progress);
-        } finally {
-            remove(newer);
-        }
+        Copy.ofStill(draft, newer, done -> { }, progress::stopped).bringUpToDate();
+        return ReadThrough.of(newer, progress);
     }
 
     private static long size(Path file) {
@@ -227,16 +219,6 @@ public final class Backup {
             }
         } catch (FileAlreadyExistsException e) {
             throw there(target);
-        }
-    }
-
-    private static void remove(Path draft) {
-        for (String ending : new String[] {"", "-journal"}) {
-            try {
-                Files.deleteIfExists(draft.resolveSibling(draft.getFileName() + ending));
-            } catch (IOException e) {
-                // its name says that it is not whole
-            }
         }
     }
 }

@@ -30,10 +30,10 @@ final class FileFault {
             SQLiteErrorCode code = sqlite.getResultCode();
             switch (code.code & 0xff) {
                 case SQLITE_FULL:
-                    return new StoreException("The disk of " + file + " is full: nothing was written.", e);
+                    return new NoRoom("The disk of " + file + " is full: nothing was written.", e);
                 case SQLITE_IOERR:
                     if (WRITING.contains(code)) {
-                        return new StoreException("The disk of " + file + " takes no more, it may be full or broken: "
+                        return new NoRoom("The disk of " + file + " takes no more, it may be full or broken: "
                                 + "nothing was written.", e);
                     }
                     break;

@@ -48,6 +48,18 @@ public final class FolderLock implements AutoCloseable {
         return new FolderLock(channel);
     }
 
+    /**
+     * Whether a board of another process holds it. Nothing is made for the answer; to be asked by a process that holds
+     * none itself, as its lock would be gone by it.
+     */
+    public static boolean isHeld(Path folder) {
+        try (FileChannel channel = FileChannel.open(folder.resolve(FILE), StandardOpenOption.WRITE)) {
+            return channel.tryLock() == null;
+        } catch (IOException e) { // no board was ever open on it, or none could be
+            return false;
+        }
+    }
+
     private static void makeFolder(Path folder) {
         if (Files.exists(folder) && !Files.isDirectory(folder)) {
             throw new StoreException("The data folder " + folder + " is not a folder.");
