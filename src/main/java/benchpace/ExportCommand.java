@@ -18,7 +18,6 @@ import benchpace.store.Rooms;
 import benchpace.store.ShelfLog;
 import benchpace.store.SqliteEventLog;
 import benchpace.store.StepBeliefs;
-import benchpace.store.sqlite.Copy;
 import benchpace.store.sqlite.Database;
 import benchpace.store.sqlite.StoreException;
 import java.io.BufferedWriter;
@@ -28,7 +27,6 @@ import java.io.Writer;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
@@ -75,36 +73,12 @@ final class ExportCommand implements Callable<Integer> {
     }
 
     @Override public Integer call() throws IOException {
-        Path store = data.toAbsolutePath().normalize().resolve(Database.FILE);
-        if (!Files.isRegularFile(store)) {
-            throw new Stop(Main.BAD_INPUT, "There are no data of a board in " + data + " (no file " + Database.FILE
-                    + ").");
-        }
-        Path folder = Files.createTempDirectory("benchpace-export-");
-        Path copied = folder.resolve(Database.FILE);
-        try (Database database = copy(store, copied)) {
-            write(database);
+        try (DataCopy copy = DataCopy.of(data)) {
+            write(copy.database());
             return 0;
         } catch (StoreException e) {
             throw new Stop(FAILED, e.getMessage(), e);
-        } finally {
-            Files.deleteIfExists(copied);
-            Files.delete(folder);
         }
-    }
-
-    private static Database copy(Path store, Path target) {
-        Copy copy = Copy.of(store, target, bytes -> { }, () -> false);
-        int version = copy.version();
-        if (version > Copy.newestVersion()) {
-            throw new StoreException("The data in " + store + " were written by a newer Benchpace: please export with "
-                    + "that one.");
-        }
-        if (version < 1) {
-            throw new StoreException("The file " + store + " is a database of another program.");
-        }
-        copy.bringUpToDate();
-        return Database.ofCopy(target);
     }
 
     private void write(Database database) throws IOException {

@@ -4,6 +4,9 @@ import benchpace.board.ProblemReports;
 import benchpace.board.view.ProblemFacts;
 import benchpace.files.TextZip;
 import benchpace.store.sqlite.Database;
+import benchpace.store.sqlite.Draft;
+import benchpace.store.sqlite.FolderLock;
+import benchpace.store.sqlite.NoRoom;
 import benchpace.store.sqlite.StoreException;
 import benchpace.words.ProblemWords;
 import java.io.FileDescriptor;
@@ -16,7 +19,6 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -24,10 +26,15 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Writes one file without names that may be sent along with a question, of a board that is stopped. */
+/**
+ * Writes one file without names that may be sent along with a question. What is read is a copy of the data as they
+ * stood in one moment, made beside a board that may be open on them; nothing of theirs is changed.
+ */
 @Command(name = "report-problem", mixinStandardHelpOptions = true,
         description = "Writes one file without names to send along with a question; nothing is sent by the program.")
 final class ProblemCommand implements Callable<Integer> {
+    private static final int FAILED = 1;
+
     @Spec
     private CommandSpec spec;
     @Parameters(paramLabel = "FILE", description = "where the file goes, which is not there yet; - is standard output")
@@ -39,9 +46,6 @@ final class ProblemCommand implements Callable<Integer> {
     private List<String> classes = List.of();
 
     @Override public Integer call() {
-        if (!Files.isRegularFile(data.resolve(Database.FILE))) {
-            throw new Stop(Main.BAD_INPUT, "--data: there is no board's data in " + data + ".");
-        }
         if (!file.equals("-") && Files.exists(path())) {
             throw taken(null);
         }
@@ -61,22 +65,17 @@ final class ProblemCommand implements Callable<Integer> {
     }
 
     private ProblemFacts facts() {
-        Optional<Database> opened = Optional.empty();
-        try {
-            opened = Optional.of(Database.open(data));
-            ProblemReports problems = ProblemReports.stopped(opened.get(), Main.VERSION, Logs::recent);
+        try (DataCopy copy = DataCopy.of(data); Database original = Database.besideBoard(data)) {
+            ProblemReports problems = ProblemReports.ofCopy(copy.database(), original,
+                    FolderLock.isHeld(data), Main.VERSION, Logs::recent);
             return problems.facts(chosen(problems), List.of());
+        } catch (NoRoom e) { // of the copy: nothing is wrong with the data
+            throw new Stop(FAILED, e.getMessage(), e);
         } catch (StoreException e) {
-            if (e.getMessage().contains("is in use by another running Benchpace")) {
-                throw new Stop(1, "The board of " + data + " is running: its page \"Your data\" gives the file, or "
-                        + "stop the board first.", e);
-            }
             if (!classes.isEmpty()) {
-                throw new Stop(1, e.getMessage(), e);
+                throw new Stop(FAILED, e.getMessage(), e);
             }
             return ProblemReports.unopened(Main.VERSION, e, data.toAbsolutePath().normalize().toString());
-        } finally {
-            opened.ifPresent(Database::close);
         }
     }
 
@@ -97,20 +96,17 @@ final class ProblemCommand implements Callable<Integer> {
                 return;
             }
             Path whole = path().toAbsolutePath();
-            Path part = Files.createTempFile(whole.getParent(), "benchpace", ".part");
-            try {
-                try (OutputStream out = Files.newOutputStream(part)) {
+            try (Draft part = Draft.beside(whole)) {
+                try (OutputStream out = Files.newOutputStream(part.file())) {
                     TextZip.write(ProblemWords.files(facts), Instant.now(), out);
                 }
-                Files.move(part, whole);
-            } finally {
-                Files.deleteIfExists(part);
+                Files.move(part.file(), whole);
             }
         } catch (FileAlreadyExistsException e) {
             throw taken(e);
-        } catch (IOException e) {
-            throw new Stop(1, "The file " + file + " cannot be written, its disk may be full or its folder not there: "
-                    + "nothing was left of it.", e);
+        } catch (IOException | NoRoom e) {
+            throw new Stop(FAILED, "The file " + file + " cannot be written, its disk may be full or its folder not "
+                    + "there: nothing was left of it.", e);
         }
         spec.commandLine().getOut().println("Written to " + file + ". It is without names; README.txt in it says what "
                 + "is there. Nothing was sent.");

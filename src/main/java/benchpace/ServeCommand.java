@@ -34,6 +34,7 @@ import benchpace.store.Settings;
 import benchpace.store.SqliteEventLog;
 import benchpace.store.StepBeliefs;
 import benchpace.store.sqlite.Database;
+import benchpace.store.sqlite.Draft;
 import benchpace.store.sqlite.StoreException;
 import benchpace.web.Addresses;
 import benchpace.web.LocalName;
@@ -105,6 +106,7 @@ final class ServeCommand implements Callable<Integer> {
         Optional<TlsKeys> keys = tls.keys(Instant.now());
         PlanFolder folder = soundPlans();
         Database database = open();
+        Draft.sweepTemporary();
         database.told().forEach(spec.commandLine().getErr()::println);
         try {
             serve(database, folder, keys);
@@ -197,7 +199,8 @@ final class ServeCommand implements Callable<Integer> {
         try {
             server = new Server(host, port, hostNames, n -> scheme + address + ":" + n + "/", boards,
                     playbacks, shelf, prep, history, plans, new Settings(database), access, codes, erasing, forgetting,
-                    backups, ProblemReports.running(database, Main.VERSION, Logs::recent), clock, zone, keys);
+                    backups, ProblemReports.running(database, boards::classes, Main.VERSION, Logs::recent), clock,
+                    zone, keys);
         } catch (StartFailure e) {
             erasing.close();
             playbacks.close();

@@ -2,6 +2,9 @@ package benchpace;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchpace.store.Settings;
+import benchpace.store.backup.OlderStore;
+import benchpace.store.sqlite.Database;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -84,8 +87,8 @@ class ProblemCommandTest {
 
         assertFails(2, "is there already", "report-problem", file().toString(), "--data", data.toString());
         assertThat(file()).hasContent("hers");
-        assertFails(2, "there is no board's data in", "report-problem", folder.resolve("a.zip").toString(), "--data",
-                folder.resolve("nowhere").toString());
+        assertFails(2, "There are no data of a board in", "report-problem", folder.resolve("a.zip").toString(),
+                "--data", folder.resolve("nowhere").toString());
         assertThat(folder.resolve("nowhere")).doesNotExist();
         assertFails(2, "FILE must not be empty", "report-problem", " ", "--data", data.toString());
         assertFails(1, "cannot be written", "report-problem", folder.resolve("no/such/a.zip").toString(), "--data",
@@ -111,11 +114,46 @@ class ProblemCommandTest {
                 .doesNotContain(folder.toString());
     }
 
-    @Test void of_a_board_that_runs_its_page_gives_the_file() throws Exception {
+    @Test void beside_a_board_that_runs_it_is_made_of_all_up_to_the_last_tap_and_the_board_goes_on() throws Exception {
         Path data = data();
         try (Program board = Program.serve(data, 0, "2468")) {
-            assertThat(board.port()).isPositive();
-            assertFails(1, "Your data", "report-problem", file().toString(), "--data", data.toString());
+            PairedDevice device = new PairedDevice();
+            device.pair(board, "2468");
+            String id = device.create(board);
+            try (Program program = Program.run("report-problem", file().toString(), "--data", data.toString(),
+                    "--class", id)) {
+                assertThat(program.exitCode()).as(program.err()).isZero();
+            }
+            assertThat(device.ask(board, "/api/classes/" + device.create(board), "").statusCode()).isEqualTo(200);
         }
+        assertThat(String.join("", texts(file()))).contains("Board: running; its data were read beside it",
+                "Check of the store: ok", "classes/class-1.jsonl", "known to the board alone",
+                "What the board noted is known to it alone").doesNotContain("Tallow", "not known of a board");
+    }
+
+    @Test void data_of_an_older_board_are_read_in_a_copy_and_not_a_byte_of_them_is_changed() throws Exception {
+        Path data = Files.createDirectory(folder.resolve("data"));
+        OlderStore.write(data.resolve(Database.FILE), 6);
+        byte[] before = Files.readAllBytes(data.resolve(Database.FILE));
+        try (Program program = Program.run("report-problem", file().toString(), "--data", data.toString())) {
+            assertThat(program.exitCode()).as(program.err()).isZero();
+        }
+        assertThat(String.join("", texts(file()))).contains("Store: 6\n", "2 events of the class of",
+                "Board: not running");
+        assertThat(Files.readAllBytes(data.resolve(Database.FILE))).isEqualTo(before);
+        assertThat(data).isDirectoryNotContaining(file -> file.endsWith("benchpace.lock"));
+    }
+
+    @Test void no_room_for_the_copy_is_told_and_not_taken_for_a_fault_of_the_data() throws Exception {
+        Path data = data();
+        try (Database database = Database.open(data)) {
+            new Settings(database).put("long", "x".repeat(3_000_000));
+        }
+        try (Program program = Program.within("ulimit -S -f 2400", List.of(), "report-problem", file().toString(),
+                "--data", data.toString())) {
+            assertThat(program.exitCode()).isEqualTo(1);
+            assertThat(program.err()).contains("The disk of", "draft").hasLineCount(1);
+        }
+        assertThat(file()).doesNotExist();
     }
 }

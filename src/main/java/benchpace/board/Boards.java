@@ -33,6 +33,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 
 /** Every class in the store, and the publisher that tells their screens what has changed. */
 public final class Boards implements AutoCloseable {
@@ -245,6 +246,11 @@ public final class Boards implements AutoCloseable {
 
     public Collection<ClassBoard> all() {
         return boards.values();
+    }
+
+    /** What each is like now, by its id. */
+    public Map<String, LiveClass> classes() {
+        return all().stream().collect(Collectors.toMap(ClassBoard::id, ClassBoard::live));
     }
 
     /** The classes that are in the log and cannot be read back; they are left out, and left as they are. */

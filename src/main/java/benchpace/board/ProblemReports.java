@@ -6,7 +6,6 @@ import benchpace.files.log.StartedFrom;
 import benchpace.live.ClassEvent;
 import benchpace.live.LiveClass;
 import benchpace.live.Nameless;
-import benchpace.live.Recorded;
 import benchpace.live.Setup;
 import benchpace.pace.StepPrior;
 import benchpace.plan.StepId;
@@ -19,7 +18,9 @@ import benchpace.store.sqlite.Database;
 import benchpace.store.sqlite.StoreException;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -31,7 +32,10 @@ import java.util.TreeMap;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 
-/** Gathers what may be sent along with a question about the board. Everything is read from the store as it is kept. */
+/**
+ * Gathers what may be sent along with a question about the board. The classes that go along are read from the store as
+ * they are kept; of the others only the names are asked for, so that no line bears one.
+ */
 public final class ProblemReports {
     /** So many classes are taken if none is chosen. */
     public static final int USUAL_CLASSES = 3;
@@ -39,38 +43,55 @@ public final class ProblemReports {
 
     private final Database database;
     private final EventLog log;
+    private final Supplier<Map<String, LiveClass>> classes;
+    private final Supplier<StoreFacts> store;
     private final String program;
     private final Supplier<List<String>> lines;
-    private final boolean running;
+    private final ProblemFacts.Source source;
 
-    private ProblemReports(Database database, String program, Supplier<List<String>> lines, boolean running) {
+    private ProblemReports(Database database, Supplier<Map<String, LiveClass>> classes, Supplier<StoreFacts> store,
+                           String program, Supplier<List<String>> lines, ProblemFacts.Source source) {
         this.database = database;
         this.log = new SqliteEventLog(database);
+        this.classes = classes;
+        this.store = store;
         this.program = program;
         this.lines = lines;
-        this.running = running;
+        this.source = source;
     }
 
     /**
      * Of a board that runs.
      *
+     * @param classes what it has in memory, by id: nothing is read and folded for these
      * @param program its name and version
      * @param lines   what it noted last
      */
-    public static ProblemReports running(Database database, String program, Supplier<List<String>> lines) {
-        return new ProblemReports(database, program, lines, true);
+    public static ProblemReports running(Database database, Supplier<Map<String, LiveClass>> classes, String program,
+                                         Supplier<List<String>> lines) {
+        return new ProblemReports(database, classes, () -> StoreFacts.of(database), program, lines,
+                ProblemFacts.Source.BOARD);
     }
 
-    /** Of a board that does not run. @param lines what was noted while its data were opened */
-    public static ProblemReports stopped(Database database, String program, Supplier<List<String>> lines) {
-        return new ProblemReports(database, program, lines, false);
+    /**
+     * Of a copy of a board's data, whose classes are read once.
+     *
+     * @param original what it was made of, for how that is kept
+     * @param beside   whether a board is open on the original
+     * @param lines    what was noted meanwhile
+     */
+    public static ProblemReports ofCopy(Database copy, Database original, boolean beside, String program,
+                                        Supplier<List<String>> lines) {
+        Map<String, LiveClass> classes = readable(new SqliteEventLog(copy));
+        return new ProblemReports(copy, () -> classes, () -> StoreFacts.ofCopy(copy, original), program, lines,
+                beside ? ProblemFacts.Source.BESIDE_BOARD : ProblemFacts.Source.STOPPED);
     }
 
     /** Of a board whose store cannot be opened. */
     public static ProblemFacts unopened(String program, StoreException fault, String folder) {
         Scrubbed scrubbed = new Scrubbed(Stream.concat(Stream.of(folder), surroundings()).toList());
         return new ProblemFacts(versions(program), Optional.empty(), scrubbed.of(fault.getMessage()), List.of(),
-                List.of(), false, List.of(), List.of());
+                List.of(), ProblemFacts.Source.STOPPED, List.of(), List.of());
     }
 
     /** A class that can be chosen. */
@@ -78,10 +99,9 @@ public final class ProblemReports {
 
     /** Whatever can be read, the latest first. */
     public List<Choice> choices() {
-        return readable(new ArrayList<>()).entrySet().stream().map(e -> {
-            LiveClass live = LiveClass.of(e.getValue());
-            return new Choice(e.getKey(), live.name(), live.startsAt(), live.begun());
-        }).sorted(Comparator.comparing(Choice::startsAt).reversed()).toList();
+        return classes.get().entrySet().stream().map(e -> new Choice(e.getKey(), e.getValue().name(),
+                e.getValue().startsAt(), e.getValue().begun()))
+                .sorted(Comparator.comparing(Choice::startsAt).reversed().thenComparing(Choice::id)).toList();
     }
 
     /** Those that are taken if none is chosen: the latest that have begun, or if none has the latest. */
@@ -91,19 +111,21 @@ public final class ProblemReports {
                 .toList();
     }
 
-    /** @param unreadable takes why others cannot be read */
-    private Map<String, List<Recorded>> readable(List<String> unreadable) {
-        Map<String, List<Recorded>> readable = new LinkedHashMap<>();
-        for (String id : log.classIds()) {
-            try {
-                List<Recorded> events = log.read(id);
-                LiveClass.of(events);
-                readable.put(id, events);
-            } catch (RuntimeException e) {
-                unreadable.add(String.valueOf(e.getMessage()));
-            }
-        }
+    /** Every class that can be read, by its id. */
+    static Map<String, LiveClass> readable(EventLog log) {
+        Map<String, LiveClass> readable = new HashMap<>();
+        log.classIds().forEach(id -> read(log, id, new ArrayList<>()).ifPresent(live -> readable.put(id, live)));
         return readable;
+    }
+
+    /** @param unreadable takes why, if it cannot be read */
+    private static Optional<LiveClass> read(EventLog log, String id, List<String> unreadable) {
+        try {
+            return Optional.of(LiveClass.of(log.read(id)));
+        } catch (RuntimeException e) {
+            unreadable.add(String.valueOf(e.getMessage()));
+            return Optional.empty();
+        }
     }
 
     /**
@@ -113,31 +135,30 @@ public final class ProblemReports {
      * @param degraded what does not work as it should just now
      */
     public ProblemFacts facts(List<String> chosen, List<String> degraded) {
+        Map<String, LiveClass> known = classes.get();
+        Set<String> kept = new LinkedHashSet<>(log.classIds());
         List<String> unreadable = new ArrayList<>();
-        Map<String, List<Recorded>> readable = readable(unreadable);
-        Scrubbed scrubbed = new Scrubbed(names(readable));
-        StoreFacts store = StoreFacts.of(database);
+        kept.stream().filter(id -> !known.containsKey(id)).forEach(id -> read(log, id, unreadable));
+        List<ProblemFacts.ReportedClass> reported = new ArrayList<>();
+        new LinkedHashSet<>(chosen).stream().filter(kept::contains).filter(known::containsKey)
+                .forEach(id -> read(log, id, unreadable)
+                        .ifPresent(live -> reported.add(reported(reported.size() + 1, id, live))));
+        Scrubbed scrubbed = new Scrubbed(names(known.values()));
+        StoreFacts facts = store.get();
         Map<String, String> versions = versions(program);
-        versions.put("SQLite", store.sqlite());
-        versions.put("Store", Integer.toString(store.version()));
-        List<ProblemFacts.ReportedClass> classes = new ArrayList<>();
-        for (String id : new LinkedHashSet<>(chosen)) {
-            if (readable.containsKey(id)) {
-                classes.add(reported(classes.size() + 1, id, readable.get(id)));
-            }
-        }
-        return new ProblemFacts(versions, Optional.of(new ProblemFacts.StoreState(store.rows(),
-                store.integrity().stream().map(scrubbed::of).toList(), store.settings())), "",
+        versions.put("SQLite", facts.sqlite());
+        versions.put("Store", Integer.toString(facts.version()));
+        return new ProblemFacts(versions, Optional.of(new ProblemFacts.StoreState(facts.rows(),
+                facts.integrity().stream().map(scrubbed::of).toList(), facts.settings())), "",
                 degraded.stream().map(scrubbed::of).toList(),
-                lines.get().stream().map(scrubbed::of).toList(), running, classes,
+                lines.get().stream().map(scrubbed::of).toList(), source, reported,
                 unreadable.stream().map(scrubbed::of).toList());
     }
 
-    private ProblemFacts.ReportedClass reported(int number, String id, List<Recorded> log) {
+    private ProblemFacts.ReportedClass reported(int number, String id, LiveClass live) {
         Nameless nameless = Nameless.ofEverybody();
-        LiveClass live = LiveClass.of(log);
-        return new ProblemFacts.ReportedClass(number, live.startsAt(), log.size(),
-                RecordedClass.write(nameless.all(log)), startedFrom(id, nameless));
+        return new ProblemFacts.ReportedClass(number, live.startsAt(), live.log().size(),
+                RecordedClass.write(nameless.all(live.log())), startedFrom(id, nameless));
     }
 
     /** What a class started from, so that its flags and forecasts come out as they were. */
@@ -159,12 +180,12 @@ public final class ProblemReports {
 
     // ---- whom the log could name
 
-    private Set<String> names(Map<String, List<Recorded>> readable) {
+    private Set<String> names(Collection<LiveClass> known) {
         Set<String> names = new HashSet<>(StoreFacts.names(database));
         surroundings().forEach(names::add);
         names.addAll(log.classIds());
         names.addAll(log.deleted().keySet());
-        readable.values().stream().flatMap(List::stream).forEach(recorded -> {
+        known.stream().flatMap(live -> live.log().stream()).forEach(recorded -> {
             if (!List.of("instructor", "helper", "guest", "wall", "board").contains(recorded.by())) {
                 names.add(recorded.by());
             }

@@ -31,15 +31,21 @@ public record StoreFacts(String sqlite, int version, SortedMap<String, Long> row
             "room_lesson", List.of("room"), "step_lesson", List.of("place"));
 
     public static StoreFacts of(Database database) {
-        return database.read(connection -> {
+        return ofCopy(database, database);
+    }
+
+    /** @param copy read for what it holds, brought up to date @param original for its version and its soundness */
+    public static StoreFacts ofCopy(Database copy, Database original) {
+        int version = original.read(connection -> Integer.valueOf(column(connection, "pragma user_version").get(0)));
+        List<String> integrity = original.read(connection ->
+                column(connection, "pragma integrity_check(" + MOST_FAULTS + ")"));
+        return copy.read(connection -> {
             SortedMap<String, Long> rows = new TreeMap<>();
             for (String table : column(connection, "select name from sqlite_master where type = 'table'")) {
                 rows.put(table, Long.valueOf(column(connection, "select count(*) from \""
                         + table.replace("\"", "\"\"") + "\"").get(0)));
             }
-            return new StoreFacts(column(connection, "select sqlite_version()").get(0),
-                    Integer.parseInt(column(connection, "pragma user_version").get(0)), rows,
-                    column(connection, "pragma integrity_check(" + MOST_FAULTS + ")"),
+            return new StoreFacts(column(connection, "select sqlite_version()").get(0), version, rows, integrity,
                     column(connection, "select key from setting order by key"));
         });
     }

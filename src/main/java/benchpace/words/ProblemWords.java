@@ -89,7 +89,11 @@ public final class ProblemWords {
     private static String board(ProblemFacts facts) {
         StringBuilder text = new StringBuilder();
         facts.versions().forEach((of, version) -> line(text, of + ": " + version));
-        line(text, "Board: " + (facts.running() ? "running" : "not running"));
+        line(text, "Board: " + switch (facts.source()) {
+            case BOARD -> "running";
+            case BESIDE_BOARD -> "running; its data were read beside it";
+            case STOPPED -> "not running";
+        });
         if (!facts.fault().isEmpty()) {
             line(text, "The store cannot be opened: " + facts.fault());
         }
@@ -108,8 +112,11 @@ public final class ProblemWords {
         line(text, "What does not work as it should");
         facts.degraded().forEach(sentence -> line(text, "  " + sentence));
         if (facts.degraded().isEmpty()) {
-            line(text, facts.running() ? "  nothing that the board knows of"
-                    : "  not known of a board that is stopped");
+            line(text, switch (facts.source()) {
+                case BOARD -> "  nothing that the board knows of";
+                case BESIDE_BOARD -> "  known to the board alone: the file from its page \"Your data\" tells";
+                case STOPPED -> "  not known of a board that is stopped";
+            });
         }
         return text.toString();
     }
@@ -118,8 +125,12 @@ public final class ProblemWords {
         StringBuilder text = new StringBuilder();
         facts.log().forEach(noted -> line(text, noted));
         if (facts.log().isEmpty()) {
-            line(text, facts.running() ? "Nothing was noted since the board was started."
-                    : "The board is stopped; what it noted stood on its console.");
+            line(text, switch (facts.source()) {
+                case BOARD -> "Nothing was noted since the board was started.";
+                case BESIDE_BOARD -> "What the board noted is known to it alone: the file from its page \"Your data\" "
+                        + "tells, and its console.";
+                case STOPPED -> "The board is stopped; what it noted stood on its console.";
+            });
         }
         return text.toString();
     }

@@ -43,6 +43,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.AfterEach;
@@ -80,8 +81,13 @@ class ProblemReportsTest {
         log.forEach(event -> new SqliteEventLog(database).append(id, event));
     }
 
+    private ProblemReports running(Supplier<List<String>> lines) {
+        return ProblemReports.running(database, () -> ProblemReports.readable(new SqliteEventLog(database)),
+                "Benchpace", lines);
+    }
+
     private ProblemReports problems() {
-        return ProblemReports.running(database, "Benchpace", () -> NOTED);
+        return running(() -> NOTED);
     }
 
     private static Map<String, String> unzipped(ProblemFacts facts) throws IOException {
@@ -98,7 +104,7 @@ class ProblemReportsTest {
     @Test void a_plan_that_no_class_has_is_named_in_no_line_either() {
         Plan plan = TestPlans.evening().as(new PlanId("quillons-gala"), "Gala");
         new SavedPlans(database).add(plan, NOW, SavedPlans.By.FOLDER);
-        ProblemReports problems = ProblemReports.running(database, "Benchpace", () -> List.of(
+        ProblemReports problems = running(() -> List.of(
                 "18:02:11 WARNING the file quillons-gala.json of the plans cannot be written"));
 
         assertThat(ProblemWords.files(problems.facts(List.of(), List.of())).get("log.txt"))

@@ -170,7 +170,7 @@ public final class TestBoard implements AutoCloseable {
         server = new Server("127.0.0.1", port, Set.of("loft.example"), n -> "http://127.0.0.1:" + n + "/", boards,
                 playbacks, shelf, prep, history, plans, new Settings(database), access, codes, erasing, forgetting,
                 backups,
-                ProblemReports.running(database, "Benchpace", List::of), clock, ZONE, limits,
+                ProblemReports.running(database, boards::classes, "Benchpace", List::of), clock, ZONE, limits,
                 entrance, Optional.empty());
         port = server.port();
     }

@@ -14,18 +14,28 @@ import java.util.SortedMap;
  * @param fault     why it cannot, if so; else empty
  * @param degraded  what does not work as it should just now, a sentence each
  * @param log       what the program noted last, the oldest first
- * @param running   whether it was asked of a board that runs; else there is no log
+ * @param source    who was asked
  * @param classes   those that were chosen
  * @param unreadable why classes cannot be read back, one each
  */
 public record ProblemFacts(Map<String, String> versions, Optional<StoreState> store, String fault,
-                           List<String> degraded, List<String> log, boolean running, List<ReportedClass> classes,
+                           List<String> degraded, List<String> log, Source source, List<ReportedClass> classes,
                            List<String> unreadable) {
     public ProblemFacts {
         degraded = List.copyOf(degraded);
         log = List.copyOf(log);
         classes = List.copyOf(classes);
         unreadable = List.copyOf(unreadable);
+    }
+
+    /** Who was asked. */
+    public enum Source {
+        /** The board itself, as it runs. */
+        BOARD,
+        /** The data of a board that runs, beside it: what it noted and what does not work is not known there. */
+        BESIDE_BOARD,
+        /** The data of a board that is stopped. */
+        STOPPED
     }
 
     /**

@@ -13,13 +13,13 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** A store as an older board left it: the released files of its time, and a class. */
-final class OlderStore {
+public final class OlderStore {
     private static final Path MIGRATIONS = Path.of("src/main/resources/benchpace/store/sqlite");
 
     private OlderStore() { }
 
     /** @param version how many of the released files its tables have seen */
-    static void write(Path file, int version) throws IOException, SQLException {
+    public static void write(Path file, int version) throws IOException, SQLException {
         try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
                 Statement statement = connection.createStatement(); Stream<Path> files = Files.list(MIGRATIONS)) {
             List<Path> scripts = files.sorted().limit(version).toList();

@@ -104,7 +104,7 @@ public final class CureBoard implements AutoCloseable, InstantSource {
                 new Settings(database), access, codes,
                 erasing, forgetting,
                 backups,
-                ProblemReports.running(database, "Benchpace", List::of), this,
+                ProblemReports.running(database, boards::classes, "Benchpace", List::of), this,
                 ZoneId.of("UTC"), Optional.empty());
     }
 

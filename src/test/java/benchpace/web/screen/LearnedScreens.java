@@ -82,8 +82,8 @@ final class LearnedScreens {
         ProblemFacts facts = new ProblemFacts(Map.of("Program", "Benchpace"), Optional.of(new ProblemFacts.StoreState(
                 new TreeMap<>(Map.of("event", 1_204L, "session", 6L)), List.of("ok"), List.of("label-region"))), "",
                 List.of("Class …: everybody's pace cannot be computed just now."),
-                List.of("18:02:11 ERROR class …: model PACE cannot be computed (seat 4, Evaluation.java:88)"), true,
-                List.of(), List.of());
+                List.of("18:02:11 ERROR class …: model PACE cannot be computed (seat 4, Evaluation.java:88)"),
+                ProblemFacts.Source.BOARD, List.of(), List.of());
         return ProblemPage.of(List.of(
                 new ProblemPage.Choice("c", "Thursday evening pour", TIMES.day(weeksAgo(1)), true),
                 new ProblemPage.Choice("a", "First evening pour of the season", TIMES.day(weeksAgo(3)), true)), facts);
