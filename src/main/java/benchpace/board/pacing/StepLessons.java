@@ -12,6 +12,7 @@ import benchpace.store.StepBeliefs;
 import benchpace.store.sqlite.StoreException;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
+import java.lang.ref.WeakReference;
 import java.time.InstantSource;
 import java.util.Collection;
 import java.util.Comparator;
@@ -101,11 +102,16 @@ public final class StepLessons implements PosteriorPaceWatch.Priors {
         NOTHING
     }
 
-    /** @param past the closed classes that it was learned from: whatever is set right in one is another object */
-    private record Learned(List<LiveClass> past, Map<String, StepPrior> steps, int classes) {
+    /**
+     * What was learned, in figures.
+     *
+     * @param past the closed classes that it was learned from: whatever is set right in one is another object. They are
+     *             not kept for it: one that was deleted, or had guests that are forgotten, is gone with its words
+     */
+    private record Learned(List<WeakReference<LiveClass>> past, Map<String, StepPrior> steps, int classes) {
         boolean isOf(List<LiveClass> others) {
             return past.size() == others.size()
-                    && IntStream.range(0, past.size()).allMatch(i -> past.get(i) == others.get(i));
+                    && IntStream.range(0, past.size()).allMatch(i -> past.get(i).refersTo(others.get(i)));
         }
     }
 
@@ -180,7 +186,8 @@ public final class StepLessons implements PosteriorPaceWatch.Priors {
                 .map(c -> ClassTracks.of(c, Map.of()))
                 .filter(t -> t.seats().stream().anyMatch(s -> !s.taps().isEmpty()))
                 .toList();
-        return new Learned(past, LearnedSteps.learn(tracks, PacePriors.standard()), tracks.size());
+        return new Learned(past.stream().map(WeakReference::new).toList(),
+                LearnedSteps.learn(tracks, PacePriors.standard()), tracks.size());
     }
 
     /** Every plan and place of which something was accepted. */

@@ -1,6 +1,7 @@
 package benchpace.board.pacing;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
 
 import benchpace.board.Stories;
 import benchpace.board.cooling.PlanCureClock;
@@ -8,9 +9,12 @@ import benchpace.live.LiveClass;
 import benchpace.live.TestClass;
 import benchpace.store.StepBeliefs;
 import benchpace.store.sqlite.Database;
+import java.lang.ref.WeakReference;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -95,6 +99,21 @@ class StepLessonsTest {
         LiveClass live = TestClass.of(Stories.plan(), 6).minute(1).open("wicks").live();
         Instant now = TestClass.instant(1);
         return watch.watch("test", live, new PlanCureClock().clocks(live, now), now).home().p50();
+    }
+
+    @Test void a_class_that_nobody_else_has_any_more_is_not_kept_for_what_it_taught() {
+        List<LiveClass> past = new ArrayList<>(List.of(closed(), closed()));
+        StepLessons.Lesson lesson = lessons.lesson(PLAN, PLACE, past);
+        WeakReference<LiveClass> deleted = new WeakReference<>(past.remove(0));
+
+        await().atMost(Duration.ofSeconds(20)).until(() -> {
+            System.gc();
+            return deleted.refersTo(null);
+        });
+
+        assertThat(lessons.lesson(PLAN, PLACE, past).classes()).isEqualTo(1);
+        past.add(0, closed());
+        assertThat(lessons.lesson(PLAN, PLACE, past)).as("it taught in figures").isEqualTo(lesson);
     }
 
     @Test void without_closed_classes_there_is_nothing_to_accept() {
