@@ -138,12 +138,6 @@ public final class PrepBoard implements AutoCloseable {
         return after;
     }
 
-    /** The class is deleted, and its ticks with it. */
-    public synchronized void forget(String classId) {
-        store.forget(classId);
-        classes.remove(classId);
-    }
-
     @Override public void close() {
         odds.close();
     }

@@ -8,7 +8,10 @@ import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/** What is ticked off of the lists of the day before, class by class. What is not ticked is not there. */
+/**
+ * What is ticked off of the lists of the day before, class by class. What is not ticked is not there, and a class that
+ * is erased takes its own with it ({@link EventLog#erase}).
+ */
 public final class PrepTicks {
     private final Database database;
 
@@ -51,11 +54,5 @@ public final class PrepTicks {
     public void untick(String classId, String item) {
         database.write(connection -> Statements.change(connection, "delete from prep_tick where class_id = ? "
                 + "and item = ?", classId, item));
-    }
-
-    /** Nothing of the class is ticked any more. */
-    public void forget(String classId) {
-        database.write(connection -> Statements.change(connection, "delete from prep_tick where class_id = ?",
-                classId));
     }
 }

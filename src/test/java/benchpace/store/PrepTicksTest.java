@@ -67,10 +67,13 @@ class PrepTicksTest {
         assertThat(ticks.all()).isEmpty();
     }
 
-    @Test void a_class_that_is_forgotten_takes_its_own_ticks_with_it_and_no_others() {
+    @Test void a_class_that_is_erased_takes_its_own_ticks_with_it_and_no_others() {
         ticks.tick("thursday", WICKS);
         ticks.tick("friday", WICKS);
-        ticks.forget("thursday");
+        EventLog log = new SqliteEventLog(database);
+        log.delete("thursday", NOON);
+        assertThat(ticks.all()).as("it can be had back").containsKey("thursday");
+        log.erase("thursday");
         reopen();
 
         assertThat(ticks.all()).containsOnlyKeys("friday");

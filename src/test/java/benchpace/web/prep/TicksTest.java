@@ -117,11 +117,12 @@ class TicksTest {
         board.put(of("place:wick"), "{}", wall).problem(403, "no-right");
     }
 
-    @Test void a_class_that_is_forgotten_takes_its_ticks_with_it() {
+    @Test void a_class_that_is_deleted_and_had_back_has_its_ticks_still() {
         board.put(of("place:wick"), "{}", board.helper()).ok();
-        board.prep().forget(id);
+        board.change("DELETE", "/api/classes/" + id, "{}", board.instructor()).ok();
+        board.post("/api/classes/" + id + "/restore", "", board.instructor()).ok();
         board.restart();
 
-        assertThat(ticks().json().get("ticks")).isEmpty();
+        assertThat(ticks().json().get("ticks")).hasSize(1);
     }
 }
