@@ -23,14 +23,12 @@ import java.time.Instant;
 import java.time.InstantSource;
 import java.time.temporal.ChronoUnit;
 import java.util.Collection;
-import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -47,7 +45,7 @@ public final class Boards implements AutoCloseable {
     private final ViewMaker maker;
     private final Supplier<String> idEndings;
     private final Map<String, ClassBoard> boards = new ConcurrentHashMap<>();
-    private final Set<String> unreadable = new TreeSet<>();
+    private final UnreadableClasses unreadable;
     private final Optional<LeavingEarly> leaving;
     private final Optional<RoomLessons> lessons;
     private final Optional<StepLessons> steps;
@@ -82,6 +80,7 @@ public final class Boards implements AutoCloseable {
     private Boards(EventLog log, InstantSource clock, ViewMaker maker, Supplier<String> idEndings,
                    Optional<LeavingEarly> leaving, Optional<RoomLessons> lessons, Optional<StepLessons> steps) {
         this.log = log;
+        this.unreadable = new UnreadableClasses(log);
         this.leaving = leaving;
         this.lessons = lessons;
         this.steps = steps;
@@ -236,7 +235,7 @@ public final class Boards implements AutoCloseable {
         String id;
         do {
             id = stem + "-" + idEndings.get();
-        } while (boards.containsKey(id) || unreadable.contains(id) || wasDeleted(id));
+        } while (boards.containsKey(id) || unreadable.ids().contains(id) || wasDeleted(id));
         return id;
     }
 
@@ -255,7 +254,31 @@ public final class Boards implements AutoCloseable {
 
     /** The classes that are in the log and cannot be read back; they are left out, and left as they are. */
     public Set<String> unreadable() {
-        return Collections.unmodifiableSet(unreadable);
+        return unreadable.ids();
+    }
+
+    /** What may be done about those. */
+    public UnreadableClasses unreadableClasses() {
+        return unreadable;
+    }
+
+    /**
+     * Deletes one of those for good, with all that was written down in it; the shelf keeps its candles.
+     *
+     * @return whether there is such a class
+     */
+    public boolean deleteUnreadable(String id) {
+        clocks.writing().lock();
+        try {
+            return unreadable.delete(id, clock.instant().truncatedTo(ChronoUnit.MILLIS));
+        } finally {
+            clocks.writing().unlock();
+        }
+    }
+
+    /** The classes whose guests are forgotten, those that cannot be read too, by their ids. */
+    Map<String, Forgotten> forgotten() {
+        return log.forgotten();
     }
 
     /** What cannot be computed just now, of each class of which something cannot, by the class's id. */

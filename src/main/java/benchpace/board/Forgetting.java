@@ -12,8 +12,10 @@ import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -151,8 +153,13 @@ public final class Forgetting {
         return done;
     }
 
-    /** Forgets the guests of classes that were over so many days ago; none while the clock is in doubt. */
+    /**
+     * Forgets the guests of classes that were over so many days ago; none while the clock is in doubt. What somebody
+     * asked for is completed first, whatever kept it from that: the program ended, or the disk was full.
+     */
     public void forgetDue() {
+        complete();
+        boards.unreadableClasses().complete();
         OptionalInt days = days();
         if (days.isEmpty() || !clock.trusted()) {
             return;
@@ -161,6 +168,16 @@ public final class Forgetting {
             boards.find(due.classId()).filter(board -> !board.isDeleted())
                     .ifPresent(board -> forget(board, true));
         }
+        if (boards.unreadableClasses().forgetDue(Duration.ofDays(days.getAsInt()), clock.instant())) {
+            backups.discard();
+            complete();
+        }
+    }
+
+    /** A class and its candles are written one after the other: whose guests are forgotten has none of their words. */
+    private void complete() {
+        shelf.forgetGuests(boards.forgotten().entrySet().stream()
+                .collect(Collectors.toMap(Map.Entry::getKey, one -> one.getValue().at())));
     }
 
     /** Whether words were erased of which a copy may be left in the file. */

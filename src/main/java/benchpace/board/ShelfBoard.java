@@ -23,6 +23,7 @@ import java.time.InstantSource;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -185,9 +186,15 @@ public final class ShelfBoard {
 
     /** Erases the words of a class's candles that are handed out or taken back; those that wait there keep theirs. */
     synchronized void forgetGuests(String classId) {
-        List<ShelfEvent> words = arrangement.rules().erasuresOf(shelf, classId, now());
+        forgetGuests(Map.of(classId, now()));
+    }
+
+    /** The same of candles that had left the shelf when the guests of their class were forgotten. */
+    synchronized void forgetGuests(Map<String, Instant> forgotten) {
+        Instant now = now();
+        List<ShelfEvent> words = arrangement.rules().erasuresOf(shelf, forgotten, now);
         if (!words.isEmpty()) {
-            record(Command.own("forget.") + classId + "-" + words.get(0).entry(), words);
+            record(Command.own("forget.") + words.get(0).entry() + "-" + now.toEpochMilli(), words);
         }
     }
 

@@ -3,6 +3,7 @@ package benchpace.shelf;
 import benchpace.plan.SeatNumber;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -162,12 +163,24 @@ public final class ShelfRules {
         return Stream.concat(collected, takenBack).<ShelfEvent>map(id -> new ShelfEvent.Erased(id, now)).toList();
     }
 
-    /** The erasures of a class's candles whose words nobody needs any more: those that do not stand on the shelf. */
-    public List<ShelfEvent> erasuresOf(Shelf shelf, String classId, Instant now) {
-        return Stream.concat(shelf.entries().stream().filter(ShelfEntry::collected),
-                        shelf.takenBack().values().stream().map(Shelf.TakenBack::entry))
-                .filter(entry -> entry.classId().equals(classId) && !entry.erased())
+    /**
+     * The erasures of candles whose words nobody needs any more, as the guests of their class are forgotten: those that
+     * had left the shelf by then.
+     *
+     * @param forgotten when the guests of which class were forgotten, by its id
+     */
+    public List<ShelfEvent> erasuresOf(Shelf shelf, Map<String, Instant> forgotten, Instant now) {
+        Stream<ShelfEntry> collected = shelf.entries().stream().filter(e -> e.collected()
+                && goneBy(forgotten, e, e.collectedAt()));
+        Stream<ShelfEntry> takenBack = shelf.takenBack().values().stream()
+                .filter(t -> goneBy(forgotten, t.entry(), t.at())).map(Shelf.TakenBack::entry);
+        return Stream.concat(collected, takenBack).filter(entry -> !entry.erased())
                 .<ShelfEvent>map(entry -> new ShelfEvent.Erased(entry.id(), now)).toList();
+    }
+
+    private static boolean goneBy(Map<String, Instant> forgotten, ShelfEntry entry, Instant left) {
+        Instant at = forgotten.get(entry.classId());
+        return at != null && !left.isAfter(at);
     }
 
     private Optional<ShelfRefusal> whyNotAt(Shelf shelf, ShelfPlace place) {

@@ -74,6 +74,16 @@ public interface EventLog {
         throw new UnsupportedOperationException("this log keeps every word");
     }
 
+    /** The same of a class that cannot be read back, as far as what stands there can be told. */
+    default void forgetUnreadable(String classId, Forgotten forgotten) {
+        throw new UnsupportedOperationException("this log keeps every word");
+    }
+
+    /** What a class that cannot be read back holds of words of its guests. */
+    default KeptWords keptWords(String classId) {
+        throw new UnsupportedOperationException("this log keeps every word");
+    }
+
     /** Removes all that is kept of a class that is deleted, and of nothing else, at once or not at all. */
     default void erase(String classId) {
         throw new UnsupportedOperationException("this log keeps every class");

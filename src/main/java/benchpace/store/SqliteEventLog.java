@@ -146,6 +146,14 @@ public final class SqliteEventLog implements EventLog {
         forgotten.forget(classId, how, nameless);
     }
 
+    @Override public void forgetUnreadable(String classId, Forgotten how) {
+        forgotten.forgetUnreadable(classId, how);
+    }
+
+    @Override public KeptWords keptWords(String classId) {
+        return forgotten.keptWords(classId);
+    }
+
     private static void requireMillis(Instant instant) {
         if (instant.getNano() % 1_000_000 != 0) {
             throw new IllegalArgumentException("the log keeps whole milliseconds, not " + instant);

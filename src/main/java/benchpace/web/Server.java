@@ -148,7 +148,7 @@ public final class Server implements AutoCloseable {
             Pairing pairing = new Pairing(access, streams::end);
             pairing.routes(routes);
             new DevicesApi(access, streams, screens, zone, () -> reachable.apply(port())).routes(routes);
-            new DataPages(backups, boards, forgetting, access, screens, clock, zone).routes(routes);
+            new DataPages(backups, boards, forgetting, erasing, access, screens, clock, zone).routes(routes);
             new ForgettingApi(boards, forgetting, codes, access).routes(routes);
             new PlansApi(plans, boards, access, clock, zone).routes(routes);
             new PlansPages(plans, boards, access, screens, clock, zone).routes(routes);

@@ -2,6 +2,7 @@ package benchpace.words;
 
 import benchpace.board.view.NamesDue;
 import benchpace.board.view.NamesDue.Outlook;
+import benchpace.board.view.NamesKept;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -115,6 +116,26 @@ public final class ForgettingWords {
             named.add(classes.size() - 3 + " more");
         }
         return named;
+    }
+
+    // ---- classes that cannot be read
+
+    /** Why they are told of. @param classes how many hold names, or may */
+    public static String unreadable(int classes) {
+        return (classes == 1 ? "One class cannot be read back. It is left out, so there is no page on which its guests "
+                + "could be forgotten." : classes + " classes cannot be read back. They are left out, so there is no "
+                + "page on which their guests could be forgotten.")
+                + " Delete a class here, and its names go with it; it cannot be had back.";
+    }
+
+    /** What one of them keeps, and until when. @param days after which guests are forgotten */
+    public static String unreadable(NamesKept kept, OptionalInt days, Times times) {
+        String last = kept.last().map(at -> "Last written to on " + times.date(at) + ". ").orElse("");
+        if (kept.stuck()) {
+            return last + "Some of it cannot be told from names, so that it keeps those for as long as it is there.";
+        }
+        return last + (days.isEmpty() ? "It keeps its guests' names."
+                : "Its guests are forgotten " + days(days.getAsInt()) + " after that.");
     }
 
     /** The file is still to be cleared. */

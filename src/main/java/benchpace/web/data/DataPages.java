@@ -2,6 +2,7 @@ package benchpace.web.data;
 
 import benchpace.board.Backups;
 import benchpace.board.Boards;
+import benchpace.board.Erasing;
 import benchpace.board.Forgetting;
 import benchpace.web.classes.Pages;
 import benchpace.web.pairing.Access;
@@ -10,7 +11,9 @@ import benchpace.web.screen.Screens;
 import benchpace.web.screen.data.BackupCard;
 import benchpace.web.screen.data.DataPage;
 import benchpace.web.screen.data.GuestsCard;
+import benchpace.web.screen.data.UnreadableCard;
 import benchpace.words.BackupWords;
+import benchpace.words.MissingWords;
 import benchpace.words.Times;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -21,14 +24,16 @@ import java.time.ZoneId;
 public final class DataPages {
     private final Backups backups;
     private final Forgetting forgetting;
+    private final Erasing erasing;
     private final Boards boards;
     private final Access access;
     private final Screens screens;
     private final InstantSource clock;
     private final ZoneId zone;
 
-    public DataPages(Backups backups, Boards boards, Forgetting forgetting, Access access, Screens screens,
-                     InstantSource clock, ZoneId zone) {
+    public DataPages(Backups backups, Boards boards, Forgetting forgetting, Erasing erasing, Access access,
+                     Screens screens, InstantSource clock, ZoneId zone) {
+        this.erasing = erasing;
         this.backups = backups;
         this.boards = boards;
         this.forgetting = forgetting;
@@ -49,6 +54,8 @@ public final class DataPages {
         Times times = new Times(zone);
         Pages.html(ctx, screens.data(new DataPage(folder, BackupWords.size(backups.size()),
                 BackupCard.of(backups.state(), backups.last(), !boards.all().isEmpty(), folder, clock.instant(), times),
-                GuestsCard.of(forgetting, backups.kept(), clock.instant(), times))));
+                GuestsCard.of(forgetting, MissingWords.notErased(erasing.failing()), backups.kept(), clock.instant(),
+                        times),
+                UnreadableCard.of(boards.unreadableClasses().withNames(), forgetting.days(), times))));
     }
 }

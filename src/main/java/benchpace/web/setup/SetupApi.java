@@ -129,17 +129,37 @@ public final class SetupApi {
 
     private void delete(Context ctx) {
         access.instructor(ctx);
-        ClassBoard board = AskedClass.of(ctx, boards);
+        String id = ctx.pathParam("id");
         String typed = ctx.req().getContentLengthLong() == 0 || ctx.header("Content-Type") == null
                 ? "" : Bodies.text(Bodies.object(ctx), "confirm", 200);
+        if (boards.unreadable().contains(id)) {
+            deleteUnreadable(ctx, id, typed);
+            return;
+        }
+        ClassBoard board = AskedClass.of(ctx, boards);
         Deletion deletion = boards.delete(board, typed);
         if (deletion instanceof Deletion.Done done) {
-            long onShelf = shelf.shelf().standing().filter(e -> e.classId().equals(board.id())).count();
-            Bodies.send(ctx, 200, Json.object().put("restorable", done.restorable()).put("candlesOnShelf", onShelf));
+            tellDeleted(ctx, id, done.restorable());
             return;
         }
         throw new Refused(new Problem(409, "needs-its-name", "The class has begun", "The class has begun. To delete it "
                 + "with all that was written down in it, type its name: " + board.live().name() + "."));
+    }
+
+    /** Nobody knows its name, so its id stands for that. */
+    private void deleteUnreadable(Context ctx, String id, String typed) {
+        if (!typed.strip().equals(id)) {
+            throw new Refused(new Problem(409, "needs-its-name", "The class cannot be read", "The class cannot be "
+                    + "read, and nobody knows its name. To delete it with all that was written down in it, give its "
+                    + "id: " + id + "."));
+        }
+        boards.deleteUnreadable(id);
+        tellDeleted(ctx, id, false);
+    }
+
+    private void tellDeleted(Context ctx, String id, boolean restorable) {
+        long onShelf = shelf.shelf().standing().filter(e -> e.classId().equals(id)).count();
+        Bodies.send(ctx, 200, Json.object().put("restorable", restorable).put("candlesOnShelf", onShelf));
     }
 
     private void restore(Context ctx) {

@@ -74,7 +74,7 @@ class PlainWordsTest {
         pages.put("devices alone", screens.devices(ScreenGallery.devices(true)));
         pages.put("data", screens.data(ScreenGallery.data()));
         pages.put("data, names forgotten", screens.data(new DataPage("/home/loft/benchpace/data", "48.1 MB",
-                ScreenGallery.data().backup(), SampleGuests.on())));
+                ScreenGallery.data().backup(), SampleGuests.on(), SampleGuests.unreadable())));
         for (Viewer viewer : List.of(LEAD, new Viewer(Role.HELPER, "MO"))) {
             pages.put("plans " + viewer.role(), screens.plans(PlanScreens.list(viewer)));
             pages.put("no plans " + viewer.role(), screens.plans(PlanScreens.none(viewer)));

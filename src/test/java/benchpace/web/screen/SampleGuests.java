@@ -2,7 +2,9 @@ package benchpace.web.screen;
 
 import benchpace.board.view.NamesDue;
 import benchpace.board.view.NamesDue.Outlook;
+import benchpace.board.view.NamesKept;
 import benchpace.web.screen.data.GuestsCard;
+import benchpace.web.screen.data.UnreadableCard;
 import benchpace.web.screen.report.GuestsPart;
 import benchpace.words.ForgettingWords;
 import benchpace.words.Times;
@@ -36,6 +38,15 @@ public final class SampleGuests {
         return new GuestsCard(ForgettingWords.rule(OptionalInt.empty()),
                 ForgettingWords.outlook(Optional.empty(), 0, TIMES), 30, false, List.of(), 0, ForgettingWords.goes(),
                 List.of());
+    }
+
+    public static UnreadableCard unreadable() {
+        return UnreadableCard.of(List.of(new NamesKept("evening-pour-x1k7", Optional.of(NOW), true),
+                new NamesKept("table-of-six-b2m9", Optional.of(NOW), false)), OptionalInt.of(30), TIMES);
+    }
+
+    static UnreadableCard allReadable() {
+        return UnreadableCard.of(List.of(), OptionalInt.empty(), TIMES);
     }
 
     public static GuestsCard on() {

@@ -173,7 +173,7 @@ public final class ScreenGallery {
         shots.add(new Shot("devices-ask", devices, 1280, 900, "[data-act=all]"));
         shots.add(new Shot("data", screens.data(data()), 1280, 900, ""));
         String forgetting = screens.data(new DataPage("/home/loft/benchpace/data", "48.1 MB", data().backup(),
-                SampleGuests.on()));
+                SampleGuests.on(), SampleGuests.unreadable()));
         shots.add(new Shot("data-forgetting", forgetting, 1280, 900, ""));
         shots.add(new Shot("data-forgetting-phone", forgetting, 390, 1600, ""));
         shots.add(new Shot("data-phone", screens.data(data()), 390, 844, ""));
@@ -248,7 +248,7 @@ public final class ScreenGallery {
                 BackupWords.ready(12, 3411, 2, 0), false, Optional.of(new BackupCard.Fetched(
                         "benchpace-2027-03-04-1930.backup", "/data/backup/benchpace-2027-03-04-1930.backup", "3.2 MB")),
                 "/home/loft/benchpace/data"),
-                SampleGuests.off());
+                SampleGuests.off(), SampleGuests.allReadable());
     }
 
     static DevicesPage devices(boolean alone) {

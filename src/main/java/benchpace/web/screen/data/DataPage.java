@@ -11,8 +11,9 @@ import java.util.List;
  * @param size   what it takes, in words
  * @param backup copies of it
  * @param guests how long guests' names are kept
+ * @param unreadable classes that keep them because they cannot be read
  */
-public record DataPage(String folder, String size, BackupCard backup, GuestsCard guests) {
+public record DataPage(String folder, String size, BackupCard backup, GuestsCard guests, UnreadableCard unreadable) {
 
     public Shell shell() {
         return new Shell("Your data", "data", List.of(), "", "", "UTC", Role.INSTRUCTOR.token(), "");

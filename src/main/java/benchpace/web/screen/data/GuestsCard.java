@@ -29,8 +29,14 @@ public record GuestsCard(String rule, String outlook, int days, boolean on, List
     /** One class. */
     public record Row(String classId, String name, String when) { }
 
-    /** @param kept the names of folders with copies of damaged files */
-    public static GuestsCard of(Forgetting forgetting, List<String> kept, Instant now, Times times) {
+    /**
+     * As it stands.
+     *
+     * @param failing what could not be erased when it was due, a sentence each
+     * @param kept    the names of folders with copies of damaged files
+     */
+    public static GuestsCard of(Forgetting forgetting, List<String> failing, List<String> kept, Instant now,
+                                Times times) {
         OptionalInt days = forgetting.days();
         Optional<Outlook> outlook = days.isEmpty() ? Optional.empty()
                 : Optional.of(forgetting.outlook(days.getAsInt()));
@@ -43,6 +49,6 @@ public record GuestsCard(String rule, String outlook, int days, boolean on, List
                 days.orElse(Forgetting.PROPOSED_DAYS), days.isPresent(),
                 all.stream().limit(SHOWN).map(due -> new Row(due.classId(), due.name(),
                         ForgettingWords.when(due, now, times))).toList(), Math.max(0, all.size() - SHOWN),
-                ForgettingWords.goes(), Stream.concat(unswept, copies).toList());
+                ForgettingWords.goes(), Stream.of(failing.stream(), unswept, copies).flatMap(told -> told).toList());
     }
 }
