@@ -131,9 +131,10 @@ final class BackupCommands {
             out.println("Restored into " + data + ", as it stood on " + made + ": "
                     + held(restored.manifest().holdings()) + ".");
             restored.before().ifPresent(before -> out.println("What was there before is kept in " + before + "."));
-            out.println("Devices have to be paired again. Guests who were forgotten after the backup was made are "
-                    + (restored.before().isPresent() ? "forgotten again, where what was there can be read."
-                    : "back; they can be forgotten once more."));
+            out.println("Devices have to be paired again. Guests who were forgotten after the backup was made, and "
+                    + "words of candles that were erased since, are " + (restored.before().isPresent()
+                    ? "gone again, where what was there can be read." : "back; guests can be forgotten once more.")
+                    + " What is due by its days is erased when the board opens, before anybody sees a page.");
             return 0;
         }
 

@@ -68,11 +68,13 @@ public final class Restore {
             });
             copy.bringUpToDate();
             copy.change(connection -> LastBackup.put(connection, manifest.made()));
-            ForgottenAgain.in(replacing.draft(), folder);
+            ForgottenAgain again = ForgottenAgain.of(folder);
+            again.guests(replacing.draft());
             if (!ReadThrough.of(replacing.draft(), progress).equals(manifest.holdings())) {
                 throw new BadBackup("The backup " + file + " cannot be read back whole by this Benchpace (it was made "
                         + "by " + manifest.program() + "). Nothing was changed.");
             }
+            again.theRest(replacing.draft());
             copy.flush();
             return manifest;
         } catch (RuntimeException | Error e) {

@@ -4,7 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import benchpace.live.Nameless;
+import benchpace.plan.SeatNumber;
+import benchpace.shelf.ClaimWord;
+import benchpace.shelf.EntryId;
+import benchpace.shelf.Shelf;
+import benchpace.shelf.ShelfEntry;
+import benchpace.shelf.ShelfEvent;
+import benchpace.shelf.ShelfPlace;
+import benchpace.store.Deeds;
+import benchpace.store.FileSweep;
 import benchpace.store.Forgotten;
+import benchpace.store.Remnants;
+import benchpace.store.ShelfLog;
 import benchpace.store.SqliteEventLog;
 import benchpace.store.sqlite.Database;
 import benchpace.store.sqlite.FolderLock;
@@ -18,6 +29,7 @@ import java.sql.Statement;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Predicate;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
@@ -130,7 +142,52 @@ class RestoreTest {
                         || row.startsWith("forgotten_class|")).toList());
     }
 
-    @Test void a_class_forgotten_meanwhile_that_the_backup_has_unreadable_keeps_nothing_from_being_restored()
+    @Test void words_of_candles_that_were_erased_meanwhile_are_erased_again_down_to_the_bytes() {
+        Path data = StoredFolder.filled(temp.resolve("data"), 223); // candle 23 stands on the shelf
+        Path backup = made(data).file();
+        assertThat(Remnants.of(data, List.of("Guest 221"))).isNotEmpty();
+        try (Database database = Database.open(data)) {
+            Deeds deeds = new Deeds(database);
+            for (int number = 223; number <= 225; number++) { // handed out, and in time erased
+                deeds.doThe(number);
+            }
+            assertThat(new FileSweep(database).sweep()).isTrue();
+        }
+
+        restored(backup, data, true);
+
+        assertThat(Remnants.of(data, List.of("Guest 221"))).isEmpty();
+        try (Database database = Database.open(data)) {
+            assertThat(new FileSweep(database).owed()).isFalse();
+            ShelfEntry candle = Shelf.of(new ShelfLog(database).read().events()).entry(new EntryId(23)).orElseThrow();
+            assertThat(candle.erased()).isTrue();
+            assertThat(candle.collected()).as("nobody could hand it out without its word").isTrue();
+        }
+        assertThat(StoredFolder.rows(data)).as("and again").isEqualTo(rowsAfterRestoring(backup, data));
+    }
+
+    private List<String> rowsAfterRestoring(Path backup, Path data) {
+        restored(backup, data, true);
+        return StoredFolder.rows(data);
+    }
+
+    @Test void a_candle_of_other_data_with_the_same_number_keeps_its_words() {
+        Path backup = made(StoredFolder.filled(temp.resolve("data"), 223)).file();
+        Path other = temp.resolve("other");
+        try (Database database = Database.open(other)) {
+            ShelfLog shelf = new ShelfLog(database);
+            EntryId same = new EntryId(23);
+            shelf.append("1", List.of(new ShelfEvent.Placed(same, NOW, "elsewhere", new SeatNumber(1),
+                    new ShelfPlace("Window", 1), NOW, NOW, new ClaimWord("fern", 11), "Somebody")));
+            shelf.append("2", List.of(new ShelfEvent.Collected(same, NOW), new ShelfEvent.Erased(same, NOW)));
+        }
+
+        restored(backup, other, true);
+
+        assertThat(StoredFolder.rows(other)).isEqualTo(StoredFolder.rows(temp.resolve("data")));
+    }
+
+    @Test void a_class_forgotten_meanwhile_that_the_backup_has_unreadable_is_restored_without_words_that_can_be_told()
             throws Exception {
         Path data = data();
         Path broken = StoredFolder.filled(temp.resolve("broken"));
@@ -145,7 +202,12 @@ class RestoreTest {
 
         restored(backup, data, true);
 
-        assertThat(StoredFolder.rows(data)).isEqualTo(original);
+        assertThat(Remnants.of(data.resolve("benchpace.db"), List.of("note 209"))).isEmpty();
+        Predicate<String> others = row -> !row.contains("|class-5|") && !row.contains("|file.sweep-owed|");
+        assertThat(StoredFolder.rows(data)).filteredOn(others).isEqualTo(original.stream().filter(others).toList());
+        assertThat(StoredFolder.rows(data)).as("what is damaged stays as it is, for whoever may mend it")
+                .containsAll(original.stream().filter(row -> row.startsWith("event|class-5|2|")).toList())
+                .anyMatch(row -> row.startsWith("forgotten_class|class-5|"));
     }
 
     @Test void damaged_data_can_be_replaced_and_are_kept_as_they_are() throws Exception {
