@@ -1,0 +1,46 @@
+package benchpace.board;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import benchpace.store.Remnants;
+import benchpace.store.sqlite.StoreException;
+import java.nio.file.Path;
+import java.sql.Statement;
+import java.util.List;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+@DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+class ForgettingTest {
+    @TempDir Path folder;
+
+    private static void sql(ForgettingBoard board, String text) {
+        board.database.write(connection -> {
+            try (Statement statement = connection.createStatement()) {
+                return statement.executeUpdate(text);
+            }
+        });
+    }
+
+    @Test void candles_that_could_not_be_erased_with_their_class_follow_by_themselves() {
+        ForgettingBoard.fill(folder, 1);
+        List<String> word = List.of(ForgettingBoard.word(1));
+        try (ForgettingBoard board = ForgettingBoard.open(folder)) {
+            sql(board, "create temp trigger full before insert on shelf_event "
+                    + "begin select raise(abort, 'disk full'); end");
+            assertThatThrownBy(() -> board.forgetting.forget(board.of(1))).as("nobody is told that it is done")
+                    .isInstanceOf(StoreException.class);
+            assertThat(Remnants.of(folder, word)).isNotEmpty();
+            sql(board, "drop trigger full");
+
+            board.erasing().close();
+
+            assertThat(Remnants.of(folder, word)).isEmpty();
+            assertThat(board.told(0)).as("other classes keep theirs").isEqualTo(3);
+            assertThat(board.shelf.shelf().entries()).filteredOn(candle -> candle.erased()).hasSize(1);
+        }
+    }
+}
