@@ -14,6 +14,7 @@ const reload = () => again.show('guests-title');
 
 export function start() {
   const form = document.getElementById('days-form');
+  if (!form) return;
   const place = document.getElementById(PLACE);
   form.addEventListener('submit', (event) => {
     event.preventDefault();

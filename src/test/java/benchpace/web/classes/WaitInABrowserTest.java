@@ -10,6 +10,7 @@ import benchpace.web.TestBoard;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
@@ -125,6 +126,15 @@ class WaitInABrowserTest {
         board.tap(id, TestBoard.command("judge-set").put("seat", 1)).ok();
         phone.page().waitForFunction("() => !document.querySelector('.strips').dataset.old");
         phone.page().waitForFunction("() => document.querySelector('.strips').scrollLeft === 40");
+    }
+
+    @Test void what_is_said_of_the_cure_begins_with_a_capital_on_the_table_and_on_a_phone() {
+        for (Device device : List.of(here(Device.tablet(board, browser)).pairedBy(board.instructor())
+                        .at("/classes/" + id + "/instructor"),
+                here(Device.phone(board, browser)).pairedBy(board.helper()).at("/classes/" + id + "/helper"))) {
+            assertThat(device.find(".now__cure b")).hasText(Pattern.compile("Can be tried in \\d+ min"),
+                    new LocatorAssertions.HasTextOptions().setUseInnerText(true));
+        }
     }
 
     @Test void an_activity_is_started_lengthened_and_ended_from_the_keyboard() {

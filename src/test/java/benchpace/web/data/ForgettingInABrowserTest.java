@@ -7,6 +7,7 @@ import benchpace.files.Json;
 import benchpace.web.Device;
 import benchpace.web.LiveScreens;
 import benchpace.web.TestBoard;
+import com.microsoft.playwright.Download;
 import com.microsoft.playwright.Locator;
 import java.time.Duration;
 import java.util.List;
@@ -15,7 +16,7 @@ import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 
-/** The two questions before guests are forgotten, answered with a finger and with keys alone. */
+/** The two questions before guests are forgotten, answered with a finger and with keys alone, and the page beside. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class ForgettingInABrowserTest extends LiveScreens {
     private static final String NAME = "Quillonia";
@@ -191,5 +192,15 @@ class ForgettingInABrowserTest extends LiveScreens {
         press(tablet, "Enter");
         assertThat(tablet.find("#guests")).containsText("are kept until you forget them");
         assertThat(tablet.find("#guests-title")).isFocused();
+    }
+
+    // ---- the page beside it, which has the same scripts
+
+    @Test void the_page_of_a_file_to_help_us_opens_without_a_complaint_and_takes_the_file() {
+        Device tablet = tablet("/data/problem");
+
+        Download file = tablet.page().waitForDownload(() -> tablet.find(".problem [type=submit]").click());
+
+        assertThat(file.suggestedFilename()).endsWith(".zip");
     }
 }

@@ -7,6 +7,8 @@ import benchpace.web.Device;
 import benchpace.web.LiveScreens;
 import benchpace.web.TestBoard;
 import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.Media;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -17,6 +19,8 @@ import org.junit.jupiter.api.Test;
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class WhatIfInABrowserTest extends LiveScreens {
     private static final String CHANGE = "[data-change='beforehand-wicks']";
+    private static final int A4_WIDE = 794;
+    private static final int A4_HIGH = 1123;
     private final List<String> posts = new CopyOnWriteArrayList<>();
 
     @Override protected void begin() {
@@ -71,5 +75,23 @@ class WhatIfInABrowserTest extends LiveScreens {
         tablet.at("/plans");
         assertThat(tablet.find("[data-name='Evening pour, Set the wick beforehand']")).hasCount(1);
         assertThat(tablet.find("main a[href='" + first + "']")).isVisible();
+    }
+
+    @Test void it_prints_with_what_was_opened_and_without_buttons_on_a_sheet_of_paper() {
+        Device tablet = lookBack();
+        tablet.find(".tried__one summary").first().click();
+        assertThat(tablet.find(".tried__one[open] .tried__why")).isVisible();
+
+        tablet.page().setViewportSize(A4_WIDE, A4_HIGH);
+        tablet.page().emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
+
+        assertThat(tablet.find(".tried__one[open] .tried__why")).isVisible();
+        assertThat(tablet.find(".suggestion__saving").first()).isVisible();
+        assertThat(tablet.find("main button:visible")).hasCount(0);
+        assertThat((Boolean) tablet.page().evaluate("() => document.documentElement.scrollWidth <= innerWidth"))
+                .as("nothing to the side").isTrue();
+        assertThat((Boolean) tablet.page().evaluate("() => [...document.querySelectorAll('#what-if *')]"
+                + ".every(e => e.scrollWidth <= e.clientWidth + 1 || getComputedStyle(e).display === 'inline')"))
+                .as("nothing is cut").isTrue();
     }
 }

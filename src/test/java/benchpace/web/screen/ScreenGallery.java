@@ -131,6 +131,7 @@ public final class ScreenGallery {
         String over = screens.report(ended.report(111).with(leftBehind()), Optional.empty(), ended.live().plan(), lead,
                 SampleGuests.forgotten());
         shots.add(new Shot("report-over", over, 1280, 3000, ""));
+        shots.add(new Shot("report-top", over, 1280, 1000, ""));
         shots.add(new Shot("report-over-phone", over, 390, 4600, ""));
         String learned = screens.learned(LearnedScreens.full());
         shots.add(new Shot("learned", learned, 1280, 1500, ""));
