@@ -15,7 +15,7 @@ import java.util.stream.IntStream;
  *
  * @param step        the step's name; empty where it is no step's
  * @param meanMinutes over all classes, those that it did not hold among them
- * @param classes     how many it held at all
+ * @param classes     how many it held for half a minute or more
  * @param series      the minutes from class to class
  */
 public record WhatCost(Cause cause, String step, double meanMinutes, int classes, Series series) {
@@ -43,7 +43,7 @@ public record WhatCost(Cause cause, String step, double meanMinutes, int classes
     /** Of two steps of one name the larger: their minutes would overlap. */
     private static Map<Thing, Double> minutes(PastClass past) {
         Map<Thing, Double> minutes = new LinkedHashMap<>();
-        past.figures().orElseThrow().lost()
+        past.figures().orElseThrow().lost().stream().filter(Lost::counts)
                 .forEach(lost -> minutes.merge(thing(past, lost), lost.minutes(), Math::max));
         return minutes;
     }

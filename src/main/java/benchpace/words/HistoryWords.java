@@ -11,8 +11,6 @@ import java.util.List;
 
 /** Says of past classes which they are, and what held each. What else each came to {@link FiguresWords} says. */
 public final class HistoryWords {
-    /** Less is not told, on the look back neither. */
-    private static final double LEAST_MINUTES = 0.5;
     private static final int MOST_CAUSES = 3;
 
     private HistoryWords() { }
@@ -22,7 +20,7 @@ public final class HistoryWords {
         if (figures.ready().isEmpty()) {
             return "";
         }
-        List<String> told = figures.lost().stream().filter(l -> l.minutes() >= LEAST_MINUTES).limit(MOST_CAUSES)
+        List<String> told = figures.lost().stream().filter(Lost::counts).limit(MOST_CAUSES)
                 .map(l -> what(l, past) + ", " + FiguresWords.minutes(l.minutes())).toList();
         return told.isEmpty() ? FiguresWords.nothingHeld() : "Held by " + String.join("; ", told) + ".";
     }

@@ -52,6 +52,15 @@ class WhatCostTest {
         assertThat(costs.get(1).classes()).isEqualTo(1);
     }
 
+    /** Of a class it is told that nothing alone held it. */
+    @Test void less_than_half_a_minute_held_no_class() {
+        assertThat(WhatCost.of(List.of(past("a", false, Map.of("w", "Wicks"), step("w", 0.2),
+                new Lost(Cause.CURE, "", 0.4))))).isEmpty();
+        assertThat(WhatCost.of(List.of(past("a", false, Map.of("w", "Wicks"), step("w", 3)),
+                past("b", false, Map.of("w", "Wicks"), step("w", 0.4))))).singleElement()
+                .extracting(WhatCost::meanMinutes, WhatCost::classes).containsExactly(1.5, 1);
+    }
+
     @Test void two_classes_that_are_told_to_have_ended_as_late_are_both_late_or_both_on_time() {
         for (int seconds = 0; seconds < 60; seconds++) {
             assertThat(figures(Duration.ofMinutes(5).plusSeconds(seconds)).punctuality()).as("5 min, %d s", seconds)
