@@ -1,6 +1,7 @@
 // Classes that cannot be read keep names of guests: one is deleted for good, once that was asked.
 
 import { ask } from '../api.js';
+import * as again from '../again.js';
 import { asked } from '../dialogue.js';
 import { submit } from '../submit.js';
 
@@ -12,6 +13,9 @@ export function start() {
     document.getElementById('unreadable-id').textContent = confirm;
     if (!await asked('unreadable-dialog')) return;
     submit(button, document.getElementById('unreadable-answer'),
-      () => ask(`/api/classes/${encodeURIComponent(confirm)}`, { method: 'DELETE', body: { confirm } }), () => location.reload());
+      () => ask(`/api/classes/${encodeURIComponent(confirm)}`, { method: 'DELETE', body: { confirm } }), () => {
+        button.closest('li').remove();
+        again.show(document.querySelector('[data-delete-class]') ? 'unreadable-title' : 'guests-title');
+      });
   });
 }
