@@ -2,6 +2,8 @@ package benchpace.board;
 
 import benchpace.board.time.BoardTime;
 import benchpace.board.view.NamesDue;
+import benchpace.live.Nameless;
+import benchpace.live.Recorded;
 import benchpace.store.Forgotten;
 import benchpace.store.Settings;
 import benchpace.store.sqlite.StoreException;
@@ -103,6 +105,14 @@ public final class Forgetting {
     /** Whether the guests of a class can be forgotten: it is over. */
     public boolean isOver(ClassBoard board) {
         return overSince(board).isPresent();
+    }
+
+    /** Whether anything is there to forget: a name, a note, or a word of a candle that has left the shelf. */
+    public boolean hasWords(ClassBoard board) {
+        List<Recorded> log = board.live().log();
+        Instant now = clock.instant();
+        return !Nameless.ofGuests().all(log).equals(log) || !shelf.arrangement().rules()
+                .erasuresOf(shelf.shelf(), Map.of(board.id(), now), now).isEmpty();
     }
 
     /** When the guests of a class go by themselves; empty if they do not, or the class is not over. */

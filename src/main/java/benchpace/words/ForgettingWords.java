@@ -25,25 +25,37 @@ public final class ForgettingWords {
 
     // ---- one class
 
-    /** How it stands with the guests of one class. @param byAge by the days that were chosen */
-    public static String told(Optional<Instant> forgotten, boolean byAge, boolean over, Optional<Instant> due,
-                              Times times) {
-        if (forgotten.isPresent()) {
-            return "The guests of this class are forgotten since " + times.date(forgotten.get())
-                    + (byAge ? ", by the days you chose" : "")
-                    + ": seats go by their numbers, and of notes only that there was one is known.";
-        }
+    /** Of a class whose guests are forgotten. @param byAge by the days that were chosen */
+    public static String forgotten(Instant at, boolean byAge, Times times) {
+        return "The guests of this class are forgotten since " + times.date(at)
+                + (byAge ? ", by the days you chose" : "")
+                + ": seats go by their numbers, and of notes only that there was one is known.";
+    }
+
+    /** Of a class in which somebody has a name, or something is noted. @param due when that goes by itself */
+    public static String known(boolean over, Optional<Instant> due, Times times) {
         if (!over) {
-            return "Their names can be forgotten once the class is over.";
+            return "Names and notes can be forgotten once the class is over.";
         }
-        return due.map(at -> "Their names are kept until " + times.date(at) + "; you can forget them now.")
-                .orElse("Their names are kept until you forget them.");
+        return due.map(at -> "Names and notes are kept until " + times.date(at) + "; you can forget them now.")
+                .orElse("Names and notes are kept until you forget them.");
+    }
+
+    /** Of a class in which nobody has a name and nothing is noted. */
+    public static String noWords() {
+        return "Nobody has a name in this class and nothing is noted, so there is nothing to forget.";
     }
 
     /** Nobody can be forgotten in the middle of a class. */
     public static String notOver() {
         return "The class is not over, and its screens need the names: close it first. One that has not begun can be "
                 + "deleted instead.";
+    }
+
+    /** What goes and what stays, where any class is meant. */
+    public static String inShort() {
+        return "Names, who came together, allergies and notes go; the class, its times and its figures stay. Backups "
+                + "and prints that you made are yours to throw away. For one class alone, open its look back.";
     }
 
     /** What goes with a class's guests, a sentence or two. */
@@ -83,24 +95,23 @@ public final class ForgettingWords {
     /** How many classes are over and still have names, and when the next goes. @param outlook of the rule in force */
     public static String outlook(Optional<Outlook> outlook, int forgotten, Times times) {
         String so = outlook.map(o -> next(o, times)).orElse("");
-        String done = forgotten == 0 ? "" : classes(forgotten) + (forgotten == 1 ? " has" : " have")
-                + " forgotten guests already.";
+        String done = forgotten == 0 ? "" : "The guests of " + classes(forgotten)
+                + " are forgotten already.";
         return (so + " " + done).strip();
     }
 
     private static String next(Outlook outlook, Times times) {
         if (!outlook.now().isEmpty()) {
-            return classes(outlook.now().size()) + (outlook.now().size() == 1 ? " is" : " are")
-                    + " due and will be forgotten within the hour.";
+            return "Those of " + classes(outlook.now().size()) + " are forgotten within the hour.";
         }
         return outlook.later().isEmpty() ? "No class is waiting for that."
-                : classes(outlook.later().size()) + (outlook.later().size() == 1 ? " is" : " are")
-                + " still to come; the next goes on " + times.date(outlook.later().get(0).at()) + ".";
+                : classes(outlook.later().size()) + (outlook.later().size() == 1 ? " waits" : " wait")
+                + " for that, the first until " + times.date(outlook.later().get(0).at()) + ".";
     }
 
     /** When the guests of one class go. */
     public static String when(NamesDue due, Instant now, Times times) {
-        return due.at().isAfter(now) ? "goes on " + times.date(due.at()) : "goes within the hour";
+        return due.at().isAfter(now) ? "on " + times.date(due.at()) : "within the hour";
     }
 
     /** What choosing those days would do at once, if anything: to be agreed to. */

@@ -86,6 +86,11 @@ public final class HistoryWords {
         return left.isEmpty() ? "" : "Left out of the drawings: " + Phrases.and(left) + ".";
     }
 
+    /** Why nothing is drawn. */
+    public static String undrawn() {
+        return "What classes show together is drawn once there are two of them or more to compare.";
+    }
+
     /** Why a span of days is none. */
     public static String backwards() {
         return "The last day lies before the first, so no class lies between them.";

@@ -163,21 +163,37 @@ public class AccessibilityTest extends LiveScreens {
         Device tablet = here(Device.tablet(board, browser)).pairedBy(board.instructor()).at(report);
         assertThat(tablet.find("#way-title")).isVisible();
         assertThat(tablet.find("#tried-title")).isVisible();
+        assertThat(tablet.find(".contents")).isHidden();
         assertSound(tablet, "report");
-        assertSound(here(Device.phone(board, browser)).pairedBy(board.instructor()).at(report), "report on a phone");
+        Device phone = here(Device.phone(board, browser)).pairedBy(board.instructor()).at(report);
+        assertSound(phone, "report on a phone");
+        phone.find(".contents summary").click();
+        assertSound(phone, "report on a phone, its links shown");
+        phone.find(".contents a[href='#flags-title']").click();
+        assertThat(phone.find("#flags-title")).isInViewport();
     }
 
     @Test void past_classes_side_by_side() {
-        poured();
-        board.testClock().advanceMinutes(70);
-        board.tap(id, command("judge-set").put("seat", 1)).ok();
-        board.tap(id, command("close")).ok();
-        await().atMost(Duration.ofSeconds(30)).until(() -> board.history().classes().get(0).figures().isPresent());
+        pastClass();
         Device tablet = here(Device.tablet(board, browser)).pairedBy(board.instructor()).at("/history");
+        assertThat(tablet.find("#undrawn")).isVisible();
+        assertSound(tablet, "history of one class");
+        id = board.create("{\"planId\":\"evening-pour\",\"seats\":8}");
+        pastClass();
+        tablet.at("/history");
         assertThat(tablet.find("#trend-late-title")).isVisible();
         assertSound(tablet, "history");
         assertSound(here(Device.phone(board, browser)).pairedBy(board.instructor()).at("/history"),
                 "history on a phone");
+    }
+
+    private void pastClass() {
+        poured();
+        board.testClock().advanceMinutes(70);
+        board.tap(id, command("judge-set").put("seat", 1)).ok();
+        board.tap(id, command("close")).ok();
+        await().atMost(Duration.ofSeconds(30)).until(() -> board.history().classes().stream()
+                .allMatch(past -> past.figures().isPresent()));
     }
 
     @Test void a_crowd_of_24_and_of_60() {

@@ -170,7 +170,7 @@ class ForgettingInABrowserTest extends LiveScreens {
         board.erasing().look();
         assertThat(named()).isFalse();
         tablet.page().reload();
-        assertThat(tablet.find("#guests")).containsText("1 class has forgotten guests already.");
+        assertThat(tablet.find("#guests")).containsText("The guests of 1 class are forgotten already.");
         assertThat(changes).containsExactly("PUT", "PUT"); // asked, then agreed to
 
         tablet.find("#days-form [type=submit]").click(); // nobody is due any more: nothing is asked

@@ -164,6 +164,23 @@ class ForgettingOverTheNetworkTest {
         assertNothingIsLeft();
     }
 
+    @Test void a_class_without_names_and_notes_has_nothing_to_forget_and_offers_nothing() {
+        String id = board.create("{\"planId\":\"evening-pour\",\"seats\":4,\"name\":\"Quiet\"}");
+        String nothing = "Nobody has a name in this class and nothing is noted, so there is nothing to forget.";
+        tap(id, TestBoard.command("close"));
+        assertThat(report(id)).contains(nothing).doesNotContain("Forget the guests of this class");
+
+        tap(id, TestBoard.command("note").put("text", "Mind the draught"));
+
+        assertThat(report(id)).doesNotContain(nothing).contains("Forget the guests of this class");
+        forget(id).ok();
+        assertThat(report(id)).contains("are forgotten since").doesNotContain(nothing);
+    }
+
+    private String report(String id) {
+        return board.get("/classes/" + id + "/report", token).ok().body();
+    }
+
     @Test void asked_again_it_is_done_already() {
         String id = over();
         String at = forget(id).ok().text("forgottenAt");
@@ -183,8 +200,8 @@ class ForgettingOverTheNetworkTest {
     @Test void by_age_they_go_by_themselves_some_days_after_the_class() {
         String id = over();
         board.put("/api/settings/forget-guests", "{\"days\":30}", token).ok();
-        assertThat(board.get("/data", token).body()).contains("30 days after it", "the next goes on",
-                "Thursday");
+        assertThat(board.get("/data", token).body()).contains("30 days after it",
+                "1 class waits for that, the first until", "Thursday");
         hours(29 * 24);
         assertThat(state(id)).contains(WORDS.get(0));
 
@@ -193,7 +210,7 @@ class ForgettingOverTheNetworkTest {
         assertThat(state(id)).doesNotContain(WORDS);
         assertThat(board.boards().find(id).orElseThrow().forgotten().orElseThrow().byAge()).isTrue();
         assertNothingIsLeft();
-        assertThat(board.get("/data", token).body()).contains("1 class has forgotten guests already.");
+        assertThat(board.get("/data", token).body()).contains("The guests of 1 class are forgotten already.");
     }
 
     private void hours(int hours) {

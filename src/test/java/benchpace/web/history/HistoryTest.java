@@ -28,6 +28,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** Past classes side by side, over HTTP. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class HistoryTest {
+    private static final String UNDRAWN = "What classes show together is drawn once there are two of them or more to "
+            + "compare.";
     @TempDir private Path data;
     private TestBoard board;
 
@@ -105,6 +107,14 @@ class HistoryTest {
 
     // ---- what stands there
 
+    @Test void one_class_is_a_row_and_no_drawing_and_two_have_drawings_of_what_both_tell() {
+        evening("Thursday");
+        assertThat(reckoned()).contains("The class ended at ", UNDRAWN).doesNotContain("<figure", "<svg class=\"trend");
+
+        evening("Friday");
+        assertThat(reckoned()).contains("Did classes end on time?", "What held them?").doesNotContain(UNDRAWN);
+    }
+
     @Test void before_a_class_is_over_it_says_so() {
         create("Still to come", "evening-pour");
 
@@ -167,8 +177,13 @@ class HistoryTest {
         board.tap(id, TestBoard.command("close")).ok();
 
         assertThat(mine).isNotEmpty();
-        assertThat(reckoned()).contains(">Demo<", "Left out of the drawings: the demo class.",
-                "The one class did not end on time");
+        assertThat(reckoned()).contains(">Demo<", "Left out of the drawings: the demo class.", UNDRAWN)
+                .doesNotContain("<figure");
+
+        evening("Friday");
+
+        assertThat(reckoned()).contains("Left out of the drawings: the demo class.", "None of 2 classes ended on time",
+                "<figure").doesNotContain(UNDRAWN);
     }
 
     // ---- made, kept, made anew

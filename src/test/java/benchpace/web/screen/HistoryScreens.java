@@ -34,6 +34,8 @@ public final class HistoryScreens {
         Map<String, HistoryPage> all = new LinkedHashMap<>();
         all.put("many", page(past(64, 64), "", viewer));
         all.put("few", page(odd(), "", viewer));
+        all.put("one", page(past(1, 1), "", viewer));
+        all.put("two", page(past(2, 2), "", viewer));
         all.put("none", page(List.of(), "", viewer));
         all.put("none-chosen", page(past(4, 4), "late?", viewer));
         return all;

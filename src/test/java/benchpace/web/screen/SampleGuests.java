@@ -24,19 +24,18 @@ public final class SampleGuests {
     private SampleGuests() { }
 
     public static GuestsPart known() {
-        return new GuestsPart("evening-x1", ForgettingWords.told(Optional.empty(), false, true,
+        return new GuestsPart("evening-x1", ForgettingWords.known(true,
                 Optional.of(NOW.plus(Duration.ofDays(30))), TIMES), true, ForgettingWords.goes(),
                 ForgettingWords.stays(2, Duration.ofDays(7)));
     }
 
     public static GuestsPart forgotten() {
-        return new GuestsPart("evening-x1", ForgettingWords.told(Optional.of(NOW), true, true,
-                Optional.empty(), TIMES), false, List.of(), List.of());
+        return new GuestsPart("evening-x1", ForgettingWords.forgotten(NOW, true, TIMES), false, List.of(), List.of());
     }
 
     public static GuestsCard off() {
         return new GuestsCard(ForgettingWords.rule(OptionalInt.empty()),
-                ForgettingWords.outlook(Optional.empty(), 0, TIMES), 30, false, List.of(), 0, ForgettingWords.goes(),
+                ForgettingWords.outlook(Optional.empty(), 0, TIMES), 30, false, List.of(), 0, ForgettingWords.inShort(),
                 List.of());
     }
 
@@ -57,7 +56,7 @@ public final class SampleGuests {
                 .map(due -> new GuestsCard.Row(due.classId(), due.name(), ForgettingWords.when(due, NOW, TIMES)))
                 .toList();
         return new GuestsCard(ForgettingWords.rule(OptionalInt.of(30)),
-                ForgettingWords.outlook(Optional.of(outlook), 41, TIMES), 30, true, rows, 7, ForgettingWords.goes(),
+                ForgettingWords.outlook(Optional.of(outlook), 41, TIMES), 30, true, rows, 7, ForgettingWords.inShort(),
                 List.of(ForgettingWords.toSweep(), ForgettingWords.kept(List.of("kept-1", "kept-2"))));
     }
 }

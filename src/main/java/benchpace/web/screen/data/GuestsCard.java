@@ -20,10 +20,11 @@ import java.util.stream.Stream;
  * @param on       whether names are forgotten by age
  * @param coming   the next classes to go
  * @param more     how many go after those
+ * @param goes     what goes and what stays, in a sentence or two
  * @param cautions what still holds names that the board does not clear by itself, or not yet
  */
 public record GuestsCard(String rule, String outlook, int days, boolean on, List<Row> coming, int more,
-                         List<String> goes, List<String> cautions) {
+                         String goes, List<String> cautions) {
     private static final int SHOWN = 12;
 
     /** One class. */
@@ -49,6 +50,6 @@ public record GuestsCard(String rule, String outlook, int days, boolean on, List
                 days.orElse(Forgetting.PROPOSED_DAYS), days.isPresent(),
                 all.stream().limit(SHOWN).map(due -> new Row(due.classId(), due.name(),
                         ForgettingWords.when(due, now, times))).toList(), Math.max(0, all.size() - SHOWN),
-                ForgettingWords.goes(), Stream.of(failing.stream(), unswept, copies).flatMap(told -> told).toList());
+                ForgettingWords.inShort(), Stream.of(failing.stream(), unswept, copies).flatMap(told -> told).toList());
     }
 }

@@ -30,6 +30,7 @@ import java.util.stream.Stream;
  * @param found   how many are chosen, and which of them stand below
  * @param toCome  how many are still being worked out, in a sentence; empty for none
  * @param left    what the drawings leave out, in a sentence; empty for nothing
+ * @param trends  those that have two points at least to draw; the first of them is there if any is
  * @param months  the classes, the latest first
  * @param newer   the address of the page before; empty on the first
  * @param older   the address of the page after; empty on the last
@@ -74,14 +75,15 @@ public record HistoryPage(Shell shell, String count, Form form, List<String> fau
                 HistoryWords.toCome(given.all().stream()
                         .filter(c -> c.standing() == PastClass.Standing.TO_COME).count()),
                 HistoryWords.leftOut(chosen), CostChart.of(chosen, times),
-                Arrays.stream(Measure.values()).map(m -> TrendChart.of(m, chosen, times)).toList(),
+                Arrays.stream(Measure.values()).map(m -> TrendChart.of(m, chosen, times))
+                        .filter(TrendChart::draws).toList(),
                 months(shown, times), page > 1 ? given.address().to(page - 1) : "",
                 page < pages ? given.address().to(page + 1) : "");
     }
 
-    /** Whether the chosen classes are enough to draw anything. */
-    public boolean draws() {
-        return !costs.bars().isEmpty() || trends.stream().anyMatch(t -> !t.empty());
+    /** Why nothing is drawn; empty if something is, or no class is there. */
+    public String undrawn() {
+        return trends.isEmpty() ? HistoryWords.undrawn() : "";
     }
 
     private static String empty(Given given, List<PastClass> chosen) {

@@ -58,12 +58,12 @@ public record TrendChart(String id, String title, String unit, List<Tick> ticks,
         Dot last = series.dots().get(series.dots().size() - 1);
         return new TrendChart(id, title, unit, drawing.ticks(), drawing.least < 0 ? drawing.y(0) : 0,
                 drawing.places(false), drawing.places(true), drawing.line(series.trend(), first, last),
-                times.dateOfYear(TrendWords.at(first)), series.dots().size() == 1 ? ""
-                : times.dateOfYear(TrendWords.at(last)), words);
+                times.dateOfYear(TrendWords.at(first)), times.dateOfYear(TrendWords.at(last)), words);
     }
 
-    public boolean empty() {
-        return dots.isEmpty() && beyond.isEmpty();
+    /** A single point is no drawing: it says what the row of its class says. */
+    boolean draws() {
+        return dots.size() + beyond.size() > 1;
     }
 
     private static final class Drawing {

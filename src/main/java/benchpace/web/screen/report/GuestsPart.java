@@ -2,7 +2,6 @@ package benchpace.web.screen.report;
 
 import benchpace.board.ClassBoard;
 import benchpace.board.Forgetting;
-import benchpace.store.Forgotten;
 import benchpace.words.ForgettingWords;
 import benchpace.words.Times;
 import java.time.Instant;
@@ -22,9 +21,11 @@ public record GuestsPart(String classId, String told, boolean may, List<String> 
     public static GuestsPart of(ClassBoard board, Forgetting forgetting, Times times) {
         boolean over = forgetting.isOver(board);
         Optional<Instant> due = forgetting.due(board);
-        return new GuestsPart(board.id(), ForgettingWords.told(board.forgotten().map(Forgotten::at),
-                board.forgotten().filter(Forgotten::byAge).isPresent(), over, due, times),
-                over && board.forgotten().isEmpty(), ForgettingWords.goes(),
+        boolean words = forgetting.hasWords(board);
+        return new GuestsPart(board.id(), board.forgotten()
+                .map(done -> ForgettingWords.forgotten(done.at(), done.byAge(), times))
+                .orElseGet(() -> words ? ForgettingWords.known(over, due, times) : ForgettingWords.noWords()),
+                over && words && board.forgotten().isEmpty(), ForgettingWords.goes(),
                 ForgettingWords.stays(forgetting.waiting(board.id()), forgetting.shelfKeeps()));
     }
 }

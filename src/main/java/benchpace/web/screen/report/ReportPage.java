@@ -103,6 +103,11 @@ public record ReportPage(Shell shell, String name, String place, String when, St
                 !report.missing().has(Model.FLAGS));
     }
 
+    /** What stands on it, in its order. */
+    public List<Section> sections() {
+        return Section.of(this);
+    }
+
     /** More than one cause is told, so that their minutes are partly the same. */
     public boolean overlap() {
         return causes.stream().mapToInt(g -> g.causes().size()).sum() > 1;

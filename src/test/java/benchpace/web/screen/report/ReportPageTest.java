@@ -5,14 +5,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import benchpace.live.ClassEvent;
 import benchpace.web.screen.Evening;
 import benchpace.web.screen.Evenings;
+import benchpace.web.screen.PastEvenings;
 import benchpace.web.screen.SampleGuests;
 import benchpace.web.screen.Screens;
 import benchpace.web.screen.learned.LessonPanel;
 import benchpace.web.screen.shell.Role;
 import benchpace.web.screen.shell.Viewer;
 import benchpace.words.Times;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -60,6 +63,22 @@ class ReportPageTest {
         assertThat(page(Evenings.triedAfterTheClose(), 113).outcome()).containsExactly(
                 "The last candle was judged set at 20:52, after the class ended and 24 min after the planned 20:28.",
                 "It was seat 8's.", "The class ended at 20:50, 9 min after the promised 20:41.");
+    }
+
+    @Test void its_links_lead_to_every_heading_in_order_by_its_own_words() {
+        for (Evening evening : List.of(Evenings.over(), Evenings.cure(), PastEvenings.of(3))) {
+            String html = new Screens().report(evening.report(240), Optional.empty(), evening.live().plan(), LEAD,
+                    SampleGuests.known());
+            List<String> headings = all("<h2 id=\"([^\"]+)\"[^>]*>(.*?)</h2>",
+                    html.replaceAll("(?s)<dialog.*?</dialog>", ""));
+
+            assertThat(all("<li><a href=\"#([^\"]+)\">(.*?)</a>", html)).hasSizeGreaterThan(6)
+                    .containsExactlyElementsOf(headings);
+        }
+    }
+
+    private static List<String> all(String pattern, String html) {
+        return Pattern.compile(pattern).matcher(html).results().map(m -> m.group(1) + " " + m.group(2)).toList();
     }
 
     @Test void minutes_that_overlap_are_a_plain_fact_and_no_fault() {
