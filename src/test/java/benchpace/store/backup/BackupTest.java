@@ -15,46 +15,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.PosixFilePermission;
-import java.sql.Connection;
-import java.sql.DriverManager;
-import java.sql.Statement;
-import java.time.Instant;
 import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicReference;
-import org.junit.jupiter.api.DisplayNameGeneration;
-import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-@DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
-class BackupTest {
-    private static final Instant NOW = Instant.parse("2027-03-05T09:00:00Z");
-
-    @TempDir Path temp;
-
-    private Path data() {
-        return StoredFolder.filled(temp.resolve("data"));
-    }
-
-    private Backup.Made made(Path data) {
-        return new Backup(data, "0.1.0").make(temp.resolve("b.backup"), false, NOW, Progress.UNHEARD);
-    }
-
-    private Restore.Restored restored(Path backup, Path folder, boolean replace) {
-        return new Restore(folder).from(backup, replace, Progress.UNHEARD);
-    }
-
-    private static void sql(Path file, String sql) throws Exception {
-        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
-                Statement statement = connection.createStatement()) {
-            statement.executeUpdate(sql);
-        }
-    }
-
+class BackupTest extends BackedUp {
     // ---- whole
 
     @Test void what_is_restored_is_the_original_row_by_row_and_lets_nobody_in() {
@@ -270,10 +239,6 @@ class BackupTest {
         restored(made.file(), temp.resolve("new"), false);
         assertThat(StoredFolder.rows(temp.resolve("new"))).isEqualTo(StoredFolder.rows(data));
         assertThat(StoredFolder.names(temp)).containsExactly("b.backup", "data", "new");
-    }
-
-    private Backup.Made made(Path data, String name) {
-        return new Backup(data, "0.1.0").make(temp.resolve(name), false, NOW, Progress.UNHEARD);
     }
 
     @Test void damaged_records_beside_the_store_are_told_and_left_as_they_are() throws Exception {

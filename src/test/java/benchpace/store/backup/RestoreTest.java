@@ -23,43 +23,12 @@ import benchpace.store.sqlite.StoreException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.sql.Connection;
-import java.sql.DriverManager;
-import java.sql.Statement;
-import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Predicate;
-import org.junit.jupiter.api.DisplayNameGeneration;
-import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-@DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
-class RestoreTest {
-    private static final Instant NOW = Instant.parse("2027-03-05T09:00:00Z");
-
-    @TempDir Path temp;
-
-    private Path data() {
-        return StoredFolder.filled(temp.resolve("data"));
-    }
-
-    private Backup.Made made(Path data) {
-        return new Backup(data, "0.1.0").make(temp.resolve("b.backup"), false, NOW, Progress.UNHEARD);
-    }
-
-    private Restore.Restored restored(Path backup, Path folder, boolean replace) {
-        return new Restore(folder).from(backup, replace, Progress.UNHEARD);
-    }
-
-    private static void sql(Path file, String sql) throws Exception {
-        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
-                Statement statement = connection.createStatement()) {
-            statement.executeUpdate(sql);
-        }
-    }
-
+class RestoreTest extends BackedUp {
     private void assertNotRestored(Path backup, String... words) {
         Path folder = temp.resolve("new");
         assertThatThrownBy(() -> restored(backup, folder, false)).isInstanceOf(StoreException.class)
@@ -230,9 +199,5 @@ class RestoreTest {
             assertThatThrownBy(() -> restored(backup, data, true)).hasMessageContaining("in use by another running");
             assertThat(made(data, "while.backup").manifest().holdings().classes()).as("but copied").isEqualTo(4);
         }
-    }
-
-    private Backup.Made made(Path data, String name) {
-        return new Backup(data, "0.1.0").make(temp.resolve(name), false, NOW, Progress.UNHEARD);
     }
 }
