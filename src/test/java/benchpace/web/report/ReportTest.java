@@ -2,65 +2,22 @@ package benchpace.web.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchpace.web.OneEvening;
 import benchpace.web.TestBoard;
-import java.nio.file.Path;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
+import java.time.Duration;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** A class looked back on, over HTTP. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
-class ReportTest {
-    @TempDir private Path data;
-    private TestBoard board;
-    private String id;
-
-    @BeforeEach void open() {
-        board = TestBoard.open(data);
-        id = board.evening();
-    }
-
-    @AfterEach void close() {
-        board.close();
-    }
-
+class ReportTest extends OneEvening {
     private String report() {
         return board.get("/classes/" + id + "/report", board.instructor()).ok().body();
     }
 
-    private void allFinish(String step, int minutes) {
-        board.testClock().advanceMinutes(minutes);
-        for (int seat = 1; seat <= 8; seat++) {
-            if (seat != 4 || !step.equals("wicks")) {
-                board.tap(id, TestBoard.finish(seat, step)).ok();
-            }
-        }
-    }
-
-    /** Everybody keeps to the plan, but seat 4 needs 12 minutes more for its wick and all wait for it. */
-    private void pouredWithSeatFourSlowAtItsWick() {
-        board.tap(id, TestBoard.opening("welcome")).ok();
-        board.testClock().advanceMinutes(5);
-        allFinish("vessel", 3);
-        board.tap(id, TestBoard.opening("wicks")).ok();
-        allFinish("wicks", 4);
-        board.testClock().advanceMinutes(12);
-        board.tap(id, TestBoard.finish(4, "wicks")).ok();
-        board.tap(id, TestBoard.opening("fragrance")).ok();
-        allFinish("fragrance", 5);
-        board.tap(id, TestBoard.opening("before-wax")).ok();
-        board.testClock().advanceMinutes(2);
-        board.tap(id, TestBoard.opening("mix")).ok();
-        allFinish("mix", 4);
-        board.tap(id, TestBoard.opening("pour")).ok();
-        allFinish("pour", 3);
-    }
-
     @Test void it_says_what_held_the_class_and_for_how_long() {
-        pouredWithSeatFourSlowAtItsWick();
+        SlowWick.pour(board, id, Duration.ZERO);
         String report = report();
 
         assertThat(report).containsPattern("is likely ready about [0-9:]+ to [0-9:]+, planned for [0-9:]+\\.");
@@ -78,7 +35,7 @@ class ReportTest {
     }
 
     @Test void a_closed_class_leads_to_it_and_keeps_it() {
-        pouredWithSeatFourSlowAtItsWick();
+        SlowWick.pour(board, id, Duration.ZERO);
         board.testClock().advanceMinutes(70);
         board.tap(id, TestBoard.command("note").put("text", "Wicks <short>")).ok();
         board.tap(id, TestBoard.command("close")).ok();

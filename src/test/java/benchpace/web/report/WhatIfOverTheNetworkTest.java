@@ -2,33 +2,16 @@ package benchpace.web.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchpace.web.OneEvening;
 import benchpace.web.Reply;
-import benchpace.web.TestBoard;
 import com.fasterxml.jackson.databind.JsonNode;
-import java.nio.file.Path;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What a class would have saved, over HTTP, and the change made in a copy of its plan. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
-class WhatIfOverTheNetworkTest {
-    @TempDir private Path data;
-    private TestBoard board;
-    private String id;
-
-    @BeforeEach void open() {
-        board = TestBoard.open(data);
-        id = board.evening();
-    }
-
-    @AfterEach void close() {
-        board.close();
-    }
-
+class WhatIfOverTheNetworkTest extends OneEvening {
     private JsonNode whatIf() {
         return board.get("/api/classes/" + id + "/what-if", board.instructor()).ok().json();
     }
