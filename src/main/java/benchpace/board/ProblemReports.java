@@ -185,7 +185,9 @@ public final class ProblemReports {
         surroundings().forEach(names::add);
         names.addAll(log.classIds());
         names.addAll(log.deleted().keySet());
-        known.stream().flatMap(live -> live.log().stream()).forEach(recorded -> {
+        Stream<LiveClass> deleted = log.deleted().keySet().stream()
+                .flatMap(id -> read(log, id, new ArrayList<>()).stream());
+        Stream.concat(known.stream(), deleted).flatMap(live -> live.log().stream()).forEach(recorded -> {
             if (!List.of("instructor", "helper", "guest", "wall", "board").contains(recorded.by())) {
                 names.add(recorded.by());
             }

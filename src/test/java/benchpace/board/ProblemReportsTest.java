@@ -111,6 +111,17 @@ class ProblemReportsTest {
                 .contains("of the plans cannot be written").doesNotContain("gala");
     }
 
+    @Test void guests_of_a_class_that_was_deleted_and_can_be_had_back_are_named_in_no_line() {
+        append("evening-pour-demo", Demo.recordedEvening());
+        new SqliteEventLog(database).delete("evening-pour-demo", NOW);
+        ProblemReports problems = running(() -> List.of("18:02:11 WARNING Tomasz has two seats"));
+
+        assertThat(ProblemWords.files(problems.facts(List.of("evening-pour-demo"), List.of())))
+                .doesNotContainKey("classes/class-1.jsonl")
+                .hasEntrySatisfying("log.txt", text -> assertThat(text)
+                        .isEqualTo("18:02:11 WARNING … has two seats\n"));
+    }
+
     @Test void whatever_anybody_wrote_is_in_no_byte_of_any_file() throws IOException {
         append("plan-quillon-x7k2", WordyClass.tapped(WordyClass.wordy().log()));
         new Sessions(database).create("token-of-" + MARK, "helper", "M" + MARK, NOW);
