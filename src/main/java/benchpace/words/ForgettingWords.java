@@ -143,7 +143,8 @@ public final class ForgettingWords {
     public static String unreadable(NamesKept kept, OptionalInt days, Times times) {
         String last = kept.last().map(at -> "Last written to on " + times.date(at) + ". ").orElse("");
         if (kept.stuck()) {
-            return last + "Some of it cannot be told from names, so that it keeps those for as long as it is there.";
+            return last + "Part of it is damaged so that names in it cannot be found: they stay for as long as the "
+                    + "class does.";
         }
         return last + (days.isEmpty() ? "It keeps its guests' names."
                 : "Its guests are forgotten " + days(days.getAsInt()) + " after that.");

@@ -97,7 +97,7 @@ class UnreadableClassesTest {
         damage("update event set payload = substr(payload, 1, length(payload) - 2) where type = 'arrive'");
 
         assertThat(pageAfter(31)).contains("One class cannot be read back.", id,
-                "Some of it cannot be told from names");
+                "names in it cannot be found");
 
         assertThat(Remnants.of(data, WORDS)).as("the others are gone").isNotEmpty()
                 .allMatch(found -> found.startsWith(ARRIVED));
@@ -120,7 +120,7 @@ class UnreadableClassesTest {
     @Test void without_days_they_are_kept_and_that_is_told() throws Exception {
         damage("update event set type = 'juggle' where type = 'arrive'");
 
-        assertThat(pageAfter(400)).contains("Some of it cannot be told from names");
+        assertThat(pageAfter(400)).contains("names in it cannot be found");
         assertThat(Remnants.of(data, WORDS)).hasSizeGreaterThanOrEqualTo(WORDS.size());
     }
 

@@ -176,8 +176,8 @@ public final class ScreenGallery {
         shots.add(new Shot("data", screens.data(data()), 1280, 900, ""));
         String forgetting = screens.data(new DataPage("/home/loft/benchpace/data", "48.1 MB", data().backup(),
                 SampleGuests.on(), SampleGuests.unreadable()));
-        shots.add(new Shot("data-forgetting", forgetting, 1280, 900, ""));
-        shots.add(new Shot("data-forgetting-phone", forgetting, 390, 1600, ""));
+        shots.add(new Shot("data-forgetting", forgetting, 1280, 1300, ""));
+        shots.add(new Shot("data-forgetting-phone", forgetting, 390, 2700, ""));
         shots.add(new Shot("data-phone", screens.data(data()), 390, 844, ""));
         HistoryScreens.all(lead).forEach((name, given) -> {
             shots.add(new Shot("history-" + name, screens.history(given), 1280, 1300, ""));
