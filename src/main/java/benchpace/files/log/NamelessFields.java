@@ -50,8 +50,8 @@ public final class NamelessFields {
         ObjectNode nameless = only(fields, KEPT.get(type));
         if (KEPT.get(type) == SETUP && fields.get(SEATS) instanceof ArrayNode seats) {
             ArrayNode kept = nameless.putArray(SEATS);
-            seats.forEach(seat -> kept.add(seat instanceof ObjectNode place ? only(place, SEAT).put("name", "")
-                    : Json.object()));
+            seats.forEach(seat -> kept.add(only(seat instanceof ObjectNode place ? place : Json.object(), SEAT)
+                    .put("name", "")));
         }
         if (type.equals("add-seat") || type.equals("correct-guest")) {
             nameless.put("name", "");

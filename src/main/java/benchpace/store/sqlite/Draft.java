@@ -13,7 +13,6 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -76,7 +75,6 @@ public final class Draft implements AutoCloseable {
     }
 
     /** Empty if somebody swept it away in the very moment. */
-
     private static synchronized Optional<Draft> made(Path place) throws IOException {
         Path folder = place.resolve("benchpace-" + UUID.randomUUID() + ".part");
         OwnerOnly.newFolder(folder);
@@ -114,8 +112,11 @@ public final class Draft implements AutoCloseable {
     }
 
     private static synchronized void release(Draft draft) {
-        try (FileChannel held = draft.lock) {
-            empty(draft.folder);
+        try {
+            try (FileChannel held = draft.lock) {
+                empty(draft.folder);
+            }
+            Files.deleteIfExists(draft.folder);
         } catch (IOException e) {
             LOG.log(Level.DEBUG, "a draft lies in " + draft.folder + " until the next is made", e);
         }
@@ -157,12 +158,16 @@ public final class Draft implements AutoCloseable {
                     empty(folder);
                 }
             }
+            Files.deleteIfExists(folder); // only if nothing is in it: not where it is somebody else's
         } catch (IOException | OverlappingFileLockException e) { // somebody else's, or where no locks are known
             LOG.log(Level.DEBUG, "the draft in " + folder + " is left there", e);
         }
     }
 
-    /** The lock goes last, so that what is left of a sweeping that was killed is swept, too. */
+    /**
+     * The lock goes last, so that what is left of a sweeping that was killed is swept, too. The folder follows once the
+     * lock is closed: till then some file systems keep the file there (NFS, Windows).
+     */
     private static void empty(Path folder) throws IOException {
         try (DirectoryStream<Path> drafts = Files.newDirectoryStream(folder, FILE + "*")) {
             for (Path file : drafts) {
@@ -171,8 +176,6 @@ public final class Draft implements AutoCloseable {
         } catch (DirectoryIteratorException e) {
             throw e.getCause();
         }
-        for (Path last : List.of(folder.resolve(LOCK), folder)) {
-            Files.deleteIfExists(last);
-        }
+        Files.deleteIfExists(folder.resolve(LOCK));
     }
 }

@@ -12,7 +12,7 @@ class NamelessFieldsTest {
         assertThat(NamelessFields.of("create", "{\"name\":\"Thursday\",\"startsAt\":\"tea time\",\"plan\":3,\"seats\":["
                 + "{\"seat\":1,\"name\":\"Ida\",\"party\":\"Mill\",\"note\":\"nuts\",\"candle\":\"fern\"},\"Ida\"]}"))
                 .contains("{\"name\":\"Thursday\",\"startsAt\":\"tea time\",\"plan\":3,\"seats\":["
-                        + "{\"seat\":1,\"candle\":\"fern\",\"name\":\"\"},{}]}");
+                        + "{\"seat\":1,\"candle\":\"fern\",\"name\":\"\"},{\"name\":\"\"}]}");
         assertThat(NamelessFields.of("correct-guest", "{\"seat\":-1,\"name\":\"Ida\",\"note\":\"nuts\"}"))
                 .contains("{\"seat\":-1,\"name\":\"\"}");
     }
@@ -38,8 +38,8 @@ class NamelessFieldsTest {
     }
 
     @Test void done_twice_it_is_done_once() {
-        String once = NamelessFields.of("create", "{\"seats\":[{\"seat\":1,\"name\":\"Ida\",\"candle\":\"fern\"}]}")
-                .orElseThrow();
+        String once = NamelessFields.of("create", "{\"seats\":[{\"seat\":1,\"name\":\"Ida\",\"candle\":\"fern\"},"
+                + "null,\"Ida\"]}").orElseThrow();
         assertThat(NamelessFields.of("create", once)).contains(once);
     }
 }
