@@ -142,6 +142,7 @@ class StayingAddressesTest {
     @Test void with_no_class_today_the_page_says_so_and_when_the_next_begins() {
         String over = begun("Early class");
         board.tap(over, command("close")).ok();
+        assertThat(board.get("/wall", "").ok().body()).contains("No other class is set up.");
         made("In three days", Duration.ofDays(3));
 
         for (String address : List.of("/wall", "/helper", "/table")) {

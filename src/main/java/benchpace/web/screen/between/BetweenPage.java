@@ -28,7 +28,7 @@ public record BetweenPage(Shell shell, String thanks, String next, boolean large
                 viewer.initials(), following, Optional.empty());
         Times times = new Times(zone);
         String words = next.map(t -> "Next: " + t.name() + ", " + lower(times.dayFrom(t.startsAt(), now)) + ".")
-                .orElse("No class is set up yet.");
+                .orElse(over.isPresent() ? "No other class is set up." : "No class is set up yet.");
         return new BetweenPage(shell, over.map(t -> t.name() + " is over. Thank you for coming.").orElse(""), words,
                 kind == ScreenKind.WALL);
     }
