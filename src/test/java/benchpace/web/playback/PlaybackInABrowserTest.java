@@ -11,6 +11,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import java.time.Instant;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -127,13 +129,23 @@ class PlaybackInABrowserTest extends LiveScreens {
         }
     }
 
-    @Test void no_step_is_cut_by_the_band_beside_the_table() {
+    @Test void no_step_is_cut_by_the_band_on_the_table_and_on_the_wall() {
         Device table = table();
+        Device wall = wall();
         int steps = 0;
         for (JsonNode mark : board.get("/api/playbacks/" + id, board.instructor()).json().get("marks")) {
             if (mark.get("words").asText().startsWith("Opened ")) {
                 set("{\"at\":\"" + mark.get("at").asText() + "\"}");
                 assertThat(table.find(".now__heading")).containsText(mark.get("words").asText().substring(7));
+                assertThat(wall.find(".wall__clock")).hasText(DateTimeFormatter.ofPattern("HH:mm")
+                        .format(Instant.parse(mark.get("at").asText()).atZone(TestBoard.ZONE)));
+                wall.page().waitForFunction("""
+                        () => {
+                          const box = (of) => document.querySelector(of).getBoundingClientRect();
+                          return [...document.querySelectorAll('#wall-main *')].map(e => e.getBoundingClientRect())
+                              .every(p => p.top >= 0 && p.bottom <= box('.wall__foot').top + 1)
+                              && box('.wall__foot').bottom <= box('#playback').top + 1;
+                        }""");
                 steps++;
                 for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
                     table.page().emulateMedia(new Page.EmulateMediaOptions().setColorScheme(scheme));
