@@ -276,6 +276,26 @@ public final class Boards implements AutoCloseable {
         }
     }
 
+    /** Completes the forgetting of guests in those. @throws StoreException if it cannot be done in one */
+    void completeUnreadable() {
+        clocks.writing().lock();
+        try {
+            unreadable.complete();
+        } finally {
+            clocks.writing().unlock();
+        }
+    }
+
+    /** Forgets the guests of those that were over for so long. @return whether there were any */
+    boolean forgetUnreadableDue(Duration kept, Instant now) {
+        clocks.writing().lock();
+        try {
+            return unreadable.forgetDue(kept, now);
+        } finally {
+            clocks.writing().unlock();
+        }
+    }
+
     /** The classes whose guests are forgotten, those that cannot be read too, by their ids. */
     Map<String, Forgotten> forgotten() {
         return log.forgotten();

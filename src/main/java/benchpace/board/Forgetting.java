@@ -12,6 +12,7 @@ import java.lang.System.Logger.Level;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -165,20 +166,35 @@ public final class Forgetting {
 
     /**
      * Forgets the guests of classes that were over so many days ago; none while the clock is in doubt. What somebody
-     * asked for is completed first, whatever kept it from that: the program ended, or the disk was full.
+     * asked for is completed first, whatever kept it from that: the program ended, or the disk was full. What cannot be
+     * done in one class keeps nothing from being done in the others.
+     *
+     * @throws StoreException if some of it cannot be done, once all else is
      */
     public void forgetDue() {
-        complete();
-        boards.unreadableClasses().complete();
+        List<Runnable> all = new ArrayList<>(List.of(this::complete, boards::completeUnreadable));
         OptionalInt days = days();
-        if (days.isEmpty() || !clock.trusted()) {
-            return;
+        if (days.isPresent() && clock.trusted()) {
+            outlook(days.getAsInt()).now().forEach(due -> all.add(() -> boards.find(due.classId())
+                    .filter(board -> !board.isDeleted()).ifPresent(board -> forget(board, true))));
+            all.add(() -> forgetUnreadable(Duration.ofDays(days.getAsInt())));
         }
-        for (NamesDue due : outlook(days.getAsInt()).now()) {
-            boards.find(due.classId()).filter(board -> !board.isDeleted())
-                    .ifPresent(board -> forget(board, true));
+        Optional<StoreException> failed = Optional.empty();
+        for (Runnable one : all) {
+            try {
+                one.run();
+            } catch (StoreException e) {
+                failed.ifPresent(e::addSuppressed);
+                failed = Optional.of(e);
+            }
         }
-        if (boards.unreadableClasses().forgetDue(Duration.ofDays(days.getAsInt()), clock.instant())) {
+        if (failed.isPresent()) {
+            throw failed.get();
+        }
+    }
+
+    private void forgetUnreadable(Duration kept) {
+        if (boards.forgetUnreadableDue(kept, clock.instant())) {
             backups.discard();
             complete();
         }

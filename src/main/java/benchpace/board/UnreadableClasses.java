@@ -47,11 +47,11 @@ public final class UnreadableClasses {
             try {
                 KeptWords words = log.keptWords(id);
                 if (words.erasable() + words.stuck() > 0) {
-                    kept.add(new NamesKept(id, words.last(), words.stuck() > 0));
+                    kept.add(new NamesKept(id, words.last(), words.until(), words.stuck() > 0));
                 }
             } catch (StoreException e) {
                 LOG.log(Level.WARNING, "nobody can tell what class " + id + " holds", e);
-                kept.add(new NamesKept(id, Optional.empty(), true));
+                kept.add(new NamesKept(id, Optional.empty(), Optional.empty(), true));
             }
         }
         return kept;
@@ -63,12 +63,16 @@ public final class UnreadableClasses {
         ids.stream().filter(asked::containsKey).forEach(id -> log.forgetUnreadable(id, asked.get(id)));
     }
 
-    /** Forgets the guests of those of which nothing was written down for so long. @return whether there were any */
+    /**
+     * Forgets the guests of those of which nothing was written down, and which were not to be held, for so long.
+     *
+     * @return whether there were any
+     */
     boolean forgetDue(Duration kept, Instant now) {
         Forgotten byAge = new Forgotten(now.truncatedTo(ChronoUnit.MILLIS), true);
         Set<String> done = log.forgotten().keySet();
         List<String> due = ids.stream().filter(id -> !done.contains(id))
-                .filter(id -> log.keptWords(id).last().filter(last -> !last.plus(kept).isAfter(now)).isPresent())
+                .filter(id -> log.keptWords(id).until().filter(until -> !until.plus(kept).isAfter(now)).isPresent())
                 .toList();
         due.forEach(id -> log.forgetUnreadable(id, byAge));
         return !due.isEmpty();

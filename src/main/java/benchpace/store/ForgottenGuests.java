@@ -14,11 +14,13 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * The classes whose guests are forgotten, and the one change that is ever made to an event: it loses its words. The
@@ -92,6 +94,7 @@ final class ForgottenGuests {
             int erasable = 0;
             int stuck = 0;
             Optional<Instant> last = Optional.empty();
+            Optional<Instant> until = Optional.empty();
             for (EventRow row : rows(connection, classId)) {
                 Optional<String> nameless = nameless(row);
                 erasable += nameless.filter(text -> !text.equals(row.payload())).isPresent() ? 1 : 0;
@@ -99,8 +102,10 @@ final class ForgottenGuests {
                         || !EventJson.types().contains(row.type())) ? 1 : 0;
                 Instant at = Instant.ofEpochMilli(row.recordedMillis());
                 last = Optional.of(last.filter(at::isBefore).orElse(at));
+                until = Stream.of(until, last, NamelessFields.lastAppointment(row.payload()))
+                        .flatMap(Optional::stream).max(Comparator.naturalOrder());
             }
-            return new KeptWords(erasable, stuck, last);
+            return new KeptWords(erasable, stuck, last, until);
         });
     }
 

@@ -146,7 +146,9 @@ public final class ForgettingWords {
             return last + "Part of it is damaged so that names in it cannot be found: they stay for as long as the "
                     + "class does.";
         }
-        return last + (days.isEmpty() ? "It keeps its guests' names."
+        String setUpFor = kept.until().filter(at -> !kept.last().equals(kept.until()))
+                .map(at -> "It was set up for " + times.date(at) + ". ").orElse("");
+        return last + setUpFor + (days.isEmpty() ? "It keeps its guests' names."
                 : "Its guests are forgotten " + days(days.getAsInt()) + " after that.");
     }
 

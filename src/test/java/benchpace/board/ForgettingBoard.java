@@ -18,6 +18,7 @@ import benchpace.store.sqlite.Database;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.ZoneOffset;
@@ -34,24 +35,25 @@ final class ForgettingBoard implements AutoCloseable {
     static final int CLASSES = 3;
     static final Instant EVENING = Instant.parse("2027-03-04T18:30:00Z");
     private static final PrintStream OUT = new PrintStream(System.out, true, StandardCharsets.US_ASCII);
-    private static final InstantSource CLOCK = () -> EVENING;
 
     final Database database;
     final ShelfBoard shelf;
     final Boards boards;
     final Forgetting forgetting;
     private final Sweeping sweeping;
+    private Instant now = EVENING;
+    private final InstantSource clock = () -> now;
 
     private ForgettingBoard(Path folder, Iterator<Integer> endings) {
         database = Database.open(folder);
-        shelf = ShelfBoard.open(database, CLOCK);
-        boards = new Boards(new SqliteEventLog(database), CLOCK,
+        shelf = ShelfBoard.open(database, clock);
+        boards = new Boards(new SqliteEventLog(database), clock,
                 new ViewMaker(new PlanCureClock(), new PosteriorPaceWatch(), ZoneOffset.UTC),
                 () -> Integer.toString(endings.next()));
         Settings settings = new Settings(database);
-        sweeping = new Sweeping(new FileSweep(database), boards::all, CLOCK);
+        sweeping = new Sweeping(new FileSweep(database), boards::all, clock);
         forgetting = new Forgetting(boards, shelf, settings, sweeping,
-                new Backups(folder, settings, BoardTime.of(CLOCK), ZoneOffset.UTC, "Benchpace"), CLOCK);
+                new Backups(folder, settings, BoardTime.of(clock), ZoneOffset.UTC, "Benchpace"), clock);
     }
 
     static ForgettingBoard open(Path folder) {
@@ -83,6 +85,11 @@ final class ForgettingBoard implements AutoCloseable {
                 rules.collect(s, new EntryId(1 + number), true, now));
     }
 
+    /** Time passes. */
+    void later(Duration passed) {
+        now = now.plus(passed);
+    }
+
     /** The name of the one guest of a class; no other is like it in the first or the last eight letters. */
     static String word(int number) {
         return "qz" + number + "wyxkj";
@@ -100,7 +107,7 @@ final class ForgettingBoard implements AutoCloseable {
 
     /** What a start does before the first page is served, and then every hour. */
     Erasing erasing() {
-        return new Erasing(BoardTime.of(CLOCK), List.of(
+        return new Erasing(BoardTime.of(clock), List.of(
                 new Erasing.Part("words of candles that left the shelf", shelf::eraseDue),
                 new Erasing.Part("guests of classes that are over", forgetting::forgetDue),
                 new Erasing.Part("unused parts of the file with words", sweeping::sweepBySelf)));

@@ -7,10 +7,14 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.Instant;
+import java.time.format.DateTimeParseException;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * An event that cannot be read back, without the words of guests that may be in it: what is known to bear none stays as
@@ -19,6 +23,7 @@ import java.util.Set;
 public final class NamelessFields {
     private static final Set<String> SEAT = Set.of("seat", "candle");
     private static final Set<String> SETUP = Set.of("plan", "name", "startsAt", "promisedEnd", "numbering");
+    private static final List<String> APPOINTED = List.of("startsAt", "promisedEnd");
     private static final String SEATS = "seats";
     /** Of each type that bears words of guests, what bears none. */
     private static final Map<String, Set<String>> KEPT = Map.of("create", SETUP, "set-up", SETUP, "add-seat", SEAT,
@@ -43,6 +48,25 @@ public final class NamelessFields {
                     : Optional.empty();
         } catch (JsonProcessingException none) {
             return Optional.empty();
+        }
+    }
+
+    /** The last of the times that an event, which may be damaged, appoints for a class; empty if it appoints none. */
+    public static Optional<Instant> lastAppointment(String payload) {
+        try {
+            JsonNode fields = Json.read(payload);
+            return APPOINTED.stream().map(field -> fields.path(field).asText()).flatMap(NamelessFields::instants)
+                    .max(Comparator.naturalOrder());
+        } catch (JsonProcessingException none) {
+            return Optional.empty();
+        }
+    }
+
+    private static Stream<Instant> instants(String text) {
+        try {
+            return Stream.of(Instant.parse(text));
+        } catch (DateTimeParseException none) {
+            return Stream.empty();
         }
     }
 

@@ -92,6 +92,19 @@ class UnreadableClassesTest {
         assertThat(board.get("/data", instructor()).body()).doesNotContain("Classes that cannot be read");
     }
 
+    @Test void names_of_a_class_that_was_set_up_long_before_stay_until_its_own_days_are_over() throws Exception {
+        afterDays(30);
+        damage("update event set payload = json_set(payload, '$.startsAt', '"
+                + board.testClock().instant().plus(Duration.ofDays(50)) + "', '$.numbering', 'odd') "
+                + "where type = 'create'");
+        assertThat(pageAfter(45)).contains("It was set up for ", "forgotten 30 days after that");
+        assertThat(pageAfter(34)).as("79 days on").contains("Classes that cannot be read");
+        assertThat(Remnants.of(data, WORDS)).hasSizeGreaterThanOrEqualTo(WORDS.size());
+
+        assertThat(pageAfter(2)).doesNotContain("Classes that cannot be read");
+        assertThat(Remnants.of(data, WORDS)).isEmpty();
+    }
+
     @Test void what_cannot_be_told_stays_is_told_and_goes_with_the_class() throws Exception {
         afterDays(30);
         damage("update event set payload = substr(payload, 1, length(payload) - 2) where type = 'arrive'");

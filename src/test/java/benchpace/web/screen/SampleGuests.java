@@ -40,8 +40,10 @@ public final class SampleGuests {
     }
 
     public static UnreadableCard unreadable() {
-        return UnreadableCard.of(List.of(new NamesKept("evening-pour-x1k7", Optional.of(NOW), true),
-                new NamesKept("table-of-six-b2m9", Optional.of(NOW), false)), OptionalInt.of(30), TIMES);
+        return UnreadableCard.of(List.of(
+                new NamesKept("evening-pour-x1k7", Optional.of(NOW), Optional.of(NOW), true),
+                new NamesKept("table-of-six-b2m9", Optional.of(NOW), Optional.of(NOW), false)),
+                OptionalInt.of(30), TIMES);
     }
 
     static UnreadableCard allReadable() {
