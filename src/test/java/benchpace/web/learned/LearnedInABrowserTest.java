@@ -10,6 +10,7 @@ import benchpace.web.cure.CureBoard;
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.Media;
 import java.nio.file.Path;
 import java.time.Duration;
 import org.junit.jupiter.api.AfterEach;
@@ -75,6 +76,15 @@ class LearnedInABrowserTest {
         page.setViewportSize(390, 844);
         noViolations();
         assertThat((Boolean) page.evaluate("document.documentElement.scrollWidth <= innerWidth")).isTrue();
+    }
+
+    @Test void its_column_of_buttons_is_not_on_paper() {
+        assertThat(page.locator("td.taught__one").first()).isVisible();
+        page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
+        for (int width : new int[] {720, 390}) {
+            page.setViewportSize(width, 1000);
+            assertThat(page.locator(".taught__one:visible")).hasCount(0);
+        }
     }
 
     @Test void a_page_that_is_behind_says_so_and_decides_nothing() {

@@ -88,8 +88,6 @@ class WhatIfInABrowserTest extends LiveScreens {
         assertThat(tablet.find(".tried__one[open] .tried__why")).isVisible();
         assertThat(tablet.find(".suggestion__saving").first()).isVisible();
         assertThat(tablet.find("main button:visible")).hasCount(0);
-        assertThat(tablet.find("main .taught__one").first()).isAttached();
-        assertThat(tablet.find("main .taught__one:visible")).hasCount(0);
         assertThat((Boolean) tablet.page().evaluate("() => document.documentElement.scrollWidth <= innerWidth"))
                 .as("nothing to the side").isTrue();
         assertThat((Boolean) tablet.page().evaluate("() => [...document.querySelectorAll('#what-if *')]"
