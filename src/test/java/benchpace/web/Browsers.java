@@ -3,6 +3,7 @@ package benchpace.web;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -24,6 +25,8 @@ import org.opentest4j.TestAbortedException;
  */
 public final class Browsers implements BeforeAllCallback, ParameterResolver {
     private static final List<String> NAMES = List.of("chromium", "chromium-browser");
+    /** How long a page may take to come to what a test expects, on a machine that is busy with other tests. */
+    private static final double PATIENCE_MILLIS = 30_000;
 
     /** One browser for all test classes that a process runs; closed with the process's last. */
     private record Running(Playwright playwright, Browser browser) implements AutoCloseable {
@@ -44,6 +47,7 @@ public final class Browsers implements BeforeAllCallback, ParameterResolver {
 
     private static Running start() {
         Path chromium = find().orElseThrow(Browsers::missing);
+        PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MILLIS);
         Playwright playwright = Playwright.create(new Playwright.CreateOptions()
                 .setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
         return new Running(playwright, playwright.chromium().launch(new BrowserType.LaunchOptions()

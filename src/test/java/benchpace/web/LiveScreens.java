@@ -1,7 +1,6 @@
 package benchpace.web;
 
 import com.microsoft.playwright.Browser;
-import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,8 +12,6 @@ import org.junit.jupiter.api.io.TempDir;
 /** A class for each test, seen in a real Chromium by devices that must neither complain nor leave the board. */
 @ExtendWith(Browsers.class)
 public abstract class LiveScreens {
-    private static final double PATIENCE_MILLIS = 30_000;
-
     public @TempDir Path data;
     protected TestBoard board;
     protected String id;
@@ -25,7 +22,6 @@ public abstract class LiveScreens {
     protected abstract void begin();
 
     @BeforeEach void open(Browser browser) {
-        PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MILLIS);
         this.browser = browser;
         begin();
     }

@@ -11,7 +11,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.LocatorAssertions;
-import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -44,7 +43,6 @@ class WaitInABrowserTest {
     private final List<Device> devices = new ArrayList<>();
 
     @BeforeEach void open(Browser browser) {
-        PlaywrightAssertions.setDefaultAssertionTimeout(30_000);
         this.browser = browser;
         board = TestBoard.open(data);
         id = board.evening();
