@@ -29,11 +29,29 @@ export function anyOpen() {
   return document.querySelector('dialog[open]') !== null;
 }
 
+/**
+ * Tells once it is closed in whatever way. The browser says so a moment later, when it may be open again: that is of the
+ * time before.
+ * @param {HTMLDialogElement} dialog
+ * @param {() => void} then
+ * @param {AbortController} [until]
+ */
+function onClosed(dialog, then, until = new AbortController()) {
+  dialog.addEventListener('close', () => {
+    if (dialog.open) return;
+    until.abort();
+    then();
+  }, { signal: until.signal });
+}
+
 /** @param {string} id @returns {Promise<void>} opened, and closed again in whatever way */
 export function closed(id) {
   open(id);
-  return new Promise((resolve) => { named(id).addEventListener('close', () => resolve(), { once: true }); });
+  return new Promise((resolve) => { onClosed(named(id), resolve); });
 }
+
+/** How to answer what a dialogue was last asked with. @type {WeakMap<HTMLDialogElement, (yes: boolean) => void>} */
+const lastAsked = new WeakMap();
 
 /**
  * Asks with a dialogue that has a button with data-yes.
@@ -43,6 +61,7 @@ export function closed(id) {
 export function asked(id) {
   const dialog = named(id);
   if (!dialog || dialog.open) return Promise.resolve(false);
+  lastAsked.get(dialog)?.(false); // it is closed, and nobody was told yet
   const answered = new AbortController();
   return new Promise((resolve) => {
     const answer = (/** @type {boolean} */ yes) => {
@@ -50,8 +69,9 @@ export function asked(id) {
       dialog.close();
       resolve(yes);
     };
+    lastAsked.set(dialog, answer);
     dialog.querySelector('[data-yes]').addEventListener('click', () => answer(true), { signal: answered.signal });
-    dialog.addEventListener('close', () => answer(false), { signal: answered.signal });
+    onClosed(dialog, () => answer(false), answered);
     dialog.showModal();
   });
 }

@@ -35,6 +35,19 @@ class UnreadableInABrowserTest extends LiveScreens {
         board.comeBack();
     }
 
+    @Test void a_question_that_is_asked_again_as_it_closes_stays() {
+        Device tablet = here(Device.tablet(board, browser)).pairedBy(board.instructor()).at("/data");
+        tablet.find("[data-delete-class=odd-1]").click();
+        tablet.page().evaluate("() => { document.getElementById('unreadable-dialog').close();"
+                + " document.querySelector('[data-delete-class=odd-2]').click(); }");
+        assertThat(tablet.find("#unreadable-dialog")).containsText("odd-2");
+
+        tablet.find("#unreadable-dialog [data-yes]").click();
+
+        assertThat(tablet.find("#unreadable")).containsText("One class cannot be read back.");
+        assertThat(board.boards().unreadable()).containsExactly("odd-1");
+    }
+
     @Test void each_goes_after_a_question_and_the_focus_stays_at_what_is_left() {
         Device tablet = here(Device.tablet(board, browser)).pairedBy(board.instructor()).at("/data");
         assertThat(tablet.find("#unreadable")).containsText("2 classes cannot be read back.");
