@@ -45,10 +45,14 @@ final class EveryPlan {
     private final List<int[]> windows = new ArrayList<>();
     private final int end;
     private int tableClearer = -1;
+    /** At most so many kept, and at least so much of the others. */
+    private record Rest(int kept, int missed, int idle, int mostIdle) { }
+
     private Aims best = new Aims(99, 0, 0, 0, 0);
     private final WaitProblem problem;
     private int[][] taken;
     private List<List<Strip>> strips;
+    private List<Rest> rests;
     private SeatWait seat;
 
     EveryPlan(WaitProblem problem) {
@@ -124,9 +128,11 @@ final class EveryPlan {
             Map<String, Strip> found = new HashMap<>();
             grow(w, w[0], -1, new int[own.size()], new int[own.size()][end], breakFrom, breakFrom + breakLength, 0, 0,
                     found);
-            strips.add(List.copyOf(found.values()));
+            strips.add(found.values().stream().sorted(Comparator.comparingInt(Strip::missed)
+                    .thenComparingInt(Strip::idle)).toList());
         }
         taken = new int[own.size()][end];
+        rests = rests(strips);
         combine(0, unplaced, problem.announced().size(), 0, 0, 0);
     }
 
@@ -189,12 +195,37 @@ final class EveryPlan {
             return;
         }
         for (Strip strip : strips.get(seat)) {
+            if (!atLeast(seat + 1, unplaced, broken - strip.kept(), missed + strip.missed(), idle + strip.idle(),
+                    Math.max(mostIdle, strip.idle())).betterThan(best)) {
+                continue;
+            }
             if (add(strip, 1)) {
                 combine(seat + 1, unplaced, broken - strip.kept(), missed + strip.missed(), idle + strip.idle(),
                         Math.max(mostIdle, strip.idle()));
             }
             add(strip, -1);
         }
+    }
+
+    /** What no plan that goes on so falls below, each aim by itself: where that is no better it need not go on. */
+    private Aims atLeast(int next, int unplaced, int broken, int missed, int idle, int mostIdle) {
+        Rest rest = rests.get(next);
+        return new Aims(unplaced, broken - rest.kept(), missed + rest.missed(), idle + rest.idle(),
+                Math.max(mostIdle, rest.mostIdle()));
+    }
+
+    /** Before each seat, and after the last, what those to come give at best. */
+    private static List<Rest> rests(List<List<Strip>> strips) {
+        List<Rest> rests = new ArrayList<>(List.of(new Rest(0, 0, 0, 0)));
+        for (int i = strips.size() - 1; i >= 0; i--) {
+            List<Strip> own = strips.get(i);
+            Rest after = rests.get(0);
+            int least = own.stream().mapToInt(Strip::idle).min().orElse(0);
+            rests.add(0, new Rest(after.kept() + own.stream().mapToInt(Strip::kept).max().orElse(0),
+                    after.missed() + own.stream().mapToInt(Strip::missed).min().orElse(0), after.idle() + least,
+                    Math.max(after.mostIdle(), least)));
+        }
+        return rests;
     }
 
     private boolean add(Strip strip, int sign) {
