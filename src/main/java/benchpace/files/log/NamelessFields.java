@@ -3,6 +3,7 @@ package benchpace.files.log;
 import static benchpace.plan.StandIns.prose;
 
 import benchpace.files.Json;
+import benchpace.live.Era;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -51,12 +52,12 @@ public final class NamelessFields {
         }
     }
 
-    /** The last of the times that an event, which may be damaged, appoints for a class; empty if it appoints none. */
+    /** The last of the times that an event, which may be damaged, appoints for a class; empty if none that can be. */
     public static Optional<Instant> lastAppointment(String payload) {
         try {
             JsonNode fields = Json.read(payload);
             return APPOINTED.stream().map(field -> fields.path(field).asText()).flatMap(NamelessFields::instants)
-                    .max(Comparator.naturalOrder());
+                    .filter(Era::holds).max(Comparator.naturalOrder());
         } catch (JsonProcessingException none) {
             return Optional.empty();
         }

@@ -97,10 +97,13 @@ public final class WhatIf {
      */
     public static List<Answer> suggestions(List<Answer> answers) {
         List<Answer> suggestions = new ArrayList<>();
-        answers.stream().filter(a -> a.saving().p10() >= LEAST_MINUTES)
-                .sorted(Comparator.comparingDouble(a -> -a.saving().p50() * a.saving().sure()))
-                .filter(a -> suggestions.stream().noneMatch(s -> alike(s.change(), a.change())))
-                .limit(MOST_SUGGESTIONS).forEachOrdered(suggestions::add);
+        for (Answer answer : answers.stream().filter(a -> a.saving().p10() >= LEAST_MINUTES)
+                .sorted(Comparator.comparingDouble(a -> -a.saving().p50() * a.saving().sure())).toList()) {
+            if (suggestions.size() < MOST_SUGGESTIONS
+                    && suggestions.stream().noneMatch(s -> alike(s.change(), answer.change()))) {
+                suggestions.add(answer);
+            }
+        }
         return List.copyOf(suggestions);
     }
 

@@ -2,6 +2,8 @@ package benchpace.files.log;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Instant;
+import java.util.List;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
@@ -29,6 +31,17 @@ class NamelessFieldsTest {
         assertThat(NamelessFields.of("add-seat", "{\"seat\":4,\"nbme\":\"Ida\",\"of\":{\"name\":\"Ida\"}}"))
                 .contains("{\"seat\":4,\"name\":\"\"}");
         assertThat(NamelessFields.of("set-up", "{\"seats\":{\"1\":\"Ida\"}}")).contains("{}");
+    }
+
+    @Test void the_last_appointment_that_can_be_is_found_whatever_else_is_damaged() {
+        assertThat(NamelessFields.lastAppointment("{\"plan\":3,\"startsAt\":\"2027-03-04T18:30:00Z\","
+                + "\"promisedEnd\":\"2027-03-04T20:30:00Z\"}")).contains(Instant.parse("2027-03-04T20:30:00Z"));
+        assertThat(NamelessFields.lastAppointment("{\"startsAt\":\"2027-03-04T18:30:00Z\",\"promisedEnd\":7}"))
+                .contains(Instant.parse("2027-03-04T18:30:00Z"));
+        for (String none : List.of("{}", "[]", "\"tea time\"", "{\"startsAt\":\"2027-03-0", "",
+                "{\"startsAt\":\"" + Instant.MAX + "\"}", "{\"startsAt\":\"" + Instant.MIN + "\"}")) {
+            assertThat(NamelessFields.lastAppointment(none)).as(none).isEmpty();
+        }
     }
 
     @Test void what_is_no_text_of_fields_cannot_be_told() {
