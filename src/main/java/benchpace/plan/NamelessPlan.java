@@ -41,7 +41,7 @@ public final class NamelessPlan {
     private Step step(Step step) {
         return new Step(new StepId(standIns.id("step", step.id().value())), standIns.name("step", step.id().value()),
                 step.kind(), step.opening(), step.planned(), step.allowance(), prose(step.say()),
-                prose(step.caution()), prose(step.wall()), step.stations().map(this::stations));
+                prose(step.caution()), prose(step.wall()), step.picture(), step.stations().map(this::stations));
     }
 
     private Stations stations(Stations stations) {

@@ -36,22 +36,19 @@ public final class PlanVariants {
     // ---- what they lead to
 
     public static Plan opened(Plan plan, StepId id, Opening opening) {
-        return withStep(plan, id, s -> new Step(s.id(), s.name(), s.kind(), opening, s.planned(), s.allowance(),
-                s.say(), s.caution(), s.wall(), s.stations()));
+        return withStep(plan, id, s -> s.opened(opening));
     }
 
     /** @param planned above 0, at most 8 h */
     public static Plan lasting(Plan plan, StepId id, Duration planned) {
-        return withStep(plan, id, s -> new Step(s.id(), s.name(), s.kind(), s.opening(), planned, s.allowance(),
-                s.say(), s.caution(), s.wall(), s.stations()));
+        return withStep(plan, id, s -> s.lasting(planned));
     }
 
     /** Stations for so many seats at once, each as quick. @param id of a step that has some */
     public static Plan served(Plan plan, StepId id, int atOnce) {
         return withStep(plan, id, s -> {
             Stations served = s.stations().orElseThrow();
-            return new Step(s.id(), s.name(), s.kind(), s.opening(), s.planned(), s.allowance(), s.say(), s.caution(),
-                    s.wall(), Optional.of(new Stations(atOnce, served.what(), served.each())));
+            return s.served(Optional.of(new Stations(atOnce, served.what(), served.each())));
         });
     }
 

@@ -12,10 +12,12 @@ import java.util.Optional;
  * @param say       the cue: one or two sentences to say aloud; may be empty
  * @param caution   what could hurt in this step; may be empty
  * @param wall      the sentence guests read on the wall screen; may be empty
+ * @param picture   what is drawn beside it; empty for what its kind usually shows
  * @param stations  what serves the seats, if it cannot serve all at once; only a step that the seats do has them
  */
 public record Step(StepId id, String name, StepKind kind, Opening opening, Duration planned, Duration allowance,
-                   String say, String caution, String wall, Optional<Stations> stations) {
+                   String say, String caution, String wall, Optional<Picture> picture,
+                   Optional<Stations> stations) {
     public Step {
         Texts.present("the id of a step", id);
         Texts.required("the name of a step", name, 60);
@@ -29,13 +31,34 @@ public record Step(StepId id, String name, StepKind kind, Opening opening, Durat
         Texts.optional("the cue of \"" + name + "\"", say, 400);
         Texts.optional("the caution of \"" + name + "\"", caution, 400);
         Texts.optional("the wall sentence of \"" + name + "\"", wall, 200);
+        Texts.present("the picture of \"" + name + "\"", picture);
         stations.ifPresent(served -> requireServed(name, kind, planned, served));
     }
 
     /** A step at which nobody waits for a turn. */
     public Step(StepId id, String name, StepKind kind, Opening opening, Duration planned, Duration allowance,
                 String say, String caution, String wall) {
-        this(id, name, kind, opening, planned, allowance, say, caution, wall, Optional.empty());
+        this(id, name, kind, opening, planned, allowance, say, caution, wall, Optional.empty(), Optional.empty());
+    }
+
+    /** The same, opened otherwise. */
+    public Step opened(Opening other) {
+        return new Step(id, name, kind, other, planned, allowance, say, caution, wall, picture, stations);
+    }
+
+    /** The same, of another length. @param other above 0; at most 8 h */
+    public Step lasting(Duration other) {
+        return new Step(id, name, kind, opening, other, allowance, say, caution, wall, picture, stations);
+    }
+
+    /** The same, served by other stations, or by none. */
+    public Step served(Optional<Stations> others) {
+        return new Step(id, name, kind, opening, planned, allowance, say, caution, wall, picture, others);
+    }
+
+    /** What is drawn beside it. */
+    public Picture drawn() {
+        return picture.orElse(kind.picture());
     }
 
     private static void requireServed(String name, StepKind kind, Duration planned, Stations served) {

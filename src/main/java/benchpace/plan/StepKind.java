@@ -13,6 +13,17 @@ public enum StepKind {
     /** Hands-on after the cure: trim, label, wrap. */
     FINISH;
 
+    /** What is drawn beside such a step unless its plan says otherwise. */
+    public Picture picture() {
+        return switch (this) {
+            case TALK -> Picture.TALK;
+            case HANDS_ON -> Picture.VESSEL;
+            case POUR -> Picture.POUR;
+            case CURE -> Picture.SETTING;
+            case FINISH -> Picture.TRIM;
+        };
+    }
+
     /** Whether a seat is done with such a step only when somebody taps it. */
     public boolean needsTap() {
         return this == HANDS_ON || this == POUR || this == FINISH;

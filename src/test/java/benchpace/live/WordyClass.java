@@ -84,7 +84,8 @@ public final class WordyClass {
 
     private static Step step(String id, StepKind kind) {
         return new Step(new StepId(id), "Step " + MARK, kind, Opening.LED, Duration.ofMinutes(6), Duration.ofMinutes(3),
-                "say " + MARK, "mind " + MARK, "wall " + MARK, kind == StepKind.TALK ? Optional.empty()
+                "say " + MARK, "mind " + MARK, "wall " + MARK, Optional.empty(),
+                kind == StepKind.TALK ? Optional.empty()
                 : Optional.of(new Stations(1, "scales of " + MARK, Duration.ofMinutes(2))));
     }
 

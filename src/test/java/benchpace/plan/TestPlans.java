@@ -52,7 +52,7 @@ public final class TestPlans {
     public static Plan served(Plan plan, String step, Stations stations) {
         List<Step> steps = plan.steps().stream().map(s -> !s.id().value().equals(step) ? s
                 : new Step(s.id(), s.name(), s.kind(), s.opening(), s.planned(), s.allowance(), s.say(), s.caution(),
-                        s.wall(), Optional.of(stations))).toList();
+                        s.wall(), Optional.empty(), Optional.of(stations))).toList();
         return new Plan(plan.id(), plan.name(), plan.about(), plan.place(), plan.usualSeats(), plan.table(), steps,
                 plan.activities(), plan.candles());
     }

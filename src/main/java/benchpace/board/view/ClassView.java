@@ -10,6 +10,7 @@ import benchpace.board.pacing.TurnsAt;
 import benchpace.board.waiting.WaitView;
 import benchpace.live.ClassEvent;
 import benchpace.plan.Opening;
+import benchpace.plan.Picture;
 import benchpace.plan.Plan;
 import benchpace.plan.SeatingChart;
 import benchpace.plan.StepKind;
@@ -49,7 +50,7 @@ public record ClassView(String id, String name, Plan plan, ZoneId zone, long seq
     public enum Stage { BEFORE, RUNNING, SETTING, FINISHING, CLOSED }
 
     /** @param finished how many candle-making seats have finished it */
-    public record StepView(String id, String name, StepKind kind, Opening opening, boolean open,
+    public record StepView(String id, String name, StepKind kind, Picture picture, Opening opening, boolean open,
                            Optional<Instant> openedAt, Duration planned, int finished) { }
 
     /**

@@ -27,8 +27,8 @@ final class StepViews {
     StepView of(Step step) {
         int index = plan.indexOf(step.id());
         int finished = (int) live.seats().stream().filter(Seat::makesCandle).filter(s -> isDoneWith(s, index)).count();
-        return new StepView(step.id().value(), step.name(), step.kind(), step.opening(), progress.isOpen(step),
-                live.openedAt(step.id()), step.planned(), finished);
+        return new StepView(step.id().value(), step.name(), step.kind(), step.drawn(), step.opening(),
+                progress.isOpen(step), live.openedAt(step.id()), step.planned(), finished);
     }
 
     /** Finished the step of that position, or is past it; away from the table for a moment or not. */

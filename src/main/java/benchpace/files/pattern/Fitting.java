@@ -68,12 +68,7 @@ final class Fitting {
         Duration less = step.planned().minusMinutes(1);
         boolean shortened = step.kind() != StepKind.POUR && step.kind() != StepKind.CURE
                 && step.stations().isEmpty() && less.compareTo(LEAST_BRISK) >= 0;
-        return shortened ? lasting(step, less) : step;
-    }
-
-    private static Step lasting(Step step, Duration planned) {
-        return new Step(step.id(), step.name(), step.kind(), step.opening(), planned, step.allowance(), step.say(),
-                step.caution(), step.wall(), step.stations());
+        return shortened ? step.lasting(less) : step;
     }
 
     /** With as many stations as were answered; with none if all fit at once. */
@@ -81,13 +76,12 @@ final class Fitting {
         int places = answers.atOnce();
         Optional<Stations> stations = step.stations().filter(s -> places < answers.seats())
                 .map(s -> new Stations(places, places + " " + s.what() + (places == 1 ? "" : "s"), s.each()));
-        return new Step(step.id(), step.name(), step.kind(), step.opening(), step.planned(), step.allowance(),
-                step.say(), step.caution(), step.wall(), stations);
+        return step.served(stations);
     }
 
     static List<Step> withWait(List<Step> steps, int minutes) {
         return steps.stream().map(step -> step.kind() == StepKind.CURE
-                ? lasting(step, Duration.ofMinutes(minutes)) : step).toList();
+                ? step.lasting(Duration.ofMinutes(minutes)) : step).toList();
     }
 
     static List<Step> withoutWait(List<Step> steps) {

@@ -46,6 +46,7 @@ final class PlanWriter {
         node.put("say", step.say())
                 .put("caution", step.caution())
                 .put("wall", step.wall());
+        step.picture().ifPresent(shown -> node.put("picture", Words.of(shown)));
         step.stations().ifPresent(served -> node.set("stations", stations(served, step.planned())));
         return node;
     }

@@ -2,6 +2,7 @@ package benchpace.files.plan;
 
 import benchpace.files.Fields;
 import benchpace.plan.Opening;
+import benchpace.plan.Picture;
 import benchpace.plan.Stations;
 import benchpace.plan.Step;
 import benchpace.plan.StepId;
@@ -22,6 +23,7 @@ final class StepDraft extends Draft<Step> {
     private String say = "";
     private String caution = "";
     private String wall = "";
+    private Optional<Picture> picture = Optional.empty();
     private Optional<Stations> stations = Optional.empty();
 
     private StepDraft(Fields fields) {
@@ -41,6 +43,10 @@ final class StepDraft extends Draft<Step> {
         draft.put("say", fields.text("say", ""), "", v -> draft.say = v);
         draft.put("caution", fields.text("caution", ""), "", v -> draft.caution = v);
         draft.put("wall", fields.text("wall", ""), "", v -> draft.wall = v);
+        if (fields.has("picture")) {
+            draft.put("picture", fields.choice("picture", Picture.class).map(Optional::of), draft.picture,
+                    v -> draft.picture = v);
+        }
         draft.readStations(fields);
         return draft.finished();
     }
@@ -55,6 +61,6 @@ final class StepDraft extends Draft<Step> {
     }
 
     @Override public Step get() {
-        return new Step(id, name, kind, opening, planned, allowance, say, caution, wall, stations);
+        return new Step(id, name, kind, opening, planned, allowance, say, caution, wall, picture, stations);
     }
 }

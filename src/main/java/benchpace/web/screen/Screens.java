@@ -6,8 +6,8 @@ import benchpace.board.pacing.StepLessons;
 import benchpace.board.view.ClassReport;
 import benchpace.board.view.ClassView;
 import benchpace.board.view.ClassWhatIf;
-import benchpace.board.view.SeatView;
 import benchpace.plan.Plan;
+import benchpace.plan.Studio;
 import benchpace.prep.evening.TypicalEvening;
 import benchpace.web.screen.between.BetweenPage;
 import benchpace.web.screen.cure.CurePage;
@@ -16,20 +16,11 @@ import benchpace.web.screen.data.ProblemPage;
 import benchpace.web.screen.devices.DevicesPage;
 import benchpace.web.screen.guest.CodeSheet;
 import benchpace.web.screen.guest.GuestPage;
-import benchpace.web.screen.helper.HelpList;
 import benchpace.web.screen.helper.HelperPage;
-import benchpace.web.screen.helper.HelperRow;
 import benchpace.web.screen.history.HistoryPage;
 import benchpace.web.screen.instructor.GuessLine;
-import benchpace.web.screen.instructor.GuestsPanel;
-import benchpace.web.screen.instructor.HomeLine;
 import benchpace.web.screen.instructor.InstructorPage;
-import benchpace.web.screen.instructor.LinesChart;
-import benchpace.web.screen.instructor.NextPanel;
-import benchpace.web.screen.instructor.NowPanel;
-import benchpace.web.screen.instructor.RoomPanel;
 import benchpace.web.screen.instructor.SeatSheet;
-import benchpace.web.screen.instructor.SeatTile;
 import benchpace.web.screen.learned.LearnedPage;
 import benchpace.web.screen.learned.LessonPanel;
 import benchpace.web.screen.plans.EditChance;
@@ -51,24 +42,16 @@ import benchpace.web.screen.setup.SetupPage;
 import benchpace.web.screen.shelf.LeaveSheet;
 import benchpace.web.screen.shelf.ShelfPage;
 import benchpace.web.screen.shelf.TagsPage;
-import benchpace.web.screen.shell.Carried;
 import benchpace.web.screen.shell.Following;
 import benchpace.web.screen.shell.Message;
-import benchpace.web.screen.shell.NoteLine;
 import benchpace.web.screen.shell.Parts;
 import benchpace.web.screen.shell.ScreenKind;
 import benchpace.web.screen.shell.Shell;
-import benchpace.web.screen.shell.UndoButton;
 import benchpace.web.screen.shell.Viewer;
 import benchpace.web.screen.start.ClockLine;
 import benchpace.web.screen.start.StartView;
-import benchpace.web.screen.start.Unfinished;
-import benchpace.web.screen.wait.WaitChart;
-import benchpace.web.screen.wait.WaitLine;
 import benchpace.web.screen.wait.WaitPage;
-import benchpace.web.screen.wall.WallMain;
 import benchpace.web.screen.wall.WallPage;
-import benchpace.web.screen.wall.WallSeats;
 import benchpace.words.ShelfTag;
 import benchpace.words.Times;
 import gg.jte.ContentType;
@@ -89,14 +72,23 @@ public final class Screens {
     private static final Logger LOG = System.getLogger(Screens.class.getName());
 
     private final Templates templates;
+    private final Supplier<Studio> studio;
+    private final LiveParts live;
     private final Faults faults = new Faults();
 
     public Screens() {
-        this(TemplateEngine.createPrecompiled(ContentType.Html));
+        this(() -> Studio.NONE);
     }
 
-    public Screens(TemplateEngine engine) {
+    /** @param studio whose room it is now */
+    public Screens(Supplier<Studio> studio) {
+        this(TemplateEngine.createPrecompiled(ContentType.Html), studio);
+    }
+
+    public Screens(TemplateEngine engine, Supplier<Studio> studio) {
         this.templates = new Templates(engine);
+        this.live = new LiveParts(templates, faults);
+        this.studio = studio;
     }
 
     /** The whole page with its first content. */
@@ -115,7 +107,7 @@ public final class Screens {
     }
 
     private String page(ScreenKind kind, ClassView view, Viewer viewer, Shell shell) {
-        Parts parts = parts(kind, view, viewer);
+        Parts parts = live.of(kind, view, viewer);
         return switch (kind) {
             case INSTRUCTOR -> render("instructor/page.jte", InstructorPage.of(shell, view, viewer,
                     new Times(view.zone()), parts));
@@ -127,68 +119,7 @@ public final class Screens {
 
     /** The live parts: name of the event to the HTML that replaces the inside of the part, in the page's order. */
     public Map<String, String> fragments(ScreenKind kind, ClassView view, Viewer viewer) {
-        return parts(kind, view, viewer).html();
-    }
-
-    private Parts parts(ScreenKind kind, ClassView view, Viewer viewer) {
-        Times times = new Times(view.zone());
-        Parts parts = new Parts(view.id(), faults);
-        switch (kind) {
-            case INSTRUCTOR -> instructor(parts, view, viewer, times);
-            case HELPER -> helper(parts, view, viewer, times);
-            case WALL -> wall(parts, view, times);
-            case WAIT -> waiting(parts, view, viewer, times);
-        }
-        return parts;
-    }
-
-    private void instructor(Parts parts, ClassView view, Viewer viewer, Times times) {
-        for (SeatView seat : view.seats()) {
-            parts.add("seat-" + seat.seat(), () -> render("instructor/seat-tile.jte", SeatTile.of(seat, view, times)));
-        }
-        parts.addQuietly("plan-steps", () -> render("instructor/carried.jte", Carried.of(view).steps()));
-        parts.addQuietly("known", () -> render("instructor/carried.jte", Carried.of(view).known()));
-        parts.add("now", () -> render("instructor/now.jte", NowPanel.of(view, times)));
-        parts.add("fit", () -> render("instructor/fit.jte", RoomPanel.of(view, times)));
-        parts.add("warmth", () -> render("instructor/warmth.jte", RoomPanel.of(view, times)));
-        parts.add("help", () -> render("instructor/help.jte", HelpList.of(view, viewer, times,
-                InstructorPage.cards(view))));
-        parts.add("next", () -> render("instructor/next.jte", NextPanel.of(view)));
-        parts.add("next-ask", () -> render("instructor/next-ask.jte", NextPanel.of(view)));
-        parts.add("close-ask", () -> render("instructor/close-ask.jte", Unfinished.words(view)));
-        parts.add("home", () -> render("instructor/home.jte", HomeLine.of(view, times)));
-        parts.add("wait", () -> render("instructor/wait.jte", WaitLine.of(view, times)));
-        parts.add("undo", () -> render("instructor/undo.jte", UndoButton.of(view, viewer, times)));
-        parts.add("lines", () -> render("instructor/lines.jte", LinesChart.of(view, times)));
-        parts.add("guests", () -> render("instructor/guests.jte", GuestsPanel.of(view)));
-        parts.add("notes", () -> render("instructor/notes.jte",
-                NoteLine.latest(view.notes(), InstructorPage.NOTES, times)));
-    }
-
-    private void helper(Parts parts, ClassView view, Viewer viewer, Times times) {
-        parts.add("now", () -> render("helper/now.jte", NowPanel.of(view, times)));
-        parts.add("help", () -> render("helper/help.jte", HelpList.of(view, viewer, times, view.seats().size())));
-        parts.add("not-done", () -> render("helper/not-done.jte", HelperRow.notDone(view, viewer, times)));
-        parts.add("seats", () -> render("helper/seats.jte", HelperRow.all(view, viewer, times)));
-    }
-
-    /** Guests are told nothing of what they would not miss: a part that fails is not there. */
-    private void wall(Parts parts, ClassView view, Times times) {
-        parts.addQuietly("wall-main", () -> render("wall/main.jte", WallMain.of(view, times)));
-        parts.addQuietly("wall-seats", () -> render("wall/seats.jte", WallSeats.of(view, times)));
-        parts.addQuietly("wall-cut", () -> render("wall/cut.jte", WallPage.cut(view)));
-        parts.addQuietly("wall-wait", () -> render("wall/wait.jte", WallPage.calls(view, times)));
-        parts.addQuietly("wall-next", () -> render("wall/next.jte", WallPage.next(view)));
-    }
-
-    private void waiting(Parts parts, ClassView view, Viewer viewer, Times times) {
-        parts.add("wait-calls", () -> render("wait/calls.jte", WaitPage.calls(view, times)));
-        parts.add("wait-chart", () -> WaitChart.of(view, times).map(c -> render("wait/chart.jte", c))
-                .orElseGet(() -> render("wait/empty.jte", WaitPage.empty(view))));
-        parts.add("wait-notes", () -> render("wait/notes.jte", WaitPage.notes(view, times)));
-        parts.add("wait-cards", () -> render("wait/cards.jte", WaitPage.cards(view, viewer, times)));
-        parts.add("undo", () -> viewer.instructor()
-                ? render("instructor/undo.jte", UndoButton.of(view, viewer, times)) : "");
+        return live.of(kind, view, viewer).html();
     }
 
     /** What strangers guessed at: of the board, not of a class. The instructor's page gets it by its stream. */
@@ -374,7 +305,7 @@ public final class Screens {
         return render("start/message.jte", message);
     }
 
-    private static Shell shell(ScreenKind kind, ClassView view, Viewer viewer, Following following) {
+    private Shell shell(ScreenKind kind, ClassView view, Viewer viewer, Following following) {
         String title = switch (kind) {
             case INSTRUCTOR -> view.name() + ", the table";
             case HELPER -> view.name() + ", helper";
@@ -387,7 +318,7 @@ public final class Screens {
             case WALL -> List.of("cut", "wall-wait");
         };
         return new Shell(title, kind.token(), sheets, view.id(), view.now().toString(), view.zone().getId(),
-                viewer.role().token(), viewer.initials(), following, Optional.empty());
+                viewer.role().token(), viewer.initials(), following, studio.get(), Optional.empty());
     }
 
     private String render(String template, Object of) {

@@ -28,7 +28,7 @@ class BottleneckTest {
     private static Plan plan(double each, int atOnce) {
         Duration planned = Duration.ofMillis(Math.round(each * 60_000));
         Step pour = new Step(new StepId("pour"), "Pour", StepKind.POUR, Opening.LED, planned, Duration.ofMinutes(3), "",
-                "", "", Optional.of(new Stations(atOnce, "melter tap", planned)));
+                "", "", Optional.empty(), Optional.of(new Stations(atOnce, "melter tap", planned)));
         return new Plan(new PlanId("forty"), "Forty", "", "", 40, TableShape.ROWS, List.of(
                 TestPlans.step("welcome", StepKind.TALK, Opening.LED, 10),
                 TestPlans.step("scent", StepKind.HANDS_ON, Opening.LED, 15), pour,

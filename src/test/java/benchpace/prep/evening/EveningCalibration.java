@@ -96,7 +96,7 @@ public final class EveningCalibration {
                 ? Optional.of(new Stations(2 + random.nextInt(4), "scales", Duration.ofSeconds(minutes * 30L)))
                 : Optional.empty();
         steps.add(new Step(new StepId("step-" + steps.size()), "Step " + steps.size(), kind, opening,
-                Duration.ofMinutes(minutes), Duration.ofMinutes(3), "", "", "", stations));
+                Duration.ofMinutes(minutes), Duration.ofMinutes(3), "", "", "", Optional.empty(), stations));
     }
 
     /** Those of the ranges that have cases. */

@@ -27,7 +27,7 @@ class EveningsProperties {
     private static final TrajectoryCache CACHE = new TrajectoryCache();
     private static final int COUNT = 300;
     private static final Step WEIGHED = new Step(new StepId("weigh"), "Weigh", StepKind.HANDS_ON, Opening.FREE,
-            Duration.ofMinutes(4), Duration.ofMinutes(3), "", "", "",
+            Duration.ofMinutes(4), Duration.ofMinutes(3), "", "", "", Optional.empty(),
             Optional.of(new Stations(2, "scales", Duration.ofMinutes(2))));
 
     private static Evenings evenings(Setting setting, long seed) {

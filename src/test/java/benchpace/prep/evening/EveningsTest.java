@@ -70,7 +70,7 @@ class EveningsTest {
 
     private static Step served(String id, StepKind kind, Duration planned, int atOnce, Duration each) {
         return new Step(new StepId(id), id, kind, Opening.LED, planned, Duration.ofMinutes(3), "", "", "",
-                Optional.of(new Stations(atOnce, "melter tap", each)));
+                Optional.empty(), Optional.of(new Stations(atOnce, "melter tap", each)));
     }
 
     // ---- the same model

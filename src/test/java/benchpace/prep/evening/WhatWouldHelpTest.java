@@ -107,7 +107,8 @@ class WhatWouldHelpTest {
 
     @Test void a_second_tap_halves_the_line() {
         Step pour = new Step(new StepId("pour"), "Pour", StepKind.POUR, Opening.LED, Duration.ofMinutes(4),
-                Duration.ofMinutes(3), "", "", "", Optional.of(new Stations(1, "tap", Duration.ofMinutes(4))));
+                Duration.ofMinutes(3), "", "", "", Optional.empty(),
+                Optional.of(new Stations(1, "tap", Duration.ofMinutes(4))));
         Evenings line = evenings(Setting.of(new Plan(new PlanId("line"), "Line", "", "", 12, TableShape.ROWS,
                 List.of(pour), List.of()), 12));
 

@@ -35,7 +35,7 @@ class ContrastTest {
 
     @Test void ink_reaches_the_enhanced_ratio_and_other_text_the_minimum_by_day_and_by_night() throws IOException {
         for (boolean dark : List.of(false, true)) {
-            Map<String, String> c = colours(dark, "base");
+            Map<String, String> c = colours(dark, "tokens");
             for (String ground : List.of("paper", "card", "wood", "slip-paper")) {
                 assertThat(ratio(c, "ink", ground)).as("ink on " + ground).isGreaterThanOrEqualTo(7);
             }
@@ -54,7 +54,7 @@ class ContrastTest {
 
     @Test void edges_of_controls_and_flags_stand_out_from_the_page() throws IOException {
         for (boolean dark : List.of(false, true)) {
-            Map<String, String> c = colours(dark, "base");
+            Map<String, String> c = colours(dark, "tokens");
             for (String edge : List.of("ink", "edge", "slip-edge", "behind", "lead", "focus")) {
                 assertThat(ratio(c, edge, "paper")).as(edge).isGreaterThanOrEqualTo(3);
             }
@@ -63,7 +63,7 @@ class ContrastTest {
 
     @Test void every_colour_of_text_on_the_wall_reaches_the_enhanced_ratio() throws IOException {
         for (boolean dark : List.of(false, true)) {
-            Map<String, String> c = colours(dark, "base");
+            Map<String, String> c = colours(dark, "tokens");
             c.putAll(colours(dark, "wall"));
             for (String text : List.of("ink", "soft", "lead", "calm")) {
                 assertThat(ratio(c, text, "paper"))

@@ -1,5 +1,6 @@
 package benchpace.web.screen.between;
 
+import benchpace.plan.Studio;
 import benchpace.web.screen.shell.Following;
 import benchpace.web.screen.shell.ScreenKind;
 import benchpace.web.screen.shell.Shell;
@@ -25,7 +26,7 @@ public record BetweenPage(Shell shell, String thanks, String next, boolean large
     public static BetweenPage of(ScreenKind kind, Viewer viewer, Following following, Optional<Told> next,
                                  Optional<Told> over, Instant now, ZoneId zone) {
         Shell shell = new Shell("No class just now", "between", List.of(), "", "", zone.getId(), viewer.role().token(),
-                viewer.initials(), following, Optional.empty());
+                viewer.initials(), following, Studio.NONE, Optional.empty());
         Times times = new Times(zone);
         String words = next.map(t -> "Next: " + t.name() + ", " + lower(times.dayFrom(t.startsAt(), now)) + ".")
                 .orElse(over.isPresent() ? "No other class is set up." : "No class is set up yet.");

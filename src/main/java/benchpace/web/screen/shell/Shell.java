@@ -1,5 +1,6 @@
 package benchpace.web.screen.shell;
 
+import benchpace.plan.Studio;
 import benchpace.web.screen.playback.PlaybackBand;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,20 +14,28 @@ import java.util.Optional;
  * @param classId the class it follows; empty for pages that follow none
  * @param now     the board's time, RFC 3339; empty for pages that follow no class
  * @param following the address that it keeps to, where it follows one class after the other
+ * @param studio whose room it is
  * @param playback what marks it where an evening is played back; empty elsewhere
  */
 public record Shell(String title, String screen, List<String> sheets, String classId, String now, String zone,
-                    String role, String initials, Following following, Optional<PlaybackBand> playback) {
+                    String role, String initials, Following following, Studio studio,
+                    Optional<PlaybackBand> playback) {
 
     /** A page at an address of its own. */
     public Shell(String title, String screen, List<String> sheets, String classId, String now, String zone, String role,
                  String initials) {
-        this(title, screen, sheets, classId, now, zone, role, initials, Following.NOTHING, Optional.empty());
+        this(title, screen, sheets, classId, now, zone, role, initials, Following.NOTHING, Studio.NONE,
+                Optional.empty());
     }
 
     /** The same where an evening is played back. */
     public Shell with(Optional<PlaybackBand> band) {
-        return new Shell(title, screen, sheets, classId, now, zone, role, initials, following, band);
+        return new Shell(title, screen, sheets, classId, now, zone, role, initials, following, studio, band);
+    }
+
+    /** The same in somebody's room. */
+    public Shell at(Studio room) {
+        return new Shell(title, screen, sheets, classId, now, zone, role, initials, following, room, playback);
     }
 
     /** Its further style sheets, all of them. */

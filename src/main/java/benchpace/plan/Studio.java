@@ -1,0 +1,26 @@
+package benchpace.plan;
+
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/**
+ * Whose room it is: what stands at the top of the wall and on what is printed.
+ *
+ * @param name   as guests know it, at most 60 characters; may be empty
+ * @param place  where it is, in words, at most 80 characters; may be empty
+ * @param colour one colour of theirs, {@code #rrggbb} in small letters; the screens keep the contrast
+ */
+public record Studio(String name, String place, Optional<String> colour) {
+    /** Nobody has said yet. */
+    public static final Studio NONE = new Studio("", "", Optional.empty());
+
+    private static final Pattern COLOUR = Pattern.compile("#[0-9a-f]{6}");
+
+    public Studio {
+        Texts.line("the name of the studio", name, 60);
+        Texts.line("the place of the studio", place, 80);
+        colour.filter(c -> !COLOUR.matcher(c).matches()).ifPresent(c -> {
+            throw new IllegalArgumentException("a colour is written like #1f4d43, not \"" + c + "\"");
+        });
+    }
+}

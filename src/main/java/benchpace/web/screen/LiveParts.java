@@ -1,0 +1,105 @@
+package benchpace.web.screen;
+
+import benchpace.board.attempt.Faults;
+import benchpace.board.view.ClassView;
+import benchpace.board.view.SeatView;
+import benchpace.web.screen.helper.HelpList;
+import benchpace.web.screen.helper.HelperRow;
+import benchpace.web.screen.instructor.GuestsPanel;
+import benchpace.web.screen.instructor.HomeLine;
+import benchpace.web.screen.instructor.InstructorPage;
+import benchpace.web.screen.instructor.LinesChart;
+import benchpace.web.screen.instructor.NextPanel;
+import benchpace.web.screen.instructor.NowPanel;
+import benchpace.web.screen.instructor.RoomPanel;
+import benchpace.web.screen.instructor.SeatTile;
+import benchpace.web.screen.shell.Carried;
+import benchpace.web.screen.shell.NoteLine;
+import benchpace.web.screen.shell.Parts;
+import benchpace.web.screen.shell.ScreenKind;
+import benchpace.web.screen.shell.UndoButton;
+import benchpace.web.screen.shell.Viewer;
+import benchpace.web.screen.start.Unfinished;
+import benchpace.web.screen.wait.WaitChart;
+import benchpace.web.screen.wait.WaitLine;
+import benchpace.web.screen.wait.WaitPage;
+import benchpace.web.screen.wall.WallMain;
+import benchpace.web.screen.wall.WallPage;
+import benchpace.web.screen.wall.WallSeats;
+import benchpace.words.Times;
+
+/** The parts of a page that change while a class runs, each rendered by itself: one that fails fails alone. */
+final class LiveParts {
+    private final Templates templates;
+    private final Faults faults;
+
+    LiveParts(Templates templates, Faults faults) {
+        this.templates = templates;
+        this.faults = faults;
+    }
+
+    Parts of(ScreenKind kind, ClassView view, Viewer viewer) {
+        Times times = new Times(view.zone());
+        Parts parts = new Parts(view.id(), faults);
+        switch (kind) {
+            case INSTRUCTOR -> instructor(parts, view, viewer, times);
+            case HELPER -> helper(parts, view, viewer, times);
+            case WALL -> wall(parts, view, times);
+            case WAIT -> waiting(parts, view, viewer, times);
+        }
+        return parts;
+    }
+
+    private void instructor(Parts parts, ClassView view, Viewer viewer, Times times) {
+        for (SeatView seat : view.seats()) {
+            parts.add("seat-" + seat.seat(), () -> render("instructor/seat-tile.jte", SeatTile.of(seat, view, times)));
+        }
+        parts.addQuietly("plan-steps", () -> render("instructor/carried.jte", Carried.of(view).steps()));
+        parts.addQuietly("known", () -> render("instructor/carried.jte", Carried.of(view).known()));
+        parts.add("now", () -> render("instructor/now.jte", NowPanel.of(view, times)));
+        parts.add("fit", () -> render("instructor/fit.jte", RoomPanel.of(view, times)));
+        parts.add("warmth", () -> render("instructor/warmth.jte", RoomPanel.of(view, times)));
+        parts.add("help", () -> render("instructor/help.jte", HelpList.of(view, viewer, times,
+                InstructorPage.cards(view))));
+        parts.add("next", () -> render("instructor/next.jte", NextPanel.of(view)));
+        parts.add("next-ask", () -> render("instructor/next-ask.jte", NextPanel.of(view)));
+        parts.add("close-ask", () -> render("instructor/close-ask.jte", Unfinished.words(view)));
+        parts.add("home", () -> render("instructor/home.jte", HomeLine.of(view, times)));
+        parts.add("wait", () -> render("instructor/wait.jte", WaitLine.of(view, times)));
+        parts.add("undo", () -> render("instructor/undo.jte", UndoButton.of(view, viewer, times)));
+        parts.add("lines", () -> render("instructor/lines.jte", LinesChart.of(view, times)));
+        parts.add("guests", () -> render("instructor/guests.jte", GuestsPanel.of(view)));
+        parts.add("notes", () -> render("instructor/notes.jte",
+                NoteLine.latest(view.notes(), InstructorPage.NOTES, times)));
+    }
+
+    private void helper(Parts parts, ClassView view, Viewer viewer, Times times) {
+        parts.add("now", () -> render("helper/now.jte", NowPanel.of(view, times)));
+        parts.add("help", () -> render("helper/help.jte", HelpList.of(view, viewer, times, view.seats().size())));
+        parts.add("not-done", () -> render("helper/not-done.jte", HelperRow.notDone(view, viewer, times)));
+        parts.add("seats", () -> render("helper/seats.jte", HelperRow.all(view, viewer, times)));
+    }
+
+    /** Guests are told nothing of what they would not miss: a part that fails is not there. */
+    private void wall(Parts parts, ClassView view, Times times) {
+        parts.addQuietly("wall-main", () -> render("wall/main.jte", WallMain.of(view, times)));
+        parts.addQuietly("wall-seats", () -> render("wall/seats.jte", WallSeats.of(view, times)));
+        parts.addQuietly("wall-cut", () -> render("wall/cut.jte", WallPage.cut(view)));
+        parts.addQuietly("wall-wait", () -> render("wall/wait.jte", WallPage.calls(view, times)));
+        parts.addQuietly("wall-next", () -> render("wall/next.jte", WallPage.next(view)));
+    }
+
+    private void waiting(Parts parts, ClassView view, Viewer viewer, Times times) {
+        parts.add("wait-calls", () -> render("wait/calls.jte", WaitPage.calls(view, times)));
+        parts.add("wait-chart", () -> WaitChart.of(view, times).map(c -> render("wait/chart.jte", c))
+                .orElseGet(() -> render("wait/empty.jte", WaitPage.empty(view))));
+        parts.add("wait-notes", () -> render("wait/notes.jte", WaitPage.notes(view, times)));
+        parts.add("wait-cards", () -> render("wait/cards.jte", WaitPage.cards(view, viewer, times)));
+        parts.add("undo", () -> viewer.instructor()
+                ? render("instructor/undo.jte", UndoButton.of(view, viewer, times)) : "");
+    }
+
+    private String render(String template, Object of) {
+        return templates.render(template, of);
+    }
+}
