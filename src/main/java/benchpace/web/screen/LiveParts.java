@@ -25,6 +25,7 @@ import benchpace.web.screen.wait.WaitLine;
 import benchpace.web.screen.wait.WaitPage;
 import benchpace.web.screen.wall.WallMain;
 import benchpace.web.screen.wall.WallPage;
+import benchpace.web.screen.wall.WallRail;
 import benchpace.web.screen.wall.WallSeats;
 import benchpace.words.Times;
 
@@ -86,7 +87,7 @@ final class LiveParts {
         parts.addQuietly("wall-seats", () -> render("wall/seats.jte", WallSeats.of(view, times)));
         parts.addQuietly("wall-cut", () -> render("wall/cut.jte", WallPage.cut(view)));
         parts.addQuietly("wall-wait", () -> render("wall/wait.jte", WallPage.calls(view, times)));
-        parts.addQuietly("wall-next", () -> render("wall/next.jte", WallPage.next(view)));
+        parts.addQuietly("wall-rail", () -> render("wall/rail.jte", WallRail.of(view)));
     }
 
     private void waiting(Parts parts, ClassView view, Viewer viewer, Times times) {

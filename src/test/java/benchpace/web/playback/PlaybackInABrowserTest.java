@@ -143,8 +143,8 @@ class PlaybackInABrowserTest extends LiveScreens {
                         () => {
                           const box = (of) => document.querySelector(of).getBoundingClientRect();
                           return [...document.querySelectorAll('#wall-main *')].map(e => e.getBoundingClientRect())
-                              .every(p => p.top >= 0 && p.bottom <= box('.wall__foot').top + 1)
-                              && box('.wall__foot').bottom <= box('#playback').top + 1;
+                              .every(p => p.top >= 0 && p.bottom <= box('.wall__rail').top + 1)
+                              && box('.wall__rail').bottom <= box('#playback').top + 1;
                         }""");
                 steps++;
                 for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {

@@ -5,7 +5,9 @@ import benchpace.board.cooling.SaidRange.Phase;
 import benchpace.board.view.ClassView;
 import benchpace.board.view.ClassView.NowView;
 import benchpace.board.view.ClassView.Stage;
+import benchpace.plan.Picture;
 import benchpace.plan.StepKind;
+import benchpace.web.screen.drawing.Drawing;
 import benchpace.web.screen.shell.Counter;
 import benchpace.words.CureWords;
 import benchpace.words.StageWords;
@@ -18,27 +20,43 @@ import java.util.Optional;
 /**
  * The large words on the wall. It names no guest and never tells who is slow.
  *
+ * @param kicker   one word or name above the heading; mostly empty
  * @param waits    the wait's own layout
  * @param ribbon   in the wait, when the candles should be ready; empty if none is waited for
  * @param count    the ticking time; empty while everyone works, and once the first candle may be ready
  * @param dots     how far the table is: one a seat, the done ones first, whoever they are
  * @param progress the same in words
- * @param small    one quiet line below
+ * @param small    in the wait, one quiet line below
+ * @param drawing  of what is done; empty in the wait
+ * @param fit      how large the words are; unused in the wait
+ * @param namesTheClass whether the class's name is among them
  */
 public record WallMain(String kicker, String heading, String sentence, boolean waits,
                        Optional<WallRibbon> ribbon, Optional<Counter> count, List<Boolean> dots, String progress,
-                       String small) {
+                       String small, Optional<WallCaution> caution, Optional<Drawing> drawing, WallFit fit,
+                       boolean namesTheClass) {
+
+    /** What candles that still set take below the words, in units of the wall. */
+    private static final int BELOW = 330;
 
     public static WallMain of(ClassView view, Times times) {
         return switch (view.stage()) {
-            case BEFORE -> new WallMain("Welcome", view.name(), "Find your seat and settle in.",
-                    false, Optional.empty(), Optional.of(Counter.to(view.startsAt(), "start", "We begin any moment",
-                            "We begin at " + times.clock(view.startsAt()))), List.of(), "", "");
-            case CLOSED -> new WallMain(view.name(), "Thank you for coming", view.cure().poured() == 0 ? ""
-                    : "Your candle stays soft inside for hours. Carry it level.", false, Optional.empty(),
-                    Optional.empty(), List.of(), "", "");
+            case BEFORE -> still("Welcome", view.name(), "Find your seat and settle in.",
+                    Optional.of(Counter.to(view.startsAt(), "start", "We begin any moment",
+                            "We begin at " + times.clock(view.startsAt()))), Picture.WELCOME);
+            case CLOSED -> still(view.name(), "Thank you for coming", view.cure().poured() == 0 ? ""
+                    : "Your candle stays soft inside for hours. Carry it level.", Optional.empty(),
+                    view.cure().poured() == 0 ? Picture.WELCOME : Picture.FLAME);
             case SETTING, RUNNING, FINISHING -> waits(view) ? setting(view, times) : working(view, times);
         };
+    }
+
+    /** Before the class and after it. */
+    private static WallMain still(String kicker, String heading, String sentence, Optional<Counter> count,
+                                  Picture picture) {
+        WallFit fit = WallFit.of(new WallFit.Told(heading, sentence, count.isPresent() ? 3 : 1, List.of(), 0)).fit();
+        return new WallMain(kicker, heading, sentence, false, Optional.empty(), count, List.of(), "", "",
+                Optional.empty(), Optional.of(Drawing.of(picture)), fit, true);
     }
 
     /**
@@ -59,7 +77,7 @@ public record WallMain(String kicker, String heading, String sentence, boolean w
                 .map(Counter::tried);
         String small = view.cure().poured() == 0 ? view.present().wall() : CureWords.wall(view.cure(), view.now());
         return new WallMain("", heading(view), view.present().wall(), true, WallRibbon.of(view, times), count,
-                List.of(), "", small);
+                List.of(), "", small, Optional.empty(), Optional.empty(), WallFit.USUAL, false);
     }
 
     /** Inside the range it changes to the hand test. */
@@ -80,7 +98,15 @@ public record WallMain(String kicker, String heading, String sentence, boolean w
         String progress = !tapped ? "" : now.done() == 0 ? "Take your time"
                 : now.done() == now.of() ? "Everybody is done" : now.done() + " of " + now.of() + " done";
         String sentence = WallFinish.isPresent(view) ? WallFinish.of(view).sentence(now.wall()) : now.wall();
-        return new WallMain(view.name(), StageWords.heading(view), sentence, false, Optional.empty(), Optional.empty(),
-                dots, progress, now.caution());
+        List<String> caution = WallCaution.sentences(now.caution());
+        String heading = StageWords.heading(view);
+        int taken = (WallSeats.of(view, times).empty() ? 0 : BELOW) + (WallRail.of(view).wraps() ? WallRail.LINE : 0);
+        WallFit.Chosen chosen = WallFit.of(new WallFit.Told(heading, sentence, tapped ? 1 : 0, caution, taken));
+        return new WallMain("", heading, sentence, false, Optional.empty(), Optional.empty(), dots, progress, "",
+                WallCaution.of(caution, chosen.shown()), Optional.of(Drawing.of(picture(view))), chosen.fit(), false);
+    }
+
+    private static Picture picture(ClassView view) {
+        return view.present().step().map(ClassView.StepView::picture).orElse(Picture.TABLE);
     }
 }

@@ -2,7 +2,6 @@ package benchpace.web.screen.wall;
 
 import benchpace.board.cooling.CandleClock;
 import benchpace.board.view.ClassView;
-import benchpace.board.view.ClassView.Stage;
 import benchpace.board.view.SeatView;
 import benchpace.web.screen.shell.CutDrawing;
 import benchpace.web.screen.shell.Parts;
@@ -18,6 +17,16 @@ public record WallPage(Shell shell, Parts parts) {
 
     /** More than two lines: where it is can be seen in the room, for whom it is cannot. */
     private static final int LONGEST_DETAILS = 72;
+
+    /** What stands at the top: the studio, where it has a name. */
+    public String studio() {
+        return ofClass() ? shell.title() : shell.studio().name();
+    }
+
+    /** Without a studio's name the class's stands there. */
+    public boolean ofClass() {
+        return shell.studio().name().isEmpty();
+    }
 
     /**
      * The nearest call, large, and what follows.
@@ -46,16 +55,5 @@ public record WallPage(Shell shell, Parts parts) {
     /** The candle that most wait for, while they wait. */
     public static Optional<CutDrawing> cut(ClassView view) {
         return WallMain.waits(view) ? view.room().cutAway().map(c -> CutDrawing.of(c, "wall-cut")) : Optional.empty();
-    }
-
-    /** The step that follows the heading, led or free: what the next tile that moves on will say. */
-    public static String next(ClassView view) {
-        if (view.stage() == Stage.BEFORE) {
-            return "First: " + view.steps().get(0).name();
-        }
-        List<String> ids = view.steps().stream().map(ClassView.StepView::id).toList();
-        int past = WallFinish.isPresent(view) && WallMain.waits(view) ? 0 : 1; // the heading is still the cure
-        int next = view.present().step().map(s -> ids.indexOf(s.id()) + past).orElse(ids.size());
-        return next < ids.size() ? "Next: " + view.steps().get(next).name() : "";
     }
 }

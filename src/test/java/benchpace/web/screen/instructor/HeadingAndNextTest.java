@@ -115,12 +115,12 @@ class HeadingAndNextTest {
     @Test void the_wall_names_the_step_after_the_heading_be_it_led_or_free() {
         Evening hello = Evening.of("table-of-six", 6).open(0, "hello");
 
-        assertThat(said(ScreenKind.WALL, hello.view(2), "wall-next")).isEqualTo("Next: Choose a tin");
-        assertThat(said(ScreenKind.WALL, hello.view(5), "wall-next")).isEqualTo("Next: Set the wick");
-        assertThat(said(ScreenKind.WALL, Evening.of("table-of-six", 6).view(-5), "wall-next"))
-                .isEqualTo("First: Hello and aprons");
-        assertThat(said(ScreenKind.WALL, APART.get("slow"), "wall-next")).isEqualTo("Next: Trim the wick");
-        assertThat(said(ScreenKind.WALL, APART.get("wrapped"), "wall-next")).isEmpty();
+        assertThat(said(ScreenKind.WALL, hello.view(2), "wall-rail")).isEqualTo("Hello and aprons then Choose a tin");
+        assertThat(said(ScreenKind.WALL, hello.view(5), "wall-rail")).isEqualTo("Choose a tin then Set the wick");
+        assertThat(said(ScreenKind.WALL, Evening.of("table-of-six", 6).view(-5), "wall-rail"))
+                .isEqualTo("first Hello and aprons");
+        assertThat(said(ScreenKind.WALL, APART.get("slow"), "wall-rail")).isEqualTo("Let it set then Trim the wick");
+        assertThat(said(ScreenKind.WALL, APART.get("wrapped"), "wall-rail")).isEqualTo("Wrap it");
     }
 
     @Test void closing_the_class_is_a_small_button_while_somebody_is_not_done_and_the_place_says_what_goes_on() {
@@ -187,7 +187,7 @@ class HeadingAndNextTest {
         assertThat(StageWords.heading(none)).isEqualTo("Trim the wick");
         assertThat(said(ScreenKind.WALL, none, "wall-main")).contains("hand test").doesNotContain("rim the wick");
         assertThat(said(ScreenKind.WALL, none, "wall-wait")).doesNotContain("trim your wick");
-        assertThat(said(ScreenKind.WALL, none, "wall-next")).isEqualTo("Next: Trim the wick");
+        assertThat(said(ScreenKind.WALL, none, "wall-rail")).isEqualTo("Let it set then Trim the wick");
     }
 
     @Test void a_guest_is_not_asked_whether_the_trim_is_done_before_its_candle_was_judged() {
