@@ -9,8 +9,11 @@ import benchpace.live.Nameless;
 import benchpace.live.Setup;
 import benchpace.pace.StepPrior;
 import benchpace.plan.StepId;
+import benchpace.plan.Studio;
 import benchpace.store.EventLog;
+import benchpace.store.KeptStudio;
 import benchpace.store.Rooms;
+import benchpace.store.Settings;
 import benchpace.store.SqliteEventLog;
 import benchpace.store.StepBeliefs;
 import benchpace.store.StoreFacts;
@@ -183,6 +186,7 @@ public final class ProblemReports {
     private Set<String> names(Collection<LiveClass> known) {
         Set<String> names = new HashSet<>(StoreFacts.names(database));
         surroundings().forEach(names::add);
+        studio(names);
         names.addAll(log.classIds());
         names.addAll(log.deleted().keySet());
         Stream<LiveClass> deleted = log.deleted().keySet().stream()
@@ -194,6 +198,17 @@ public final class ProblemReports {
             names(recorded.event(), names);
         });
         return names;
+    }
+
+    /** Where it cannot be read no screen shows it, so that no line names it either. */
+    private void studio(Set<String> names) {
+        try {
+            Studio studio = new KeptStudio(new Settings(database)).get();
+            names.addAll(List.of(studio.name(), studio.place()));
+            Stream.of(studio.place().split(",")).forEach(names::add);
+        } catch (StoreException unreadable) {
+            // nothing is known that could be named
+        }
     }
 
     private static void names(ClassEvent event, Set<String> names) {

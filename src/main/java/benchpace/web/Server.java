@@ -10,6 +10,7 @@ import benchpace.board.LeavingEarly;
 import benchpace.board.PrepBoard;
 import benchpace.board.ProblemReports;
 import benchpace.board.ShelfBoard;
+import benchpace.board.StudioBoard;
 import benchpace.board.plans.PlanBook;
 import benchpace.board.playback.Playbacks;
 import benchpace.board.time.ImpossibleClock;
@@ -64,6 +65,8 @@ import benchpace.web.shelf.ShelfApi;
 import benchpace.web.shelf.ShelfPages;
 import benchpace.web.stream.StreamLimits;
 import benchpace.web.stream.Streams;
+import benchpace.web.studio.StudioApi;
+import benchpace.web.studio.StudioSheet;
 import benchpace.words.ClockWords;
 import benchpace.words.MissingWords;
 import benchpace.words.PlanWords;
@@ -131,7 +134,8 @@ public final class Server implements AutoCloseable {
         this.access = access;
         this.backups = backups;
         streams = new Streams(limits, access);
-        Screens screens = new Screens();
+        StudioBoard studio = new StudioBoard(settings);
+        Screens screens = new Screens(studio::at);
         Guard guard = new Guard(Addresses.names(hostNames), () -> localName.get());
         javalin = Javalin.create(config -> {
             settings(config, limits);
@@ -140,7 +144,7 @@ public final class Server implements AutoCloseable {
             routes.before(guard::check);
             List<Supplier<? extends Collection<String>>> degraded = List.of(
                     () -> MissingWords.told(boards.unreadable(), boards.missing()), shelf::degraded,
-                    () -> plans.troubles().stream().map(PlanWords::of).toList(),
+                    () -> plans.troubles().stream().map(PlanWords::of).toList(), studio::degraded,
                     () -> MissingWords.notErased(erasing.failing()));
             new Health(boards, streams::count, degraded).routes(routes);
             new ProblemPages(problems, () -> degraded.stream().<String>flatMap(part -> part.get().stream()).toList(),
@@ -180,6 +184,8 @@ public final class Server implements AutoCloseable {
             ChosenUnits units = new ChosenUnits(settings);
             new EditPages(plans, units, access, screens, zone).routes(routes);
             new EditAnswers(boards.lessons(), units, prep, access, screens).routes(routes);
+            new StudioSheet(studio).routes(routes);
+            new StudioApi(studio, access).routes(routes);
             new GuestPages(boards, codes, access, screens, clock, () -> reachable.apply(port())).routes(routes);
             Webjars.routes(routes);
             Worker.routes(routes);

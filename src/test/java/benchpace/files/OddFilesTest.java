@@ -124,6 +124,11 @@ class OddFilesTest {
                         ShelfJson.readArrangement(Json.read(in));
                         return "";
                     }));
+            ways.put("StudioJson.read", new Way("{\"name\":\"Wicks\",\"place\":\"Quay\",\"colour\":\"#1f4d43\"}", true,
+                    in -> {
+                        StudioJson.read(Json.read(in));
+                        return "";
+                    }));
             ways.put("ShelfJson.read", new Way("{\"place\":\"Upper 5\",\"classId\":\"a\",\"seat\":3,\"readyFrom\":"
                     + "\"2027-03-04T18:30:00Z\",\"collectBy\":\"2027-03-14T18:30:00Z\",\"claim\":\"maple 42\","
                     + "\"name\":\"Io\",\"shelf\":\"Upper\"}", true, in -> {

@@ -19,9 +19,9 @@ import org.junit.jupiter.api.Test;
  */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class EveryAddressTest extends OneEvening {
-    /** Parts of the program, the same for everybody. */
+    /** Parts of the program, and the studio's colour: the same for everybody. */
     private static final Set<String> NO_SECRET = Set.of("/webjars/htmx.js", "/webjars/htmx-sse.js", "/sw.js",
-            "/static/img/awake.webm", "/static/img/awake.mp4");
+            "/studio.css", "/static/img/awake.webm", "/static/img/awake.mp4");
     /** What a device that nobody has paired may send: to be let in, to forget itself, and a guest's word. */
     private static final Set<String> FOR_ANYBODY = Set.of("/api/pair", "/api/unpair", "/g/{code}/done");
 

@@ -4,12 +4,14 @@ import benchpace.files.log.RecordedClass;
 import benchpace.files.plan.StarterPlans;
 import benchpace.live.Recorded;
 import benchpace.plan.Plan;
+import benchpace.plan.Studio;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The class of an invented place that comes with the program: its plan and its roster, and an evening of it that was
@@ -18,6 +20,10 @@ import java.util.List;
 public final class Demo {
     /** Who sets it up, as its first event says: the board by itself. */
     public static final String BY = "demo";
+    /** Whose room it is held in. */
+    public static final Studio STUDIO = new Studio("The Tallow Loft", "Quay Lane, Marrowby", Optional.empty());
+    /** Where it is held. */
+    public static final String PLACE = STUDIO.name() + ", " + STUDIO.place();
     private static final String RECORDED = "evenings/tallow-loft.jsonl";
 
     private Demo() { }

@@ -16,7 +16,7 @@ import java.util.List;
  * @param code     names the kind of problem; becomes the type {@code urn:benchpace:CODE}
  * @param title    the kind in a few words, the same for all of its kind
  * @param detail   this one, in a sentence for whoever tapped
- * @param problems everything that is wrong with a plan that was sent, each at its place; empty for whatever else
+ * @param problems everything that is wrong with what was sent, each at its place; empty where the detail says all
  */
 public record Problem(int status, String code, String title, String detail, List<Finding> problems) {
     public Problem {
@@ -42,6 +42,13 @@ public record Problem(int status, String code, String title, String detail, List
         return new Problem(422, "bad-value", "A value is missing or out of range",
                 "The plan is not sound: " + problems.get(0) + (problems.size() == 1 ? "" : " (and "
                         + (problems.size() - 1) + " more)") + ".", problems);
+    }
+
+    /** Fields of a form, each with what is wrong with it. @param problems at least one */
+    public static Problem badFields(List<Finding> problems) {
+        Finding first = problems.get(0);
+        return new Problem(422, "bad-value", "A value is missing or out of range", "\""
+                + first.shownPlace().replaceFirst("^/", "") + "\" " + first.shownSentence() + ".", problems);
     }
 
     public static Problem notFound(String detail) {

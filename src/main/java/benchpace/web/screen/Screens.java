@@ -62,6 +62,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
 
 /**
@@ -72,23 +73,32 @@ public final class Screens {
     private static final Logger LOG = System.getLogger(Screens.class.getName());
 
     private final Templates templates;
+    /** By the place where a class is held. */
+    private final Function<String, Studio> rooms;
+    /** Of what is of no class. */
     private final Supplier<Studio> studio;
     private final LiveParts live;
     private final Faults faults = new Faults();
 
     public Screens() {
-        this(() -> Studio.NONE);
+        this(place -> Studio.NONE);
     }
 
-    /** @param studio whose room it is now */
+    /** @param studio whose room it is now, wherever a class is held */
     public Screens(Supplier<Studio> studio) {
-        this(TemplateEngine.createPrecompiled(ContentType.Html), studio);
+        this(place -> studio.get());
     }
 
-    public Screens(TemplateEngine engine, Supplier<Studio> studio) {
+    /** @param rooms whose room it is now, by the place where a class is held; empty for what is of no class */
+    public Screens(Function<String, Studio> rooms) {
+        this(TemplateEngine.createPrecompiled(ContentType.Html), rooms);
+    }
+
+    public Screens(TemplateEngine engine, Function<String, Studio> rooms) {
         this.templates = new Templates(engine);
         this.live = new LiveParts(templates, faults);
-        this.studio = studio;
+        this.rooms = rooms;
+        this.studio = () -> rooms.apply("");
     }
 
     /** The whole page with its first content. */
@@ -318,7 +328,7 @@ public final class Screens {
             case WALL -> List.of("cut", "wall-wait");
         };
         return new Shell(title, kind.token(), sheets, view.id(), view.now().toString(), view.zone().getId(),
-                viewer.role().token(), viewer.initials(), following, studio.get(), Optional.empty());
+                viewer.role().token(), viewer.initials(), following, rooms.apply(view.place()), Optional.empty());
     }
 
     private String render(String template, Object of) {

@@ -3,14 +3,19 @@ package benchpace.web.screen;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import benchpace.plan.colour.Lead;
+import benchpace.plan.colour.Light;
+import benchpace.plan.colour.Srgb;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
@@ -68,6 +73,45 @@ class ContrastTest {
             for (String text : List.of("ink", "soft", "lead", "calm")) {
                 assertThat(ratio(c, text, "paper"))
                         .as(text + " by " + (dark ? "night" : "day")).isGreaterThanOrEqualTo(7);
+            }
+        }
+    }
+
+    /** What makes a studio's colour readable knows the grounds as the sheet has them. */
+    @Test void the_grounds_that_a_studios_colour_is_held_to_are_those_of_the_sheet() throws IOException {
+        for (Light light : Light.values()) {
+            Map<String, String> c = colours(light == Light.NIGHT, "tokens");
+            assertThat(light.grounds()).extracting(Srgb::hex)
+                    .containsExactly(c.get("paper"), c.get("card"), c.get("done-paper"));
+            assertThat(light.ink().hex()).isEqualTo(c.get("ink"));
+            assertThat(light.behind().hex()).isEqualTo(c.get("behind"));
+            assertThat(light.slipping()).extracting(Srgb::hex).containsExactly(c.get("slip"), c.get("slip-edge"));
+            assertThat(light.usual()).as("where no colour was chosen")
+                    .isEqualTo(new Lead(Srgb.of(c.get("lead")), Srgb.of(c.get("on-lead"))));
+            assertThat(Lead.of(light.usual().lead(), light).lead()).as("ours needs no change")
+                    .isEqualTo(light.usual().lead());
+        }
+    }
+
+    /** Two hundred colours from one seed, and the hardest. */
+    @Test void words_in_any_studios_colour_reach_the_enhanced_ratio_on_the_wall() throws IOException {
+        Random random = new Random(20270304);
+        Stream<Srgb> drawn = random.ints(200, 0, 1 << 24).mapToObj(rgb -> Srgb.of(String.format("#%06x", rgb)));
+        List<Srgb> hard = Stream.of("#000000", "#ffffff", "#ffff00", "#ff0000", "#808080", "#f7f0e4", "#1b1512",
+                "#8c2614", "#b0501c").map(Srgb::of).toList();
+        for (Srgb chosen : Stream.concat(drawn, hard.stream()).toList()) {
+            for (Light light : Light.values()) {
+                Map<String, String> c = colours(light == Light.NIGHT, "tokens");
+                c.putAll(colours(light == Light.NIGHT, "wall"));
+                Lead lead = Lead.of(chosen, light);
+                for (String ground : List.of("paper", "card", "done-paper")) {
+                    assertThat(contrast(lead.lead().hex(), c.get(ground))).as(chosen + " on " + ground)
+                            .isGreaterThanOrEqualTo(7);
+                }
+                assertThat(contrast(lead.onLead().hex(), lead.lead().hex())).as("on " + chosen)
+                        .isGreaterThanOrEqualTo(7);
+                assertThat(contrast(lead.lead().hex(), c.get("wood"))).as(chosen + " on wood, as a mark")
+                        .isGreaterThanOrEqualTo(3);
             }
         }
     }

@@ -1,0 +1,101 @@
+package benchpace.web.studio;
+
+import benchpace.board.StudioBoard;
+import benchpace.files.Finding;
+import benchpace.files.Json;
+import benchpace.files.StudioJson;
+import benchpace.plan.Studio;
+import benchpace.plan.colour.Lead;
+import benchpace.plan.colour.Light;
+import benchpace.plan.colour.Srgb;
+import benchpace.web.pairing.Access;
+import benchpace.web.request.Bodies;
+import benchpace.web.request.IfMatch;
+import benchpace.web.request.Problem;
+import benchpace.web.request.Reads;
+import benchpace.web.request.Refused;
+import benchpace.words.StudioWords;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.UUID;
+
+/**
+ * The JSON interface to whose room it is. Who changes it says in {@code If-Match} what they looked at; how it was
+ * before comes back, so that it can be had back.
+ */
+public final class StudioApi {
+    private final StudioBoard studio;
+    private final Access access;
+
+    public StudioApi(StudioBoard studio, Access access) {
+        this.studio = studio;
+        this.access = access;
+    }
+
+    public void routes(RoutesConfig routes) {
+        Reads.route(routes, "/api/studio", this::read);
+        routes.put("/api/studio", this::change);
+        Reads.route(routes, "/api/studio/colour", this::colour);
+    }
+
+    private void read(Context ctx) {
+        access.paired(ctx);
+        Studio now = studio.now();
+        ctx.header("ETag", tag(now));
+        Bodies.send(ctx, 200, StudioJson.write(now));
+    }
+
+    private void change(Context ctx) {
+        access.instructor(ctx);
+        IfMatch looked = IfMatch.required(ctx);
+        List<Finding> problems = new ArrayList<>();
+        Studio wanted = StudioJson.read(Bodies.object(ctx), problems::add)
+                .orElseThrow(() -> new Refused(Problem.badFields(problems)));
+        Optional<Studio> before = studio.change(wanted, now -> looked.matches(unquoted(tag(now))));
+        ctx.header("ETag", tag(studio.now()));
+        ObjectNode told = StudioJson.write(wanted);
+        told.set("before", StudioJson.write(before.orElseThrow(() ->
+                new Refused(Problem.of(StudioWords.changedMeanwhile())))));
+        Bodies.send(ctx, 200, told);
+    }
+
+    /** GET {@code ?of=%231f4d43}: how a colour is shown, before anybody chooses it. */
+    private void colour(Context ctx) {
+        access.instructor(ctx);
+        Srgb chosen = StudioJson.colour(Objects.requireNonNullElse(ctx.queryParam("of"), ""))
+                .filter(colour -> !colour.isEmpty()).map(Srgb::of)
+                .orElseThrow(() -> new Refused(Problem.unprocessable("\"of\" must be a colour, like #1f4d43.")));
+        Bodies.send(ctx, 200, look(chosen));
+    }
+
+    static ObjectNode look(Srgb chosen) {
+        ObjectNode look = Json.object().put("colour", chosen.hex());
+        look.set("day", inLight(chosen, Light.DAY));
+        look.set("night", inLight(chosen, Light.NIGHT));
+        look.put("told", StudioWords.kept(chosen));
+        StudioWords.apart(chosen).ifPresent(apart -> look.put("apart", apart));
+        return look;
+    }
+
+    private static ObjectNode inLight(Srgb chosen, Light light) {
+        Lead lead = Lead.of(chosen, light);
+        return Json.object().put("paper", light.paper().hex()).put("card", light.card().hex())
+                .put("ink", light.ink().hex()).put("lead", lead.lead().hex()).put("onLead", lead.onLead().hex());
+    }
+
+    /** Names what is said just now, in its quotation marks. */
+    static String tag(Studio studio) {
+        return '"' + UUID.nameUUIDFromBytes(Json.text(StudioJson.write(studio)).getBytes(StandardCharsets.UTF_8))
+                .toString() + '"';
+    }
+
+    private static String unquoted(String tag) {
+        return tag.substring(1, tag.length() - 1);
+    }
+}

@@ -1,0 +1,151 @@
+package benchpace.web.studio;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import benchpace.files.Json;
+import benchpace.store.Settings;
+import benchpace.store.sqlite.Database;
+import benchpace.web.OneEvening;
+import benchpace.web.Reply;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.net.http.HttpRequest;
+import java.util.List;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
+
+/** Whose room it is: said by an instructor, kept, shown to everybody, and changed without overwriting unseen. */
+@DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+class StudioOverTheNetworkTest extends OneEvening {
+    private static final String NAME = "Wachs & Dochtwerkstätte";
+
+    private Reply save(String name, String place, String colour, String ifMatch) {
+        ObjectNode body = Json.object().put("name", name).put("place", place).put("colour", colour);
+        return put(Json.text(body), board.instructor(), ifMatch);
+    }
+
+    private Reply put(String body, String token, String ifMatch) {
+        HttpRequest.Builder request = board.request("/api/studio").header("Authorization", "Bearer " + token)
+                .header("Content-Type", "application/json").PUT(HttpRequest.BodyPublishers.ofString(body));
+        return board.send(ifMatch.isEmpty() ? request : request.header("If-Match", ifMatch));
+    }
+
+    private String tag() {
+        return board.get("/api/studio", board.instructor()).ok().header("ETag").orElseThrow();
+    }
+
+    @Test void nobody_has_said_anything_at_first() {
+        assertThat(board.get("/api/studio", board.instructor()).ok().json()).isEqualTo(Json.object().put("name", "")
+                .put("place", "").put("colour", ""));
+        assertThat(board.get("/studio.css", "").ok().body())
+                .contains("--lead: #1f4d43", "--lead: #8fd3bf");
+        assertThat(board.get("/health", "").json().get("degraded")).isEmpty();
+    }
+
+    @Test void what_is_said_is_kept_over_a_restart_and_comes_back_with_what_was_before() {
+        JsonNode told = save("  " + NAME + " ", "Am Hafen 3", "#1F4D43", tag()).ok().json();
+
+        assertThat(told.get("name").textValue()).isEqualTo(NAME);
+        assertThat(told.get("before").get("name").textValue()).isEmpty();
+        board.restart();
+        assertThat(board.get("/api/studio", board.instructor()).json()).isEqualTo(Json.object().put("name", NAME)
+                .put("place", "Am Hafen 3").put("colour", "#1f4d43"));
+        assertThat(save("Other", "", "", tag()).ok().json().get("before").get("name").textValue()).isEqualTo(NAME);
+        assertThat(save("", "", "", tag()).ok().status()).isEqualTo(200);
+        board.restart();
+        assertThat(board.get("/api/studio", board.instructor()).json().get("name").textValue()).isEmpty();
+    }
+
+    @Test void who_has_not_seen_what_stands_now_overwrites_nothing() {
+        String first = tag();
+        save(NAME, "", "", first).ok();
+
+        Reply refused = save("Another", "", "", first);
+
+        refused.problem(412, "changed-meanwhile");
+        assertThat(refused.header("ETag")).contains(tag());
+        save("Another", "", "", "").problem(428, "version-not-said");
+        assertThat(board.get("/api/studio", board.instructor()).text("name")).isEqualTo(NAME);
+    }
+
+    @Test void it_is_the_instructors_to_say_and_the_staffs_to_read() {
+        put("{}", board.helper(), tag()).problem(403, "no-right");
+        board.get("/api/studio/colour?of=%23ffd400", board.helper()).problem(403, "no-right");
+        assertThat(board.get("/api/studio", board.helper()).status()).isEqualTo(200);
+        board.get("/api/studio", "").problem(401, "not-paired");
+    }
+
+    @Test void every_field_is_told_what_is_wrong_with_it_and_nothing_is_saved() {
+        Reply refused = save("x".repeat(61), "a\nb", "greenish", tag());
+
+        assertThat(refused.problem(422, "bad-value").json().get("problems").findValuesAsText("place"))
+                .containsExactly("/name", "/place", "/colour");
+        put("{\"name\": 7}", board.instructor(), tag()).problem(422, "bad-value");
+        put("{\"name\": \"\\ud83d\"}", board.instructor(), tag()).problem(422, "bad-value");
+        put("[]", board.instructor(), tag()).problem(400, "bad-request");
+        assertThat(board.get("/api/studio", board.instructor()).text("name")).isEmpty();
+        assertThat(save("x".repeat(60), "y".repeat(80), "", tag()).status()).isEqualTo(200);
+    }
+
+    @Test void a_colour_may_be_typed_as_people_do() {
+        for (String typed : List.of("#FFD400", "ffd400", " #ffd400 ", "fd4", "#fd4")) {
+            assertThat(save("", "", typed, tag()).ok().text("colour")).startsWith("#f").hasSize(7);
+        }
+    }
+
+    @Test void the_sheet_has_the_colour_by_day_and_by_night_and_is_asked_for_anew_each_time() {
+        save("", "", "#ffd400", tag()).ok();
+
+        Reply sheet = board.get("/studio.css", "").ok();
+
+        assertThat(sheet.header("Content-Type")).get().asString().startsWith("text/css");
+        assertThat(sheet.header("Cache-Control")).contains("no-cache");
+        assertThat(sheet.body()).containsPattern(":root \\{ --lead: #[0-9a-f]{6}; --on-lead: #ffffff; }")
+                .contains("prefers-color-scheme: dark", "--lead: #ffd400");
+        String tag = sheet.header("ETag").orElseThrow();
+        assertThat(board.send(board.request("/studio.css").header("If-None-Match", tag)).status()).isEqualTo(304);
+        save("", "", "#20407a", tag()).ok();
+        assertThat(board.send(board.request("/studio.css").header("If-None-Match", tag)).status()).isEqualTo(200);
+    }
+
+    @Test void how_a_colour_is_shown_can_be_seen_before_it_is_chosen() {
+        JsonNode look = board.get("/api/studio/colour?of=%23ffd400", board.instructor()).ok().json();
+
+        assertThat(look.get("told").textValue()).contains("By day it is darker",
+                "by night it is shown as you chose it");
+        assertThat(look.get("night").get("lead").textValue()).isEqualTo("#ffd400");
+        assertThat(look.has("apart")).isFalse();
+        assertThat(board.get("/api/studio/colour?of=8c2614", board.instructor()).ok().text("apart"))
+                .contains("behind");
+        for (String odd : List.of("", "?of=", "?of=red", "?of=%23ffd40")) {
+            board.get("/api/studio/colour" + odd, board.instructor()).problem(422, "bad-value");
+        }
+    }
+
+    @Test void every_page_links_its_colour_after_all_others() {
+        for (String page : List.of("/", "/wall", "/classes/" + id + "/wall", "/classes/" + id + "/instructor")) {
+            assertThat(board.get(page, board.instructor()).body())
+                    .containsSubsequence("/static/css/tokens.css", "/studio.css", "/static/css/base.css");
+        }
+    }
+
+    @Test void what_was_kept_and_cannot_be_read_is_told_and_the_board_does_without() {
+        for (String damaged : List.of("{", "[]", "{\"name\": 7}", "{\"colour\": \"x\"}", "\"a\"", "")) {
+            board.goAway();
+            try (Database database = Database.open(data)) {
+                new Settings(database).put("studio", damaged);
+            }
+            board.comeBack();
+
+            assertThat(board.get("/api/studio", board.instructor()).ok().text("name")).isEmpty();
+            assertThat(board.get("/health", "").ok().json().get("degraded").toString()).as(damaged)
+                    .contains("The studio's name, place and colour cannot be read");
+            assertThat(board.get("/classes/" + id + "/wall", "").status()).isEqualTo(200);
+        }
+        save(NAME, "", "", tag()).ok();
+        assertThat(board.get("/health", "").ok().json().get("degraded")).isEmpty();
+        board.restart();
+        assertThat(board.get("/api/studio", board.instructor()).text("name")).isEqualTo(NAME);
+    }
+}
