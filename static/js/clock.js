@@ -10,6 +10,7 @@ const HOUR_MS = 60 * MINUTE_MS;
 const JUMP_MS = 2_000;
 /** An evening that is played back passes a minute in a second. */
 const QUICK_MS = 250;
+const FIGURES = /(\d[\d:]*)/;
 
 /** @type {number[]} server time minus the browser's count, in ms, the newest last */
 const offsets = [];
@@ -103,7 +104,9 @@ function words(minutes) {
  */
 function countUp(element, at) {
   const minutes = Math.floor((at - Date.parse(element.dataset.countFrom)) / MINUTE_MS);
-  return minutes >= 1 ? words(minutes) : element.dataset.countStyle === 'silent' ? '' : 'just begun';
+  const { countStyle } = element.dataset;
+  if (countStyle === 'open') return minutes >= 1 ? `open ${words(minutes)}` : 'just opened';
+  return minutes >= 1 ? words(minutes) : countStyle === 'silent' ? '' : 'just begun';
 }
 
 /**
@@ -143,7 +146,17 @@ function moveNow(ribbon, at) {
 
 /** @param {Element} element @param {string} text */
 function write(element, text) {
-  if (element.textContent !== text) element.textContent = text;
+  const apart = 'figures' in element.dataset && FIGURES.test(text);
+  if (element.textContent === text && (!apart || element.firstElementChild)) return;
+  if (apart) element.replaceChildren(...text.split(FIGURES).filter(Boolean).map(part)); else element.textContent = text;
+}
+
+/** Figures become an element of their own, where the page wants them larger than the words. @param {string} words */
+function part(words) {
+  if (!FIGURES.test(words)) return words;
+  const figures = document.createElement('b');
+  figures.textContent = words;
+  return figures;
 }
 
 let clockFormat;

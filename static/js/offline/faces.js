@@ -83,19 +83,12 @@ export function paint(all) {
 
 /** @param {SeatShown} seat @param {Foreseen} all */
 function faceOf(seat, all) {
-  const tapped = all.steps.filter((step) => step.tap);
   const tap = tapOf(all.steps, all.shown, seat);
   const name = all.steps.find((step) => step.id === tap.step)?.name ?? '';
   const part = marked(filled('face-unsent', {
     seat: seat.seat, name: seat.name, ...wordsOf(seat, all), helper: seat.helper, ...tap,
     spoken: !tap.canFinish ? 'Tap to open' : tap.triedFrom ? 'Tap when tried by hand and firm' : `Tap when done with ${name}`,
   }), markOf(seat));
-  const pips = part.querySelector('.pips');
-  tapped.forEach((_, i) => {
-    const pip = document.createElement('i');
-    pip.className = i < seat.finished.length ? 'pip pip--done' : 'pip';
-    pips.append(pip);
-  });
   const face = part.firstElementChild;
   face.classList.add(`face--${markOf(seat)}`);
   return face;

@@ -40,6 +40,7 @@ export function paint(all) {
   const differs = all !== undefined && (all.shown.at !== all.base.at || all.shown.opened !== all.base.opened
     || all.shown.closed !== all.base.closed);
   cover('now', differs ? now(all) : undefined);
+  cover('middle', differs ? middle(all) : undefined);
   cover('next', differs ? next(all) : undefined);
   if (differs) ask(all);
 }
@@ -48,17 +49,23 @@ export function paint(all) {
 function now({ steps, shown }) {
   const index = steps.findIndex((step) => step.id === shown.at);
   const step = steps[index];
+  const [first, ...rest] = (step?.caution ?? '').trim().split(/(?<=[.!?])\s+/);
   const notDone = shown.notDone.length === 0 ? 'Everybody is done.' : `Not done: ${briefly(shown.notDone)}.`;
   const earlier = shown.earlier.length === 0 ? '' : `${upper(briefly(shown.earlier))}: at an earlier step.`;
   return filled('now-words', {
     kicker: step ? `Step ${index + 1} of ${steps.length}, not sent yet` : 'Not sent yet',
     heading: shown.closed ? 'The class is over' : step?.name ?? 'Nothing is open',
     say: step?.say ?? '',
-    caution: step?.caution ?? '',
-    done: step?.tap ? `${shown.done} of ${shown.of}` : '',
+    caution: first, more: rest.join(' '),
     notDone: step?.tap && shown.done > 0 ? notDone : '',
     earlier,
   });
+}
+
+/** How long the step has been open is the board's to say. @param {Foreseen} all */
+function middle({ steps, shown }) {
+  const tapped = steps.some((step) => step.id === shown.at && step.tap);
+  return filled('middle-words', { done: tapped ? `${shown.done} of ${shown.of}` : '' });
 }
 
 /** @param {Foreseen} all */

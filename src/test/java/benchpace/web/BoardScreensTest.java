@@ -76,7 +76,7 @@ class BoardScreensTest extends LiveScreens {
         tablet.find("#tile-4").click();
 
         assertThat(face(second, 4)).hasClass(mark("waiting"));
-        assertThat(second.find("#now")).containsText("1 of 8");
+        assertThat(second.find("#middle")).containsText("1 of 8");
         assertThat(phone.find("#now")).containsText("1 of 8");
         assertThat(wall.find("#wall-main")).containsText("1 of 8");
         awaitFinished(4, "vessel");
@@ -287,7 +287,7 @@ class BoardScreensTest extends LiveScreens {
         board.comeBack();
         board.tap(id, finish(1, "vessel")).ok();
 
-        assertThat(tablet.find("#now")).containsText("1 of 8", patient);
+        assertThat(tablet.find("#middle")).containsText("1 of 8", patient);
         assertThat(wall.find("#wall-main")).containsText("1 of 8", patient);
         assertThat(tablet.find("#status-words")).hasText("");
     }

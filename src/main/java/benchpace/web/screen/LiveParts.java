@@ -9,6 +9,7 @@ import benchpace.web.screen.instructor.GuestsPanel;
 import benchpace.web.screen.instructor.HomeLine;
 import benchpace.web.screen.instructor.InstructorPage;
 import benchpace.web.screen.instructor.LinesChart;
+import benchpace.web.screen.instructor.MiddlePanel;
 import benchpace.web.screen.instructor.NextPanel;
 import benchpace.web.screen.instructor.NowPanel;
 import benchpace.web.screen.instructor.RoomPanel;
@@ -58,6 +59,7 @@ final class LiveParts {
         parts.addQuietly("plan-steps", () -> render("instructor/carried.jte", Carried.of(view).steps()));
         parts.addQuietly("known", () -> render("instructor/carried.jte", Carried.of(view).known()));
         parts.add("now", () -> render("instructor/now.jte", NowPanel.of(view, times)));
+        parts.add("middle", () -> render("instructor/middle.jte", MiddlePanel.of(view, times)));
         parts.add("fit", () -> render("instructor/fit.jte", RoomPanel.of(view, times)));
         parts.add("warmth", () -> render("instructor/warmth.jte", RoomPanel.of(view, times)));
         parts.add("help", () -> render("instructor/help.jte", HelpList.of(view, viewer, times,

@@ -323,7 +323,7 @@ public final class Screens {
             case WAIT -> view.name() + ", the wait";
         };
         List<String> sheets = switch (kind) {
-            case INSTRUCTOR -> List.of("seating", "sheet", "cut", "lines", "leave", "offline");
+            case INSTRUCTOR -> List.of("seating", "tiles", "sheet", "cut", "lines", "leave", "offline");
             case HELPER, WAIT -> List.of();
             case WALL -> List.of("cut", "wall-wait");
         };

@@ -71,7 +71,8 @@ class ClockChoiceInABrowserTest {
 
         assertThat(told).hasText("");
         assertThat(tablet.find(".bar__clock")).hasText("19:06");
-        assertThat(tablet.find("#now")).containsText("Choose and wipe the glass 1 min"); // lasted as long as before
+        assertThat(tablet.find("#now")).containsText("Choose and wipe the glass");
+        assertThat(tablet.find("#middle")).containsText("open 1 min, planned"); // lasted as long as before
     }
 
     @Test void the_start_page_tells_both_times_where_it_asks() {

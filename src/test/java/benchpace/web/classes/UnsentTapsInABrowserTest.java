@@ -183,17 +183,17 @@ class UnsentTapsInABrowserTest extends TapScreens {
         tapUnsent(tablet.page(), 4);
         tapUnsent(tablet.page(), 5);
 
-        assertThat(tablet.find(".now__done")).containsText("1 of 8 done +2 not sent yet.");
+        assertThat(tablet.find(".middle__count")).containsText("1 of 8 done +2 not sent yet");
         assertThat(tablet.find("#next-button")).containsText("2 done, not sent yet");
         tablet.find("#next-button").click();
         assertThat(tablet.find("[data-unsent-seat='4']")).hasText("done, not sent yet");
         assertThat(tablet.find("[data-unsent-seat='6']")).hasText("");
         tablet.find("#ask-wait").click();
         tablet.find("#undo-unsent").click();
-        assertThat(tablet.find(".now__done")).containsText("1 of 8 done +1 not sent yet.");
+        assertThat(tablet.find(".middle__count")).containsText("1 of 8 done +1 not sent yet");
         tablet.offline(false);
 
-        assertThat(tablet.find(".now__done")).containsText("2 of 8 done.");
+        assertThat(tablet.find(".middle__count")).hasText("2 of 8 done");
         assertThat(tablet.find("#next-button")).not().containsText("not sent yet");
     }
 

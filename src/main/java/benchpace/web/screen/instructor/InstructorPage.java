@@ -2,6 +2,7 @@ package benchpace.web.screen.instructor;
 
 import benchpace.board.view.ClassView;
 import benchpace.plan.SeatingChart;
+import benchpace.plan.Studio;
 import benchpace.web.screen.shell.Parts;
 import benchpace.web.screen.shell.Shell;
 import benchpace.web.screen.shell.UndoButton;
@@ -12,7 +13,7 @@ import java.util.List;
 /**
  * All that the instructor's screen shows at first.
  *
- * @param place  where the class is, and on which day if that is not today
+ * @param place  whose room it is, else where the plan has it, and on which day if that is not today
  * @param layout {@code beside} the table for narrow tables, {@code wide} or {@code folded} for large ones
  * @param linesPlace where there is room for the pace lines
  * @param parts  the live parts, as the stream sends them later
@@ -34,14 +35,25 @@ public record InstructorPage(Shell shell, String name, String place, String clas
         String layout = layout(view);
         List<SeatPlace> places = view.seats().stream()
                 .map(s -> new SeatPlace(s.place().column(), s.place().row(), s.seat())).toList();
-        return new InstructorPage(shell, view.name(), place(view, times), view.id(), layout, chart.columns(),
-                chart.rows(), layout.equals("folded") ? List.of() : chart.tables(), places,
+        return new InstructorPage(shell, view.name(), place(shell.studio(), view, times), view.id(), layout,
+                chart.columns(), chart.rows(), layout.equals("folded") ? List.of() : chart.tables(), places,
                 UndoButton.of(view, viewer, times), RoomPanel.of(view, times), LinesPlace.of(view), parts);
     }
 
-    private static String place(ClassView view, Times times) {
+    /** Whether what the step says of itself stands on the one table there is; else in a strip before them all. */
+    public boolean middleOnTable() {
+        return tables.size() == 1 || tables.size() > 1 && tables.get(0).columns() == columns - 2;
+    }
+
+    /** The first is the largest: the table itself, or the back of a horseshoe. */
+    public boolean carriesMiddle(SeatingChart.Block table) {
+        return middleOnTable() && table.equals(tables.get(0));
+    }
+
+    private static String place(Studio studio, ClassView view, Times times) {
         String day = times.isDayOf(view.startsAt(), view.now()) ? "" : times.date(view.startsAt());
-        return day.isEmpty() || view.place().isEmpty() ? day + view.place() : day + ", " + view.place();
+        String place = studio.name().isEmpty() ? view.place() : studio.name();
+        return day.isEmpty() || place.isEmpty() ? day + place : day + ", " + place;
     }
 
     static String layout(ClassView view) {

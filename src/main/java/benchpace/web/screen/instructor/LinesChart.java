@@ -32,9 +32,11 @@ public record LinesChart(int width, int height, int left, int right, int top, in
     private static final int BROAD_TAGS = 104;
     private static final int NARROW = 500;
     private static final int BROAD = 1000;
-    private static final int NAMES = 132;
-    private static final int NARROW_NAMES = 84;
-    private static final double LETTER = 7.4;
+    private static final int NAMES = 168;
+    private static final int NARROW_NAMES = 112;
+    private static final double LETTER = 7;
+    /** Two lines of a name stand so far apart, and so high is what they need of their own. */
+    private static final int NAME_LINE = 12;
     /** Of the letters of a tag, which are larger and bold: a digit, what stands between two numbers, an ellipsis. */
     private static final double DIGIT = 9.8;
     private static final double COMMA = 10.4;
@@ -48,8 +50,26 @@ public record LinesChart(int width, int height, int left, int right, int top, in
     private static final Duration SHORTEST = Duration.ofMinutes(10);
     private static final long HALF_MINUTE = 30;
 
-    /** A step's level. @param name empty where there is no room for it */
-    public record Rung(int y, String name) { }
+    /**
+     * A step's level.
+     *
+     * @param name empty where there is no room for it
+     * @param more what of the name stands on a second line; may be empty
+     */
+    public record Rung(int y, String name, String more) {
+        public Rung(int y, String name) {
+            this(y, name, "");
+        }
+
+        /** Where the first line of the name stands: both together in the middle of the level. */
+        public int nameY() {
+            return more.isEmpty() ? y + 4 : y + 4 - NAME_LINE / 2;
+        }
+
+        public int moreY() {
+            return nameY() + NAME_LINE;
+        }
+    }
 
     public record Tick(int x, String clock) { }
 
@@ -145,13 +165,22 @@ public record LinesChart(int width, int height, int left, int right, int top, in
             List<Rung> rungs = new ArrayList<>();
             for (int i = 0; i < count; i++) {
                 boolean named = (count - 1 - i) % every == 0;
-                rungs.add(new Rung(y(i + 1), named ? shortened(chart.steps().get(i)) : ""));
+                rungs.add(named ? rung(y(i + 1), chart.steps().get(i), every * (bottom - TOP) / top)
+                        : new Rung(y(i + 1), ""));
             }
             return rungs;
         }
 
-        private String shortened(String name) {
+        /** On two lines if one is too short and two have room; only a name too long for both is shortened. */
+        private Rung rung(int y, String name, int apart) {
             int letters = (int) ((left - 8) / LETTER);
+            int space = name.lastIndexOf(' ', letters);
+            return name.length() <= letters || space < 0 || apart < 2 * NAME_LINE
+                    ? new Rung(y, shortened(name, letters))
+                    : new Rung(y, name.substring(0, space), shortened(name.substring(space + 1), letters));
+        }
+
+        private static String shortened(String name, int letters) {
             return name.codePointCount(0, name.length()) <= letters ? name
                     : name.substring(0, name.offsetByCodePoints(0, letters - 1)).stripTrailing() + "\u2026";
         }

@@ -21,7 +21,8 @@ import java.util.Optional;
 /**
  * What the class is doing, as the instructor and the helpers read it.
  *
- * @param kicker  a small line above the heading: which step of how many
+ * @param at      a small line above the heading: which step of how many
+ * @param planned how long the plan gives it; empty if nothing is open
  * @param count   how long it has been so, or when the class starts
  * @param step    the id of the step that is counted; empty if none
  * @param waitFor who is not done, in words; empty if nobody or if it does not matter
@@ -32,7 +33,7 @@ import java.util.Optional;
  * @param quiet   that no tap has come for long, counting; empty if all is well
  * @param missing what cannot be computed just now, in a sentence; empty if all can
  */
-public record NowPanel(String kicker, String heading, Optional<Counter> count, String say, String caution,
+public record NowPanel(String at, String planned, String heading, Optional<Counter> count, String say, String caution,
                        String step, int done, int of, String waitFor, List<String> apart, List<String> turns,
                        String cure, Optional<Counter> ready, String basis, Optional<Counter> quiet, String missing) {
     private static final int NAMED_SEATS = 8;
@@ -42,20 +43,29 @@ public record NowPanel(String kicker, String heading, Optional<Counter> count, S
     public static NowPanel of(ClassView view, Times times) {
         NowView now = view.present();
         boolean tapped = now.step().filter(s -> s.kind().needsTap()).isPresent() && now.of() > 0;
-        return new NowPanel(kicker(view, times), StageWords.heading(view), count(view, times), now.say(), now.caution(),
-                now.step().map(ClassView.StepView::id).orElse(""), now.done(), tapped ? now.of() : 0,
+        return new NowPanel(at(view, times), planned(view), StageWords.heading(view), count(view, times), now.say(),
+                now.caution(), now.step().map(ClassView.StepView::id).orElse(""), now.done(), tapped ? now.of() : 0,
                 tapped ? waitFor(now) : "", apart(now, tapped), turns(view), cure(view, times), ready(view),
                 CureWords.basis(view.cure()), quiet(view, times), MissingWords.sentence(view.missing()));
     }
 
-    private static String kicker(ClassView view, Times times) {
+    /** Where the class is, and how long the plan gives the step. */
+    public String kicker() {
+        return planned.isEmpty() ? at : at + ", " + planned;
+    }
+
+    private static String planned(ClassView view) {
+        return view.stage() == Stage.BEFORE || view.stage() == Stage.CLOSED ? ""
+                : view.present().step().map(step -> "planned " + Phrases.length(step.planned())).orElse("");
+    }
+
+    private static String at(ClassView view, Times times) {
         return switch (view.stage()) {
             case BEFORE -> "Starts at " + times.clock(view.startsAt());
             case CLOSED -> "This class is closed";
             default -> view.present().step().map(step -> {
                 int index = view.steps().stream().map(ClassView.StepView::id).toList().indexOf(step.id());
-                return "Step " + (index + 1) + " of " + view.steps().size() + ", planned "
-                        + Phrases.length(step.planned());
+                return "Step " + (index + 1) + " of " + view.steps().size();
             }).orElse("");
         };
     }

@@ -59,6 +59,16 @@ public record SeatTile(int seat, String name, String mark, String word, String l
         return seat.hint() && seat.canFinish();
     }
 
+    /** The number that {@link #detail} begins with; empty if it begins with none. */
+    public String figures() {
+        return detail.substring(0, (int) detail.chars().takeWhile(Character::isDigit).count());
+    }
+
+    /** What follows it. */
+    public String unit() {
+        return detail.substring(figures().length()).strip();
+    }
+
     /** The mark beside the word: a question has one of its own. */
     public String sign() {
         return asks ? "asks" : mark;

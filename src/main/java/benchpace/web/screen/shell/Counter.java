@@ -14,7 +14,7 @@ import java.time.temporal.ChronoUnit;
  * @param at    RFC 3339
  * @param style how the minutes are put: {@code bare} "12 min", {@code in} "in 12 min", {@code try} "try in 12 min",
  *              {@code tried} "can be tried in 12 min", {@code start} "We begin in 12 min", {@code mute} nothing;
- *              {@code silent} like {@code bare}, but nothing in the first minute
+ *              {@code silent} like {@code bare}, but nothing in the first minute; {@code open} "open 12 min"
  * @param after what it says from {@code at} on
  * @param until RFC 3339, from then on it says {@code past}; the same as {@code at} if there is no such stretch
  * @param words the clock time, as said without a script
@@ -28,6 +28,11 @@ public record Counter(boolean up, String at, String style, String after, String 
     /** Says nothing in its first minute: beside a word that tells the state, "just begun" would speak of another. */
     public static Counter silentAtFirst(Instant at, Times times) {
         return new Counter(true, iso(at), "silent", "", iso(at), "", "since " + times.clock(at));
+    }
+
+    /** How long a step has been open. */
+    public static Counter open(Instant at, Times times) {
+        return new Counter(true, iso(at), "open", "", iso(at), "", "open since " + times.clock(at));
     }
 
     public static Counter to(Instant at, String style, String after, String words) {

@@ -81,11 +81,21 @@ class LinesChartTest {
             for (LinesChart.Rung rung : chart(view).rungs()) {
                 if (!rung.name().isEmpty()) {
                     assertThat(before - rung.y()).as(name).isGreaterThanOrEqualTo(12);
-                    assertThat(rung.name().length()).as(name).isLessThanOrEqualTo(17);
+                    assertThat(rung.name().length()).as(name).isLessThanOrEqualTo(22);
+                    assertThat(rung.more().length()).as(name).isLessThanOrEqualTo(22);
+                    assertThat(before - rung.y()).as(name).isGreaterThanOrEqualTo(rung.more().isEmpty() ? 12 : 24);
                     before = rung.y();
                 }
             }
         });
+    }
+
+    @Test void the_names_of_a_plan_of_ours_stand_whole_beside_the_chart_of_a_table_of_eight() {
+        ClassView view = Evenings.wicks().view(19.5);
+        List<String> names = view.steps().stream().filter(s -> s.kind().needsTap()).map(s -> s.name()).toList();
+
+        assertThat(chart(view).rungs()).filteredOn(r -> !r.name().isEmpty()).hasSizeGreaterThan(2)
+                .allSatisfy(rung -> assertThat(names).contains((rung.name() + " " + rung.more()).strip()));
     }
 
     @Test void it_is_drawn_anew_by_half_minutes_and_not_in_between() {

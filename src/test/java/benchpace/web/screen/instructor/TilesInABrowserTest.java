@@ -60,11 +60,11 @@ class TilesInABrowserTest {
                       || box.right > frame.right - 3) tell(' leaves the tile', text);
                 }
               }
-              for (const pips of part.querySelectorAll('.pips')) {
-                const box = pips.getBoundingClientRect();
-                if (box.bottom > frame.bottom - 2) tell(' run into the edge', 'the dots');
-                boxes.push({ top: box.top, bottom: box.bottom, left: box.left, right: box.right, text: 'the dots',
-                  node: pips });
+              for (const seal of part.querySelectorAll('.face__word .mark')) {
+                const box = seal.getBoundingClientRect();
+                if (box.bottom > frame.bottom - 2 || box.right > frame.right - 2) tell(' is cut', 'the mark');
+                boxes.push({ top: box.top, bottom: box.bottom, left: box.left, right: box.right, text: 'the mark',
+                  node: seal });
               }
               for (const more of part.closest('[data-place]').querySelectorAll('.place__more svg')) {
                 const box = more.getBoundingClientRect();
