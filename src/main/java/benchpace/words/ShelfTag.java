@@ -1,7 +1,6 @@
 package benchpace.words;
 
 import benchpace.shelf.ShelfEntry;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -10,10 +9,15 @@ import java.util.List;
  * this tag does not replace the safety label the maker owes under that standard, EN 15494 or local law.
  *
  * @param claim    the claim word, to be set large; "erased" when it is gone
- * @param lines    what else identifies the candle, one fact a line
+ * @param name     as the guest gave it; empty if none is kept
+ * @param from     the class and the seat
+ * @param facts    from when on and by when it is collected, and where it stands
  * @param cautions one short sentence each
  */
-public record ShelfTag(String claim, List<String> lines, List<String> cautions) {
+public record ShelfTag(String claim, String name, String from, List<Fact> facts, List<String> cautions) {
+    /** @param what it is @param said what is said of it */
+    public record Fact(String what, String said) { }
+
     /** The cautions on every tag. */
     public static final List<String> CAUTIONS = List.of(
             "Burn within sight.",
@@ -23,20 +27,15 @@ public record ShelfTag(String claim, List<String> lines, List<String> cautions) 
             "The instructor's or maker's word comes first.");
 
     public ShelfTag {
-        lines = List.copyOf(lines);
+        facts = List.copyOf(facts);
         cautions = List.copyOf(cautions);
     }
 
     /** The tag of a candle on the shelf, with times as the shop's clock shows them. */
     public static ShelfTag of(ShelfEntry entry, String className, Times times) {
-        List<String> lines = new ArrayList<>();
-        if (!entry.name().isEmpty()) {
-            lines.add(entry.name());
-        }
-        lines.add(className + ", seat " + entry.seat());
-        lines.add("Shelf: " + entry.place());
-        lines.add("Ready from about " + times.shortDay(entry.readyFrom()));
-        lines.add("Collect by " + times.shortDate(entry.collectBy()));
-        return new ShelfTag(entry.claim().toString(), lines, CAUTIONS);
+        return new ShelfTag(entry.claim().toString(), entry.name(), className + ", seat " + entry.seat(), List.of(
+                new Fact("Ready from about", times.shortDay(entry.readyFrom())),
+                new Fact("Collect by", times.shortDate(entry.collectBy())),
+                new Fact("Shelf", entry.place().toString())), CAUTIONS);
     }
 }

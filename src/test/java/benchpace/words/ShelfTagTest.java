@@ -8,6 +8,7 @@ import benchpace.shelf.ClaimWord;
 import benchpace.shelf.EntryId;
 import benchpace.shelf.ShelfEntry;
 import benchpace.shelf.ShelfPlace;
+import benchpace.words.ShelfTag.Fact;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -30,14 +31,17 @@ class ShelfTagTest {
         ShelfTag tag = tag(new ClaimWord("maple", 42), "Robin");
 
         assertThat(tag.claim()).isEqualTo("maple 42");
-        assertThat(tag.lines()).containsExactly("Robin", "Thursday candles, seat 4", "Shelf: Window 1",
-                "Ready from about Thu 4 Mar, 22:30", "Collect by Thu 18 Mar 2027");
+        assertThat(tag.name()).isEqualTo("Robin");
+        assertThat(tag.from()).isEqualTo("Thursday candles, seat 4");
+        assertThat(tag.facts()).containsExactly(new Fact("Ready from about", "Thu 4 Mar, 22:30"),
+                new Fact("Collect by", "Thu 18 Mar 2027"), new Fact("Shelf", "Window 1"));
         assertThat(tag.cautions()).contains("Burn within sight.", "Keep away from things that catch fire.",
                 "Keep away from children and pets.");
     }
 
     @Test void once_its_words_are_erased_it_says_so() {
         assertThat(tag(new Claim.Erased(), "").claim()).isEqualTo("erased");
-        assertThat(tag(new Claim.Erased(), "").lines()).first().isEqualTo("Thursday candles, seat 4");
+        assertThat(tag(new Claim.Erased(), "").name()).isEmpty();
+        assertThat(tag(new Claim.Erased(), "").from()).isEqualTo("Thursday candles, seat 4");
     }
 }

@@ -7,6 +7,7 @@ import benchpace.board.plans.BookPlan;
 import benchpace.board.plans.PlanBook;
 import benchpace.board.plans.PlanRefusal;
 import benchpace.live.LiveClass;
+import benchpace.plan.Picture;
 import benchpace.plan.Plan;
 import benchpace.store.SavedPlans;
 import benchpace.web.pairing.Access;
@@ -14,6 +15,7 @@ import benchpace.web.request.Problem;
 import benchpace.web.request.Reads;
 import benchpace.web.request.Refused;
 import benchpace.web.screen.Screens;
+import benchpace.web.screen.drawing.Drawing;
 import benchpace.web.screen.plans.PlanRow;
 import benchpace.web.screen.plans.PlansPage;
 import benchpace.web.screen.plans.VersionPage;
@@ -82,7 +84,8 @@ public final class PlansPages {
         PlanUse use = PlanUse.of(listed.id(), classes, now);
         return new PlanRow(listed.id(), plan.name(), '"' + PlanJson.tag(listed) + '"', plan.about(),
                 PlanWords.what(plan), PlanWords.used(use.lastRan(), use.next(), times, now),
-                listed.saved().map(version -> saved(version, viewer, now)).orElse(""));
+                listed.saved().map(version -> saved(version, viewer, now)).orElse(""),
+                Drawing.of(Picture.SETTING));
     }
 
     private String saved(SavedPlans.Version version, Viewer viewer, Instant now) {

@@ -163,7 +163,7 @@ public final class Screens {
 
     /** @param single one tag a page */
     public String tags(List<ShelfTag> tags, String ids, boolean single, Viewer viewer) {
-        return render("shelf/tags.jte", TagsPage.of(tags, ids, single, viewer));
+        return render("shelf/tags.jte", TagsPage.of(tags, ids, single, studio.get(), viewer));
     }
 
     /** A class looked back on. @param lesson what past classes of its plan taught, where that is kept */

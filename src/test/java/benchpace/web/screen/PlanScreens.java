@@ -2,7 +2,9 @@ package benchpace.web.screen;
 
 import benchpace.files.roster.Demo;
 import benchpace.plan.Candle;
+import benchpace.plan.Picture;
 import benchpace.plan.Plan;
+import benchpace.web.screen.drawing.Drawing;
 import benchpace.web.screen.plans.PlanRow;
 import benchpace.web.screen.plans.PlansPage;
 import benchpace.web.screen.plans.VersionPage;
@@ -34,7 +36,8 @@ final class PlanScreens {
 
     private static PlanRow row(Plan plan, String saved) {
         return new PlanRow(plan.id().value(), plan.name(), "\"3\"", plan.about(), PlanWords.what(plan),
-                PlanWords.used(Optional.of(LAST), Optional.of(Evening.at(300)), TIMES, NOW), saved);
+                PlanWords.used(Optional.of(LAST), Optional.of(Evening.at(300)), TIMES, NOW), saved,
+                Drawing.of(Picture.SETTING));
     }
 
     static PlansPage list(Viewer viewer) {

@@ -2,6 +2,7 @@ package benchpace.web.screen;
 
 import benchpace.board.view.ClassView;
 import benchpace.plan.SeatNumber;
+import benchpace.plan.Studio;
 import benchpace.shelf.ClaimWord;
 import benchpace.shelf.EntryId;
 import benchpace.shelf.ShelfEntry;
@@ -40,7 +41,8 @@ import java.util.Optional;
 /**
  * Lays every screen out in many situations and photographs it, to be looked at: pictures and pages land in
  * {@code target/gallery}. Run by hand ({@code mvn test-compile exec:java -Dexec.classpathScope=test
- * -Dexec.mainClass=benchpace.web.screen.ScreenGallery}); {@code --only=expression} limits it to names that match.
+ * -Dmain.class=benchpace.web.screen.ScreenGallery}); {@code --only=expression} limits it to names that match,
+ * {@code --unseen} leaves the pictures off.
  */
 public final class ScreenGallery {
     private static final String HOST = OfflineScreens.HOST;
@@ -53,16 +55,22 @@ public final class ScreenGallery {
     private int violations;
 
     public static void main(String[] args) throws IOException {
-        String only = args.length > 0 ? args[0].replace("--only=", "") : ".*";
-        new ScreenGallery().run(only);
+        String only = ".*";
+        for (String arg : args) {
+            only = arg.startsWith("--only=") ? arg.substring("--only=".length()) : only;
+        }
+        new ScreenGallery().run(only, !List.of(args).contains("--unseen"));
     }
 
-    private void run(String only) throws IOException {
+    private void run(String only, boolean pictures) throws IOException {
         Files.createDirectories(OUT);
         List<Shot> shots = shots().stream().filter(s -> s.name().matches(only)).toList();
         for (Shot shot : shots) {
             offline.page("/" + shot.name(), shot.html());
             Files.writeString(OUT.resolve(shot.name() + ".html"), shot.html());
+        }
+        if (!pictures) {
+            return;
         }
         try (Playwright playwright = Playwright.create(new Playwright.CreateOptions()
                 .setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")))) {
@@ -133,7 +141,7 @@ public final class ScreenGallery {
         shots.add(new Shot("report-over", over, 1280, 3000, ""));
         shots.add(new Shot("report-top", over, 1280, 1000, ""));
         shots.add(new Shot("report-over-phone", over, 390, 4600, ""));
-        shots.add(new Shot("report-contents-phone", over.replaceFirst("<details>", "<details open>"), 390, 1000, ""));
+        shots.add(new Shot("report-contents-phone", over.replaceFirst("<details class=\"fold\">", "<details class=\"fold\" open>"), 390, 1000, ""));
         String learned = screens.learned(LearnedScreens.full());
         shots.add(new Shot("learned", learned, 1280, 1500, ""));
         shots.add(new Shot("learned-phone", learned, 390, 2600, ""));
@@ -183,6 +191,13 @@ public final class ScreenGallery {
             shots.add(new Shot("history-" + name, screens.history(given), 1280, 1300, ""));
             shots.add(new Shot("history-" + name + "-phone", screens.history(given), 390, 1600, ""));
         });
+        Screens loft = new Screens(() -> new Studio("The Tallow Loft", "Quay Lane, Marrowby", Optional.empty()));
+        shots.add(new Shot("shelf", screens.shelf(ShelfScreens.busy(), "", lead, Evening.ZONE), 1280, 1300, ""));
+        shots.add(new Shot("shelf-phone", screens.shelf(ShelfScreens.busy(), "", lead, Evening.ZONE), 390, 1600, ""));
+        shots.add(new Shot("shelf-none", screens.shelf(ShelfScreens.none(), "", lead, Evening.ZONE), 1280, 800, ""));
+        shots.add(new Shot("tags", loft.tags(ShelfScreens.tags(), "1,2", false, lead), 1280, 1300, ""));
+        shots.add(new Shot("tags-single", loft.tags(ShelfScreens.tags(), "1,2", true, lead), 1280, 1300, ""));
+        shots.add(new Shot("tags-no-studio", screens.tags(ShelfScreens.tags(), "1,2", false, lead), 1280, 1300, ""));
         String plans = screens.plans(PlanScreens.list(lead));
         shots.add(new Shot("plans", plans, 1280, 1100, ""));
         shots.add(new Shot("plans-phone", plans, 390, 1300, ""));

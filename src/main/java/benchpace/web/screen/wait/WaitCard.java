@@ -3,6 +3,7 @@ package benchpace.web.screen.wait;
 import benchpace.board.view.ClassView;
 import benchpace.board.waiting.WaitView.ActivityView;
 import benchpace.files.Words;
+import benchpace.web.screen.drawing.Drawing;
 import benchpace.words.Phrases;
 import benchpace.words.Times;
 import java.time.Duration;
@@ -13,13 +14,14 @@ import java.util.Optional;
 /**
  * One activity on the wait's page, with what the instructor may do to it.
  *
+ * @param drawing what is done at it
  * @param lines   how it stands, in words
  * @param canEnd  the command that ends it: {@code close-activity}, {@code skip-activity}; empty if there is nothing
  * @param earlier where a tap on "5 min earlier" moves it, RFC 3339; empty if it cannot be
  * @param later   the same for "5 min later"
  * @param longer  whether somebody is at it, so that it may be lengthened
  */
-public record WaitCard(String id, String name, String kind, String who, String where, String caution, String cue,
+public record WaitCard(String id, String name, String kind, Drawing drawing, String who, String where, String caution, String cue,
                        List<String> lines, boolean open, boolean skipped, boolean canStart, String canEnd,
                        String earlier, String later, boolean longer, boolean canSkip) {
     private static final Duration STEP = Duration.ofMinutes(5);
@@ -35,7 +37,7 @@ public record WaitCard(String id, String name, String kind, String who, String w
         boolean movable = !closed && !a.open() && begins.isPresent();
         Instant next = begins.orElse(now);
         String end = closed ? "" : a.open() ? "close-activity" : underWay && !a.skipped() ? "skip-activity" : "";
-        return new WaitCard(a.id(), a.name(), Words.of(a.kind()),
+        return new WaitCard(a.id(), a.name(), Words.of(a.kind()), Drawing.of(a.kind().picture()),
                 a.wholeClass() ? "whole class" : a.places() == 1 ? "1 place" : a.places() + " places", a.where(),
                 a.caution(), a.cue(), lines(a, times), a.open(), a.skipped(), !closed && !a.open(), end,
                 movable && !next.minus(STEP).isBefore(now) ? next.minus(STEP).toString() : "",

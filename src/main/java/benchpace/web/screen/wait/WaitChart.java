@@ -24,20 +24,20 @@ import java.util.Optional;
  */
 public record WaitChart(int height, List<Mark> marks, List<Row> rows, double now, String described) {
     public static final int WIDTH = 1180;
-    static final int ROW = 40;
-    public static final int HEAD = 28;
-    private static final int LEFT = 56;
-    private static final int RIGHT = 150;
+    static final int ROW = 46;
+    public static final int HEAD = 34;
+    private static final int LEFT = 64;
+    private static final int RIGHT = 172;
     private static final int MOST_MINUTES = 240;
-    private static final double LETTER = 7.4;
+    private static final double LETTER = 8.8;
 
     /** Half the width of a clock time, and the room that the headings beside the strips leave it. */
-    private static final double HALF_CLOCK = 20;
-    /** In a row, where the labels of its parts stand; the letters of 13 px reach 4 px below that. */
-    public static final int BASELINE = 21;
+    private static final double HALF_CLOCK = 24;
+    /** In a row, where the labels of its parts stand; the letters of 16 px reach 5 px below that. */
+    public static final int BASELINE = 23;
     /** In a row, the tip of the diamond of the ready moment, which lies below all words. */
-    public static final int DIAMOND_TOP = 27;
-    private static final double INSET = 5;
+    public static final int DIAMOND_TOP = 30;
+    private static final double INSET = 6;
 
     /** A line at a time of day. @param clockX the middle of its clock time, moved aside for a heading */
     public record Mark(double x, double clockX, String clock) { }

@@ -15,14 +15,14 @@ import org.junit.jupiter.api.Test;
 /** The strips of the wait: nothing that is written may lie upon something else. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class WaitChartTest {
-    /** Where the heading "Seat" ends and "idle" begins, as the template places them in letters of 13 px. */
-    private static final double SEAT_ENDS = 35;
-    private static final double IDLE_BEGINS = 1040;
-    private static final double HALF_CLOCK = 19;
+    /** Where the heading "Seat" ends and "idle" begins, as the template places them in letters of 16 px. */
+    private static final double SEAT_ENDS = 36;
+    private static final double IDLE_BEGINS = 1022;
+    private static final double HALF_CLOCK = 22;
     private static final double GAP = 8;
-    private static final double LETTER = 7;
-    /** What letters of 13 px have below their line. */
-    private static final double DESCENT = 4;
+    private static final double LETTER = 8.6;
+    /** What letters of 16 px have below their line. */
+    private static final double DESCENT = 5;
 
     private static final List<WaitChart> CHARTS = charts();
 
