@@ -158,7 +158,7 @@ public final class Screens {
 
     /** @param typed what is searched for; empty to see all */
     public String shelf(ShelfPage.Given given, String typed, Viewer viewer, ZoneId zone) {
-        return render("shelf/page.jte", ShelfPage.of(given, typed, viewer, new Times(zone)));
+        return paper("shelf/page.jte", ShelfPage.of(given, typed, viewer, new Times(zone)));
     }
 
     /** @param single one tag a page */
@@ -173,13 +173,13 @@ public final class Screens {
         LessonPanel taught = LessonPanel.of(lesson, plan, times);
         try {
             return templates.renderParts("report/page.jte", Map.of("page", ReportPage.of(report, taught, viewer, times),
-                    "guests", guests));
+                    "guests", guests, "studio", studio.get()));
         } catch (RuntimeException | StackOverflowError e) { // figures that cannot be told leave the record
             if (faults.isNew(report.view().id() + " report", e)) {
                 LOG.log(Level.ERROR, "class " + report.view().id() + " cannot be looked back on as a whole", e);
             }
             return templates.renderParts("report/page.jte", Map.of("page", ReportPage.of(report.bare(), taught, viewer,
-                    times), "guests", guests));
+                    times), "guests", guests, "studio", studio.get()));
         }
     }
 
@@ -190,7 +190,7 @@ public final class Screens {
 
     /** The day before, of a class or a plan. */
     public String prep(PrepGiven given) {
-        return render("prep/page.jte", PrepPage.of(given, partsOf(given)));
+        return paper("prep/page.jte", PrepPage.of(given, partsOf(given)));
     }
 
     /** Its live parts: name of the event to the HTML that replaces the inside of the part. */
@@ -206,7 +206,7 @@ public final class Screens {
 
     /** Past classes side by side. */
     public String history(HistoryPage page) {
-        return render("history/page.jte", page);
+        return paper("history/page.jte", page);
     }
 
     public String start(StartView view) {
@@ -240,7 +240,7 @@ public final class Screens {
 
     /** Candles tried out side by side. */
     public String cure(CurePage page) {
-        return render("cure/page.jte", page);
+        return paper("cure/page.jte", page);
     }
 
     /** What would be in the file that helps those who help. */
@@ -329,6 +329,11 @@ public final class Screens {
         };
         return new Shell(title, kind.token(), sheets, view.id(), view.now().toString(), view.zone().getId(),
                 viewer.role().token(), viewer.initials(), following, rooms.apply(view.place()), Optional.empty());
+    }
+
+    /** A page that is printed, too: paper says whose it is. */
+    private String paper(String template, Object page) {
+        return templates.renderParts(template, Map.of("page", page, "studio", studio.get()));
     }
 
     private String render(String template, Object of) {

@@ -141,7 +141,8 @@ public final class ScreenGallery {
         shots.add(new Shot("report-over", over, 1280, 3000, ""));
         shots.add(new Shot("report-top", over, 1280, 1000, ""));
         shots.add(new Shot("report-over-phone", over, 390, 4600, ""));
-        shots.add(new Shot("report-contents-phone", over.replaceFirst("<details class=\"fold\">", "<details class=\"fold\" open>"), 390, 1000, ""));
+        shots.add(new Shot("report-contents-phone", over.replaceFirst("<details class=\"fold\">",
+                "<details class=\"fold\" open>"), 390, 1000, ""));
         String learned = screens.learned(LearnedScreens.full());
         shots.add(new Shot("learned", learned, 1280, 1500, ""));
         shots.add(new Shot("learned-phone", learned, 390, 2600, ""));

@@ -21,8 +21,8 @@ import java.util.Optional;
  * @param later   the same for "5 min later"
  * @param longer  whether somebody is at it, so that it may be lengthened
  */
-public record WaitCard(String id, String name, String kind, Drawing drawing, String who, String where, String caution, String cue,
-                       List<String> lines, boolean open, boolean skipped, boolean canStart, String canEnd,
+public record WaitCard(String id, String name, String kind, Drawing drawing, String who, String where,
+                       String caution, String cue, List<String> lines, boolean open, boolean skipped, boolean canStart, String canEnd,
                        String earlier, String later, boolean longer, boolean canSkip) {
     private static final Duration STEP = Duration.ofMinutes(5);
 
