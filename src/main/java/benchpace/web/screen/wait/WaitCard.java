@@ -22,8 +22,9 @@ import java.util.Optional;
  * @param longer  whether somebody is at it, so that it may be lengthened
  */
 public record WaitCard(String id, String name, String kind, Drawing drawing, String who, String where,
-                       String caution, String cue, List<String> lines, boolean open, boolean skipped, boolean canStart, String canEnd,
-                       String earlier, String later, boolean longer, boolean canSkip) {
+                       String caution, String cue, List<String> lines, boolean open, boolean skipped,
+                       boolean canStart, String canEnd, String earlier, String later, boolean longer,
+                       boolean canSkip) {
     private static final Duration STEP = Duration.ofMinutes(5);
 
     static List<WaitCard> all(ClassView view, Times times) {
