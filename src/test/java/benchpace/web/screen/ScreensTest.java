@@ -221,8 +221,8 @@ class ScreensTest {
         String fresh = screens.page(ScreenKind.WAIT, moved.view(47.5), LEAD);
         String old = screens.page(ScreenKind.WAIT, moved.view(52), LEAD);
 
-        assertThat(fresh).containsPattern("<details class=\"wait__changes\" id=\"wait-changes-\\d+\" open>");
-        assertThat(old).containsPattern("<details class=\"wait__changes\" id=\"wait-changes-\\d+\">");
+        assertThat(fresh).containsPattern("<details class=\"fold wait__changes\" id=\"wait-changes-\\d+\" open>");
+        assertThat(old).containsPattern("<details class=\"fold wait__changes\" id=\"wait-changes-\\d+\">");
     }
 
     @Test void when_nothing_is_left_but_the_hand_test_the_wall_does_not_speak_of_plenty_to_do() {
