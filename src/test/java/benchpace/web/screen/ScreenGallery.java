@@ -192,6 +192,8 @@ public final class ScreenGallery {
             shots.add(new Shot("history-" + name, screens.history(given), 1280, 1300, ""));
             shots.add(new Shot("history-" + name + "-phone", screens.history(given), 390, 1600, ""));
         });
+        shots.add(new Shot("cure", screens.cure(CureScreens.tried(lead)), 1280, 2600, ""));
+        shots.add(new Shot("cure-phone", screens.cure(CureScreens.tried(lead)), 390, 4600, ""));
         Screens loft = new Screens(() -> new Studio("The Tallow Loft", "Quay Lane, Marrowby", Optional.empty()));
         shots.add(new Shot("shelf", screens.shelf(ShelfScreens.busy(), "", lead, Evening.ZONE), 1280, 1300, ""));
         shots.add(new Shot("shelf-phone", screens.shelf(ShelfScreens.busy(), "", lead, Evening.ZONE), 390, 1600, ""));
