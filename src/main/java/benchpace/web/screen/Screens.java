@@ -282,7 +282,7 @@ public final class Screens {
 
     /** The page behind the code at a seat. */
     public String guest(GuestPage page) {
-        return render("guest/page.jte", page);
+        return templates.renderParts("guest/page.jte", Map.of("page", page, "studio", studio.get()));
     }
 
     /** How a class is set up. */
@@ -302,7 +302,7 @@ public final class Screens {
 
     /** The codes of all seats, to be printed. */
     public String codes(CodeSheet sheet) {
-        return render("guest/codes.jte", sheet);
+        return templates.renderParts("guest/codes.jte", Map.of("sheet", sheet, "studio", studio.get()));
     }
 
     /** What is shown at an address that follows the running class while there is none. */

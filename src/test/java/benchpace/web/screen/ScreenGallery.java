@@ -11,7 +11,6 @@ import benchpace.units.UnitChoice;
 import benchpace.web.screen.data.BackupCard;
 import benchpace.web.screen.data.DataPage;
 import benchpace.web.screen.devices.DevicesPage;
-import benchpace.web.screen.guest.CodeSheet;
 import benchpace.web.screen.guest.GuestPage;
 import benchpace.web.screen.instructor.GuessLine;
 import benchpace.web.screen.plans.EditPage;
@@ -160,10 +159,7 @@ public final class ScreenGallery {
                 ""));
         shots.add(new Shot("guest-off", screens.guest(GuestPage.of(wicks, 5, "code")), 390, 844, ""));
         shots.add(new Shot("guest-setting", screens.guest(GuestPage.of(setting(), 4, "code")), 390, 844, ""));
-        shots.add(new Shot("codes", screens.codes(new CodeSheet("Evening pour", "evening", true,
-                java.util.stream.IntStream.rangeClosed(1, 8)
-                        .mapToObj(n -> new CodeSheet.Card(n, start(Optional.empty()).join())).toList())),
-                1280, 900, ""));
+        PhoneScreens.all().forEach(p -> shots.add(new Shot(p.name(), p.html(), p.width(), p.height(), "")));
         PrepSituations.all().forEach((name, given) -> {
             shots.add(new Shot("prep-" + name, screens.prep(given), 1280, 800, ""));
             shots.add(new Shot("prepphone-" + name, screens.prep(given), 390, 844, ""));
