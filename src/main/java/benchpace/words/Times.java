@@ -31,6 +31,12 @@ public record Times(ZoneId zone) {
                 : thisYear ? day(at) : date(at) + " " + at.atZone(zone).getYear() + ", " + clock(at);
     }
 
+    /** The same without the time: "Today", "Thursday 4 March"; with the year if it is another. */
+    public String dateFrom(Instant at, Instant now) {
+        boolean thisYear = at.atZone(zone).getYear() == now.atZone(zone).getYear();
+        return isDayOf(at, now) ? "Today" : thisYear ? date(at) : date(at) + " " + at.atZone(zone).getYear();
+    }
+
     /** Whether both lie on one day of the room. */
     public boolean isDayOf(Instant at, Instant now) {
         return at.atZone(zone).toLocalDate().equals(now.atZone(zone).toLocalDate());

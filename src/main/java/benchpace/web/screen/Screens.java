@@ -210,7 +210,7 @@ public final class Screens {
     }
 
     public String start(StartView view) {
-        return render("start/page.jte", view);
+        return templates.renderParts("start/page.jte", Map.of("view", view, "studio", studio.get()));
     }
 
     /** All plans. */
@@ -307,12 +307,12 @@ public final class Screens {
 
     /** What is shown at an address that follows the running class while there is none. */
     public String between(BetweenPage page) {
-        return render("between/page.jte", page);
+        return render("between/page.jte", page.at(studio.get()));
     }
 
     /** A plain page that says one thing: not found, no right, gone. */
     public String message(Message message) {
-        return render("start/message.jte", message);
+        return templates.renderParts("start/message.jte", Map.of("message", message, "studio", studio.get()));
     }
 
     private Shell shell(ScreenKind kind, ClassView view, Viewer viewer, Following following) {

@@ -85,8 +85,8 @@ final class PhoneScreens {
 
     private static SetupPage setup(String id) {
         Shell shell = new Shell("Set up", "setup", List.of("seating"), "", "", "UTC", "instructor", "");
-        String carried = "{\"plans\":{\"\":{\"name\":\"\",\"candles\":[],\"promise\":\"Left empty: 21:00, as the plan has "
-                + "it.\"}},\"roster\":[]}";
+        String plans = "{\"\":{\"name\":\"\",\"candles\":[],\"promise\":\"Left empty: 21:00.\"}}";
+        String carried = "{\"plans\":" + plans + ",\"roster\":[]}";
         return new SetupPage(shell, id, List.of(new SetupPage.Choice("", "Evening pour, 8 seats")), "", "Evening pour",
                 "2027-03-04T19:00", "", "Europe/Oslo", "The Tallow Loft, Quay Lane, Marrowby", 8, "long-table",
                 "clockwise-from-left", "1", carried);

@@ -34,6 +34,11 @@ public record BetweenPage(Shell shell, String thanks, String next, boolean large
                 kind == ScreenKind.WALL);
     }
 
+    /** The same in somebody's room. */
+    public BetweenPage at(Studio room) {
+        return new BetweenPage(shell.at(room), thanks, next, large);
+    }
+
     private static String lower(String day) {
         return day.startsWith("To") ? day.replaceFirst("^To", "to") : day;
     }

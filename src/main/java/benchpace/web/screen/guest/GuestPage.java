@@ -35,7 +35,8 @@ public record GuestPage(String code, String className, int seat, String step, St
         SeatView seat = view.seat(number);
         Told told = told(view, seat);
         return new GuestPage(code, view.name(), number, told.button() ? seat.stepId() : "", told.heading(),
-                told.sentence(), told.when(), Drawing.of(told.picture()), told.ribbon(), told.mark(), told.button());
+                told.sentence(), told.when(), Drawing.of(told.picture()), told.ribbon(), told.mark(),
+                told.button());
     }
 
     /** What its sentence says before the times. */
@@ -64,15 +65,17 @@ public record GuestPage(String code, String className, int seat, String step, St
             return Told.only(Picture.FLAME, "Thank you for coming", "This class is over.");
         }
         if (!view.guestsMayTell()) {
-            return Told.only(Picture.WELCOME, "Nothing to tap tonight", "Your host keeps an eye on the table. Just wave "
-                    + "if you need a hand.");
+            return Told.only(Picture.WELCOME, "Nothing to tap tonight",
+                    "Your host keeps an eye on the table. Just wave if you need a hand.");
         }
         return switch (seat.mark()) {
             case EXPECTED -> Told.only(Picture.WELCOME, "Welcome", "Tell your host that you are here.");
-            case LEFT -> Told.only(Picture.SHELF, "Thank you for coming", "Are you still here? Tell your host.");
-            case SHARING -> Told.only(Picture.VESSEL, "A candle for two", "Use the code at the other seat of your candle.");
-            case PAUSED -> Told.only(Picture.PAUSE, "Take your time", "Your seat is paused. Tell your host when you are "
-                    + "back.");
+            case LEFT -> Told.only(Picture.SHELF, "Thank you for coming",
+                    "Are you still here? Tell your host.");
+            case SHARING -> Told.only(Picture.VESSEL, "A candle for two",
+                    "Use the code at the other seat of your candle.");
+            case PAUSED -> Told.only(Picture.PAUSE, "Take your time",
+                    "Your seat is paused. Tell your host when you are back.");
             default -> seat.canFinish() && !untried(view, seat) ? working(view, seat) : waiting(view, seat);
         };
     }
@@ -110,8 +113,9 @@ public record GuestPage(String code, String className, int seat, String step, St
         return switch (range.phase(now)) {
             case BEFORE -> new Told(Picture.SETTING, "Your candle is setting", Phrases.sentence(CureWords.of(range, now,
                     times)) + ". Your host's hand test decides.", times.said(range), ribbon, "", false);
-            case INSIDE -> new Told(Picture.HAND_TEST, "Your candle may be ready", "Your host will try it by hand, about "
-                    + times.said(range) + "; please let it stand until then.", times.said(range), ribbon, "", false);
+            case INSIDE -> new Told(Picture.HAND_TEST, "Your candle may be ready",
+                    "Your host will try it by hand, about " + times.said(range) + "; please let it stand until then.",
+                    times.said(range), ribbon, "", false);
             case PAST -> Told.only(Picture.HAND_TEST, "Your candle is to be tried", "Your host will try it by hand.");
         };
     }

@@ -99,8 +99,19 @@ public record StartView(Optional<Role> role, String initials, List<ClassRow> cla
             return group() == Group.RUNNING || group() == Group.TODAY;
         }
 
+        /** "Today, 18:30". */
         public String when() {
             return new Times(zone).dayFrom(startsAt, now);
+        }
+
+        /** Of that the time, which stands large. */
+        public String clock() {
+            return new Times(zone).clock(startsAt);
+        }
+
+        /** And the day, which stands below it. */
+        public String date() {
+            return new Times(zone).dateFrom(startsAt, now);
         }
 
         /** It has not begun, and is still to come. */
