@@ -67,6 +67,7 @@ import benchpace.web.stream.StreamLimits;
 import benchpace.web.stream.Streams;
 import benchpace.web.studio.StudioApi;
 import benchpace.web.studio.StudioSheet;
+import benchpace.web.style.StylePages;
 import benchpace.words.ClockWords;
 import benchpace.words.MissingWords;
 import benchpace.words.PlanWords;
@@ -187,6 +188,7 @@ public final class Server implements AutoCloseable {
             new StudioSheet(studio).routes(routes);
             new StudioApi(studio, access).routes(routes);
             new GuestPages(boards, codes, access, screens, clock, () -> reachable.apply(port())).routes(routes);
+            new StylePages(access, screens, zone).routes(routes);
             Webjars.routes(routes);
             Worker.routes(routes);
             Films.routes(routes);

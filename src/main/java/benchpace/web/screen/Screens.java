@@ -50,6 +50,7 @@ import benchpace.web.screen.shell.Shell;
 import benchpace.web.screen.shell.Viewer;
 import benchpace.web.screen.start.ClockLine;
 import benchpace.web.screen.start.StartView;
+import benchpace.web.screen.style.StyleGiven;
 import benchpace.web.screen.wait.WaitPage;
 import benchpace.web.screen.wall.WallPage;
 import benchpace.words.ShelfTag;
@@ -313,6 +314,11 @@ public final class Screens {
     /** A plain page that says one thing: not found, no right, gone. */
     public String message(Message message) {
         return templates.renderParts("start/message.jte", Map.of("message", message, "studio", studio.get()));
+    }
+
+    /** The look itself. */
+    public String style(StyleGiven given, Viewer viewer) {
+        return render("style/page.jte", new StyleScreens(this).of(given, viewer));
     }
 
     private Shell shell(ScreenKind kind, ClassView view, Viewer viewer, Following following) {

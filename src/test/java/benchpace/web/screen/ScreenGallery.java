@@ -19,6 +19,7 @@ import benchpace.web.screen.shell.Role;
 import benchpace.web.screen.shell.ScreenKind;
 import benchpace.web.screen.shell.Viewer;
 import benchpace.web.screen.start.StartView;
+import benchpace.web.style.Samples;
 import benchpace.words.BackupWords;
 import benchpace.words.Times;
 import com.deque.html.axecore.playwright.AxeBuilder;
@@ -27,6 +28,7 @@ import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.ScreenshotCaret;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -218,6 +220,8 @@ public final class ScreenGallery {
                 + screens.guesses(GuessLine.of(34, 3, Optional.of(Evening.at(60)), new Times(Evening.ZONE))));
         shots.add(new Shot("guessed", guessed, 1280, 800, ""));
         shots.add(new Shot("guessed-pocket", guessed, 390, 844, ""));
+        shots.add(new Shot("style", screens.style(new Samples(Evening.ZONE).given(Optional.empty()), lead), 1280, 12000,
+                ""));
         shots.add(new Shot("message", screens.message(new Message("There is no such class",
                 "It may have been closed and put away.", "/", "All classes")), 390, 600, ""));
         return shots;
@@ -295,7 +299,8 @@ public final class ScreenGallery {
                 page.click(shot.then());
                 page.waitForSelector("dialog[open] button");
             }
-            page.screenshot(new Page.ScreenshotOptions().setPath(OUT.resolve(name + ".png")));
+            page.screenshot(new Page.ScreenshotOptions().setPath(OUT.resolve(name + ".png"))
+                    .setCaret(ScreenshotCaret.INITIAL)); // hiding it is an inline style, which pages refuse
             measure(page, name);
         }
     }
