@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
- * What style sheets say of {@code :root}: every named letter, colour and measure, by day and by night.
+ * What style sheets say of the root, of a page or of a shadow tree: every named letter, colour and measure, by day and by night.
  *
  * @param day   name without dashes to value, in the sheets' order
  * @param night the same by night
@@ -15,7 +15,7 @@ import java.util.stream.Collectors;
 public record Tokens(Map<String, String> day, Map<String, String> night) {
     private static final Pattern COMMENT = Pattern.compile("/\\*.*?\\*/", Pattern.DOTALL);
     private static final Pattern BLOCK = Pattern.compile(
-            "(@media \\(prefers-color-scheme: dark\\) \\{\\s*)?:root \\{([^}]*)}");
+            "(@media \\(prefers-color-scheme: dark\\) \\{\\s*)?:root(?:, :host)? \\{([^}]*)}");
     private static final Pattern TOKEN = Pattern.compile("--([a-z-]+):\\s*([^;]+);");
 
     /** A light of the room. */
@@ -42,7 +42,7 @@ public record Tokens(Map<String, String> day, Map<String, String> night) {
     public String sheet(Light light) {
         return (light == Light.DAY ? day : night).entrySet().stream()
                 .map(token -> "  --" + token.getKey() + ": " + token.getValue() + ";\n")
-                .collect(Collectors.joining("", ":root {\n  color-scheme: "
+                .collect(Collectors.joining("", ":root, :host {\n  color-scheme: "
                         + (light == Light.DAY ? "light" : "dark") + ";\n", "}\n"));
     }
 }
