@@ -7,8 +7,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
- * What style sheets say of the root of a page or of a shadow tree: every named letter, colour and measure, by day and by
- * night.
+ * What style sheets say of the root of a page or of a shadow tree: every named letter, colour and measure, by day and
+ * by night.
  *
  * @param day   name without dashes to value, in the sheets' order
  * @param night the same by night
