@@ -3,9 +3,11 @@
 import * as awake from './awake.js';
 import * as follow from './follow.js';
 import * as live from './live.js';
+import * as changes from './wall-changes.js';
 import { pair } from './wall-key.js';
 
 pair();
 live.start();
 awake.start();
 follow.start();
+changes.start();

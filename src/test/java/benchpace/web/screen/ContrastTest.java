@@ -71,8 +71,10 @@ class ContrastTest {
             Map<String, String> c = colours(dark, "tokens");
             c.putAll(colours(dark, "wall"));
             for (String text : List.of("ink", "soft", "lead", "calm")) {
-                assertThat(ratio(c, text, "paper"))
-                        .as(text + " by " + (dark ? "night" : "day")).isGreaterThanOrEqualTo(7);
+                for (String ground : List.of("paper", "card")) {
+                    assertThat(ratio(c, text, ground)).as(text + " on " + ground + " by " + (dark ? "night" : "day"))
+                            .isGreaterThanOrEqualTo(7);
+                }
             }
         }
     }

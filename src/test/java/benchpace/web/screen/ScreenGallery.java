@@ -19,6 +19,7 @@ import benchpace.web.screen.shell.Role;
 import benchpace.web.screen.shell.ScreenKind;
 import benchpace.web.screen.shell.Viewer;
 import benchpace.web.screen.start.StartView;
+import benchpace.web.screen.wall.WallSituations;
 import benchpace.web.style.Samples;
 import benchpace.words.BackupWords;
 import benchpace.words.Times;
@@ -102,6 +103,10 @@ public final class ScreenGallery {
                 shots.add(new Shot("waitphone-" + name, screens.page(ScreenKind.WAIT, view, helper), 390, 844, ""));
             }
             shots.add(new Shot("wall-" + name, screens.page(ScreenKind.WALL, view, Viewer.GUEST), 1920, 1080, ""));
+        });
+        WallSituations.all().forEach((name, wall) -> {
+            shots.add(new Shot("lying-" + name, wall, 1920, 1080, ""));
+            shots.add(new Shot("onend-" + name, wall, 1080, 1920, ""));
         });
         ClassView wicks = Evenings.wicks().view(19.5);
         String page = screens.page(ScreenKind.INSTRUCTOR, wicks, lead);

@@ -49,12 +49,19 @@ enum Letters {
         return point == ' ' ? space : at >= 0 && at < hundredths.length ? hundredths[at] : other;
     }
 
-    /** How many lines a text takes, broken between words and, where a word is too wide for a line, inside it. */
-    int lines(String text, double size, double width) {
+    /** @param lines how many lines are begun or gone on with  @param end how far the last one reaches */
+    record Flow(int lines, double end) { }
+
+    /**
+     * Lays a text out in lines, broken between words and, where a word is too wide for a line, inside it.
+     *
+     * @param from how far the first line is taken already
+     */
+    Flow flow(String text, double size, double width, double from) {
         if (text.isBlank()) {
-            return 0;
+            return new Flow(0, from);
         }
-        double line = 0;
+        double line = from;
         int lines = 1;
         for (String word : words(text)) {
             double wide = width(word) * size;
@@ -62,13 +69,12 @@ enum Letters {
             if (with <= width) {
                 line = with;
             } else {
-                lines += line == 0 ? 0 : 1;
                 int more = (int) Math.ceil(wide / width) - 1;
-                lines += more;
+                lines += (line == 0 ? 0 : 1) + more;
                 line = wide - more * width;
             }
         }
-        return lines;
+        return new Flow(lines, line);
     }
 
     /** The widest word, in em. */

@@ -2,6 +2,7 @@ package benchpace.web.screen.wall;
 
 import benchpace.board.cooling.CandleClock;
 import benchpace.board.view.ClassView;
+import benchpace.board.view.ClassView.Stage;
 import benchpace.board.view.SeatView;
 import benchpace.plan.StepKind;
 import benchpace.words.Phrases;
@@ -18,6 +19,10 @@ record WallFinish(boolean untried, List<Integer> tried, List<Integer> called) {
     static final String TRYING = "Your host comes round and tries each candle by hand.";
     /** More letters than this are no sentence at 5 m. */
     private static final int LONGEST = 34;
+    /** A line of candles below the words, and how many stand on one; their times take the room of some. */
+    private static final int BELOW_LINE = 112;
+    private static final int CANDLES_A_LINE = 12;
+    private static final int GROUPS = 4;
 
     /** Whether a step after the cure is the present one. */
     static boolean isPresent(ClassView view) {
@@ -31,6 +36,13 @@ record WallFinish(boolean untried, List<Integer> tried, List<Integer> called) {
                 .toList();
         return new WallFinish(tried.size() < poured.size(), numbers(tried),
                 numbers(tried.stream().filter(s -> !s.finished().contains(step)).toList()));
+    }
+
+    /** The height that candles which still set take below the words, in units of the wall; 0 if there are none. */
+    static int below(ClassView view) {
+        long setting = view.stage() == Stage.RUNNING ? 0 : view.seats().stream().filter(SeatView::counts)
+                .filter(s -> s.candle().filter(c -> !c.settled()).isPresent()).count();
+        return setting == 0 ? 0 : BELOW_LINE * (int) (1 + (GROUPS + setting) / CANDLES_A_LINE);
     }
 
     /** Nobody can do the step yet: all wait for the hand test. */

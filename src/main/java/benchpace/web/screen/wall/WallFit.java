@@ -1,37 +1,51 @@
 package benchpace.web.screen.wall;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 
 /**
  * The size of the words beside a drawing: the largest that have room, in units of a 1920 x 1080 screen as {@code
- * wall.css} draws them. A caution gives up its last sentences before anything is smaller than 16 minutes of arc at 5 m.
- *
- * @param token     names the sizes in the style sheet
- * @param heading   height of its letters
- * @param sentence  the same of the sentence and the count
- * @param column    how wide the words are; the drawing stands beside them
- * @param wide      whether the caution runs along below both
+ * wall.css} draws them. A caution gives up its last sentences before the heading or the sentence is smaller than 20
+ * minutes of arc at 5 m; nothing is ever smaller than 16.
  */
 public enum WallFit {
     GENEROUS(144, 104, 1120, false), LARGE(132, 96, 1120, false), USUAL(120, 88, 1120, false),
     WIDE(120, 88, 1120, true), CLOSE(104, 88, 1240, false), CLOSE_WIDE(104, 88, 1240, true),
-    TIGHT(88, 88, 1330, true), SMALL(80, 80, 1330, true), SMALLEST(80, 72, 1330, true);
+    TIGHT(88, 88, 1330, true),
+    /** Smaller than one would like, for what is unusually long. */
+    SMALL(80, 80, 1330, true), SMALLEST(80, 72, 1330, true),
+    /** Without a drawing. */
+    BARE(80, 72, 1752, true);
 
-    /** Of the words and the caution together, between a studio's name of two lines and a rail of one. */
-    private static final int ROOM = 720;
+    /** Of the words and the caution together, between a studio's name on one line and a rail of one. */
+    private static final int ROOM = 776;
+    /** The second line that a long name of a studio has, except beside words that need it. */
+    private static final int SECOND_LINE = 66;
     private static final int WIDTH = 1752;
     private static final int STRONG = 88;
     private static final int REST = 72;
     /** Mark, frame and the space within it. */
-    private static final int BESIDE_CAUTION = 210;
-    private static final int AROUND_CAUTION = 46;
+    private static final int BESIDE_CAUTION = 180;
+    private static final int AROUND_CAUTION = 42;
+    private static final int GAP = 24;
+    private static final double HEADING_LINE = 1.06;
+    private static final double LINE = 1.16;
+    private static final double STRONG_LINE = 1.09;
+    private static final double REST_LINE = 1.13;
 
     private final int heading;
     private final int sentence;
     private final int column;
     private final boolean wide;
 
+    /**
+     * @param heading  height of its letters
+     * @param sentence the same of the sentence and the count
+     * @param column   how wide the words are; the drawing stands beside them
+     * @param wide     whether the caution runs along below both
+     */
     WallFit(int heading, int sentence, int column, boolean wide) {
         this.heading = heading;
         this.sentence = sentence;
@@ -46,32 +60,54 @@ public enum WallFit {
     /**
      * What has to have room.
      *
-     * @param extra   lines of the usual size beyond heading and sentence
+     * @param lines   what stands beside heading and sentence, in lines of the sentence's size
      * @param caution its sentences
      * @param taken   height that something else takes
+     * @param names   height of a second line of names on the rail, which stands aside for unusually long words
      */
-    record Told(String heading, String sentence, int extra, List<String> caution, int taken) { }
+    record Told(String heading, String sentence, double lines, List<String> caution, int taken, int names) { }
 
-    /** @param shown how many sentences of the caution */
-    record Chosen(WallFit fit, int shown) { }
+    /**
+     * @param sentence as much of it as has room
+     * @param shown    how many sentences of the caution
+     */
+    record Chosen(WallFit fit, String sentence, int shown) { }
 
     static Chosen of(Told told) {
-        for (int shown = told.caution().size(); shown >= Math.min(1, told.caution().size()); shown--) {
+        int least = Math.min(1, told.caution().size());
+        for (int shown = told.caution().size(); shown >= least; shown--) {
             for (WallFit fit : values()) {
-                if (fit.holds(told, shown)) {
-                    return new Chosen(fit, shown);
+                if (fit.compareTo(SMALL) < 0 && fit.holds(told, told.sentence(), shown)) {
+                    return new Chosen(fit, told.sentence(), shown);
                 }
             }
         }
-        return new Chosen(SMALLEST, Math.min(1, told.caution().size()));
+        return Arrays.stream(values()).filter(fit -> fit.compareTo(SMALL) >= 0)
+                .filter(fit -> fit.holds(told, told.sentence(), least)).findFirst()
+                .map(fit -> new Chosen(fit, told.sentence(), least))
+                .orElseGet(() -> new Chosen(BARE, shortened(told, least), least));
     }
 
-    private boolean holds(Told told, int shown) {
-        double words = Letters.HEAD.lines(told.heading(), heading, column) * heading * 1.08
-                + Letters.PLAIN.lines(told.sentence(), sentence, column) * sentence * 1.18
-                + told.extra() * sentence * 1.25 + 24 * (1 + Math.min(1, told.extra()));
-        return words + caution(told.caution(), shown) <= ROOM - told.taken()
+    /** The tablet's cue is said aloud: here the words that have room. */
+    private static String shortened(Told told, int shown) {
+        List<String> words = new ArrayList<>(List.of(told.sentence().strip().split("\\s+")));
+        while (words.size() > 1 && !BARE.holds(told, String.join(" ", words) + "\u2026", shown)) {
+            words.remove(words.size() - 1);
+        }
+        return String.join(" ", words).replaceFirst("[,;:.]$", "") + "\u2026";
+    }
+
+    private boolean holds(Told told, String words, int shown) {
+        double height = Letters.HEAD.flow(told.heading(), heading, column, 0).lines() * heading * HEADING_LINE
+                + Letters.PLAIN.flow(words, sentence, column, 0).lines() * sentence * LINE
+                + told.lines() * Math.max(STRONG, sentence) * LINE + GAP * (1 + Math.ceil(Math.min(1, told.lines())));
+        return height + caution(told.caution(), shown) <= room(told)
                 && Letters.HEAD.widestWord(told.heading()) * heading <= column;
+    }
+
+    private double room(Told told) {
+        return ROOM - told.taken() - (compareTo(CLOSE) < 0 ? SECOND_LINE : 0)
+                - (compareTo(SMALL) < 0 ? told.names() : 0);
     }
 
     private double caution(List<String> sentences, int shown) {
@@ -79,8 +115,10 @@ public enum WallFit {
             return 0;
         }
         double width = (wide ? WIDTH : column) - BESIDE_CAUTION;
-        double first = Letters.BOLD.lines(sentences.get(0), STRONG, width) * STRONG * 1.1;
-        double rest = Letters.PLAIN.lines(String.join(" ", sentences.subList(1, shown)), REST, width) * REST * 1.15;
-        return first + rest + AROUND_CAUTION + 24;
+        Letters.Flow first = Letters.BOLD.flow(sentences.get(0), STRONG, width, 0);
+        Letters.Flow rest = Letters.PLAIN.flow(String.join(" ", sentences.subList(1, shown)), REST, width,
+                first.end() + REST / 4.0);
+        return first.lines() * STRONG * STRONG_LINE + Math.max(0, rest.lines() - 1) * REST * REST_LINE
+                + AROUND_CAUTION + GAP;
     }
 }

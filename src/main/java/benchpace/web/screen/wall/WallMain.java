@@ -36,27 +36,35 @@ public record WallMain(String kicker, String heading, String sentence, boolean w
                        String small, Optional<WallCaution> caution, Optional<Drawing> drawing, WallFit fit,
                        boolean namesTheClass) {
 
-    /** What candles that still set take below the words, in units of the wall. */
-    private static final int BELOW = 330;
+    /** So many dots stand on a line with the words beside them, and so many on a line of their own. */
+    private static final int DOTS_BESIDE = 8;
+    private static final int DOTS = 18;
+    /** Of the sentence's line. */
+    private static final double LINE_OF_DOTS = 0.66;
 
     public static WallMain of(ClassView view, Times times) {
         return switch (view.stage()) {
-            case BEFORE -> still("Welcome", view.name(), "Find your seat and settle in.",
+            case BEFORE -> still(view, "Welcome", view.name(), "Find your seat and settle in.",
                     Optional.of(Counter.to(view.startsAt(), "start", "We begin any moment",
-                            "We begin at " + times.clock(view.startsAt()))), Picture.WELCOME);
-            case CLOSED -> still(view.name(), "Thank you for coming", view.cure().poured() == 0 ? ""
-                    : "Your candle stays soft inside for hours. Carry it level.", Optional.empty(),
-                    view.cure().poured() == 0 ? Picture.WELCOME : Picture.FLAME);
-            case SETTING, RUNNING, FINISHING -> waits(view) ? setting(view, times) : working(view, times);
+                            "We begin at " + times.clock(view.startsAt()))));
+            case CLOSED -> still(view, view.name(), "Thank you for coming", view.cure().poured() == 0 ? ""
+                    : "Your candle stays soft inside for hours. Carry it level.", Optional.empty());
+            case SETTING, RUNNING, FINISHING -> waits(view) ? setting(view, times) : working(view);
         };
     }
 
+    /** Whether a drawing stands beside the words. */
+    public boolean drawn() {
+        return drawing.isPresent() && fit != WallFit.BARE;
+    }
+
     /** Before the class and after it. */
-    private static WallMain still(String kicker, String heading, String sentence, Optional<Counter> count,
-                                  Picture picture) {
-        WallFit fit = WallFit.of(new WallFit.Told(heading, sentence, count.isPresent() ? 3 : 1, List.of(), 0)).fit();
+    private static WallMain still(ClassView view, String kicker, String heading, String sentence,
+                                  Optional<Counter> count) {
+        double lines = count.isPresent() ? 2.4 : 1;
+        WallFit fit = WallFit.of(new WallFit.Told(heading, sentence, lines, List.of(), 0, 0)).fit();
         return new WallMain(kicker, heading, sentence, false, Optional.empty(), count, List.of(), "", "",
-                Optional.empty(), Optional.of(Drawing.of(picture)), fit, true);
+                Optional.empty(), drawing(view), fit, true);
     }
 
     /**
@@ -90,7 +98,7 @@ public record WallMain(String kicker, String heading, String sentence, boolean w
         }).orElse(cure.poured() == 0 ? StageWords.heading(view) : "Every candle was tried");
     }
 
-    private static WallMain working(ClassView view, Times times) {
+    private static WallMain working(ClassView view) {
         NowView now = view.present();
         boolean tapped = now.step().filter(s -> s.kind().needsTap()).isPresent() && now.of() > 0;
         List<Boolean> dots = new ArrayList<>(Collections.nCopies(tapped ? now.done() : 0, true));
@@ -100,13 +108,18 @@ public record WallMain(String kicker, String heading, String sentence, boolean w
         String sentence = WallFinish.isPresent(view) ? WallFinish.of(view).sentence(now.wall()) : now.wall();
         List<String> caution = WallCaution.sentences(now.caution());
         String heading = StageWords.heading(view);
-        int taken = (WallSeats.of(view, times).empty() ? 0 : BELOW) + (WallRail.of(view).wraps() ? WallRail.LINE : 0);
-        WallFit.Chosen chosen = WallFit.of(new WallFit.Told(heading, sentence, tapped ? 1 : 0, caution, taken));
-        return new WallMain("", heading, sentence, false, Optional.empty(), Optional.empty(), dots, progress, "",
-                WallCaution.of(caution, chosen.shown()), Optional.of(Drawing.of(picture(view))), chosen.fit(), false);
+        WallFit.Chosen chosen = WallFit.of(new WallFit.Told(heading, sentence, tapped ? lines(now.of()) : 0, caution,
+                WallFinish.below(view), WallRail.of(view).wraps() ? WallRail.LINE : 0));
+        return new WallMain("", heading, chosen.sentence(), false, Optional.empty(), Optional.empty(), dots,
+                progress, "", WallCaution.of(caution, chosen.shown()), drawing(view), chosen.fit(), false);
     }
 
-    private static Picture picture(ClassView view) {
-        return view.present().step().map(ClassView.StepView::picture).orElse(Picture.TABLE);
+    /** What the dots and the count in words take. */
+    private static double lines(int dots) {
+        return dots <= DOTS_BESIDE ? 1 : 1 + LINE_OF_DOTS * ((dots + DOTS - 1) / DOTS);
+    }
+
+    private static Optional<Drawing> drawing(ClassView view) {
+        return Drawing.present(view).or(() -> Optional.of(Drawing.of(Picture.TABLE)));
     }
 }

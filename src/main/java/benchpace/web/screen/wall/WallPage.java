@@ -14,6 +14,8 @@ import java.util.Optional;
 /** All that the wall shows at first. @param parts the live parts, as the stream sends them later */
 public record WallPage(Shell shell, Parts parts) {
     private static final int MOST_CALLS = 3;
+    /** Of a name beside the time, in em. */
+    private static final double ONE_LINE = 19.5;
 
     /** More than two lines: where it is can be seen in the room, for whom it is cannot. */
     private static final int LONGEST_DETAILS = 72;
@@ -21,6 +23,11 @@ public record WallPage(Shell shell, Parts parts) {
     /** What stands at the top: the studio, where it has a name. */
     public String studio() {
         return ofClass() ? shell.title() : shell.studio().name();
+    }
+
+    /** Whether it takes two lines. */
+    public boolean longName() {
+        return Letters.PLAIN.width(studio()) > ONE_LINE;
     }
 
     /** Without a studio's name the class's stands there. */

@@ -47,7 +47,7 @@ public record WallRail(List<Bead> beads, String present, String next, int at) {
     }
 
     /** Whether the two names take a line each. */
-    boolean wraps() {
+    public boolean wraps() {
         return (Letters.BOLD.width(present) + Letters.PLAIN.width(next)) * SIZE + APART > ONE_LINE;
     }
 
