@@ -11,7 +11,7 @@ public enum Picture {
     /** Whether the vessel that is poured stands in it, and so is drawn as the plan has it. */
     public boolean showsVessel() {
         return switch (this) {
-            case VESSEL, WICK, SCALE, POUR, CENTRE, SETTING, HAND_TEST, TRIM, LID, LABEL, FLAME -> true;
+            case VESSEL, WICK, SCALE, WATER, POUR, CENTRE, SETTING, HAND_TEST, TRIM, LID, LABEL, FLAME -> true;
             default -> false;
         };
     }

@@ -66,6 +66,20 @@ class ContrastTest {
         }
     }
 
+    @Test void the_lines_of_drawings_stand_out_from_what_they_are_drawn_on() throws IOException {
+        for (boolean dark : List.of(false, true)) {
+            Map<String, String> c = colours(dark, "tokens");
+            c.put("d-lead", c.get("lead"));
+            for (String line : List.of("d-line", "d-dark", "d-lead", "d-mark")) {
+                for (String ground : List.of("paper", "card", "wood", "d-paper")) {
+                    assertThat(ratio(c, line, ground)).as(line + " on " + ground + (dark ? " by night" : " by day"))
+                            .isGreaterThanOrEqualTo(3);
+                }
+            }
+            assertThat(ratio(c, "d-wick", "d-pale")).as("a wick within wax").isGreaterThanOrEqualTo(7);
+        }
+    }
+
     @Test void every_colour_of_text_on_the_wall_reaches_the_enhanced_ratio() throws IOException {
         for (boolean dark : List.of(false, true)) {
             Map<String, String> c = colours(dark, "tokens");

@@ -83,7 +83,7 @@ public record Drawing(Picture picture, Vessel vessel) {
     }
 
     /** The vessel as large as a place of the drawing allows. */
-    public VesselShape standing(VesselShape.Box place) {
-        return VesselShape.within(place, vessel, LINE);
+    public VesselShape standing(double left, double top, double width, double height) {
+        return VesselShape.within(new VesselShape.Box(left, top, width, height), vessel, LINE);
     }
 }

@@ -37,16 +37,16 @@ record VesselProfile(double brim, double foot, double height, double corner) {
         double handleX = foot - corner * t; // where the tangent at the bend's beginning meets the base
         double flat = foot - corner;
         Outline outline = new Outline(shape, 0);
-        outline.move(-x(level), level).line(-x(from), from).bend(-handleX, 0, -flat, 0)
-                .line(flat, 0).bend(handleX, 0, x(from), from).line(x(level), level);
+        outline.move(-x(level), level).line(-x(from), from).bend(-handleX, -flat, 0)
+                .line(flat, 0).bend(handleX, x(from), from).line(x(level), level);
         return outline + "Z";
     }
 
     /** The whole outline at a distance outside it, open at the brim. @param out units of the drawing */
     String around(VesselShape shape, double out) {
         Outline outline = new Outline(shape, out);
-        outline.move(-brim, height).line(-side(corner), corner).bend(-foot, 0, -(foot - corner), 0)
-                .line(foot - corner, 0).bend(foot, 0, side(corner), corner).line(brim, height);
+        outline.move(-brim, height).line(-side(corner), corner).bend(-foot, -(foot - corner), 0)
+                .line(foot - corner, 0).bend(foot, side(corner), corner).line(brim, height);
         return outline.toString();
     }
 
@@ -63,7 +63,7 @@ record VesselProfile(double brim, double foot, double height, double corner) {
         return (1 - t) * (1 - t) * side(corner) + 2 * t * (1 - t) * foot + t * t * (foot - corner);
     }
 
-    /** A path in units of the drawing. @param out every point lies so far outside, in units */
+    /** A path in units of the drawing. @param out how far outside it lies, units: sides aside, the base below */
     private static final class Outline {
         private final VesselShape shape;
         private final double out;
@@ -75,22 +75,22 @@ record VesselProfile(double brim, double foot, double height, double corner) {
         }
 
         Outline move(double x, double above) {
-            return add('M', x, above);
+            return add('M', x, above, out, 0);
         }
 
         Outline line(double x, double above) {
-            return add('L', x, above);
+            return above == 0 ? add('L', x, above, 0, out) : add('L', x, above, out, 0);
         }
 
-        Outline bend(double handleX, double handleAbove, double x, double above) {
-            return add('Q', handleX, handleAbove).add(' ', x, above);
+        /** From a side into the base, or the other way; the handle is where the two would meet, on the base. */
+        Outline bend(double handleX, double x, double above) {
+            add('Q', handleX, 0, out, out);
+            return above == 0 ? add(' ', x, above, 0, out) : add(' ', x, above, out, 0);
         }
 
-        private Outline add(char command, double x, double above) {
-            double pushed = shape.centre() + x * shape.scale() + Math.signum(x) * out;
-            boolean atBrim = above >= shape.vessel().brimHeightMillimetres();
-            path.append(command).append(plain(pushed)).append(' ')
-                    .append(plain(shape.y(above) + (atBrim ? 0 : out)));
+        private Outline add(char command, double x, double above, double aside, double below) {
+            path.append(command).append(plain(shape.centre() + x * shape.scale() + Math.signum(x) * aside))
+                    .append(' ').append(plain(shape.y(above) + below));
             return this;
         }
 

@@ -37,7 +37,7 @@ class VesselShapeTest {
     @Property void its_strokes_stay_within_the_box_and_reach_its_edge(@ForAll("vessels") Vessel vessel) {
         VesselShape shape = VesselShape.within(BOX, vessel, 8);
         double half = shape.line() / 2;
-        List<double[]> points = new PathBounds(shape.wall() + shape.rim()).points;
+        List<double[]> points = new DrawnPath(shape.wall() + shape.rim()).points;
 
         assertThat(points).allSatisfy(p -> {
             assertThat(p[0]).isBetween(BOX.left() + half - TENTH, BOX.left() + BOX.width() - half + TENTH);
@@ -56,7 +56,7 @@ class VesselShapeTest {
         String path = shape.filledTo(share);
 
         assertThat(path).endsWith("Z");
-        List<double[]> points = new PathBounds(path).points;
+        List<double[]> points = new DrawnPath(path).points;
         assertThat(points.stream().mapToDouble(p -> p[1]).max().orElseThrow()).isCloseTo(shape.base(), within(TENTH));
         assertThat(points.stream().mapToDouble(p -> p[1]).min().orElseThrow())
                 .isCloseTo(shape.level(share), within(TENTH));
@@ -90,7 +90,7 @@ class VesselShapeTest {
 
     @Example void the_wall_lies_around_what_is_inside_and_takes_nothing_of_it() {
         VesselShape shape = VesselShape.within(BOX, vessel(Material.GLASS), 8);
-        List<double[]> wall = new PathBounds(shape.wall()).points;
+        List<double[]> wall = new DrawnPath(shape.wall()).points;
         assertThat(wall.get(0)[0]).isCloseTo(shape.left() - 4, within(TENTH));
         assertThat(wall.get(wall.size() - 1)[0]).isCloseTo(shape.right() + 4, within(TENTH));
         assertThat(wall.get(2)[1]).as("the base").isCloseTo(shape.base() + 4, within(TENTH));
@@ -103,7 +103,7 @@ class VesselShapeTest {
         VesselShape cup = VesselShape.within(BOX, vessel(Material.CERAMIC), 8);
 
         assertThat(List.of(glass.rim(), cup.rim())).containsOnly("");
-        assertThat(new PathBounds(tin.rim()).points).hasSize(4)
+        assertThat(new DrawnPath(tin.rim()).points).hasSize(4)
                 .allSatisfy(p -> assertThat(p[1]).isCloseTo(tin.brim(), within(TENTH)))
                 .anySatisfy(p -> assertThat(p[0]).isLessThan(tin.left() - 8))
                 .anySatisfy(p -> assertThat(p[0]).isGreaterThan(tin.right() + 8));
