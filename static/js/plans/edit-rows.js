@@ -2,6 +2,7 @@
 // one says of itself.
 
 import * as form from './edit-form.js';
+import * as picture from './edit-picture.js';
 
 const list = (/** @type {Element} */ row) => row.closest('.edit-rows');
 const undo = document.getElementById('edit-undo');
@@ -35,6 +36,7 @@ function briefly(row, at) {
 /** @param {HTMLElement} row */
 function describe(row) {
   form.askWhatIsNeeded(row);
+  picture.show(row);
   const rows = form.rowsOf(list(row));
   const index = rows.indexOf(row);
   row.querySelector('.edit-row__number').textContent = `${index + 1}`;

@@ -8,8 +8,11 @@ import benchpace.files.Json;
 import benchpace.files.Words;
 import benchpace.live.ClassEvent.Place;
 import benchpace.live.LiveClass;
+import benchpace.live.Seat;
 import benchpace.live.Setup;
+import benchpace.plan.Candle;
 import benchpace.plan.Numbering;
+import benchpace.plan.Picture;
 import benchpace.plan.Plan;
 import benchpace.plan.SeatNumber;
 import benchpace.web.classes.Pages;
@@ -17,6 +20,7 @@ import benchpace.web.pairing.Access;
 import benchpace.web.request.AskedClass;
 import benchpace.web.request.Reads;
 import benchpace.web.screen.Screens;
+import benchpace.web.screen.drawing.Drawing;
 import benchpace.web.screen.setup.CardsPage;
 import benchpace.web.screen.setup.SeatsPage;
 import benchpace.web.screen.setup.SetupPage;
@@ -143,11 +147,18 @@ public final class SetupPages {
         access.instructor(ctx);
         ClassBoard board = AskedClass.of(ctx, boards);
         LiveClass live = board.live();
-        boolean choice = live.plan().candles().size() > 1;
-        List<CardsPage.Card> cards = live.seats().stream().filter(seat -> !seat.hasLeft()).map(seat ->
-                new CardsPage.Card(seat.number().value(), seat.name(), !choice ? "" : seat.candle()
-                        .flatMap(live.plan()::candle).orElse(live.plan().candles().get(0)).name())).toList();
+        List<CardsPage.Card> cards = live.seats().stream().filter(seat -> !seat.hasLeft())
+                .map(seat -> card(seat, live.plan())).toList();
         Pages.html(ctx, screens.cards(new CardsPage(shell("Place cards, " + live.name(), "cards", List.of()),
                 board.id(), live.name(), cards)));
+    }
+
+    private static CardsPage.Card card(Seat seat, Plan plan) {
+        Optional<Candle> candle = seat.candle().flatMap(plan::candle)
+                .or(() -> plan.candles().stream().findFirst());
+        boolean choice = plan.candles().size() > 1;
+        return new CardsPage.Card(seat.number().value(), seat.name(),
+                candle.filter(c -> choice).map(Candle::name).orElse(""),
+                candle.map(c -> Drawing.of(Picture.FLAME, c.vessel())).orElse(Drawing.of(Picture.FLAME)));
     }
 }

@@ -8,6 +8,7 @@ import benchpace.plan.ActivityId;
 import benchpace.plan.ActivityKind;
 import benchpace.plan.Numbering;
 import benchpace.plan.Opening;
+import benchpace.plan.Picture;
 import benchpace.plan.Plan;
 import benchpace.plan.PlanId;
 import benchpace.plan.SeatNumber;
@@ -94,8 +95,9 @@ public final class AnyEvent {
     private static Arbitrary<Step> step(String id, StepKind kind) {
         return Combinators.combine(filled(60), Arbitraries.of(Opening.values()),
                 length(1, Duration.ofHours(8)), length(0, Duration.ofHours(2)), text(0, 400), text(0, 400),
-                text(0, 200)).as((name, opening, planned, allowance, say, caution, wall) ->
-                        new Step(new StepId(id), name, kind, opening, planned, allowance, say, caution, wall));
+                text(0, 200), Arbitraries.of(Picture.values()).optional())
+                .as((name, opening, planned, allowance, say, caution, wall, picture) -> new Step(new StepId(id), name,
+                        kind, opening, planned, allowance, say, caution, wall, picture, Optional.empty()));
     }
 
     private static Arbitrary<List<Activity>> activities() {

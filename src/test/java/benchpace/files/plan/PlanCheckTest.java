@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.files.Json;
 import benchpace.files.roster.Demo;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -41,6 +42,15 @@ class PlanCheckTest {
         assertThat(err.toString()).isEqualTo(file + ": /seats: must be 1 to 60, not 99\n"
                 + file + ": /tabel: is not a field here; did you mean \"table\"?\n");
         assertThat(out.toString()).isEmpty();
+    }
+
+    @Test void a_picture_that_is_none_is_told_with_the_one_that_was_meant() throws IOException {
+        ObjectNode plan = PlanFile.write(Demo.eveningPlan());
+        ((ObjectNode) plan.at("/steps/2")).put("picture", "wik");
+
+        assertThat(check("-", Json.text(plan))).isEqualTo(2);
+        assertThat(err.toString()).startsWith("standard input: /steps/2/picture: must be one of \"welcome\", \"talk\"")
+                .contains("not \"wik\"; did you mean \"wick\"?").hasLineCount(1);
     }
 
     @Test void text_that_is_no_json_is_told_of_by_line() throws IOException {

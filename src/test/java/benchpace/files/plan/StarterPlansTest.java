@@ -55,6 +55,13 @@ class StarterPlansTest {
                 assertThat(PlanFile.read(PlanFile.write(plan)).ifSound()).contains(plan));
     }
 
+    @Test void each_of_their_steps_names_its_picture_and_no_two_of_a_plan_show_the_same() {
+        assertThat(all()).allSatisfy(plan -> {
+            assertThat(plan.steps()).allMatch(step -> step.picture().isPresent());
+            assertThat(plan.steps()).extracting(Step::drawn).doesNotHaveDuplicates();
+        });
+    }
+
     @Test void they_are_for_tables_of_every_size() {
         assertThat(all()).extracting(Plan::usualSeats).contains(6, 8, 10, 12, 24, 40);
         assertThat(StarterPlans.candles()).extracting(Candle::name).doesNotHaveDuplicates().hasSizeGreaterThan(8);

@@ -11,6 +11,7 @@ import benchpace.units.UnitChoice;
 import benchpace.web.screen.data.BackupCard;
 import benchpace.web.screen.data.DataPage;
 import benchpace.web.screen.devices.DevicesPage;
+import benchpace.web.screen.drawing.DrawingSheet;
 import benchpace.web.screen.guest.GuestPage;
 import benchpace.web.screen.instructor.GuessLine;
 import benchpace.web.screen.plans.EditPage;
@@ -108,6 +109,7 @@ public final class ScreenGallery {
             shots.add(new Shot("lying-" + name, wall, 1920, 1080, ""));
             shots.add(new Shot("onend-" + name, wall, 1080, 1920, ""));
         });
+        shots.add(new Shot("drawings", DrawingSheet.page(), 1280, 2000, ""));
         ClassView wicks = Evenings.wicks().view(19.5);
         String page = screens.page(ScreenKind.INSTRUCTOR, wicks, lead);
         for (int seat : new int[] {1, 4, 8}) {

@@ -20,6 +20,8 @@ import java.util.List;
 public final class EditFields {
     /** Chosen for a wax whose numbers are typed in. */
     public static final String OWN_WAX = "_own";
+    /** Beside its choice stands what is chosen, drawn. */
+    public static final String PICTURE = "picture";
     private static final String SERVED = "kind=hands-on|pour|finish";
     private static final String MEASURED_WAX = "_wax=" + OWN_WAX;
 
@@ -62,6 +64,7 @@ public final class EditFields {
                     .hint("How far over its length it may go before the board speaks up."),
             text("say", "What to say", 400).hint("One or two sentences to say aloud."),
             text("wall", "What the wall shows", 200),
+            choice(PICTURE, "Picture", PictureChoice.choices()),
             text("caution", "Caution", 400).hint("What could hurt in this step."),
             flag("_stations", "Seats wait for a turn").when(SERVED).alsoOf("stations")
                     .hint("Where one melter tap, or two scales, cannot serve all seats at once."),

@@ -10,6 +10,7 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.PathIterator;
 import java.awt.geom.Rectangle2D;
+import java.io.IOException;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -19,9 +20,11 @@ import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 import org.xml.sax.InputSource;
+import org.xml.sax.SAXException;
 
 /** A drawing as its template makes it, with the marks it is made of: strokes as broad as they are drawn. */
 final class Drawn {
@@ -38,14 +41,21 @@ final class Drawn {
         this.svg = svg;
     }
 
-    static Drawn of(Drawing drawing) throws Exception {
+    static Drawn of(Drawing drawing) {
         StringOutput output = new StringOutput();
         ENGINE.render("drawing/picture.jte", drawing, output);
         Drawn drawn = new Drawn(output.toString());
-        Element root = DocumentBuilderFactory.newInstance().newDocumentBuilder()
-                .parse(new InputSource(new StringReader(drawn.svg))).getDocumentElement();
-        drawn.read(root, new AffineTransform());
+        drawn.read(tree(drawn.svg), new AffineTransform());
         return drawn;
+    }
+
+    private static Element tree(String svg) {
+        try {
+            return DocumentBuilderFactory.newInstance().newDocumentBuilder()
+                    .parse(new InputSource(new StringReader(svg))).getDocumentElement();
+        } catch (ParserConfigurationException | SAXException | IOException e) {
+            throw new AssertionError(svg, e);
+        }
     }
 
     static String template(Picture picture) {
