@@ -2,7 +2,6 @@ package benchpace.web.screen.instructor;
 
 import benchpace.board.view.ClassView;
 import benchpace.board.view.ClassView.NowView;
-import benchpace.board.view.ClassView.Stage;
 import benchpace.board.view.ClassView.StepView;
 import benchpace.web.screen.drawing.Drawing;
 import benchpace.web.screen.shell.Counter;
