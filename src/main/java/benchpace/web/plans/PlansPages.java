@@ -85,7 +85,7 @@ public final class PlansPages {
         return new PlanRow(listed.id(), plan.name(), '"' + PlanJson.tag(listed) + '"', plan.about(),
                 PlanWords.what(plan), PlanWords.used(use.lastRan(), use.next(), times, now),
                 listed.saved().map(version -> saved(version, viewer, now)).orElse(""),
-                Drawing.of(Picture.SETTING));
+                Drawing.of(Picture.SETTING, plan));
     }
 
     private String saved(SavedPlans.Version version, Viewer viewer, Instant now) {

@@ -174,13 +174,13 @@ public final class Screens {
         LessonPanel taught = LessonPanel.of(lesson, plan, times);
         try {
             return templates.renderParts("report/page.jte", Map.of("page", ReportPage.of(report, taught, viewer, times),
-                    "guests", guests, "studio", studio.get()));
+                    "guests", guests, "studio", rooms.apply(report.view().place())));
         } catch (RuntimeException | StackOverflowError e) { // figures that cannot be told leave the record
             if (faults.isNew(report.view().id() + " report", e)) {
                 LOG.log(Level.ERROR, "class " + report.view().id() + " cannot be looked back on as a whole", e);
             }
             return templates.renderParts("report/page.jte", Map.of("page", ReportPage.of(report.bare(), taught, viewer,
-                    times), "guests", guests, "studio", studio.get()));
+                    times), "guests", guests, "studio", rooms.apply(report.view().place())));
         }
     }
 

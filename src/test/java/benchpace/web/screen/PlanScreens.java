@@ -37,7 +37,7 @@ final class PlanScreens {
     private static PlanRow row(Plan plan, String saved) {
         return new PlanRow(plan.id().value(), plan.name(), "\"3\"", plan.about(), PlanWords.what(plan),
                 PlanWords.used(Optional.of(LAST), Optional.of(Evening.at(300)), TIMES, NOW), saved,
-                Drawing.of(Picture.SETTING));
+                Drawing.of(Picture.SETTING, plan));
     }
 
     static PlansPage list(Viewer viewer) {

@@ -29,16 +29,17 @@ public record WaitCard(String id, String name, String kind, Drawing drawing, Str
 
     static List<WaitCard> all(ClassView view, Times times) {
         boolean closed = view.stage() == ClassView.Stage.CLOSED;
-        return view.waiting().activities().stream().map(a -> of(a, view.now(), closed, times)).toList();
+        return view.waiting().activities().stream().map(a -> of(a, view, closed, times)).toList();
     }
 
-    private static WaitCard of(ActivityView a, Instant now, boolean closed, Times times) {
+    private static WaitCard of(ActivityView a, ClassView view, boolean closed, Times times) {
+        Instant now = view.now();
         boolean underWay = !a.now().isEmpty();
         Optional<Instant> begins = a.next().map(w -> w.at()).or(a::expected);
         boolean movable = !closed && !a.open() && begins.isPresent();
         Instant next = begins.orElse(now);
         String end = closed ? "" : a.open() ? "close-activity" : underWay && !a.skipped() ? "skip-activity" : "";
-        return new WaitCard(a.id(), a.name(), Words.of(a.kind()), Drawing.of(a.kind().picture()),
+        return new WaitCard(a.id(), a.name(), Words.of(a.kind()), Drawing.of(a.kind(), view),
                 a.wholeClass() ? "whole class" : a.places() == 1 ? "1 place" : a.places() + " places", a.where(),
                 a.caution(), a.cue(), lines(a, times), a.open(), a.skipped(), !closed && !a.open(), end,
                 movable && !next.minus(STEP).isBefore(now) ? next.minus(STEP).toString() : "",
