@@ -41,14 +41,15 @@ class WallLettersTest {
     private static final int USUAL = 75;
     /** Read from afar first. */
     private static final String FIRST = ".told__heading, .told__sentence, .told__progress > span, .told__caution b, "
-            + ".told__count, .wall__clock, .ready__heading, .call:first-child .call__what";
+            + ".told__count, .wall__clock, .ready__heading, .call:first-child .call__what, "
+            + ".between__heading, .between__next";
 
     /** Each text that is seen: its words, height of its capitals in pixels, whether it is read first, its ink's box. */
     private static final String TEXTS = """
             first => {
               const capitals = { 'Young Serif': .75, 'Atkinson Hyperlegible Next': .668 };
               const texts = [];
-              const walker = document.createTreeWalker(document.querySelector('.wall'), NodeFilter.SHOW_TEXT);
+              const walker = document.createTreeWalker(document.querySelector('main'), NodeFilter.SHOW_TEXT);
               for (let node = walker.nextNode(); node; node = walker.nextNode()) {
                 const of = node.parentElement;
                 const style = getComputedStyle(of);
@@ -63,7 +64,7 @@ class WallLettersTest {
                 const drawn = of.ownerSVGElement ? of.getScreenCTM().a : 1;
                 texts.push({ words: node.textContent.trim(),
                   capitals: parseFloat(style.fontSize) * drawn * capitals[face],
-                  first: of.closest(first) !== null, area: of.closest('.wall > *').className,
+                  first: of.closest(first) !== null, area: of.closest('main > *').className,
                   boxes: boxes.map(b => ({ left: b.left, right: b.right, top: b.top + b.height * .24,
                     bottom: b.bottom - b.height * .1 })) });
               }
@@ -74,7 +75,7 @@ class WallLettersTest {
     private static final String FAULTS = """
             texts => {
               const faults = [];
-              const areas = Object.fromEntries([...document.querySelectorAll('.wall > *')].map(e => [e.className,
+              const areas = Object.fromEntries([...document.querySelectorAll('main > *')].map(e => [e.className,
                 e.getBoundingClientRect()]));
               const outside = (a, b) => a.left < b.left - 2 || a.right > b.right + 2 || a.top < b.top - 2
                 || a.bottom > b.bottom + 2;
@@ -92,7 +93,7 @@ class WallLettersTest {
                   }
                 });
               });
-              for (const e of document.querySelectorAll('.wall, .wall *')) {
+              for (const e of document.querySelectorAll('main, main *')) {
                 if (e.ownerSVGElement || getComputedStyle(e).overflow === 'visible') continue;
                 if (e.scrollWidth > e.clientWidth + 1 || e.scrollHeight > e.clientHeight + 1) {
                   if (e.clientWidth > 1) faults.push('cut: ' + e.className);

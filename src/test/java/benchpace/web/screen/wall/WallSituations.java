@@ -11,6 +11,8 @@ import benchpace.plan.Studio;
 import benchpace.web.screen.Evening;
 import benchpace.web.screen.Evenings;
 import benchpace.web.screen.Screens;
+import benchpace.web.screen.between.BetweenPage;
+import benchpace.web.screen.shell.Following;
 import benchpace.web.screen.shell.ScreenKind;
 import benchpace.web.screen.shell.Viewer;
 import java.util.ArrayList;
@@ -35,6 +37,14 @@ public final class WallSituations {
         views().forEach((name, view) -> pages.put(name, page(view, STUDIO)));
         pages.put("long-studio", page(pouring(longest()).view(8), LONG_STUDIO));
         pages.put("no-studio", page(Evenings.wicks().view(19.5), Studio.NONE));
+        Following wall = Following.NOTHING;
+        Screens screens = new Screens(() -> STUDIO);
+        BetweenPage.Told next = new BetweenPage.Told("Evening pour", Evening.START);
+        BetweenPage.Told over = new BetweenPage.Told("Table of six", Evening.START.minusSeconds(86_400));
+        pages.put("between", screens.between(BetweenPage.of(ScreenKind.WALL, Viewer.GUEST, wall, Optional.of(next),
+                Optional.empty(), Evening.START.minusSeconds(4_000), Evening.ZONE)));
+        pages.put("between-over", screens.between(BetweenPage.of(ScreenKind.WALL, Viewer.GUEST, wall, Optional.of(next),
+                Optional.of(over), Evening.START.minusSeconds(80_000), Evening.ZONE)));
         return pages;
     }
 
