@@ -125,6 +125,7 @@ function countDown(element, at) {
     case 'in': return `in ${said}`;
     case 'try': return `try in ${said}`;
     case 'tried': return `can be tried in ${said}`;
+    case 'sentence': return `Can be tried in ${said}`;
     case 'start': return `We begin in ${said}`;
     case 'mute': return '';
     default: return said;

@@ -59,7 +59,7 @@ final class PageReading {
         }
         if (!page.startsWith("sheet") && !page.startsWith("phone")) {
             for (String words : telling.aloud(html)) {
-                telling.each("can be tried in ((?:\\d+ h ?)?(?:\\d+ min)?)", words, m -> telling.tell(
+                telling.each("[cC]an be tried in ((?:\\d+ h ?)?(?:\\d+ min)?)", words, m -> telling.tell(
                         "minutes until the first candle can be tried", Telling.minutes(m.group(1).strip()), page));
             }
         }

@@ -40,6 +40,7 @@ final class ReadAloud {
             case "in" -> "in " + said;
             case "try" -> "try in " + said;
             case "tried" -> "can be tried in " + said;
+            case "sentence" -> "Can be tried in " + said;
             case "start" -> "We begin in " + said;
             case "mute" -> "";
             default -> said;

@@ -31,16 +31,12 @@ public record HelpList(List<HelpCard> cards, String more, List<Integer> rest, St
         String more = rest.isEmpty() ? ""
                 : "and " + rest.size() + " more" + (rest.size() > NAMED_SEATS ? ", first:" : ":");
         boolean quietStage = view.stage() == ClassView.Stage.BEFORE || view.stage() == ClassView.Stage.CLOSED;
-        return new HelpList(cards, more, named, quietStage ? "" : CalmWords.of(view), Drawing.of(present(view)),
+        return new HelpList(cards, more, named, quietStage ? "" : CalmWords.of(view), drawing(view),
                 all.stream().filter(card -> card.mark().equals("behind")).map(card -> String.valueOf(card.seat()))
                         .collect(Collectors.joining(" ")));
     }
 
-    private static Picture present(ClassView view) {
-        return switch (view.stage()) {
-            case BEFORE -> Picture.TABLE;
-            case CLOSED -> Picture.TIDY;
-            default -> view.present().step().map(ClassView.StepView::picture).orElse(Picture.TABLE);
-        };
+    private static Drawing drawing(ClassView view) {
+        return Drawing.present(view).orElseGet(() -> Drawing.of(Picture.TABLE));
     }
 }

@@ -126,7 +126,7 @@ public record NowPanel(String at, String planned, String heading, Optional<Count
 
     private static Optional<Counter> ready(ClassView view) {
         return WallMain.waits(view) ? view.cure().range().filter(r -> r.phase(view.now()) == Phase.BEFORE)
-                .map(Counter::tried) : Optional.empty();
+                .map(Counter::triedAlone) : Optional.empty();
     }
 
     private static Optional<Counter> quiet(ClassView view, Times times) {

@@ -2,6 +2,7 @@ package benchpace.web.screen.shell;
 
 import benchpace.board.cooling.SaidRange;
 import benchpace.words.CureWords;
+import benchpace.words.Phrases;
 import benchpace.words.Times;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -13,7 +14,8 @@ import java.time.temporal.ChronoUnit;
  * @param up    counts up from {@code at} rather than down to it
  * @param at    RFC 3339
  * @param style how the minutes are put: {@code bare} "12 min", {@code in} "in 12 min", {@code try} "try in 12 min",
- *              {@code tried} "can be tried in 12 min", {@code start} "We begin in 12 min", {@code mute} nothing;
+ *              {@code tried} "can be tried in 12 min", {@code sentence} the same with a capital, {@code start}
+ *              "We begin in 12 min", {@code mute} nothing;
  *              {@code silent} like {@code bare}, but nothing in the first minute; {@code open} "open 12 min"
  * @param after what it says from {@code at} on
  * @param until RFC 3339, from then on it says {@code past}; the same as {@code at} if there is no such stretch
@@ -54,6 +56,11 @@ public record Counter(boolean up, String at, String style, String after, String 
     /** Minutes to the beginning of its range, and what is to be done from then on. */
     public static Counter tried(SaidRange range) {
         return ready(range, "tried", CureWords.MAY_BE_NOW, CureWords.TRY_IT);
+    }
+
+    /** The same where it stands as a sentence of its own. */
+    public static Counter triedAlone(SaidRange range) {
+        return ready(range, "sentence", Phrases.sentence(CureWords.MAY_BE_NOW), Phrases.sentence(CureWords.TRY_IT));
     }
 
     public static String iso(Instant at) {
