@@ -9,6 +9,7 @@ import * as leftOver from './offline/left-over.js';
 import { forget } from './offline/shell.js';
 import * as next from './start/next.js';
 import * as stored from './stored.js';
+import * as studio from './studio/card.js';
 import { onSubmit, say } from './submit.js';
 import * as watch from './watch.js';
 
@@ -88,4 +89,5 @@ document.getElementById('plan')?.addEventListener('change', (event) => {
 clockChoice.start(() => location.reload());
 
 next.start();
+studio.start();
 if (document.querySelector('[data-clock], #next')) clock.start();

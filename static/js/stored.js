@@ -9,6 +9,7 @@ export const KEYS = {
   chime: 'benchpace.chime',
   shake: 'benchpace.shake',
   sound: 'benchpace.sound',
+  studio: 'benchpace.studio',
 };
 /** Before all taps of all classes. */
 const TAPS = 'benchpace.tap.';

@@ -10,6 +10,8 @@ const PAGES = 'benchpace-pages';
 const KEPT = /^\/(table|helper|classes\/[^/.]+\/(instructor|helper))$/;
 const PAIRINGS = new Set(['/api/pair', '/api/unpair']);
 const PATIENCE_MS = 8_000;
+/** The studio's colour, as it was when the board was there last: no page waits for it. */
+const COLOURS = '/studio.css';
 
 /** The page that was asked for last came from here: its files are not waited for one after the other. */
 let away = false;
@@ -33,6 +35,7 @@ self.addEventListener('fetch', (event) => {
   if (request.method !== 'GET') return;
   if (request.mode === 'navigate' && KEPT.test(pathname)) event.respondWith(page(request, pathname));
   else if (FILES.includes(pathname)) event.respondWith(file(request, pathname));
+  else if (pathname === COLOURS) event.respondWith(colours(request));
 });
 
 self.addEventListener('message', (event) => {
@@ -69,6 +72,20 @@ async function file(request, path) {
     return await inTime(fetch(request));
   } catch {
     return await (await caches.open(SHELL)).match(path) ?? Response.error();
+  }
+}
+
+/** @param {Request} request */
+async function colours(request) {
+  const shell = await caches.open(SHELL);
+  const kept = async () => await shell.match(COLOURS) ?? new Response('', { headers: { 'Content-Type': 'text/css' } });
+  if (away) return kept();
+  try {
+    const answer = await inTime(fetch(request));
+    if (answer.status === 200) await shell.put(COLOURS, answer.clone());
+    return answer;
+  } catch {
+    return kept();
   }
 }
 

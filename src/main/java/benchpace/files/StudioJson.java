@@ -3,8 +3,10 @@ package benchpace.files;
 import benchpace.plan.Studio;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.function.Consumer;
 import java.util.regex.Pattern;
 
@@ -19,6 +21,11 @@ public final class StudioJson {
     public static ObjectNode write(Studio studio) {
         return Json.object().put("name", studio.name()).put("place", studio.place())
                 .put("colour", studio.colour().orElse(""));
+    }
+
+    /** Names what is said, so that a change tells what it was meant for. */
+    public static String tag(Studio studio) {
+        return UUID.nameUUIDFromBytes(Json.text(write(studio)).getBytes(StandardCharsets.UTF_8)).toString();
     }
 
     /** @throws BadField in one sentence if that is none; nothing else is thrown */

@@ -66,6 +66,7 @@ import benchpace.web.shelf.ShelfPages;
 import benchpace.web.stream.StreamLimits;
 import benchpace.web.stream.Streams;
 import benchpace.web.studio.StudioApi;
+import benchpace.web.studio.StudioPages;
 import benchpace.web.studio.StudioSheet;
 import benchpace.web.style.StylePages;
 import benchpace.words.ClockWords;
@@ -187,6 +188,7 @@ public final class Server implements AutoCloseable {
             new EditAnswers(boards.lessons(), units, prep, access, screens).routes(routes);
             new StudioSheet(studio).routes(routes);
             new StudioApi(studio, access).routes(routes);
+            new StudioPages(studio, access, screens).routes(routes);
             new GuestPages(boards, codes, access, screens, clock, () -> reachable.apply(port())).routes(routes);
             new StylePages(access, screens, zone).routes(routes);
             Webjars.routes(routes);

@@ -11,8 +11,13 @@ import java.util.Set;
 public final class StudioWords {
     private StudioWords() { }
 
-    /** "By day it is a little darker, so that words in it can be read; by night it is as you chose it." */
-    public static String kept(Srgb chosen) {
+    /** @param chosen nothing where the usual one will do */
+    public static String kept(Optional<Srgb> chosen) {
+        return chosen.map(StudioWords::kept).orElse("No colour of your own: the screens keep our green.");
+    }
+
+    /** "By day it is darker, so that words in it can be read; by night it is shown as you chose it." */
+    private static String kept(Srgb chosen) {
         boolean day = Lead.of(chosen, Light.DAY).lead().equals(chosen);
         boolean night = Lead.of(chosen, Light.NIGHT).lead().equals(chosen);
         if (day && night) {

@@ -63,9 +63,14 @@ public final class GuestPages {
     }
 
     public void routes(RoutesConfig routes) {
-        Reads.route(routes, "/g/{code}", ctx -> Pages.html(ctx, screens.guest(page(place(ctx), ctx))));
+        Reads.route(routes, "/g/{code}", this::look);
         routes.post("/g/{code}/done", this::done);
         Reads.route(routes, "/classes/{id}/guest-codes", this::sheet);
+    }
+
+    private void look(Context ctx) {
+        GuestCodes.Place place = place(ctx);
+        Pages.html(ctx, screens.guest(page(place, ctx), board(place).live().plan().place()));
     }
 
     private GuestCodes.Place place(Context ctx) {
@@ -145,6 +150,6 @@ public final class GuestPages {
             String url = reachable.get() + "g/" + bySeat.get(seat.seat());
             return new CodeSheet.Card(seat.seat(), new StartView.Link(url, QrCode.modules(url)));
         }).toList();
-        Pages.html(ctx, screens.codes(new CodeSheet(view.name(), view.id(), view.guestsMayTell(), cards)));
+        Pages.html(ctx, screens.codes(new CodeSheet(view.name(), view.id(), view.guestsMayTell(), cards), view.place()));
     }
 }

@@ -50,6 +50,7 @@ import benchpace.web.screen.shell.Shell;
 import benchpace.web.screen.shell.Viewer;
 import benchpace.web.screen.start.ClockLine;
 import benchpace.web.screen.start.StartView;
+import benchpace.web.screen.studio.StudioPage;
 import benchpace.web.screen.style.StyleGiven;
 import benchpace.web.screen.wait.WaitPage;
 import benchpace.web.screen.wall.WallPage;
@@ -57,8 +58,8 @@ import benchpace.words.ShelfTag;
 import benchpace.words.Times;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
-import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
+import java.lang.System.Logger;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
@@ -191,7 +192,7 @@ public final class Screens {
 
     /** The day before, of a class or a plan. */
     public String prep(PrepGiven given) {
-        return paper("prep/page.jte", PrepPage.of(given, partsOf(given)));
+        return paper("prep/page.jte", PrepPage.of(given, partsOf(given)), given.occasion().plan().place());
     }
 
     /** Its live parts: name of the event to the HTML that replaces the inside of the part. */
@@ -212,6 +213,16 @@ public final class Screens {
 
     public String start(StartView view) {
         return templates.renderParts("start/page.jte", Map.of("view", view, "studio", studio.get()));
+    }
+
+    /** Where it is said whose room it is. */
+    public String studio(StudioPage page) {
+        return render("studio/page.jte", page);
+    }
+
+    /** Whose room a class is in. @param place where it is held; empty for what is of no class */
+    public Studio studioAt(String place) {
+        return rooms.apply(place);
     }
 
     /** All plans. */
@@ -283,7 +294,12 @@ public final class Screens {
 
     /** The page behind the code at a seat. */
     public String guest(GuestPage page) {
-        return templates.renderParts("guest/page.jte", Map.of("page", page, "studio", studio.get()));
+        return guest(page, "");
+    }
+
+    /** The same in a room. @param place where the class is held */
+    public String guest(GuestPage page, String place) {
+        return templates.renderParts("guest/page.jte", Map.of("page", page, "studio", rooms.apply(place)));
     }
 
     /** How a class is set up. */
@@ -303,7 +319,12 @@ public final class Screens {
 
     /** The codes of all seats, to be printed. */
     public String codes(CodeSheet sheet) {
-        return templates.renderParts("guest/codes.jte", Map.of("sheet", sheet, "studio", studio.get()));
+        return codes(sheet, "");
+    }
+
+    /** The same in a room. @param place where the class is held */
+    public String codes(CodeSheet sheet, String place) {
+        return templates.renderParts("guest/codes.jte", Map.of("sheet", sheet, "studio", rooms.apply(place)));
     }
 
     /** What is shown at an address that follows the running class while there is none. */
@@ -339,7 +360,11 @@ public final class Screens {
 
     /** A page that is printed, too: paper says whose it is. */
     private String paper(String template, Object page) {
-        return templates.renderParts(template, Map.of("page", page, "studio", studio.get()));
+        return paper(template, page, "");
+    }
+
+    private String paper(String template, Object page, String place) {
+        return templates.renderParts(template, Map.of("page", page, "studio", rooms.apply(place)));
     }
 
     private String render(String template, Object of) {

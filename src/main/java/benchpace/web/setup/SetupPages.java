@@ -149,8 +149,8 @@ public final class SetupPages {
         LiveClass live = board.live();
         List<CardsPage.Card> cards = live.seats().stream().filter(seat -> !seat.hasLeft())
                 .map(seat -> card(seat, live.plan())).toList();
-        Pages.html(ctx, screens.cards(new CardsPage(shell("Place cards, " + live.name(), "cards", List.of()),
-                board.id(), live.name(), cards)));
+        Pages.html(ctx, screens.cards(new CardsPage(shell("Place cards, " + live.name(), "cards", List.of())
+                .at(screens.studioAt(live.plan().place())), board.id(), live.name(), cards)));
     }
 
     private static CardsPage.Card card(Seat seat, Plan plan) {

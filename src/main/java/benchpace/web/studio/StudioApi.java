@@ -2,11 +2,8 @@ package benchpace.web.studio;
 
 import benchpace.board.StudioBoard;
 import benchpace.files.Finding;
-import benchpace.files.Json;
 import benchpace.files.StudioJson;
 import benchpace.plan.Studio;
-import benchpace.plan.colour.Lead;
-import benchpace.plan.colour.Light;
 import benchpace.plan.colour.Srgb;
 import benchpace.web.pairing.Access;
 import benchpace.web.request.Bodies;
@@ -14,16 +11,15 @@ import benchpace.web.request.IfMatch;
 import benchpace.web.request.Problem;
 import benchpace.web.request.Reads;
 import benchpace.web.request.Refused;
+import benchpace.web.screen.studio.ColourLook;
 import benchpace.words.StudioWords;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.UUID;
 
 /**
  * The JSON interface to whose room it is. Who changes it says in {@code If-Match} what they looked at; how it was
@@ -47,7 +43,7 @@ public final class StudioApi {
     private void read(Context ctx) {
         access.paired(ctx);
         Studio now = studio.now();
-        ctx.header("ETag", tag(now));
+        ctx.header("ETag", quoted(now));
         Bodies.send(ctx, 200, StudioJson.write(now));
     }
 
@@ -57,45 +53,23 @@ public final class StudioApi {
         List<Finding> problems = new ArrayList<>();
         Studio wanted = StudioJson.read(Bodies.object(ctx), problems::add)
                 .orElseThrow(() -> new Refused(Problem.badFields(problems)));
-        Optional<Studio> before = studio.change(wanted, now -> looked.matches(unquoted(tag(now))));
-        ctx.header("ETag", tag(studio.now()));
+        Optional<Studio> before = studio.change(wanted, now -> looked.matches(StudioJson.tag(now)));
+        ctx.header("ETag", quoted(studio.now()));
         ObjectNode told = StudioJson.write(wanted);
         told.set("before", StudioJson.write(before.orElseThrow(() ->
                 new Refused(Problem.of(StudioWords.changedMeanwhile())))));
         Bodies.send(ctx, 200, told);
     }
 
-    /** GET {@code ?of=%231f4d43}: how a colour is shown, before anybody chooses it. */
+    /** GET {@code ?of=%231f4d43}: how a colour is shown before anybody chooses it; empty for none of one's own. */
     private void colour(Context ctx) {
         access.instructor(ctx);
-        Srgb chosen = StudioJson.colour(Objects.requireNonNullElse(ctx.queryParam("of"), ""))
-                .filter(colour -> !colour.isEmpty()).map(Srgb::of)
+        String typed = StudioJson.colour(Objects.requireNonNullElse(ctx.queryParam("of"), ""))
                 .orElseThrow(() -> new Refused(Problem.unprocessable("\"of\" must be a colour, like #1f4d43.")));
-        Bodies.send(ctx, 200, look(chosen));
+        Bodies.send(ctx, 200, ColourLook.of(Optional.of(typed).filter(colour -> !colour.isEmpty()).map(Srgb::of)));
     }
 
-    static ObjectNode look(Srgb chosen) {
-        ObjectNode look = Json.object().put("colour", chosen.hex());
-        look.set("day", inLight(chosen, Light.DAY));
-        look.set("night", inLight(chosen, Light.NIGHT));
-        look.put("told", StudioWords.kept(chosen));
-        StudioWords.apart(chosen).ifPresent(apart -> look.put("apart", apart));
-        return look;
-    }
-
-    private static ObjectNode inLight(Srgb chosen, Light light) {
-        Lead lead = Lead.of(chosen, light);
-        return Json.object().put("paper", light.paper().hex()).put("card", light.card().hex())
-                .put("ink", light.ink().hex()).put("lead", lead.lead().hex()).put("onLead", lead.onLead().hex());
-    }
-
-    /** Names what is said just now, in its quotation marks. */
-    static String tag(Studio studio) {
-        return '"' + UUID.nameUUIDFromBytes(Json.text(StudioJson.write(studio)).getBytes(StandardCharsets.UTF_8))
-                .toString() + '"';
-    }
-
-    private static String unquoted(String tag) {
-        return tag.substring(1, tag.length() - 1);
+    private static String quoted(Studio studio) {
+        return '"' + StudioJson.tag(studio) + '"';
     }
 }

@@ -116,9 +116,10 @@ class StudioOverTheNetworkTest extends OneEvening {
                 "by night it is shown as you chose it");
         assertThat(look.get("night").get("lead").textValue()).isEqualTo("#ffd400");
         assertThat(look.has("apart")).isFalse();
+        assertThat(board.get("/api/studio/colour?of=", board.instructor()).ok().text("told")).contains("our green");
         assertThat(board.get("/api/studio/colour?of=8c2614", board.instructor()).ok().text("apart"))
                 .contains("behind");
-        for (String odd : List.of("", "?of=", "?of=red", "?of=%23ffd40")) {
+        for (String odd : List.of("?of=red", "?of=%23ffd40")) {
             board.get("/api/studio/colour" + odd, board.instructor()).problem(422, "bad-value");
         }
     }

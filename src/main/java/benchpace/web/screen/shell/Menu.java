@@ -52,6 +52,7 @@ public record Menu(List<Entry> screens, List<Entry> further, List<Entry> dialogs
         further.add(new Entry("Pickup shelf", "candles left for later", "/shelf", false, false));
         if (instructor) {
             further.add(new Entry("History", "past classes, and what they show together", "/history", false, false));
+            further.add(new Entry("Studio", "its name, place and colour", "/studio", false, false));
             further.add(new Entry("Devices", "who is let in, and signing out", "/devices", false, false));
         }
         further.add(new Entry("Start", "all classes, and who joins", "/", false, false));

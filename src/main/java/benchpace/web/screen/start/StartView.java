@@ -226,7 +226,7 @@ public record StartView(Optional<Role> role, String initials, List<ClassRow> cla
     }
 
     public Shell shell() {
-        return new Shell("Classes", "start", List.of(), "", now.toInstant().toString(), now.getZone().getId(),
+        return new Shell("Classes", "start", List.of("studio"), "", now.toInstant().toString(), now.getZone().getId(),
                 role.orElse(Role.GUEST).token(), initials);
     }
 
