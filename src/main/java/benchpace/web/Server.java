@@ -159,7 +159,7 @@ public final class Server implements AutoCloseable {
             new PlansApi(plans, boards, access, clock, zone).routes(routes);
             new PlansPages(plans, boards, access, screens, clock, zone).routes(routes);
             new ClassesApi(boards, playbacks, access, streams).routes(routes);
-            new SetupApi(boards, plans, shelf, access, zone).routes(routes);
+            new SetupApi(boards, plans, shelf, studio, access, zone).routes(routes);
             new SetupPages(boards, plans, access, screens, zone).routes(routes);
             new GuestsApi(boards, access).routes(routes);
             new ClockApi(boards, access).routes(routes);
@@ -179,7 +179,7 @@ public final class Server implements AutoCloseable {
             new ReportFiles(boards, shelf, access).routes(routes);
             new HistoryPages(history, access, screens, zone).routes(routes);
             new TicksApi(boards, prep, access).routes(routes);
-            new PrepApi(boards, prep, plans, access).routes(routes);
+            new PrepApi(boards, prep, plans, studio, access).routes(routes);
             new PrepPages(boards, prep, plans, access, streams, screens, clock, zone).routes(routes);
             boards.lessons().ifPresent(l -> new CurePages(plans, l, access, screens, zone).routes(routes));
             new LearnedPages(boards, plans, access, screens, zone).routes(routes);

@@ -329,7 +329,8 @@ public final class TestBoard implements AutoCloseable {
 
     /** Eight seats of the demo's evening plan; seats 1 and 2 are called Ida and Tomasz. */
     public String evening() {
-        return create("{\"planId\":\"evening-pour\",\"seats\":8,\"name\":\"Thursday\",\"names\":[\"Ida\",\"Tomasz\"]}");
+        return create("{\"planId\":\"evening-pour\",\"seats\":8,\"name\":\"Thursday\",\"names\":[\"Ida\",\"Tomasz\"],"
+                + "\"place\":\"The Tallow Loft, Quay Lane, Marrowby\"}");
     }
 
     public String create(String body) {

@@ -9,8 +9,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * The plans that come with the program, for different sizes, vessels and lengths, all of an invented place. They stand
- * in the folder {@code demo-data/plans}; who wants one of their own copies it.
+ * The plans that come with the program, for different sizes, vessels and lengths, held nowhere in particular: a class
+ * that is set up from one is held at the studio. They stand in the folder {@code demo-data/plans}; who wants one of
+ * their own copies it.
  */
 public final class StarterPlans {
     /** Their ids, the demo class's own first, in the order in which they are offered. */

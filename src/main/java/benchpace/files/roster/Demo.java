@@ -30,12 +30,13 @@ public final class Demo {
 
     /** The demo class's plan and two more of its kind, for other tables: the first of the starter plans. */
     public static List<Plan> plans() {
-        return StarterPlans.IDS.subList(0, 3).stream().map(StarterPlans::plan).toList();
+        return StarterPlans.IDS.subList(0, 3).stream().map(StarterPlans::plan)
+                .map(plan -> plan.orHeldAt(PLACE)).toList();
     }
 
     /** The evening class that the board opens with. */
     public static Plan eveningPlan() {
-        return StarterPlans.plan("evening-pour");
+        return StarterPlans.plan("evening-pour").orHeldAt(PLACE);
     }
 
     /** Its eight seats, some without a name. */

@@ -87,8 +87,10 @@ public final class EditAnswers {
         Bodies.send(ctx, 200, answer);
     }
 
-    private static Plan plan(Context ctx) {
+    /** One that says no place is worked out for the studio. */
+    private Plan plan(Context ctx) {
         return PlanFile.read(Bodies.object(ctx).path("plan")).ifSound()
+                .map(plan -> plan.orHeldAt(screens.studioAt("").place()))
                 .orElseThrow(() -> new Refused(Problem.unprocessable("The plan has problems: mend them first.")));
     }
 

@@ -3,6 +3,7 @@ package benchpace.web.prep;
 import benchpace.board.Boards;
 import benchpace.board.ClassBoard;
 import benchpace.board.PrepBoard;
+import benchpace.board.StudioBoard;
 import benchpace.board.plans.BookPlan;
 import benchpace.board.plans.PlanAnswer;
 import benchpace.board.plans.PlanBook;
@@ -44,12 +45,14 @@ public final class PrepApi {
     private final Boards boards;
     private final PrepBoard prep;
     private final PlanBook plans;
+    private final StudioBoard studio;
     private final Access access;
 
-    public PrepApi(Boards boards, PrepBoard prep, PlanBook plans, Access access) {
+    public PrepApi(Boards boards, PrepBoard prep, PlanBook plans, StudioBoard studio, Access access) {
         this.boards = boards;
         this.prep = prep;
         this.plans = plans;
+        this.studio = studio;
         this.access = access;
     }
 
@@ -68,7 +71,7 @@ public final class PrepApi {
 
     private void ofPlan(Context ctx) {
         access.instructor(ctx);
-        Occasion occasion = AskedOccasion.of(ctx, PrepPages.asked(ctx, plans).plan());
+        Occasion occasion = AskedOccasion.of(ctx, PrepPages.asked(ctx, plans).plan().orHeldAt(studio.now().place()));
         send(ctx, occasion, prep.setting(occasion));
     }
 

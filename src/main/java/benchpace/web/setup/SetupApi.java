@@ -5,6 +5,7 @@ import benchpace.board.Boards;
 import benchpace.board.ClassBoard;
 import benchpace.board.Deletion;
 import benchpace.board.ShelfBoard;
+import benchpace.board.StudioBoard;
 import benchpace.board.plans.PlanBook;
 import benchpace.files.Json;
 import benchpace.files.Words;
@@ -39,15 +40,18 @@ public final class SetupApi {
     private final Boards boards;
     private final PlanBook plans;
     private final ShelfBoard shelf;
+    private final StudioBoard studio;
     private final Access access;
     private final ZoneId zone;
     /** Held from looking how a class is set up until that is changed. */
     private final Object changing = new Object();
 
-    public SetupApi(Boards boards, PlanBook plans, ShelfBoard shelf, Access access, ZoneId zone) {
+    public SetupApi(Boards boards, PlanBook plans, ShelfBoard shelf, StudioBoard studio, Access access,
+                    ZoneId zone) {
         this.boards = boards;
         this.plans = plans;
         this.shelf = shelf;
+        this.studio = studio;
         this.access = access;
         this.zone = zone;
     }
@@ -62,7 +66,8 @@ public final class SetupApi {
     private void create(Context ctx) {
         access.instructor(ctx);
         JsonNode body = Bodies.object(ctx);
-        Setup setup = SetupReading.of(body, Optional.empty(), plans, zone, boards.clocks().forNew());
+        Setup setup = SetupReading.of(body, Optional.empty(), plans, studio.now().place(), zone,
+                boards.clocks().forNew());
         ClassBoard board = boards.create(setup, "instructor");
         ctx.header("Location", "/api/classes/" + board.id());
         Bodies.send(ctx, 201, told(board));
@@ -105,8 +110,8 @@ public final class SetupApi {
     }
 
     private void change(Context ctx, ClassBoard board, Viewer viewer) {
-        Setup setup = SetupReading.of(Bodies.object(ctx), Optional.of(asItStands(board.live())), plans, zone,
-                board.now());
+        Setup setup = SetupReading.of(Bodies.object(ctx), Optional.of(asItStands(board.live())), plans,
+                studio.now().place(), zone, board.now());
         Answer answer = board.submit(new Command(Command.own("setup.") + Secrets.token(), "instructor",
                 viewer.device(), board.now(), new ClassEvent.ClassSetUpAgain(setup)));
         if (answer instanceof Answer.Refused refused && !isSo(refused.reason())) {

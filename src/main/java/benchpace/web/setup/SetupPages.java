@@ -65,6 +65,11 @@ public final class SetupPages {
         Reads.route(routes, "/classes/{id}/cards", this::cards);
     }
 
+    /** Where a plan is held that does not say where. */
+    private String home() {
+        return screens.studioAt("").place();
+    }
+
     private static Shell shell(String title, String screen, List<String> sheets) {
         return new Shell(title, screen, sheets, "", "", "UTC", Role.INSTRUCTOR.token(), "");
     }
@@ -75,7 +80,7 @@ public final class SetupPages {
         access.instructor(ctx);
         String asked = Optional.ofNullable(ctx.queryParam("plan")).orElse("");
         BookPlan chosen = plans.find(asked).orElseGet(() -> plans.all().iterator().next());
-        Plan plan = chosen.plan();
+        Plan plan = chosen.plan().orHeldAt(home());
         List<Place> places = IntStream.rangeClosed(1, plan.usualSeats())
                 .mapToObj(seat -> new Place(new SeatNumber(seat), "")).toList();
         Setup setup = new Setup(plan, plan.name(), boards.clocks().board(), places);
@@ -107,7 +112,7 @@ public final class SetupPages {
         Plan plan = setup.plan();
         ObjectNode carried = Json.object();
         ObjectNode byPlan = carried.putObject("plans");
-        plans.all().forEach(known -> carry(known.plan(), byPlan.putObject(known.id())));
+        plans.all().forEach(known -> carry(known.plan().orHeldAt(home()), byPlan.putObject(known.id())));
         if (!classId.isEmpty()) {
             carry(plan, byPlan.putObject(""));
         }

@@ -42,22 +42,26 @@ final class SetupReading {
     private final JsonNode body;
     private final Optional<Setup> before;
     private final PlanBook plans;
+    private final String home;
     private final ZoneId zone;
 
-    private SetupReading(JsonNode body, Optional<Setup> before, PlanBook plans, ZoneId zone) {
+    private SetupReading(JsonNode body, Optional<Setup> before, PlanBook plans, String home, ZoneId zone) {
         this.body = body;
         this.before = before;
         this.plans = plans;
+        this.home = home;
         this.zone = zone;
     }
 
     /**
      * @param before how the class is now; empty for a new one
+     * @param home   where a plan is held that does not say where; may be empty
      * @param now    when a new one begins if it does not say
      * @throws Refused with one sentence, by the field it is about
      */
-    static Setup of(JsonNode body, Optional<Setup> before, PlanBook plans, ZoneId zone, Instant now) {
-        return new SetupReading(body, before, plans, zone).read(now);
+    static Setup of(JsonNode body, Optional<Setup> before, PlanBook plans, String home, ZoneId zone,
+                    Instant now) {
+        return new SetupReading(body, before, plans, home, zone).read(now);
     }
 
     private Setup read(Instant now) {
@@ -101,7 +105,8 @@ final class SetupReading {
             throw refused("Give either \"plan\" or \"planId\".");
         }
         if (given == null) {
-            return plans.find(planId).map(BookPlan::plan).orElseThrow(() -> refused("There is no plan \"" + planId
+            return plans.find(planId).map(BookPlan::plan).map(plan -> plan.orHeldAt(home))
+                    .orElseThrow(() -> refused("There is no plan \"" + planId
                     + "\"; there are " + plans.all().stream().map(BookPlan::id).collect(Collectors.joining(", "))
                     + "."));
         }

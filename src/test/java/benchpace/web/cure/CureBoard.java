@@ -216,7 +216,8 @@ public final class CureBoard implements AutoCloseable, InstantSource {
     }
 
     public String create(String plan) {
-        return json(post("/api/classes", Json.object().put("planId", plan), instructor())).get("id").textValue();
+        return json(post("/api/classes", Json.object().put("planId", plan)
+                .put("place", "The Tallow Loft, Quay Lane, Marrowby"), instructor())).get("id").textValue();
     }
 
     public static ObjectNode wish(String type) {

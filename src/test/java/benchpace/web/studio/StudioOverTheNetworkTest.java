@@ -131,6 +131,64 @@ class StudioOverTheNetworkTest extends OneEvening {
         }
     }
 
+    @Test void a_class_is_held_at_the_studio_where_neither_it_nor_its_plan_says_where() {
+        assertThat(place("\"planId\": \"evening-pour\"")).isEmpty();
+        save(NAME, "Am Hafen 3", "", tag()).ok();
+
+        assertThat(place("\"planId\": \"evening-pour\"")).isEqualTo("Am Hafen 3");
+        assertThat(place("\"planId\": \"evening-pour\", \"place\": \"The barn\"")).isEqualTo("The barn");
+        assertThat(place("\"planId\": \"evening-pour\", \"place\": \"\"")).isEmpty();
+        assertThat(board.get("/classes/new?plan=evening-pour", board.instructor()).ok().body())
+                .contains("value=\"Am Hafen 3\"");
+        assertThat(board.get("/api/classes/" + id, board.instructor()).text("place")).as("set up before")
+                .isEqualTo("The Tallow Loft, Quay Lane, Marrowby");
+    }
+
+    private String place(String body) {
+        return board.get("/api/classes/" + board.create("{" + body + "}"), board.instructor()).ok().text("place");
+    }
+
+    @Test void the_demos_place_is_in_no_plan_that_is_offered_nor_in_a_copy_of_one() {
+        String copy = board.post("/api/plans/evening-pour/copy", "{\"name\": \"Ours\"}", board.instructor()).ok()
+                .text("id");
+        save(NAME, "Am Hafen 3", "", tag()).ok();
+
+        assertThat(board.get("/api/plans", board.instructor()).ok().body()).doesNotContain("Tallow", "Marrowby");
+        for (String plan : board.get("/api/plans", board.instructor()).json().findValuesAsText("id")) {
+            assertThat(board.get("/api/plans/" + plan, board.instructor()).ok().body()).as(plan)
+                    .doesNotContain("Tallow", "Marrowby");
+        }
+        assertThat(place("\"planId\": \"" + copy + "\"")).isEqualTo("Am Hafen 3");
+        assertThat(board.get("/classes/new", board.instructor()).ok().body()).doesNotContain("Tallow", "Marrowby");
+    }
+
+    @Test void every_class_shows_it_from_the_next_look_on_and_the_demos_place_its_own_until_then() {
+        assertThat(wall()).contains("The Tallow Loft");
+
+        save(NAME, "Am Hafen 3", "", tag()).ok();
+
+        assertThat(wall()).contains("Wachs &amp; Dochtwerkstätte").doesNotContain("Tallow");
+        for (String page : List.of("/classes/" + id + "/cards", "/classes/" + id + "/prep")) {
+            assertThat(board.get(page, board.instructor()).ok().status()).isEqualTo(200);
+        }
+    }
+
+    private String wall() {
+        return board.get("/classes/" + id + "/wall", "").ok().body();
+    }
+
+    @Test void the_page_is_the_instructors_and_the_start_page_offers_it_until_it_is_said() {
+        String offered = "id=\"your-studio\"";
+        assertThat(board.get("/studio", board.instructor()).ok().body()).contains("id=\"studio-form\"", "#1f4d43");
+        assertThat(board.get("/studio", board.helper()).status()).isEqualTo(403);
+        assertThat(board.get("/studio", "").status()).isEqualTo(401);
+        assertThat(board.get("/", board.instructor()).ok().body()).contains(offered, "href=\"/studio\"");
+        assertThat(board.get("/", board.helper()).ok().body()).doesNotContain(offered, "href=\"/studio\"");
+        save(NAME, "", "", tag()).ok();
+        assertThat(board.get("/", board.instructor()).ok().body()).doesNotContain(offered).contains("href=\"/studio\"");
+        assertThat(board.get("/studio", board.instructor()).ok().body()).contains("Dochtwerkstätte");
+    }
+
     @Test void what_was_kept_and_cannot_be_read_is_told_and_the_board_does_without() {
         for (String damaged : List.of("{", "[]", "{\"name\": 7}", "{\"colour\": \"x\"}", "\"a\"", "")) {
             board.goAway();
