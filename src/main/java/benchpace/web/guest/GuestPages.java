@@ -150,6 +150,7 @@ public final class GuestPages {
             String url = reachable.get() + "g/" + bySeat.get(seat.seat());
             return new CodeSheet.Card(seat.seat(), new StartView.Link(url, QrCode.modules(url)));
         }).toList();
-        Pages.html(ctx, screens.codes(new CodeSheet(view.name(), view.id(), view.guestsMayTell(), cards), view.place()));
+        Pages.html(ctx, screens.codes(new CodeSheet(view.name(), view.id(), view.guestsMayTell(), cards),
+                view.place()));
     }
 }
