@@ -3,6 +3,7 @@ package benchpace.web.screen.instructor;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.board.view.ClassView;
+import benchpace.plan.TableShape;
 import benchpace.web.Browsers;
 import benchpace.web.screen.Evening;
 import benchpace.web.screen.Evenings;
@@ -105,7 +106,7 @@ class TableLayoutTest {
     // ---- the bar
 
     @Test void what_undo_takes_back_is_read_whole_beside_a_class_name_of_80_letters() {
-        for (int width : new int[] {320, 390, 768, 900, 1024, 1280}) {
+        for (int width : new int[] {320, 390, 768, 900, 1024, 1180, 1280, 1366}) {
             Page page = table(longNamed(Evenings.all().get("twenty-four")), width, 800);
 
             assertThat((List<?>) page.evaluate(BAR_FAULTS)).as(width + " wide").isEmpty();
@@ -199,6 +200,25 @@ class TableLayoutTest {
             assertThat(size(page, ".face--on-pace", "borderTopWidth")).as(name).isGreaterThanOrEqualTo(3);
             assertThat(size(page, ".face--waiting .face__word .mark", "width")).as(name).isGreaterThanOrEqualTo(24);
             assertThat(page.locator(".face--on-pace .mark").count()).as(name).isZero();
+        }
+    }
+
+    /**
+     * ISO 9241-3 as it is commonly quoted, from memory: letters of 16 minutes of arc at least, 20 to 22 better. A
+     * tablet of ten inches and 1280 pixels across has 0.17 mm a pixel; figures of the serif are 0.75 em tall.
+     */
+    @Test void from_two_metres_the_number_and_the_minutes_of_a_seat_at_a_table_of_six_or_eight_can_be_read() {
+        for (int seats : new int[] {6, 8}) {
+            Page page = table(Evening.of(Evening.plan("evening-pour", TableShape.LONG_TABLE), seats, List.of("Ada"))
+                    .open(0, "welcome").open(8, "vessel").done(11, "vessel", 1, 2).view(14), 1280, 800);
+
+            for (String figures : List.of(".face--on-pace .face__number", ".face--on-pace .face__foot b")) {
+                double millimetres = size(page, figures, "fontSize") * 0.75 * 0.17;
+                assertThat(Math.toDegrees(Math.atan(millimetres / 2000)) * 60).as(figures + ", " + seats + " seats")
+                        .isGreaterThanOrEqualTo(16);
+            }
+            assertThat(size(page, ".face--waiting .face__word .mark", "width")).as(seats + " seats")
+                    .isGreaterThanOrEqualTo(60);
         }
     }
 

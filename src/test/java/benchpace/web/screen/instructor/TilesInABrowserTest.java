@@ -47,9 +47,15 @@ class TilesInABrowserTest {
                   // the box of a font is higher than its letters
                   const box = { top: line.top + 2, bottom: line.bottom - 2, left: line.left, right: line.right, text,
                     node: texts.currentNode };
+                  const style = getComputedStyle(element);
+                  if (/^[0-9:\\u2013]+$/.test(text) && style.fontFamily.includes('Young Serif')) {
+                    // figures reach from the baseline to 0.76 em, in a box from 0.37 em below it to 1.05 em above
+                    box.top = line.top + .28 * parseFloat(style.fontSize);
+                    box.bottom = line.bottom - .35 * parseFloat(style.fontSize);
+                  }
                   const shut = element.closest('.face__foot')?.getBoundingClientRect() ?? frame;
                   if (box.top >= shut.bottom || box.right - box.left < 1) continue;
-                  if (getComputedStyle(element).textOverflow === 'ellipsis') {
+                  if (style.textOverflow === 'ellipsis') {
                     box.right = Math.min(box.right, element.getBoundingClientRect().right);
                   }
                   const clamp = element.closest('.face__line')?.getBoundingClientRect();
