@@ -59,6 +59,6 @@ final class CureScreens {
     }
 
     private static String number(double value) {
-        return value == Math.rint(value) ? String.valueOf((long) value) : String.valueOf(value);
+        return value == Math.rint(value) ? String.valueOf((long) value) : String.valueOf(Math.round(10 * value) / 10.0);
     }
 }
