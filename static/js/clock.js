@@ -132,6 +132,29 @@ function countDown(element, at) {
   }
 }
 
+const GLIDE = { duration: 2_500, easing: 'ease-in-out' };
+/** Where a ribbon's band and its present stood, by the ribbon that was drawn last. */
+let ribbonNow = { element: undefined, x: 0, width: 0, now: 0 };
+
+/**
+ * A ribbon drawn anew with a band elsewhere glides there, so that people see it move; at once for who wants no motion.
+ * @param {SVGElement} ribbon
+ * @param {number} now where its present stands
+ */
+function glide(ribbon, now) {
+  const band = ribbon.querySelector('[data-ribbon-band]');
+  const last = ribbonNow;
+  ribbonNow = { element: ribbon, x: Number(band.getAttribute('x')), width: Number(band.getAttribute('width')), now };
+  if (last.element === undefined || last.element === ribbon) return;
+  if (last.x === ribbonNow.x && last.width === ribbonNow.width) return;
+  if (matchMedia('(prefers-reduced-motion: reduce)').matches) return;
+  const px = (value) => `${value}px`;
+  band.animate([{ x: px(last.x), width: px(last.width) }, { x: px(ribbonNow.x), width: px(ribbonNow.width) }], GLIDE);
+  ribbon.querySelector('[data-ribbon-passed]').animate([{ width: px(last.now) }, { width: px(now) }], GLIDE);
+  ribbon.querySelector('[data-ribbon-now]').animate(
+    [{ transform: `translateX(${px(last.now)})` }, { transform: `translateX(${px(now)})` }], GLIDE);
+}
+
 /** The present on a ribbon of time. @param {SVGElement} ribbon @param {number} at */
 function moveNow(ribbon, at) {
   const { ribbonFrom, ribbonUntil } = ribbon.dataset;
@@ -140,6 +163,7 @@ function moveNow(ribbon, at) {
   const share = (at - from) / (Date.parse(ribbonUntil) - from);
   const x = (Math.max(0, Math.min(0.995, share)) * width).toFixed(1);
   const now = ribbon.querySelector('[data-ribbon-now]');
+  glide(ribbon, Number(x));
   if (now.getAttribute('transform') === `translate(${x} 0)`) return;
   now.setAttribute('transform', `translate(${x} 0)`);
   ribbon.querySelector('[data-ribbon-passed]').setAttribute('width', x);

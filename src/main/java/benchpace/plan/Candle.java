@@ -49,6 +49,13 @@ public record Candle(String id, String name, Vessel vessel, Wax wax, double fill
                 Optional.empty(), LoadConvention.OF_WAX, AsTyped.NONE);
     }
 
+    /** How high the wax stands in its vessel, millimetres; at most to the brim. */
+    public double fillHeightMillimetres() {
+        double radius = vessel.innerDiameterMillimetres() / 2;
+        return Math.min(vessel.brimHeightMillimetres(),
+                fillGrams * 1e6 / (wax.densityKgM3() * Math.PI * radius * radius));
+    }
+
     private static void within(String what, double value, double least, double most) {
         if (!(value >= least && value <= most)) {
             throw new IllegalArgumentException("the " + what + " must be " + least + " to " + most + ", not " + value);

@@ -1,6 +1,7 @@
 package benchpace.words;
 
 import benchpace.board.cooling.CandleClock;
+import benchpace.board.cooling.Observation;
 import benchpace.board.cooling.ReadyWindow.Basis;
 import benchpace.board.cooling.SaidRange;
 import benchpace.board.cooling.SaidRange.Phase;
@@ -97,13 +98,40 @@ public final class CureWords {
                         + DECIDES;
     }
 
-    /** For the wall, where every letter is a hand high. */
-    public static String wall(ClassView.CureView cure, Instant now) {
+    /** Why the band on the wall has just moved: "Measured at seat 3."; empty if it has not. */
+    public static String moved(ClassView view) {
+        return view.room().refit().filter(r -> r.isNews(view.now())).map(r -> Phrases.sentence(moved(r.seen())) + ".")
+                .orElse("");
+    }
+
+    private static String moved(Observation seen) {
+        String where = seen.seat().map(s -> " at seat " + s).orElse("");
+        return switch (seen.kind()) {
+            case ROOM -> "the room was measured";
+            case POUR -> "the pour was measured";
+            case SURFACE -> "measured" + where;
+            case SKIN -> "a skin was seen" + where;
+            case JUDGED_SET -> "tried" + where;
+        };
+    }
+
+    /** For the wall, where every letter is a hand high: who decides, after {@link #moved} or on what it rests. */
+    public static String wall(ClassView view) {
+        return moved(view).isEmpty() ? wall(view.cure(), view.now()) : DECIDES;
+    }
+
+    private static String wall(ClassView.CureView cure, Instant now) {
         if (cure.range().filter(r -> r.phase(now) != Phase.PAST).isEmpty()) {
             return DECIDES;
         }
         boolean plan = cure.range().filter(r -> r.basis() == Basis.PLAN_FIGURE).isPresent();
         return (plan ? "The plan's figure. " : "An estimate. ") + DECIDES;
+    }
+
+    /** A candle by its number, for who cannot see its drawing: "Seat 3: setting, ready about 20:00 to 20:20". */
+    public static String ofSeat(int seat, Optional<CandleClock> candle, Instant now, Times times) {
+        return "Seat " + seat + ": " + candle.map(c -> c.settled() ? "tried by hand"
+                : (c.stillSets(now) ? "setting, " : "") + of(c.said(), now, times)).orElse("not poured yet");
     }
 
     public static String basis(CandleClock candle) {

@@ -7,23 +7,16 @@ import java.util.Locale;
 
 /** Says whose candle is shown cut open, since when it cools and how far it is; beside the drawing and in its place. */
 public final class CutWords {
-    private static final int LONGEST_SEATS = 24;
     private static final double STILL_LIQUID = 0.03;
     private static final double NEARLY_ALL = 0.97;
 
     private CutWords() { }
 
-    /** "seats 1 to 3 and 5"; where that is longer than a line, "11 seats". */
-    public static String seats(CutAway cut) {
-        String ranges = Phrases.seatRanges(cut.seats());
-        return ranges.length() <= LONGEST_SEATS ? ranges : cut.seats().size() + " seats";
-    }
-
-    /** "Seats 1 and 2: Soy in a glass, 18 min after the last pour". */
+    /** "Seat 1: Soy in a glass, 18 min after the pour". */
     public static String caption(CutAway cut) {
         long minutes = minutes(cut.section());
-        return Phrases.sentence(seats(cut)) + ": " + cut.candle() + ", " + (minutes < 1 ? "just poured"
-                : minutes + " min after " + (cut.seats().size() > 1 ? "the last pour" : "the pour"));
+        return "Seat " + cut.seat() + ": " + cut.candle() + ", "
+                + (minutes < 1 ? "just poured" : minutes + " min after the pour");
     }
 
     /** "still liquid", "about 45 % set", "nearly all set": to five per cent, as it is computed and not measured. */

@@ -79,10 +79,10 @@ public final class Failing {
             return sound.cooling(classId, live, now);
         }
 
-        @Override public Optional<CutAway> waitedFor(String classId, LiveClass live,
-                                                     Map<SeatNumber, CandleClock> clocks, Instant now) {
+        @Override public Map<Integer, CutAway> cutOpen(String classId, LiveClass live,
+                                                       Map<SeatNumber, CandleClock> clocks, Instant now) {
             fail(Part.CUT);
-            return Optional.empty();
+            return Map.of();
         }
 
         @Override public Optional<CutAway> cutAway(String classId, LiveClass live, SeatNumber seat, Instant now) {

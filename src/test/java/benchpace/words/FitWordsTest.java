@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class FitWordsTest {
     private static String words(Kind kind, Optional<Integer> seat, OptionalDouble later) {
-        return FitWords.of(new Refit(new Observation(kind, seat.map(SeatNumber::new), Instant.EPOCH, 0), later));
+        return FitWords.of(new Refit(new Observation(kind, seat.map(SeatNumber::new), Instant.EPOCH, 0), later, true));
     }
 
     @Test void what_was_seen_at_a_candle_says_by_how_much_it_moved_the_others() {

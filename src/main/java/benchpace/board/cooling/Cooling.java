@@ -1,12 +1,14 @@
 package benchpace.board.cooling;
 
 import benchpace.plan.SeatNumber;
-import java.time.Duration;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * What a clock of the cure says of a class at one instant.
@@ -19,15 +21,15 @@ public record Cooling(Map<SeatNumber, CandleClock> clocks, RoomView room) {
         clocks = Collections.unmodifiableMap(new TreeMap<>(clocks));
     }
 
-    /** With a candle cut open, drawn anew whenever it is a whole minute older, until nothing moves in it any more. */
-    public Cooling with(Optional<CutAway> cutAway, Instant now) {
-        return new Cooling(clocks, room.with(cutAway, cutAway.flatMap(cut -> nextMinute(cut, now))));
-    }
-
-    private Optional<Instant> nextMinute(CutAway cut, Instant now) {
-        Instant poured = clocks.get(new SeatNumber(cut.seats().get(cut.seats().size() - 1))).pouredAt();
-        long minutes = Math.max(0, Duration.between(poured, now).toMinutes());
-        return cut.section().solidFraction() >= 1 ? Optional.empty()
-                : Optional.of(poured.plusSeconds((minutes + 1) * 60));
+    /**
+     * With candles cut open, all drawn anew with each minute of the clock, until nothing moves in them any more. What
+     * was seen last is news for a while, too.
+     */
+    public Cooling with(Map<Integer, CutAway> cutOpen, Instant now) {
+        Optional<Instant> minute = cutOpen.values().stream().anyMatch(cut -> cut.section().solidFraction() < 1)
+                ? Optional.of(now.truncatedTo(ChronoUnit.MINUTES).plus(1, ChronoUnit.MINUTES)) : Optional.empty();
+        Optional<Instant> old = room.refit().map(Refit::newsUntil).filter(until -> until.isAfter(now));
+        return new Cooling(clocks, room.with(cutOpen, Stream.of(minute, old).flatMap(Optional::stream)
+                .min(Comparator.naturalOrder())));
     }
 }

@@ -32,10 +32,10 @@ public interface CureClock {
         return Optional.empty();
     }
 
-    /** The candle that most seats wait for, cut open as it should be now, where that is computed. */
-    default Optional<CutAway> waitedFor(String classId, LiveClass live, Map<SeatNumber, CandleClock> clocks,
-                                        Instant now) {
-        return Optional.empty();
+    /** Every candle that no hand has decided on, cut open as it should be now, by seat, where that is computed. */
+    default Map<Integer, CutAway> cutOpen(String classId, LiveClass live, Map<SeatNumber, CandleClock> clocks,
+                                          Instant now) {
+        return Map.of();
     }
 
     /** A seat's candle cut open as it should be now, where that is computed. */

@@ -28,12 +28,11 @@ public record CureOrPlan(CureClock computed, Attempts attempts) implements CureC
         return computed.byFigure(live, now);
     }
 
-    /** Its drawing goes with the computed times: without them none is asked for. */
-    @Override public Optional<CutAway> waitedFor(String classId, LiveClass live, Map<SeatNumber, CandleClock> clocks,
-                                                 Instant now) {
-        return attempts.among(Model.CURE).has(Model.CURE) ? Optional.empty()
-                : attempts.of(Model.CUT, live.seq(), now, () -> computed.waitedFor(classId, live, clocks, now),
-                        Optional::empty);
+    /** The drawings go with the computed times: without them none is asked for. */
+    @Override public Map<Integer, CutAway> cutOpen(String classId, LiveClass live, Map<SeatNumber, CandleClock> clocks,
+                                                   Instant now) {
+        return attempts.among(Model.CURE).has(Model.CURE) ? Map.of()
+                : attempts.of(Model.CUT, live.seq(), now, () -> computed.cutOpen(classId, live, clocks, now), Map::of);
     }
 
     @Override public Optional<CutAway> cutAway(String classId, LiveClass live, SeatNumber seat, Instant now) {

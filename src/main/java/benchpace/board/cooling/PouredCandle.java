@@ -2,6 +2,7 @@ package benchpace.board.cooling;
 
 import benchpace.cure.CuringCandle;
 import benchpace.cure.TableCase;
+import benchpace.cure.room.MinuteRange;
 import benchpace.plan.Candle;
 import benchpace.plan.PlanVariants;
 import benchpace.plan.SeatNumber;
@@ -29,6 +30,11 @@ record PouredCandle(SeatNumber seat, Candle candle, CuringCandle curing, Instant
     /** Minutes from its pour, 0 or more. */
     double minutesAt(Instant at) {
         return Math.max(0, Duration.between(pouredAt, at).toMillis() / 60_000.0);
+    }
+
+    /** When it is ready, of minutes from its pour as they were computed. */
+    ReadyWindow computed(MinuteRange range) {
+        return new ReadyWindow(after(range.p10()), after(range.p50()), after(range.p90()), ReadyWindow.Basis.COMPUTED);
     }
 
     /** An instant so many minutes after the pour, to the second; a day for what is not reached within one. */

@@ -2,7 +2,6 @@ package benchpace.board.cooling;
 
 import benchpace.cure.CuringCandle;
 import benchpace.cure.room.CureOutlook;
-import benchpace.cure.room.MinuteRange;
 import benchpace.cure.room.RoomFit;
 import benchpace.cure.room.RoomPosterior;
 import benchpace.cure.room.TrajectoryCache;
@@ -13,6 +12,7 @@ import benchpace.plan.Candle;
 import benchpace.plan.SeatNumber;
 import benchpace.report.whatif.SmallerCandles;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -22,6 +22,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 
 /**
  * The cure as computed for each candle and corrected by what this room shows. A plan that names no candle keeps its own
@@ -102,14 +103,15 @@ public final class RoomCureClock implements CureClock {
                 live.plan().candles().isEmpty() ? RoomView.NONE : room(live, Optional.empty()));
     }
 
-    @Override public Optional<CutAway> waitedFor(String classId, LiveClass live, Map<SeatNumber, CandleClock> clocks,
-                                                 Instant now) {
-        if (live.plan().candles().isEmpty()) {
-            return Optional.empty();
+    @Override public Map<Integer, CutAway> cutOpen(String classId, LiveClass live, Map<SeatNumber, CandleClock> clocks,
+                                                   Instant now) {
+        if (live.plan().candles().isEmpty() || clocks.values().stream().allMatch(CandleClock::settled)) {
+            return Map.of();
         }
         ClassCandles candles = ClassCandles.of(live);
-        return WallCandle.of(candles, clocks).map(wall -> cut(wall.candle(), wall.seats(),
-                forecast(classId, live, candles).fit(), now));
+        RoomFit fit = forecast(classId, live, candles).fit();
+        return candles.poured().stream().filter(p -> !p.left() && !clocks.get(p.seat()).settled())
+                .collect(Collectors.toMap(p -> p.seat().value(), p -> cut(p, fit, now)));
     }
 
     @Override public Optional<CutAway> cutAway(String classId, LiveClass live, SeatNumber seat, Instant now) {
@@ -119,7 +121,7 @@ public final class RoomCureClock implements CureClock {
         ClassCandles candles = ClassCandles.of(live);
         return candles.poured().stream().filter(p -> p.seat().equals(seat))
                 .filter(p -> live.seat(seat).flatMap(live.progress()::settledAt).isEmpty()).findFirst()
-                .map(p -> cut(p, List.of(seat.value()), forecast(classId, live, candles).fit(), now));
+                .map(p -> cut(p, forecast(classId, live, candles).fit(), now));
     }
 
     @Override public Optional<SmallerCandles> smaller(String classId, LiveClass live, double fillShare) {
@@ -205,24 +207,21 @@ public final class RoomCureClock implements CureClock {
     }
 
     private static CandleClock clock(PouredCandle p, Optional<Instant> settled, CureOutlook outlook) {
-        ReadyWindow ready = settled.map(ReadyWindow::byHand).orElseGet(() -> window(p, outlook.ready()));
+        ReadyWindow ready = settled.map(ReadyWindow::byHand).orElseGet(() -> p.computed(outlook.ready()));
         boolean open = settled.isEmpty();
         CureDetail detail = new CureDetail(p.candle().id(), p.candle().name(),
-                Optional.of(outlook.skin()).filter(s -> open).map(skin -> window(p, skin)),
-                Optional.of(outlook.firm()).filter(f -> open).map(firm -> window(p, firm)));
+                Optional.of(outlook.skin()).filter(s -> open).map(p::computed),
+                Optional.of(outlook.firm()).filter(f -> open).map(p::computed));
         return new CandleClock(p.pouredAt(), ready, p.judgedSetAt(), Optional.of(detail));
-    }
-
-    private static ReadyWindow window(PouredCandle p, MinuteRange range) {
-        return new ReadyWindow(p.after(range.p10()), p.after(range.p50()), p.after(range.p90()),
-                ReadyWindow.Basis.COMPUTED);
     }
 
     // ---- what is shown of the room
 
-    private CutAway cut(PouredCandle p, List<Integer> seats, RoomFit fit, Instant now) {
-        return new CutAway(seats, p.candle().name(), p.candle().vessel(), p.candle().tableTop(),
-                sections.at(p.curing().coolingCase(), fit.lossMedian(), p.minutesAt(now)));
+    /** All candles of a class step on together, with the minutes of the clock. */
+    private CutAway cut(PouredCandle p, RoomFit fit, Instant now) {
+        return new CutAway(p.seat().value(), p.candle().name(), p.candle().vessel(), p.candle().tableTop(),
+                sections.at(p.curing().coolingCase(), fit.lossMedian(),
+                        p.minutesAt(now.truncatedTo(ChronoUnit.MINUTES))));
     }
 
     private static RoomView room(LiveClass live, Optional<Refit> refit) {
@@ -234,7 +233,7 @@ public final class RoomCureClock implements CureClock {
         }
         Candle first = live.plan().candles().get(0);
         return new RoomView(refit, choices, chosen, Optional.of(warmth(live.roomReadings(), first.roomCelsius())),
-                Optional.of(warmth(live.pourReadings(), first.pourCelsius())), Optional.empty(), Optional.empty());
+                Optional.of(warmth(live.pourReadings(), first.pourCelsius())), Map.of(), Optional.empty());
     }
 
     /** The latest, else the plan's. */

@@ -101,7 +101,7 @@ public final class ViewMaker {
         WaitView waiting = attempts.of(Model.WAIT, live.seq(), now, () -> models.waits().at(live, now),
                 () -> WaitViews.unplanned(live, now));
         Cooling timed = cure.cooling(classId, live, now);
-        Cooling cooling = timed.with(cure.waitedFor(classId, live, timed.clocks(), now), now);
+        Cooling cooling = timed.with(cure.cutOpen(classId, live, timed.clocks(), now), now);
         Pace pace = attempts.of(Model.PACE, live.seq(), now,
                 () -> paceWatch.watch(classId, live, cooling.clocks(), now),
                 () -> Pace.unjudged(HomeTimes.promised(live, cooling.clocks(), now)));

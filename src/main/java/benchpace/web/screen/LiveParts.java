@@ -24,8 +24,8 @@ import benchpace.web.screen.start.Unfinished;
 import benchpace.web.screen.wait.WaitChart;
 import benchpace.web.screen.wait.WaitLine;
 import benchpace.web.screen.wait.WaitPage;
+import benchpace.web.screen.wall.WallCalls;
 import benchpace.web.screen.wall.WallMain;
-import benchpace.web.screen.wall.WallPage;
 import benchpace.web.screen.wall.WallRail;
 import benchpace.web.screen.wall.WallSeats;
 import benchpace.words.Times;
@@ -87,8 +87,7 @@ final class LiveParts {
     private void wall(Parts parts, ClassView view, Times times) {
         parts.addQuietly("wall-main", () -> render("wall/main.jte", WallMain.of(view, times)));
         parts.addQuietly("wall-seats", () -> render("wall/seats.jte", WallSeats.of(view, times)));
-        parts.addQuietly("wall-cut", () -> render("wall/cut.jte", WallPage.cut(view)));
-        parts.addQuietly("wall-wait", () -> render("wall/wait.jte", WallPage.calls(view, times)));
+        parts.addQuietly("wall-wait", () -> render("wall/wait.jte", WallCalls.of(view, times)));
         parts.addQuietly("wall-rail", () -> render("wall/rail.jte", WallRail.of(view)));
     }
 

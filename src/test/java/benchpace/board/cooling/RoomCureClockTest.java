@@ -9,7 +9,6 @@ import benchpace.cure.room.CureOutlook;
 import benchpace.cure.room.RoomFit;
 import benchpace.cure.room.RoomPosterior;
 import benchpace.cure.room.TrajectoryCache;
-import benchpace.cure.solver.CandleSection;
 import benchpace.cure.solver.CureSolver;
 import benchpace.live.ClassEvent;
 import benchpace.live.Refusal;
@@ -21,6 +20,7 @@ import benchpace.plan.TestPlans;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -45,10 +45,10 @@ class RoomCureClockTest {
         return drawn(c, c.now());
     }
 
-    /** With the candle that most seats wait for. */
+    /** With what the candles look like inside. */
     private Cooling drawn(TestClass c, Instant now) {
         Cooling cooling = clock.cooling("test", c.live(), now);
-        return cooling.with(clock.waitedFor("test", c.live(), cooling.clocks(), now), now);
+        return cooling.with(clock.cutOpen("test", c.live(), cooling.clocks(), now), now);
     }
 
     private CandleClock seat(TestClass c, int seat) {
@@ -154,6 +154,16 @@ class RoomCureClockTest {
         Refit refit = cooling(c).room().refit().orElseThrow();
         assertThat(refit.seen().seat()).contains(new SeatNumber(1));
         assertThat(refit.laterMinutes().orElseThrow()).isLessThan(-1);
+        assertThat(refit.moved()).isTrue();
+    }
+
+    @Test void a_range_that_has_moved_is_news_for_five_minutes_and_then_the_view_is_made_anew() {
+        TestClass c = poured(1, 2).minute(40).read(1, 40);
+        Refit refit = cooling(c).room().refit().orElseThrow();
+
+        assertThat(refit.isNews(TestClass.instant(44.9))).isTrue();
+        assertThat(refit.isNews(TestClass.instant(45))).isFalse();
+        assertThat(drawn(c, TestClass.instant(44.5)).room().nextChange()).contains(TestClass.instant(45));
     }
 
     @Test void undoing_the_reading_takes_the_refit_back() {
@@ -199,20 +209,18 @@ class RoomCureClockTest {
         assertThat(cooling(c).room()).isEqualTo(RoomView.NONE);
     }
 
-    @Test void the_drawing_is_that_of_the_candle_most_wait_for_and_moves_on_every_minute() {
-        TestClass c = poured(1, 2, 3).wish(new ClassEvent.CandleChosen(new SeatNumber(3), TestPlans.CANDLE))
-                .minute(45.5);
+    @Test void every_candle_waited_for_is_drawn_at_its_own_age_and_all_move_on_with_the_minutes_of_the_clock() {
+        TestClass c = poured(1, 2, 3).minute(31).wish(new ClassEvent.PouredAgain(new SeatNumber(3))).minute(45.5);
         RoomView room = cooling(c).room();
-        CutAway cut = room.cutAway().orElseThrow();
-        CandleSection later = drawn(c, TestClass.instant(60)).room().cutAway().orElseThrow()
-                .section();
+        Map<Integer, CutAway> later = drawn(c, TestClass.instant(60)).room().cutOpen();
 
-        assertThat(cut.seats()).containsExactly(1, 2);
-        assertThat(cut.section().minutes()).isEqualTo(20, within(1e-9));
+        assertThat(room.cutOpen()).containsOnlyKeys(1, 2, 3);
+        assertThat(room.cutOpen().get(1).section().minutes()).isEqualTo(20, within(1e-9));
+        assertThat(room.cutOpen().get(3).section().minutes()).isEqualTo(14, within(1e-9));
         assertThat(room.nextChange()).contains(TestClass.instant(46));
-        assertThat(later.solidFraction()).isGreaterThan(cut.section().solidFraction());
-        assertThat(clock.cutAway("test", c.live(), new SeatNumber(3), c.now()).orElseThrow().seats())
-                .containsExactly(3);
+        room.cutOpen().forEach((seat, cut) -> assertThat(later.get(seat).section().solidFraction())
+                .isGreaterThan(cut.section().solidFraction()));
+        assertThat(clock.cutAway("test", c.live(), new SeatNumber(3), c.now())).contains(room.cutOpen().get(3));
     }
 
     @Test void what_a_class_taught_is_empty_unless_something_was_seen() {
@@ -232,7 +240,7 @@ class RoomCureClockTest {
             assertThat(seat(c, 1).detail().orElseThrow().skin()).isEmpty();
             assertThat(seat(c, 1).detail().orElseThrow().firm()).isEmpty();
             assertThat(clock.cutAway("test", c.live(), new SeatNumber(1), c.now())).isEmpty();
-            assertThat(cooling(c).room().cutAway().orElseThrow().seats()).containsExactly(2);
+            assertThat(cooling(c).room().cutOpen()).containsOnlyKeys(2);
             assertThat(clock.cutAway("test", c.live(), new SeatNumber(2), c.now())).isPresent();
         }
         assertThat(seat(trimmed, 1).judgedSetAt()).as("a tap is no hand test").isEmpty();

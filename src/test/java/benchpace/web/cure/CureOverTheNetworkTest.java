@@ -71,7 +71,7 @@ class CureOverTheNetworkTest {
                 .doesNotContain("cut__picture", "% set", "Skin", "ready about", "Tried by hand");
         assertThat(board.get("/classes/" + id + "/seats/2/sheet").body()).contains("cut__picture", "% set");
         assertThat(board.get("/classes/" + id + "/wall", "").body())
-                .contains("<title id=\"wall-cut-title\">Seats 2 to 8:");
+                .contains("Seat 1: tried by hand", "Seat 2: setting, ready about", "class=\"candle__liquid\" d=\"M");
     }
 
     @Test void a_reading_narrows_the_range_of_all_seats_and_says_by_how_much() {

@@ -8,6 +8,7 @@ import benchpace.web.screen.shell.ScreenKind;
 import benchpace.web.screen.shell.Viewer;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /** What the screens of a class say of each candle, read off them as people read them. */
@@ -18,6 +19,7 @@ public final class CandleWords {
     public static Map<Integer, Map<String, String>> of(ClassView view, Screens screens, Viewer lead) {
         Map<String, String> table = screens.fragments(ScreenKind.INSTRUCTOR, view, lead);
         String helper = screens.fragments(ScreenKind.HELPER, view, new Viewer(Role.HELPER, "MO")).get("seats");
+        String wall = screens.fragments(ScreenKind.WALL, view, Viewer.GUEST).get("wall-seats");
         List<String> helped = List.of(helper.split("(?=<li class=\"row )"));
         String strips = view.waiting().strips().isEmpty() ? ""
                 : screens.fragments(ScreenKind.WAIT, view, lead).getOrDefault("wait-chart", "");
@@ -25,6 +27,7 @@ public final class CandleWords {
         for (SeatView seat : view.seats()) {
             if (seat.candle().isPresent() && seat.counts() && seat.mark() != SeatView.Mark.PAUSED) {
                 seats.put(seat.seat(), ofSeat(view, seat.seat(), screens, lead, table, helped, strips));
+                onTheWall(wall, seat.seat()).ifPresent(words -> seats.get(seat.seat()).put("wall", words));
             }
         }
         return seats;
@@ -46,6 +49,11 @@ public final class CandleWords {
                     "candle ", ";")));
         }
         return said;
+    }
+
+    private static Optional<String> onTheWall(String wall, int seat) {
+        return Optional.of(part(part(wall, "data-candle=\"" + seat + "\"", "</li>"), "<span class=\"unseen\">",
+                        "</span>")).filter(words -> !words.isEmpty()).map(words -> words.replaceAll("<[^>]*>", ""));
     }
 
     static String part(String html, String from, String until) {

@@ -237,16 +237,17 @@ class ScreensTest {
 
         assertThat(WallMain.of(view, times).heading()).isEqualTo("Trim the wick");
         assertThat(WallMain.of(view, times).ribbon()).isEmpty();
-        assertThat(WallSeats.of(view, times).groups().stream().flatMap(g -> g.seats().stream()))
-                .isNotEmpty().doesNotContain(1, 2);
+        WallSeats seats = WallSeats.of(view, times);
+        assertThat(seats.shape()).isEqualTo(WallSeats.Shape.LINE);
+        assertThat(seats.groups().stream().flatMap(g -> g.seats().stream())).isNotEmpty().doesNotContain(1, 2);
     }
 
-    @Test void forty_seats_on_the_wall_are_grouped_by_time_and_none_is_lost() {
+    @Test void forty_seats_on_the_wall_are_a_table_of_numbers_and_none_is_lost() {
         WallSeats seats = WallSeats.of(EVENINGS.get("cure-40"), new Times(Evening.ZONE));
 
         assertThat(seats.groups().stream().flatMap(g -> g.seats().stream()).sorted())
                 .containsExactlyElementsOf(Stream.iterate(1, n -> n + 1).limit(40).toList());
-        assertThat(seats.groups()).hasSizeLessThanOrEqualTo(6);
+        assertThat(seats.shape()).isEqualTo(WallSeats.Shape.COMPACT);
     }
 
     @Test void every_script_and_style_sheet_a_page_asks_for_is_there() throws IOException {

@@ -18,14 +18,13 @@ import java.util.List;
  * @param vessel  the cut wall and base
  * @param wall    thickness as drawn, so that the thinnest tin can be seen
  * @param candle  what it is
- * @param seats   whose it is
  * @param caption whose candle it is and how long ago it was poured
  * @param solid   "about 45 % set"
  * @param words   the same as a text, for who cannot see the drawing
  */
 public record CutDrawing(String id, String viewBox, double radius, double height, double outer, double wall,
-                         List<Zone> zones, String front, String vessel, String wick, String candle, String seats,
-                         String caption, String solid, String words) {
+                         List<Zone> zones, String front, String vessel, String wick, String candle, String caption,
+                         String solid, String words) {
     private static final double THINNEST_WALL = 1.6;
     private static final double RIM_SHOWN = 12;
     private static final double MARGIN = 5;
@@ -53,7 +52,7 @@ public record CutDrawing(String id, String viewBox, double radius, double height
                 + plain(rim + wall + MARGIN + TABLE);
         return new CutDrawing(id, box, r, h, outer, wall, List.copyOf(zones), line(section.fronts().get(1), r, h),
                 vessel(r, wall, rim), "M0 " + plain(-rim + 2) + "V0", cut.candle(),
-                CutWords.seats(cut), CutWords.caption(cut), CutWords.solid(section), CutWords.described(cut));
+                CutWords.caption(cut), CutWords.solid(section), CutWords.described(cut));
     }
 
     /** The closed outlines of both halves. */

@@ -1,7 +1,5 @@
 package benchpace.web.screen.wall;
 
-import benchpace.board.cooling.SaidRange;
-import benchpace.board.cooling.SaidRange.Phase;
 import benchpace.board.view.ClassView;
 import benchpace.board.view.ClassView.NowView;
 import benchpace.board.view.ClassView.Stage;
@@ -23,7 +21,7 @@ import java.util.Optional;
  * @param kicker   one word or name above the heading; mostly empty
  * @param waits    the wait's own layout
  * @param ribbon   in the wait, when the candles should be ready; empty if none is waited for
- * @param count    the ticking time; empty while everyone works, and once the first candle may be ready
+ * @param count    the ticking time before the class; empty from then on
  * @param dots     how far the table is: one a seat, the done ones first, whoever they are
  * @param progress the same in words
  * @param small    in the wait, one quiet line below
@@ -80,11 +78,8 @@ public record WallMain(String kicker, String heading, String sentence, boolean w
     }
 
     private static WallMain setting(ClassView view, Times times) {
-        Optional<SaidRange> range = view.cure().range();
-        Optional<Counter> count = range.filter(r -> r.phase(view.now()) == Phase.BEFORE)
-                .map(Counter::tried);
-        String small = view.cure().poured() == 0 ? view.present().wall() : CureWords.wall(view.cure(), view.now());
-        return new WallMain("", heading(view), view.present().wall(), true, WallRibbon.of(view, times), count,
+        String small = view.cure().poured() == 0 ? view.present().wall() : CureWords.wall(view);
+        return new WallMain("", heading(view), view.present().wall(), true, WallRibbon.of(view, times), Optional.empty(),
                 List.of(), "", small, Optional.empty(), Optional.empty(), WallFit.USUAL, false);
     }
 

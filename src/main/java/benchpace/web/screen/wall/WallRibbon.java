@@ -7,51 +7,85 @@ import benchpace.words.CureWords;
 import benchpace.words.Times;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * The cure as a ribbon of time, drawn as an SVG {@value #WIDTH} wide: poured here, now here, ready somewhere in this
  * band. The browser moves the present along it.
  *
  * @param from      when the ribbon begins, with the first pour: RFC 3339
- * @param until     when it ends, some time after the band
+ * @param until     when it ends, a full half hour some time after the band, so that a band that narrows is seen to
  * @param bandX     where the range of all candles still to be tried begins
- * @param likelyX   where half of them are likely ready
  * @param nowX      where the present is as the page is made
- * @param poured    "poured 19:13"; empty while the present stands there
- * @param words     the range; empty once it is past
+ * @param poured    "poured 19:13", "poured" or nothing: as much as there is room for before the present
+ * @param words     the range, its times apart; none once it is past
+ * @param moved     why the band has just moved; empty if it has not
  * @param described the drawing in words
  */
-public record WallRibbon(String from, String until, double bandX, double bandWidth, double likelyX, double nowX,
-                         String poured, String words, String described) {
-    public static final int WIDTH = 1792;
-    /** What is shown behind the band, as a share of all before. */
-    private static final double BEHIND = 0.08;
-    /** The point keeps clear of the band's ends, the present of the ribbon's. */
-    private static final double POINT = 16;
-    /** Beyond this the word over the present keeps clear of when the candles were poured. */
-    private static final double CLEAR = 460;
+public record WallRibbon(String from, String until, double bandX, double bandWidth, double nowX, String poured,
+                         List<Piece> words, String moved, String described) {
+    public static final int WIDTH = 960;
+    /** What is shown behind the band at least, as a share of all before. */
+    private static final double BEHIND = 0.06;
+    private static final Duration STEP = Duration.ofMinutes(30);
+    /** The present keeps clear of the ribbon's end. */
+    private static final double END = 8;
+    /** Letters on the ribbon, and half of the word "now" with some air. */
+    private static final double SIZE = 72;
+    private static final double NOW = 110;
+    private static final Pattern TIMES = Pattern.compile("\\d\\d:\\d\\d(?: to \\d\\d:\\d\\d)?,?");
+
+    /** Some words. @param time times of day */
+    public record Piece(String words, boolean time) { }
+
+    /** Lines of words under it. */
+    int lines() {
+        return words.size() / 2;
+    }
 
     /** Empty when no candle is waited for. */
     static Optional<WallRibbon> of(ClassView view, Times times) {
         ClassView.CureView cure = view.cure();
         return cure.range().map(range -> {
             Instant from = cure.firstPour().filter(p -> p.isBefore(range.from())).orElse(range.from());
-            Duration all = Duration.between(from, range.until());
-            Instant until = range.until().plusSeconds(Math.round(all.toSeconds() * BEHIND));
+            Instant until = end(from, range.until());
             double perSecond = WIDTH / (double) Duration.between(from, until).toSeconds();
             double bandX = x(from, range.from(), perSecond);
             double bandEnd = x(from, range.until(), perSecond);
-            double likely = Math.max(bandX + POINT, Math.min(bandEnd - POINT,
-                    x(from, cure.likely().orElse(range.from()), perSecond)));
-            String words = range.phase(view.now()) == SaidRange.Phase.PAST ? "" : CureWords.range(cure, range, times);
-            double nowX = Math.min(WIDTH - POINT / 2, x(from, view.now(), perSecond));
-            String poured = nowX < CLEAR ? "" : (cure.poured() > 1 ? "poured from " : "poured ") + times.clock(from);
-            return new WallRibbon(Counter.iso(from), Counter.iso(until), bandX, tenth(bandEnd - bandX), tenth(likely),
-                    nowX, poured, words,
+            double nowX = Math.min(WIDTH - END, x(from, view.now(), perSecond));
+            return new WallRibbon(Counter.iso(from), Counter.iso(until), bandX, tenth(bandEnd - bandX), nowX,
+                    poured(cure, times.clock(from), nowX), range.phase(view.now()) == SaidRange.Phase.PAST ? List.of()
+                    : pieces(CureWords.range(cure, range, times)), CureWords.moved(view),
                     "A ribbon of time from " + times.clock(from) + " on; the candles are ready somewhere in the band "
                             + "from " + times.said(range) + ".");
         });
+    }
+
+    private static Instant end(Instant from, Instant bandEnd) {
+        Duration all = Duration.between(from, bandEnd);
+        long least = bandEnd.plusSeconds(Math.round(all.toSeconds() * BEHIND)).getEpochSecond();
+        return Instant.ofEpochSecond(-Math.floorDiv(-least, STEP.toSeconds()) * STEP.toSeconds());
+    }
+
+    private static String poured(ClassView.CureView cure, String clock, double nowX) {
+        return List.of("poured " + (cure.poured() > 1 ? "from " : "") + clock, "poured").stream()
+                .filter(words -> Letters.PLAIN.width(words) * SIZE + NOW < nowX).findFirst().orElse("");
+    }
+
+    private static List<Piece> pieces(String words) {
+        List<Piece> pieces = new ArrayList<>();
+        Matcher time = TIMES.matcher(words);
+        int said = 0;
+        while (time.find()) {
+            pieces.add(new Piece(words.substring(said, time.start()).strip(), false));
+            pieces.add(new Piece(time.group(), true));
+            said = time.end();
+        }
+        return pieces;
     }
 
     private static double x(Instant from, Instant at, double perSecond) {

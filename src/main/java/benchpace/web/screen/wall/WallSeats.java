@@ -1,89 +1,131 @@
 package benchpace.web.screen.wall;
 
-import benchpace.board.cooling.CandleClock;
 import benchpace.board.cooling.SaidRange;
-import benchpace.board.cooling.SaidRange.Phase;
 import benchpace.board.view.ClassView;
 import benchpace.board.view.ClassView.Stage;
 import benchpace.board.view.SeatView;
 import benchpace.plan.StepKind;
-import benchpace.web.screen.shell.Counter;
+import benchpace.web.screen.wall.WallCandle.State;
 import benchpace.words.CureWords;
-import benchpace.words.Phrases;
 import benchpace.words.Times;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
- * What is said of each poured candle, by seat number only: a line for all seats of which the same is said. Where these
- * lines are too many to be read at 5 m, those before their range become one line that covers them all.
+ * Every candle, by seat number only. Where all that are waited for have one range, or more ranges than there is room
+ * for, the ribbon above says it and the candles stand in the order of their seats; else those of one range stand
+ * together under it.
  *
- * @param heading empty where the words above say all
- * @param dense   many lines: smaller letters
+ * @param shape   how large each is
+ * @param columns of the larger shape, in landscape
+ * @param key     a frame stands for "try it" somewhere, and nothing beside it says so
  */
-public record WallSeats(String heading, List<Group> groups, boolean dense) {
+public record WallSeats(Shape shape, int columns, List<Group> groups, boolean key) {
+    /** More than that cannot be drawn so that they are known at 5 m. */
+    private static final int MOST_DRAWN = 12;
+    /** With more than that in a column there is no room for two words beside each. */
+    private static final int MOST_WORDED = 8;
+    private static final int COMPACT_COLUMNS = 5;
+    private static final int MOST_COLUMNS = 4;
+    /** Heights in units of a 1920 x 1080 screen, as in {@code wall-wait.css}: all, a line of words, a row. */
+    private static final int HEIGHT = 560;
+    private static final int CLOCK = 80;
+    private static final int DRAWN_ROW = 158;
+    private static final int COMPACT_ROW = 80;
 
-    /** How the candles of a line stand; in the order of the lines. */
-    public enum State { SET, TRY_IT, WAITING }
+    /** Drawn, as a number with a small square, or the same in a line below what else the wall shows. */
+    public enum Shape {
+        DRAWN, COMPACT, LINE;
+
+        /** As it stands in class names of the style sheet. */
+        public String token() {
+            return name().toLowerCase(java.util.Locale.ROOT);
+        }
+    }
 
     /**
-     * Seats of which the same is said.
+     * Candles of which the same is said.
      *
-     * @param clock "20:10\u201320:25"; past it "try it"
-     * @param count says when the range has begun, and when it is past; empty if nothing is waited for
-     * @param words "seats 1 to 8"
+     * @param clock "20:10\u201320:25"; empty where the ribbon says it, or nothing is waited for
      */
-    public record Group(State state, String clock, Optional<Counter> count, List<Integer> seats, String words) { }
+    public record Group(String clock, List<WallCandle> candles) {
+        public Group {
+            candles = List.copyOf(candles);
+        }
 
-    private record Poured(int seat, CandleClock clock) {
-        State state(Instant now) {
-            return clock.settled() ? State.SET : clock.phase(now) == Phase.PAST ? State.TRY_IT : State.WAITING;
+        public List<Integer> seats() {
+            return candles.stream().map(WallCandle::seat).toList();
         }
     }
 
     public static WallSeats of(ClassView view, Times times) {
-        List<Poured> poured = poured(view);
-        if (WallMain.waits(view) && view.cure().allPoured()
-                && poured.stream().allMatch(p -> p.state(view.now()) == State.WAITING)
-                && poured.stream().map(p -> p.clock().said()).distinct().count() <= 1) {
-            return new WallSeats("", List.of(), false); // the words above are about all of them
-        }
-        WallSpace space = WallSpace.of(view, WallPage.calls(view, times).list());
-        List<Group> groups = groups(poured, view.now(), times, CandleClock::said);
-        if (!space.holdsDense(groups)) {
-            groups = groups(poured, view.now(), times, c -> c.said().phase(view.now()));
-        }
-        boolean dense = !space.holds(groups);
-        return new WallSeats("Candles ready about, by seat number",
-                space.holdsDense(groups) ? groups : othersUnnamed(groups), dense);
+        return WallMain.waits(view) ? waiting(view, times) : line(view, times);
     }
 
-    /** Those tried and those not, in no order at the table: the longest list need not be told. */
-    private static List<Group> othersUnnamed(List<Group> groups) {
-        Group most = groups.stream().max(Comparator.comparing(g -> g.words().length())).orElseThrow();
-        return groups.stream().map(g -> g != most ? g
-                : new Group(g.state(), g.clock(), g.count(), g.seats(), groups.size() > 1 ? "all others" : "all"))
-                .toList();
+    private static WallSeats waiting(ClassView view, Times times) {
+        List<SeatView> seats = view.seats().stream()
+                .filter(s -> s.counts() && s.mark() != SeatView.Mark.DONE && !finishing(view, s)).toList();
+        Shape shape = seats.size() > MOST_DRAWN ? Shape.COMPACT : Shape.DRAWN;
+        Optional<SmallCandle.Vessels> vessels = shape == Shape.COMPACT || seats.isEmpty() ? Optional.empty()
+                : Optional.of(new SmallCandle.Vessels(view, seats.stream().map(SeatView::seat).toList()));
+        List<WallCandle> candles = seats.stream().map(s -> WallCandle.of(s, view, vessels, times)).toList();
+        List<Group> apart = apart(candles, times);
+        boolean alone = apart.size() <= 1 || !holds(apart, shape);
+        List<Group> groups = candles.isEmpty() ? List.of() : alone ? List.of(new Group("", candles)) : apart;
+        boolean worded = shape == Shape.DRAWN && alone && candles.size() <= MOST_WORDED;
+        return new WallSeats(shape, alone ? columns(candles.size()) : MOST_COLUMNS, groups,
+                !worded && candles.stream().anyMatch(c -> c.state() == State.TRY_IT));
     }
 
-    private static List<Poured> poured(ClassView view) {
-        List<Poured> all = view.seats().stream()
-                .filter(s -> s.mark() != SeatView.Mark.SHARING && s.mark() != SeatView.Mark.LEFT
-                        && s.mark() != SeatView.Mark.DONE && !finishing(view, s))
-                .flatMap(s -> s.candle().map(c -> new Poured(s.seat(), c)).stream())
-                .toList();
-        if (WallMain.waits(view)) {
-            return all;
+    /** Those of one range together, the first one first; before them all that wait for none. */
+    private static List<Group> apart(List<WallCandle> candles, Times times) {
+        List<Group> groups = new ArrayList<>();
+        ranges(candles).forEach((range, some) -> groups.add(new Group(times.briefly(range), some)));
+        List<WallCandle> others = candles.stream().filter(c -> !c.waits()).toList();
+        if (groups.size() > 1 && !others.isEmpty()) {
+            groups.add(0, new Group("", others));
         }
-        boolean finishing = view.stage() == Stage.FINISHING || view.stage() == Stage.SETTING;
-        return finishing ? all.stream().filter(p -> !p.clock().settled()).toList() : List.of();
+        return groups;
+    }
+
+    private static Map<SaidRange, List<WallCandle>> ranges(List<WallCandle> candles) {
+        return candles.stream().filter(WallCandle::waits).collect(Collectors.groupingBy(
+                c -> c.clock().orElseThrow().said(),
+                () -> new TreeMap<>(Comparator.comparing(SaidRange::from).thenComparing(SaidRange::until)),
+                Collectors.toList()));
+    }
+
+    private static boolean holds(List<Group> groups, Shape shape) {
+        int columns = shape == Shape.COMPACT ? COMPACT_COLUMNS : MOST_COLUMNS;
+        int row = shape == Shape.COMPACT ? COMPACT_ROW : DRAWN_ROW;
+        return groups.stream().mapToInt(g -> (g.clock().isEmpty() ? 0 : CLOCK)
+                + (g.candles().size() + columns - 1) / columns * row).sum() <= HEIGHT;
+    }
+
+    private static int columns(int candles) {
+        return candles <= 3 ? Math.max(1, candles) : candles == 4 ? 2 : candles <= 6 || candles == 9 ? 3
+                : MOST_COLUMNS;
+    }
+
+    /** While others finish: the candles that still set, and those to be tried. */
+    private static WallSeats line(ClassView view, Times times) {
+        boolean late = view.stage() == Stage.FINISHING || view.stage() == Stage.SETTING;
+        List<WallCandle> candles = !late ? List.of() : view.seats().stream()
+                .filter(s -> s.counts() && s.mark() != SeatView.Mark.DONE && !finishing(view, s))
+                .filter(s -> s.candle().filter(c -> !c.settled()).isPresent())
+                .map(s -> WallCandle.of(s, view, Optional.empty(), times)).toList();
+        List<Group> groups = new ArrayList<>();
+        List<WallCandle> past = candles.stream().filter(c -> c.state() == State.TRY_IT).toList();
+        if (!past.isEmpty()) {
+            groups.add(new Group(CureWords.TRY_IT, past));
+        }
+        ranges(candles).forEach((range, some) -> groups.add(new Group(times.briefly(range), some)));
+        return new WallSeats(Shape.LINE, 0, groups, false);
     }
 
     /** Whether a step after the cure was ticked for it: its candle is in hand. */
@@ -92,34 +134,10 @@ public record WallSeats(String heading, List<Group> groups, boolean dense) {
                 .anyMatch(seat.finished()::contains);
     }
 
-    /** @param alike what those that wait have in common on a line */
-    private static List<Group> groups(List<Poured> poured, Instant now, Times times,
-                                      Function<CandleClock, Object> alike) {
-        List<Group> groups = new ArrayList<>();
-        Map<State, List<Poured>> states = poured.stream()
-                .collect(Collectors.groupingBy(p -> p.state(now), TreeMap::new, Collectors.toList()));
-        states.forEach((state, some) -> {
-            if (state != State.WAITING) {
-                groups.add(new Group(state, state == State.SET ? "ready" : CureWords.TRY_IT, Optional.empty(),
-                        numbers(some), Phrases.seatRanges(numbers(some))));
-            }
-        });
-        states.getOrDefault(State.WAITING, List.of()).stream()
-                .collect(Collectors.groupingBy(p -> alike.apply(p.clock())))
-                .values().stream().map(some -> waiting(some, times))
-                .sorted(Comparator.comparing((Group g) -> g.clock()).thenComparing(g -> g.seats().get(0)))
-                .forEach(groups::add);
-        return groups;
-    }
-
-    private static Group waiting(List<Poured> some, Times times) {
-        SaidRange said = some.stream().map(p -> p.clock().said()).reduce(SaidRange::with).orElseThrow();
-        return new Group(State.WAITING, times.briefly(said), Optional.of(Counter.ready(said, "mute", CureWords.MAY_BE,
-                CureWords.TRY_IT)), numbers(some), Phrases.seatRanges(numbers(some)));
-    }
-
-    private static List<Integer> numbers(List<Poured> some) {
-        return some.stream().map(Poured::seat).sorted().toList();
+    /** Two words stand beside a candle to be tried. */
+    public boolean worded() {
+        return shape == Shape.DRAWN && !key && groups.stream().flatMap(g -> g.candles().stream())
+                .anyMatch(c -> c.state() == State.TRY_IT);
     }
 
     public boolean empty() {

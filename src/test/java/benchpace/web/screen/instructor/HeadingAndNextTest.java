@@ -213,8 +213,10 @@ class HeadingAndNextTest {
 
         assertThat(setting.cure().alike()).as("the last of many is later than each of them").isFalse();
         assertThat(said(ScreenKind.WALL, setting, "wall-main")).contains("First from about", "all by about");
-        assertThat(WallSeats.of(setting, times).empty()).isTrue();
-        assertThat(WallSeats.of(judged(poured(), 2).computed(101), times).groups()).hasSize(2);
+        assertThat(WallSeats.of(setting, times).groups()).singleElement()
+                .satisfies(all -> assertThat(all.clock()).isEmpty());
+        assertThat(WallSeats.of(judged(poured(), 2).computed(101), times).groups()).singleElement()
+                .satisfies(all -> assertThat(all.clock()).isEmpty());
     }
 
     @Test void the_sheet_tells_once_when_a_candle_is_firm() {

@@ -1,0 +1,90 @@
+package benchpace.web.screen.wall;
+
+import benchpace.board.cooling.CandleClock;
+import benchpace.board.view.ClassView;
+import benchpace.board.view.SeatView;
+import benchpace.web.screen.wait.WaitCall;
+import benchpace.words.Times;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * What the wall calls out while candles set: the nearest call on a card, what follows beneath. The card is as large as
+ * its words allow; where they are too many, it leaves out where, which can be seen in the room, before for whom.
+ *
+ * @param first    empty if nothing is called
+ * @param then     beneath it, shown where there is room for all of it
+ * @param close    in smaller letters
+ * @param sentence said in their place while there are none
+ */
+public record WallCalls(Optional<WaitCall> first, Optional<WaitCall> then, boolean close, String sentence) {
+    private static final WallCalls NONE = new WallCalls(Optional.empty(), Optional.empty(), false, "");
+    /** In units of a 1920 x 1080 screen, as in {@code wall-wait.css}. */
+    private static final int WIDTH = 900;
+    /** Below the ribbon and the one line under it, for the card and what it stands off. */
+    private static final int HEIGHT = 305;
+    private static final int WHEN_LINE = 84;
+    private static final int RIBBON = 226;
+    private static final int EDGES = 28;
+    private static final int DETAILS_LINE = 76;
+    /** Room for the ticking time at its longest. */
+    private static final String LONGEST_COUNT = "in 1 h 20 min";
+    private static final int SENTENCE_LINE = 92;
+    private static final int SENTENCE = 80;
+    private static final int SENTENCE_WIDTH = 950;
+
+    /** A size of the first words: letters, and a line of them. */
+    private record Size(int letters, int line) { }
+
+    private static final Size USUAL = new Size(84, 94);
+    private static final Size CLOSE = new Size(66, 74);
+
+    public static WallCalls of(ClassView view, Times times) {
+        if (!WallMain.waits(view)) {
+            return NONE;
+        }
+        int room = room(WallRibbon.of(view, times));
+        List<WaitCall> calls = WaitCall.first(view, times, 2);
+        if (calls.isEmpty()) {
+            return new WallCalls(Optional.empty(), Optional.empty(), false, shown(onlyTrying(view)
+                    || WallFinish.isPresent(view) ? WallFinish.TRYING : view.present().wall(), room));
+        }
+        WaitCall call = calls.get(0);
+        Optional<WaitCall> then = calls.stream().skip(1).findFirst();
+        return Stream.of(call, call.placeless()).flatMap(c -> Stream.of(USUAL, CLOSE)
+                        .filter(size -> height(c, size) <= room)
+                        .map(size -> new WallCalls(Optional.of(c), then, size == CLOSE, "")))
+                .findFirst().orElseGet(() -> new WallCalls(Optional.of(call.placeless()), Optional.empty(), true, ""));
+    }
+
+    private static int room(Optional<WallRibbon> ribbon) {
+        return ribbon.map(r -> HEIGHT - (r.lines() - 1) * WHEN_LINE).orElse(HEIGHT + RIBBON + WHEN_LINE);
+    }
+
+    private static int height(WaitCall call, Size size) {
+        String time = call.count().map(c -> LONGEST_COUNT).orElse(call.clock()).replace(' ', '\u00a0');
+        return EDGES + Letters.HEAD.lines(call.lead() + " " + time, size.letters(), WIDTH) * size.line()
+                + Letters.PLAIN.lines(call.details(), 72, WIDTH) * DETAILS_LINE;
+    }
+
+    /** As many whole sentences as there is room for. */
+    private static String shown(String words, int room) {
+        String shown = words;
+        while (Letters.PLAIN.lines(shown, SENTENCE, SENTENCE_WIDTH) * SENTENCE_LINE > room && shown.contains(". ")) {
+            shown = shown.substring(0, shown.lastIndexOf(". ") + 1);
+        }
+        return shown;
+    }
+
+    /** Nothing sets any longer, as far as the clock can tell: what is left is the hand test. */
+    private static boolean onlyTrying(ClassView view) {
+        List<CandleClock> untried = view.seats().stream().filter(SeatView::counts).flatMap(s -> s.candle().stream())
+                .filter(c -> !c.settled()).toList();
+        return !untried.isEmpty() && untried.stream().allMatch(c -> c.tryIt(view.now()));
+    }
+
+    public boolean empty() {
+        return first.isEmpty() && sentence.isEmpty();
+    }
+}
