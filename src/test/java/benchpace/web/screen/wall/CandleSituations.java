@@ -82,7 +82,8 @@ final class CandleSituations {
         List<Activity> activities = plan.activities().stream().map(a -> a.isWrapping() ? a : new Activity(a.id(),
                 names.get(plan.activities().indexOf(a) % 2), a.kind(), a.audience(), a.typical(), a.longest(),
                 a.places(), a.needs(), a.interruptible(),
-                "im Ausstellungsraum neben der Eingangst\u00fcr, links am Fenster", a.ledBy(), a.cue(), a.caution())).toList();
+                "im Ausstellungsraum neben der Eingangst\u00fcr, links am Fenster", a.ledBy(), a.cue(), a.caution()))
+                .toList();
         return new Plan(plan.id(), plan.name(), plan.about(), plan.place(), plan.usualSeats(), plan.table(),
                 plan.steps(), activities, plan.candles());
     }

@@ -33,6 +33,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 @ExtendWith(Browsers.class)
 class WallCandlesTest {
+    private static final Studio STUDIO = new Studio("The Tallow Loft", "Marrowby", Optional.empty());
     private static final int[][] SCREENS = {{1920, 1080}, {1280, 720}, {3840, 2160}, {1080, 1920}};
 
     /** Lines of text and drawings that leave their part of the wall, are cut, or meet others. */
@@ -97,7 +98,7 @@ class WallCandlesTest {
     }
 
     private static String page(ClassView view) {
-        return new Screens(() -> new Studio("The Tallow Loft", "Marrowby", Optional.empty())).page(ScreenKind.WALL, view, Viewer.GUEST);
+        return new Screens(() -> STUDIO).page(ScreenKind.WALL, view, Viewer.GUEST);
     }
 
     private static BrowserContext context(Browser browser, OfflineScreens screens, ReducedMotion motion) {
@@ -190,8 +191,8 @@ class WallCandlesTest {
             for (String point : outline.replace("Q", "L").replaceAll("[MZ]", "").split("[L]")) {
                 String[] xy = point.strip().split(" ");
                 if (xy.length >= 2) {
-                    points.add(new double[] {Double.parseDouble(xy[xy.length - 2]),
-                        Double.parseDouble(xy[xy.length - 1])});
+                    double x = Double.parseDouble(xy[xy.length - 2]);
+                    points.add(new double[] {x, Double.parseDouble(xy[xy.length - 1])});
                 }
             }
             double turned = 0;
