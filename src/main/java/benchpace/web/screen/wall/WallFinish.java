@@ -21,7 +21,7 @@ record WallFinish(boolean untried, List<Integer> tried, List<Integer> called) {
     private static final int LONGEST = 34;
     /** A line of candles below the words, and how many stand on one; their times take the room of some. */
     private static final int BELOW_LINE = 112;
-    private static final int CANDLES_A_LINE = 12;
+    static final int CANDLES_A_LINE = 12;
     private static final int GROUPS = 4;
 
     /** Whether a step after the cure is the present one. */
@@ -42,7 +42,12 @@ record WallFinish(boolean untried, List<Integer> tried, List<Integer> called) {
     static int below(ClassView view) {
         long setting = view.stage() == Stage.RUNNING ? 0 : view.seats().stream().filter(SeatView::counts)
                 .filter(s -> s.candle().filter(c -> !c.settled()).isPresent()).count();
-        return setting == 0 ? 0 : BELOW_LINE * (int) (1 + (GROUPS + setting) / CANDLES_A_LINE);
+        return setting == 0 ? 0 : BELOW_LINE * lines((int) setting);
+    }
+
+    /** How many lines so many candles take, with when they are ready. */
+    static int lines(int candles) {
+        return 1 + (GROUPS + candles) / CANDLES_A_LINE;
     }
 
     /** Nobody can do the step yet: all wait for the hand test. */

@@ -37,6 +37,8 @@ public record WallSeats(Shape shape, int columns, List<Group> groups, boolean ke
     private static final int CLOCK = 80;
     private static final int DRAWN_ROW = 158;
     private static final int COMPACT_ROW = 80;
+    /** A time of day on a line takes the place of so many candles. */
+    private static final int CLOCK_PLACES = 3;
 
     /** Drawn, as a number with a small square, or the same in a line below what else the wall shows. */
     public enum Shape {
@@ -125,6 +127,14 @@ public record WallSeats(Shape shape, int columns, List<Group> groups, boolean ke
             groups.add(new Group(CureWords.TRY_IT, past));
         }
         ranges(candles).forEach((range, some) -> groups.add(new Group(times.briefly(range), some)));
+        int taken = groups.size() * CLOCK_PLACES + candles.size();
+        if (taken > WallFinish.lines(candles.size()) * WallFinish.CANDLES_A_LINE) {
+            List<WallCandle> setting = candles.stream().filter(WallCandle::waits).toList();
+            groups.removeIf(group -> !past.equals(group.candles()));
+            if (!setting.isEmpty()) {
+                groups.add(new Group("still setting", setting));
+            }
+        }
         return new WallSeats(Shape.LINE, 0, groups, false);
     }
 
