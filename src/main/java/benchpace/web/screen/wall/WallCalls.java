@@ -15,11 +15,11 @@ import java.util.stream.Stream;
  *
  * @param first    empty if nothing is called
  * @param then     beneath it, shown where there is room for all of it
- * @param close    in smaller letters
+ * @param size     of the words on the card
  * @param sentence said in their place while there are none
  */
-public record WallCalls(Optional<WaitCall> first, Optional<WaitCall> then, boolean close, String sentence) {
-    private static final WallCalls NONE = new WallCalls(Optional.empty(), Optional.empty(), false, "");
+public record WallCalls(Optional<WaitCall> first, Optional<WaitCall> then, Size size, String sentence) {
+    private static final WallCalls NONE = new WallCalls(Optional.empty(), Optional.empty(), Size.USUAL, "");
     /** In units of a 1920 x 1080 screen, as in {@code wall-wait.css}. */
     private static final int WIDTH = 900;
     /** Below the ribbon and the one line under it, for the card and what it stands off. */
@@ -27,6 +27,7 @@ public record WallCalls(Optional<WaitCall> first, Optional<WaitCall> then, boole
     private static final int WHEN_LINE = 84;
     private static final int RIBBON = 226;
     private static final int EDGES = 28;
+    private static final int DETAILS = 72;
     private static final int DETAILS_LINE = 76;
     /** Room for the ticking time at its longest. */
     private static final String LONGEST_COUNT = "in 1 h 20 min";
@@ -34,11 +35,23 @@ public record WallCalls(Optional<WaitCall> first, Optional<WaitCall> then, boole
     private static final int SENTENCE = 80;
     private static final int SENTENCE_WIDTH = 950;
 
-    /** A size of the first words: letters, and a line of them. */
-    private record Size(int letters, int line) { }
+    /** How large the first words are. */
+    public enum Size {
+        USUAL(84, 94), CLOSE(80, 84), CLOSEST(66, 74);
 
-    private static final Size USUAL = new Size(84, 94);
-    private static final Size CLOSE = new Size(66, 74);
+        private final int letters;
+        private final int line;
+
+        Size(int letters, int line) {
+            this.letters = letters;
+            this.line = line;
+        }
+
+        /** As it stands in class names of the style sheet. */
+        public String token() {
+            return name().toLowerCase(java.util.Locale.ROOT);
+        }
+    }
 
     public static WallCalls of(ClassView view, Times times) {
         if (!WallMain.waits(view)) {
@@ -47,15 +60,16 @@ public record WallCalls(Optional<WaitCall> first, Optional<WaitCall> then, boole
         int room = room(WallRibbon.of(view, times));
         List<WaitCall> calls = WaitCall.first(view, times, 2);
         if (calls.isEmpty()) {
-            return new WallCalls(Optional.empty(), Optional.empty(), false, shown(onlyTrying(view)
+            return new WallCalls(Optional.empty(), Optional.empty(), Size.USUAL, shown(onlyTrying(view)
                     || WallFinish.isPresent(view) ? WallFinish.TRYING : view.present().wall(), room));
         }
         WaitCall call = calls.get(0);
         Optional<WaitCall> then = calls.stream().skip(1).findFirst();
-        return Stream.of(call, call.placeless()).flatMap(c -> Stream.of(USUAL, CLOSE)
+        return Stream.of(call, call.placeless()).flatMap(c -> Stream.of(Size.USUAL, Size.CLOSE)
                         .filter(size -> height(c, size) <= room)
-                        .map(size -> new WallCalls(Optional.of(c), then, size == CLOSE, "")))
-                .findFirst().orElseGet(() -> new WallCalls(Optional.of(call.placeless()), Optional.empty(), true, ""));
+                        .map(size -> new WallCalls(Optional.of(c), then, size, "")))
+                .findFirst().orElseGet(() -> new WallCalls(Optional.of(call.placeless()), Optional.empty(),
+                        Size.CLOSEST, ""));
     }
 
     private static int room(Optional<WallRibbon> ribbon) {
@@ -64,14 +78,18 @@ public record WallCalls(Optional<WaitCall> first, Optional<WaitCall> then, boole
 
     private static int height(WaitCall call, Size size) {
         String time = call.count().map(c -> LONGEST_COUNT).orElse(call.clock()).replace(' ', '\u00a0');
-        return EDGES + Letters.HEAD.lines(call.lead() + " " + time, size.letters(), WIDTH) * size.line()
-                + Letters.PLAIN.lines(call.details(), 72, WIDTH) * DETAILS_LINE;
+        return EDGES + lines(Letters.HEAD, call.lead() + " " + time, size.letters, WIDTH) * size.line
+                + lines(Letters.PLAIN, call.details(), DETAILS, WIDTH) * DETAILS_LINE;
+    }
+
+    private static int lines(Letters letters, String words, int size, int width) {
+        return words.isBlank() ? 0 : letters.flow(words, size, width, 0).lines();
     }
 
     /** As many whole sentences as there is room for. */
     private static String shown(String words, int room) {
         String shown = words;
-        while (Letters.PLAIN.lines(shown, SENTENCE, SENTENCE_WIDTH) * SENTENCE_LINE > room && shown.contains(". ")) {
+        while (lines(Letters.PLAIN, shown, SENTENCE, SENTENCE_WIDTH) * SENTENCE_LINE > room && shown.contains(". ")) {
             shown = shown.substring(0, shown.lastIndexOf(". ") + 1);
         }
         return shown;
