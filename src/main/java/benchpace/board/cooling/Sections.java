@@ -10,7 +10,7 @@ import java.util.Map;
 
 /** Keeps the drawings of the cases met lately, one for every minute, so that a minute's passing costs a look-up. */
 final class Sections {
-    private static final int MOST_CASES = 12;
+    private static final int MOST_CASES = 24;
     /** Ten hours: longer than any class, and than anybody looks. */
     private static final double LONGEST_MINUTES = 600;
     /** The room's loss is rounded to two per cent, finer than any drawing shows. */
