@@ -72,6 +72,26 @@ class EditInABrowserTest extends EditScreens {
         assertThat(page.locator("#edit-state")).not().containsText("Saved");
     }
 
+    @Test void the_picture_of_a_step_stands_beside_its_choice_and_is_kept_until_its_kind_is_to_choose() {
+        String id = add(kit());
+        Page page = page(id);
+        row(page, "steps", 2).locator("summary").click();
+        Locator drawing = field(row(page, "steps", 2), "picture").locator(".edit-field__drawing");
+        assertThat(drawing).hasAttribute("data-shown", "vessel");
+        input(row(page, "steps", 2), "picture").selectOption("wick");
+        assertThat(drawing).hasAttribute("data-shown", "wick");
+        assertThat(drawing.locator("svg.drawing")).isVisible();
+        save(page);
+        assertThat(page.locator("#edit-state")).containsText("version 2");
+        assertThat(saved(id).at("/steps/1/picture").textValue()).isEqualTo("wick");
+
+        input(row(page, "steps", 2), "picture").selectOption("");
+        assertThat(drawing).hasAttribute("data-shown", "vessel");
+        save(page);
+        assertThat(page.locator("#edit-state")).containsText("version 3");
+        assertThat(saved(id).at("/steps/1").has("picture")).isFalse();
+    }
+
     // ---- the check beside the field
 
     @Test void a_problem_stands_beside_its_field_as_long_as_it_is_there() {

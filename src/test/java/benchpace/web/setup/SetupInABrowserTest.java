@@ -175,6 +175,7 @@ class SetupInABrowserTest {
         assertThat(device.page().locator(".tent")).hasCount(8);
         assertThat(device.page().locator(".tent__side--front .tent__name")).hasCount(2);
         assertThat(device.page().locator(".tent__side--front .tent__name").first()).hasText("Ida");
+        assertThat(device.page().locator(".tent svg.drawing")).hasCount(16);
         assertThat(device.find("#print")).isHidden();
         assertThat(device.page().pdf(new Page.PdfOptions().setFormat("Letter")).length).isPositive();
     }
