@@ -20,7 +20,7 @@ function crossFade(before, now) {
   before.classList.add('told--goes');
   before.setAttribute('aria-hidden', 'true');
   before.addEventListener('animationend', (event) => { if (event.target === before) before.remove(); });
-  now.after(before);
+  now.closest('.wall').append(before); // no part of what is live
 }
 
 export function start() {
