@@ -62,9 +62,9 @@ public final class EditFields {
             number("minutes", "Length", "min").fresh("5"),
             number("allowanceMinutes", "Allowance", "min").fresh("3")
                     .hint("How far over its length it may go before the board speaks up."),
+            choice(PICTURE, "Picture", PictureChoice.choices()),
             text("say", "What to say", 400).hint("One or two sentences to say aloud."),
             text("wall", "What the wall shows", 200),
-            choice(PICTURE, "Picture", PictureChoice.choices()),
             text("caution", "Caution", 400).hint("What could hurt in this step."),
             flag("_stations", "Seats wait for a turn").when(SERVED).alsoOf("stations")
                     .hint("Where one melter tap, or two scales, cannot serve all seats at once."),
