@@ -49,14 +49,15 @@ export function paint(all) {
 function now({ steps, shown }) {
   const index = steps.findIndex((step) => step.id === shown.at);
   const step = steps[index];
-  const [first, ...rest] = (step?.caution ?? '').trim().split(/(?<=[.!?])\s+/);
+  const whole = (step?.caution ?? '').trim();
+  const [, first, more] = /^(.*?[.!?])\s+(.*)$/s.exec(whole) ?? ['', whole, ''];
   const notDone = shown.notDone.length === 0 ? 'Everybody is done.' : `Not done: ${briefly(shown.notDone)}.`;
   const earlier = shown.earlier.length === 0 ? '' : `${upper(briefly(shown.earlier))}: at an earlier step.`;
   return filled('now-words', {
     kicker: step ? `Step ${index + 1} of ${steps.length}, not sent yet` : 'Not sent yet',
     heading: shown.closed ? 'The class is over' : step?.name ?? 'Nothing is open',
     say: step?.say ?? '',
-    caution: first, more: rest.join(' '),
+    caution: first, more,
     notDone: step?.tap && shown.done > 0 ? notDone : '',
     earlier,
   });
