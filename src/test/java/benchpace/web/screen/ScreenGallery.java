@@ -40,19 +40,20 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /**
  * Lays every screen out in many situations and photographs it, to be looked at: pictures and pages land in
  * {@code target/gallery}. Run by hand ({@code mvn test-compile exec:java -Dexec.classpathScope=test
  * -Dmain.class=benchpace.web.screen.ScreenGallery}); {@code --only=expression} limits it to names that match,
- * {@code --unseen} leaves the pictures off.
+ * {@code --unseen} leaves the pictures off; {@code --readme} draws those of the README, and nothing else.
  */
 public final class ScreenGallery {
     private static final String HOST = OfflineScreens.HOST;
     private static final Path OUT = Path.of("target/gallery");
 
     /** What to do with a page before its picture is taken. */
-    private record Shot(String name, String html, int width, int height, String then) { }
+    record Shot(String name, String html, int width, int height, String then) { }
 
     private final OfflineScreens offline = new OfflineScreens();
     private int violations;
@@ -62,7 +63,17 @@ public final class ScreenGallery {
         for (String arg : args) {
             only = arg.startsWith("--only=") ? arg.substring("--only=".length()) : only;
         }
-        new ScreenGallery().run(only, !List.of(args).contains("--unseen"));
+        ScreenGallery gallery = new ScreenGallery();
+        if (List.of(args).contains("--readme")) {
+            gallery.inABrowser(browser -> ReadmePictures.draw(browser, gallery));
+        } else {
+            gallery.run(only, !List.of(args).contains("--unseen"));
+        }
+    }
+
+    /** What answers in the board's place. */
+    OfflineScreens offline() {
+        return offline;
     }
 
     private void run(String only, boolean pictures) throws IOException {
@@ -75,20 +86,26 @@ public final class ScreenGallery {
         if (!pictures) {
             return;
         }
-        try (Playwright playwright = Playwright.create(new Playwright.CreateOptions()
-                .setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")))) {
-            Browser browser = playwright.chromium().launch(new BrowserType.LaunchOptions()
-                    .setExecutablePath(Path.of("/usr/bin/chromium"))
-                    .setArgs(List.of("--no-sandbox", "--disable-background-networking", "--no-first-run",
-                            "--disable-component-update", "--disable-sync")));
+        inABrowser(browser -> {
             for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
                 photograph(browser, shots, scheme);
             }
-        }
+        });
         System.out.println(shots.size() + " screens, " + violations + " axe violations, in " + OUT);
     }
 
-    private List<Shot> shots() {
+    private void inABrowser(Consumer<Browser> work) {
+        try (Playwright playwright = Playwright.create(new Playwright.CreateOptions()
+                .setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")))) {
+            work.accept(playwright.chromium().launch(new BrowserType.LaunchOptions()
+                    .setExecutablePath(Path.of("/usr/bin/chromium"))
+                    .setArgs(List.of("--no-sandbox", "--disable-background-networking", "--no-first-run",
+                            "--disable-component-update", "--disable-sync"))));
+        }
+    }
+
+    /** Every screen, in each situation. */
+    List<Shot> shots() {
         Screens screens = new Screens();
         List<Shot> shots = new java.util.ArrayList<>();
         Viewer lead = new Viewer(Role.INSTRUCTOR, "", Evening.TABLET);
