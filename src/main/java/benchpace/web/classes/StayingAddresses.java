@@ -2,6 +2,7 @@ package benchpace.web.classes;
 
 import benchpace.board.ClassBoard;
 import benchpace.files.Json;
+import benchpace.files.StudioJson;
 import benchpace.live.LiveClass;
 import benchpace.web.pairing.Access;
 import benchpace.web.request.Bodies;
@@ -59,11 +60,17 @@ public final class StayingAddresses {
             return;
         }
         Viewer viewer = access.viewer(ctx);
-        Following following = new Following(address, choice.mark());
+        Following following = new Following(address, mark(choice));
         Pages.html(ctx, choice.board().isPresent()
                 ? screens.page(kind, choice.board().get().view(), viewer, following)
                 : screens.between(BetweenPage.of(kind, viewer, following, told(choice.next()), told(choice.justOver()),
                         clock.instant(), zone)));
+    }
+
+    /** Names the class and whose room it is in, so that a wall shows either anew once it is another. */
+    private String mark(ShownClass.Choice choice) {
+        String place = choice.board().map(board -> board.live().plan().place()).orElse("");
+        return choice.mark() + " " + StudioJson.tag(screens.studioAt(place));
     }
 
     private static Optional<BetweenPage.Told> told(Optional<ClassBoard> board) {
@@ -73,7 +80,7 @@ public final class StayingAddresses {
     /** GET: which class is meant now, and which run; no more than the start page tells everybody. */
     private void tell(Context ctx) {
         ShownClass.Choice choice = shown.now();
-        ObjectNode told = Json.object().put("mark", choice.mark());
+        ObjectNode told = Json.object().put("mark", mark(choice));
         choice.board().ifPresent(b -> told.set("class", named(b)));
         ArrayNode running = told.putArray("running");
         choice.running().forEach(b -> running.add(named(b)));

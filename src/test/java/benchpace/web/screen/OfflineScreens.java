@@ -43,6 +43,8 @@ public final class OfflineScreens {
             String type = path.endsWith(".css") ? "text/css"
                     : path.endsWith(".svg") ? "image/svg+xml" : "text/javascript";
             answer(route, type, file(path));
+        } else if (path.equals("/studio.css")) {
+            answer(route, "text/css", new byte[0]);
         } else if (!path.endsWith("/stream")) {
             route.abort();
         } // a stream is left open without a word

@@ -1,5 +1,6 @@
 package benchpace.web.studio;
 
+import static benchpace.web.TestBoard.opening;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.files.Json;
@@ -171,6 +172,17 @@ class StudioOverTheNetworkTest extends OneEvening {
         for (String page : List.of("/classes/" + id + "/cards", "/classes/" + id + "/prep")) {
             assertThat(board.get(page, board.instructor()).ok().status()).isEqualTo(200);
         }
+    }
+
+    @Test void a_wall_at_its_address_is_told_that_it_is_to_show_itself_anew() {
+        board.tap(id, opening("welcome")).ok();
+        String before = board.get("/api/shown", "").ok().text("mark");
+        assertThat(board.get("/wall", "").ok().body()).contains("data-mark=\"" + before + "\"");
+        assertThat(board.get("/api/shown", "").ok().text("mark")).isEqualTo(before);
+
+        save(NAME, "", "", tag()).ok();
+
+        assertThat(board.get("/api/shown", "").ok().text("mark")).isNotEqualTo(before);
     }
 
     private String wall() {
