@@ -110,6 +110,19 @@ public class AccessibilityTest extends LiveScreens {
         assertSound(here(Device.phone(board, browser)).expectingRefusals().at("/no/such/page"), "not found");
     }
 
+    @Test void the_page_on_which_a_studio_says_whose_room_it_is_and_all_pages_in_its_colour() {
+        Device tablet = here(Device.tablet(board, browser)).pairedBy(board.instructor()).at("/studio");
+        tablet.find("#studio-name").fill("Wachs- und Dochtwerkstätte am Alten Speicher, Schönfärberhof");
+        tablet.find("#studio-place").fill("\u05E8\u05D7\u05D5\u05D1 \u05D4\u05E0\u05E8 3");
+        tablet.find("#studio-colour").fill("#ffd400");
+        tablet.find("#studio-form [type=submit]").click();
+        assertThat(tablet.find("#studio-answer")).containsText("Saved");
+        assertSound(tablet, "studio");
+        assertSound(here(Device.phone(board, browser)).pairedBy(board.instructor()).at("/studio"), "studio, a phone");
+        assertSound(here(Device.tablet(board, browser)).pairedBy(board.instructor()).at("/"), "start in its colour");
+        assertAllSound("in the studio's colour");
+    }
+
     @Test void the_pages_on_which_a_class_is_set_up_and_corrected_and_its_cards() {
         Device tablet = here(Device.tablet(board, browser)).pairedBy(board.instructor());
         Device phone = here(Device.phone(board, browser)).pairedBy(board.instructor());

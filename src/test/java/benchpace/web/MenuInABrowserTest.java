@@ -34,7 +34,8 @@ class MenuInABrowserTest extends LiveScreens {
         button.click();
 
         assertThat(doors(tablet)).containsExactly("The table", "Prep", "Helper's phone", "Wall", "The wait",
-                "Look back", "Seats and names", "Calendar file", "Pickup shelf", "History", "Devices", "Start",
+                "Look back", "Seats and names", "Calendar file", "Pickup shelf", "History", "Studio",
+                "Devices", "Start",
                 "Guests' codes", "Chime", "Keys");
         assertThat(tablet.find("#menu-dialog [aria-current=page]")).containsText("The table");
     }

@@ -18,8 +18,11 @@ import benchpace.web.screen.plans.EditPage;
 import benchpace.web.screen.shell.Message;
 import benchpace.web.screen.shell.Role;
 import benchpace.web.screen.shell.ScreenKind;
+import benchpace.web.screen.shell.Shell;
 import benchpace.web.screen.shell.Viewer;
 import benchpace.web.screen.start.StartView;
+import benchpace.web.screen.studio.StudioFields;
+import benchpace.web.screen.studio.StudioPage;
 import benchpace.web.screen.wall.WallSituations;
 import benchpace.web.style.Samples;
 import benchpace.words.BackupWords;
@@ -246,6 +249,14 @@ public final class ScreenGallery {
         shots.add(new Shot("guessed-pocket", guessed, 390, 844, ""));
         shots.add(new Shot("style", screens.style(new Samples(Evening.ZONE).given(Optional.empty()), lead), 1280, 12000,
                 ""));
+        Studio studio = new Studio("Wachs- und Dochtwerkstätte am Alten Speicher, Schönfärberhof",
+                "Speicherzeile 3, Marrowby", Optional.of("#c98a00"));
+        StudioPage said = new StudioPage(new Shell("Studio", "studio", List.of(), "", "", "UTC",
+                Role.INSTRUCTOR.token(), ""), new StudioFields(studio));
+        shots.add(new Shot("studio", screens.studio(said), 1280, 800, ""));
+        shots.add(new Shot("studio-phone", screens.studio(said), 390, 1900, ""));
+        shots.add(new Shot("studio-unsaid", screens.studio(new StudioPage(said.shell(),
+                new StudioFields(Studio.NONE))), 1280, 800, ""));
         shots.add(new Shot("message", screens.message(new Message("There is no such class",
                 "It may have been closed and put away.", "/", "All classes")), 390, 600, ""));
         return shots;
