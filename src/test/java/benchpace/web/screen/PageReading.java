@@ -160,7 +160,7 @@ final class PageReading {
     private void cards(String page, String html) {
         Matcher card = CARD.matcher(html);
         while (card.find()) {
-            String name = Telling.plain(card.group().replaceAll("(?s).*?<h3>(.*?)<small>.*", "$1"));
+            String name = Telling.plain(card.group().replaceAll("(?s).*?<h3>(.*?)</h3>.*", "$1"));
             String words = Telling.plain(card.group());
             telling.each("Next at " + TIME + ": " + SEATS, words, m -> {
                 telling.tell("next time of " + name, m.group(1), page);
