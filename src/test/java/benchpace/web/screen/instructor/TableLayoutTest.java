@@ -210,7 +210,7 @@ class TableLayoutTest {
     @Test void from_two_metres_the_number_and_the_minutes_of_a_seat_at_a_table_of_six_or_eight_can_be_read() {
         for (int seats : new int[] {6, 8}) {
             Page page = table(Evening.of(Evening.plan("evening-pour", TableShape.LONG_TABLE), seats, List.of("Ada"))
-                    .open(0, "welcome").open(8, "vessel").done(11, "vessel", 1, 2).view(14), 1280, 800);
+                    .open(0, "welcome").open(8, "vessel").done(11, "vessel", 1, 2).view(12), 1280, 800);
 
             for (String figures : List.of(".face--on-pace .face__number", ".face--on-pace .face__foot b")) {
                 double millimetres = size(page, figures, "fontSize") * 0.75 * 0.17;
