@@ -37,7 +37,9 @@ public record WallCalls(Optional<WaitCall> first, Optional<WaitCall> then, Size 
 
     /** How large the first words are. */
     public enum Size {
-        USUAL(84, 94), CLOSE(80, 84), CLOSEST(66, 74);
+        USUAL(84, 94), CLOSE(80, 84), CLOSEST(66, 68),
+        /** The same where it takes the place of what is said of the estimate, too. */
+        CROWDED(66, 68);
 
         private final int letters;
         private final int line;
@@ -68,8 +70,8 @@ public record WallCalls(Optional<WaitCall> first, Optional<WaitCall> then, Size 
         return Stream.of(call, call.placeless()).flatMap(c -> Stream.of(Size.USUAL, Size.CLOSE)
                         .filter(size -> height(c, size) <= room)
                         .map(size -> new WallCalls(Optional.of(c), then, size, "")))
-                .findFirst().orElseGet(() -> new WallCalls(Optional.of(call.placeless()), Optional.empty(),
-                        Size.CLOSEST, ""));
+                .findFirst().orElseGet(() -> new WallCalls(Optional.of(call), Optional.empty(),
+                        height(call, Size.CLOSEST) <= room ? Size.CLOSEST : Size.CROWDED, ""));
     }
 
     private static int room(Optional<WallRibbon> ribbon) {
@@ -79,7 +81,8 @@ public record WallCalls(Optional<WaitCall> first, Optional<WaitCall> then, Size 
     private static int height(WaitCall call, Size size) {
         String time = call.count().map(c -> LONGEST_COUNT).orElse(call.clock()).replace(' ', '\u00a0');
         return EDGES + lines(Letters.HEAD, call.lead() + " " + time, size.letters, WIDTH) * size.line
-                + lines(Letters.PLAIN, call.details(), DETAILS, WIDTH) * DETAILS_LINE;
+                + lines(Letters.PLAIN, size.compareTo(Size.CLOSEST) < 0 ? call.details() : call.who(), DETAILS, WIDTH)
+                * DETAILS_LINE;
     }
 
     private static int lines(Letters letters, String words, int size, int width) {
@@ -100,6 +103,11 @@ public record WallCalls(Optional<WaitCall> first, Optional<WaitCall> then, Size 
         List<CandleClock> untried = view.seats().stream().filter(SeatView::counts).flatMap(s -> s.candle().stream())
                 .filter(c -> !c.settled()).toList();
         return !untried.isEmpty() && untried.stream().allMatch(c -> c.tryIt(view.now()));
+    }
+
+    /** What stands below the first words: where, for whom and what to mind; the longest names leave for whom alone. */
+    public String details() {
+        return first.map(call -> size.compareTo(Size.CLOSEST) < 0 ? call.details() : call.who()).orElse("");
     }
 
     public boolean empty() {

@@ -33,7 +33,7 @@ public record WallSeats(Shape shape, int columns, List<Group> groups, boolean ke
     private static final int COMPACT_COLUMNS = 5;
     private static final int MOST_COLUMNS = 4;
     /** Heights in units of a 1920 x 1080 screen, as in {@code wall-wait.css}: all, a line of words, a row. */
-    private static final int HEIGHT = 560;
+    private static final int HEIGHT = 545;
     private static final int CLOCK = 80;
     private static final int DRAWN_ROW = 158;
     private static final int COMPACT_ROW = 80;
@@ -100,6 +100,12 @@ public record WallSeats(Shape shape, int columns, List<Group> groups, boolean ke
                 c -> c.clock().orElseThrow().said(),
                 () -> new TreeMap<>(Comparator.comparing(SaidRange::from).thenComparing(SaidRange::until)),
                 Collectors.toList()));
+    }
+
+    /** How many rows it takes of the usual width. */
+    public int rows(Group group) {
+        int across = shape == Shape.DRAWN ? columns : COMPACT_COLUMNS;
+        return (group.candles().size() + across - 1) / across;
     }
 
     private static boolean holds(List<Group> groups, Shape shape) {
