@@ -68,7 +68,7 @@ class LettersTest {
     }
 
     @Test void every_page_asks_for_both_faces_before_it_is_drawn() {
-        for (ScreenGallery.Shot shot : EveryShot.all().stream().filter(s -> s.html().contains("page page--")).toList()) {
+        for (var shot : EveryShot.all().stream().filter(s -> s.html().contains("page page--")).toList()) {
             assertThat(PRELOAD.matcher(shot.html()).results().map((MatchResult found) -> found.group(1)))
                     .as(shot.name()).containsExactly("static/fonts/young-serif-latin.woff2",
                             "static/fonts/atkinson-hyperlegible-next-latin.woff2")
