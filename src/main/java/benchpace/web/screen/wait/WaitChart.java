@@ -32,7 +32,7 @@ public record WaitChart(int height, List<Mark> marks, List<Row> rows, double now
     private static final double LETTER = 8.8;
 
     /** Half the width of a clock time, and the room that the headings beside the strips leave it. */
-    private static final double HALF_CLOCK = 24;
+    private static final double HALF_CLOCK = 22;
     /** In a row, where the labels of its parts stand; the letters of 16 px reach 5 px below that. */
     public static final int BASELINE = 23;
     /** In a row, the tip of the diamond of the ready moment, which lies below all words. */
