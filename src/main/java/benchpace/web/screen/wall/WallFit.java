@@ -30,6 +30,8 @@ public enum WallFit {
     private static final int BESIDE_CAUTION = 180;
     private static final int AROUND_CAUTION = 42;
     private static final int GAP = 24;
+    /** Fewer words of a sentence say nothing. */
+    private static final int FEWEST_WORDS = 4;
     private static final double HEADING_LINE = 1.06;
     private static final double LINE = 1.16;
     private static final double STRONG_LINE = 1.09;
@@ -88,13 +90,24 @@ public enum WallFit {
                 .orElseGet(() -> new Chosen(BARE, shortened(told, least), least));
     }
 
-    /** The tablet's cue is said aloud: here the words that have room. */
+    /**
+     * The tablet's cue is said aloud: here the sentences that have room, else the first one's words; nothing where hardly
+     * any has.
+     */
     private static String shortened(Told told, int shown) {
-        List<String> words = new ArrayList<>(List.of(told.sentence().strip().split("\\s+")));
-        while (words.size() > 1 && !BARE.holds(told, String.join(" ", words) + "\u2026", shown)) {
+        List<String> sentences = List.of(told.sentence().strip().split("(?<=[.!?])\\s+"));
+        for (int whole = sentences.size() - 1; whole > 0; whole--) {
+            String kept = String.join(" ", sentences.subList(0, whole));
+            if (BARE.holds(told, kept, shown)) {
+                return kept;
+            }
+        }
+        List<String> words = new ArrayList<>(List.of(sentences.get(0).split("\\s+")));
+        while (words.size() >= FEWEST_WORDS && !BARE.holds(told, String.join(" ", words) + "\u2026", shown)) {
             words.remove(words.size() - 1);
         }
-        return String.join(" ", words).replaceFirst("[,;:.]$", "") + "\u2026";
+        return words.size() < FEWEST_WORDS ? ""
+                : String.join(" ", words).replaceFirst("[,;:.]$", "") + "\u2026";
     }
 
     private boolean holds(Told told, String words, int shown) {
