@@ -352,7 +352,7 @@ public final class Screens {
         List<String> sheets = switch (kind) {
             case INSTRUCTOR -> List.of("seating", "tiles", "sheet", "cut", "lines", "leave", "offline");
             case HELPER, WAIT -> List.of();
-            case WALL -> List.of("cut", "wall-wait");
+            case WALL -> List.of("wall-wait");
         };
         return new Shell(title, kind.token(), sheets, view.id(), view.now().toString(), view.zone().getId(),
                 viewer.role().token(), viewer.initials(), following, rooms.apply(view.place()), Optional.empty());
