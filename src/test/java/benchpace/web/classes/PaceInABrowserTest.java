@@ -148,7 +148,8 @@ class PaceInABrowserTest extends LiveScreens {
         assertThat(second.find("#claim-4")).hasCount(0);
         assertThat(second.find("#not-done")).containsText(Pattern.compile("slow, \\d+ min over, helped by MK at"));
         assertThat(tablet.find("#tile-4 .face__helper")).hasCount(0);
-        assertThat(tablet.find("#tile-4 .face--slow")).containsText(Pattern.compile("slow\\d+ min over"));
+        assertThat(tablet.find("#tile-4 .face--slow .face__word")).containsText("slow");
+        assertThat(tablet.find("#tile-4 .face--slow")).containsText(Pattern.compile("\\d+ min over"));
         assertThat(tablet.find("#tile-4")).containsText("helped by MK at");
         assertThat(tablet.find("#help .flag")).hasCount(0);
         assertThat(seat(4).get("flag").isNull()).isTrue();

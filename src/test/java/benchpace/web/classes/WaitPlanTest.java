@@ -109,7 +109,7 @@ class WaitPlanTest extends OneEvening {
         pourAll();
         String wall = board.get("/classes/" + id + "/wall", "").ok().body();
 
-        assertThat(wall).contains("class=\"calls\"", "seats ").doesNotContain("Ida", "Tomasz");
+        assertThat(wall).contains("<ol class=\"calls", "seats ").doesNotContain("Ida", "Tomasz");
     }
 
     @Test void the_pages_follow_the_rules_of_their_policy() {
