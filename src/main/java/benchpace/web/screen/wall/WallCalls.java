@@ -21,7 +21,7 @@ import java.util.stream.Stream;
 public record WallCalls(Optional<WaitCall> first, Optional<WaitCall> then, Size size, String sentence) {
     private static final WallCalls NONE = new WallCalls(Optional.empty(), Optional.empty(), Size.USUAL, "");
     /** In units of a 1920 x 1080 screen, as in {@code wall-wait.css}. */
-    private static final int WIDTH = 900;
+    private static final int WIDTH = 920;
     /** Below the ribbon and the one line under it, for the card and what it stands off. */
     private static final int HEIGHT = 305;
     private static final int WHEN_LINE = 84;
@@ -37,7 +37,7 @@ public record WallCalls(Optional<WaitCall> first, Optional<WaitCall> then, Size 
 
     /** How large the first words are. */
     public enum Size {
-        USUAL(84, 94), CLOSE(80, 84), CLOSEST(66, 68),
+        USUAL(84, 94), CLOSE(79, 84), CLOSEST(66, 68),
         /** The same where it takes the place of what is said of the estimate, too. */
         CROWDED(66, 68);
 

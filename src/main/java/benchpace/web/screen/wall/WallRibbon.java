@@ -21,7 +21,7 @@ import java.util.regex.Pattern;
  * @param until     when it ends, a full half hour some time after the band, so that a band that narrows is seen to
  * @param bandX     where the range of all candles still to be tried begins
  * @param nowX      where the present is as the page is made
- * @param poured    "poured 19:13", "poured" or nothing: as much as there is room for before the present
+ * @param poured    "poured 19:13"; empty where there is no room for it before the present
  * @param words     the range, its times apart; none once it is past
  * @param moved     why the band has just moved; empty if it has not
  * @param described the drawing in words
@@ -72,8 +72,8 @@ public record WallRibbon(String from, String until, double bandX, double bandWid
     }
 
     private static String poured(ClassView.CureView cure, String clock, double nowX) {
-        return List.of("poured " + (cure.poured() > 1 ? "from " : "") + clock, "poured").stream()
-                .filter(words -> Letters.PLAIN.width(words) * SIZE + NOW < nowX).findFirst().orElse("");
+        String words = "poured " + (cure.poured() > 1 ? "from " : "") + clock;
+        return Letters.PLAIN.width(words) * SIZE + NOW < nowX ? words : "";
     }
 
     private static List<Piece> pieces(String words) {

@@ -22,14 +22,16 @@ import java.util.stream.Collectors;
  * together under it.
  *
  * @param shape   how large each is
- * @param columns of the larger shape, in landscape
+ * @param columns in which they stand; none in a line
  * @param key     a frame stands for "try it" somewhere, and nothing beside it says so
  */
 public record WallSeats(Shape shape, int columns, List<Group> groups, boolean key) {
     /** More than that cannot be drawn so that they are known at 5 m. */
     private static final int MOST_DRAWN = 12;
-    /** With more than that in a column there is no room for two words beside each. */
-    private static final int MOST_WORDED = 8;
+    /** With more than that two words under each would leave too little room for the drawings: a key says them once. */
+    private static final int MOST_WORDED = 4;
+    /** More than that stand in one more column, so that the rows keep apart. */
+    private static final int MOST_IN_FOUR_COLUMNS = 32;
     private static final int COMPACT_COLUMNS = 5;
     private static final int MOST_COLUMNS = 4;
     /** Heights in units of a 1920 x 1080 screen, as in {@code wall-wait.css}: all, a line of words, a row. */
@@ -80,7 +82,7 @@ public record WallSeats(Shape shape, int columns, List<Group> groups, boolean ke
         boolean alone = apart.size() <= 1 || !holds(apart, shape);
         List<Group> groups = candles.isEmpty() ? List.of() : alone ? List.of(new Group("", candles)) : apart;
         boolean worded = shape == Shape.DRAWN && alone && candles.size() <= MOST_WORDED;
-        return new WallSeats(shape, alone ? columns(candles.size()) : MOST_COLUMNS, groups,
+        return new WallSeats(shape, columns(shape, alone, candles.size()), groups,
                 !worded && candles.stream().anyMatch(c -> c.state() == State.TRY_IT));
     }
 
@@ -104,8 +106,7 @@ public record WallSeats(Shape shape, int columns, List<Group> groups, boolean ke
 
     /** How many rows it takes of the usual width. */
     public int rows(Group group) {
-        int across = shape == Shape.DRAWN ? columns : COMPACT_COLUMNS;
-        return (group.candles().size() + across - 1) / across;
+        return shape == Shape.LINE ? 1 : (group.candles().size() + columns - 1) / columns;
     }
 
     private static boolean holds(List<Group> groups, Shape shape) {
@@ -115,8 +116,11 @@ public record WallSeats(Shape shape, int columns, List<Group> groups, boolean ke
                 + (g.candles().size() + columns - 1) / columns * row).sum() <= HEIGHT;
     }
 
-    private static int columns(int candles) {
-        return candles <= 3 ? Math.max(1, candles) : candles == 4 ? 2 : candles <= 6 || candles == 9 ? 3
+    private static int columns(Shape shape, boolean alone, int candles) {
+        if (shape == Shape.COMPACT) {
+            return alone && candles <= MOST_IN_FOUR_COLUMNS ? MOST_COLUMNS : COMPACT_COLUMNS;
+        }
+        return !alone ? MOST_COLUMNS : candles <= 3 ? Math.max(1, candles) : candles == 4 ? 2 : candles <= 6 || candles == 9 ? 3
                 : MOST_COLUMNS;
     }
 

@@ -29,6 +29,7 @@ final class CandleSituations {
         all.put("tried", Evenings.read().event(85, new ClassEvent.JudgedSet(seat(4))).computed(125));
         all.put("tried-12", judged(poured(12, 0), 3, 7).computed(130));
         all.put("tried-24", judged(poured(24, 0), 3, 7).computed(130));
+        all.put("tried-40", judged(poured(40, 0), 3, 7).computed(130));
         all.put("one-not-poured", Evenings.apart().get("slow"));
         all.put("poured-again", poured(8, 0).event(40, new ClassEvent.PouredAgain(seat(2))).computed(50));
         all.put("one-left", poured(8, 0).event(40, new ClassEvent.SeatLeft(seat(5))).computed(50));

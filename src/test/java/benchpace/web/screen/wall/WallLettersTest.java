@@ -41,7 +41,7 @@ class WallLettersTest {
     private static final int USUAL = 75;
     /** Read from afar first. */
     private static final String FIRST = ".told__heading, .told__sentence, .told__progress > span, .told__caution b, "
-            + ".told__count, .wall__clock, .ready__heading, .call:first-child .call__what, "
+            + ".told__count, .wall__clock, .ready__heading, .ready__when b, .call:first-child .call__what, "
             + ".between__heading, .between__next";
 
     /** Each text that is seen: its words, height of its capitals in pixels, whether it is read first, its ink's box. */

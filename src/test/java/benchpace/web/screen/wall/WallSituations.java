@@ -35,6 +35,7 @@ public final class WallSituations {
     public static Map<String, String> all() {
         Map<String, String> pages = new LinkedHashMap<>();
         views().forEach((name, view) -> pages.put(name, page(view, STUDIO)));
+        cures().forEach((name, view) -> pages.put(name, page(view, STUDIO)));
         pages.put("long-studio", page(pouring(longest()).view(8), LONG_STUDIO));
         pages.put("no-studio", page(Evenings.wicks().view(19.5), Studio.NONE));
         Following wall = Following.NOTHING;
