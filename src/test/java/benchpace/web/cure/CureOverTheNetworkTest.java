@@ -161,8 +161,11 @@ class CureOverTheNetworkTest {
         String id = board.poured(40, 1, 2, 3, 4, 5, 6, 7, 8);
         String wall = board.minute(50).get("/classes/" + id + "/wall", "").body();
 
-        assertThat(wall).contains("cut__picture", "hand test decides.");
-        assertThat(wall).containsPattern("about \\d\\d:[0-5][05](, all by about| to) \\d\\d:[0-5][05]");
+        String read = wall.replaceAll("(?s)<head>.*</head>|<[^>]*>", " ").replaceAll("\\s+", " ");
+
+        assertThat(wall).contains("class=\"candle__picture\"", "class=\"candle__liquid\" d=\"M");
+        assertThat(read).contains("hand test decides.");
+        assertThat(read).containsPattern("about \\d\\d:[0-5][05](, all by about| to) \\d\\d:[0-5][05]");
         assertThat(wall.toLowerCase(java.util.Locale.ROOT)).doesNotContainPattern("\\bsafe\\b");
     }
 

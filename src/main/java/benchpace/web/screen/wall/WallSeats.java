@@ -120,8 +120,10 @@ public record WallSeats(Shape shape, int columns, List<Group> groups, boolean ke
         if (shape == Shape.COMPACT) {
             return alone && candles <= MOST_IN_FOUR_COLUMNS ? MOST_COLUMNS : COMPACT_COLUMNS;
         }
-        return !alone ? MOST_COLUMNS : candles <= 3 ? Math.max(1, candles) : candles == 4 ? 2 : candles <= 6 || candles == 9 ? 3
-                : MOST_COLUMNS;
+        if (!alone) {
+            return MOST_COLUMNS;
+        }
+        return candles <= 3 ? Math.max(1, candles) : candles == 4 ? 2 : candles <= 6 || candles == 9 ? 3 : MOST_COLUMNS;
     }
 
     /** While others finish: the candles that still set, and those to be tried. */
