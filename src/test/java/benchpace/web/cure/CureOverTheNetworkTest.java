@@ -70,8 +70,16 @@ class CureOverTheNetworkTest {
         assertThat(board.get("/classes/" + id + "/seats/1/sheet").body()).contains("judged set at")
                 .doesNotContain("cut__picture", "% set", "Skin", "ready about", "Tried by hand");
         assertThat(board.get("/classes/" + id + "/seats/2/sheet").body()).contains("cut__picture", "% set");
-        assertThat(board.get("/classes/" + id + "/wall", "").body())
-                .contains("Seat 1: tried by hand", "Seat 2: setting, ready about", "class=\"candle__liquid\" d=\"M");
+        String wall = board.get("/classes/" + id + "/wall", "").body();
+        assertThat(candle(wall, 1)).contains("Seat 1: tried by hand").doesNotContain("class=\"candle__liquid\" d=\"M");
+        assertThat(candle(wall, 2)).contains("Seat 2: may be ready now: try by hand",
+                "class=\"candle__liquid\" d=\"M");
+    }
+
+    /** What the wall shows of one candle. */
+    private static String candle(String wall, int seat) {
+        String from = wall.substring(wall.indexOf("data-candle=\"" + seat + "\""));
+        return from.substring(0, from.indexOf("</li>"));
     }
 
     @Test void a_reading_narrows_the_range_of_all_seats_and_says_by_how_much() {
@@ -165,6 +173,7 @@ class CureOverTheNetworkTest {
 
         assertThat(wall).contains("class=\"candle__picture\"", "class=\"candle__liquid\" d=\"M");
         assertThat(read).contains("hand test decides.");
+        assertThat(read).containsPattern("Seat 2: setting, ready about \\d\\d:[0-5][05] to \\d\\d:[0-5][05] ");
         assertThat(read).containsPattern("about \\d\\d:[0-5][05](, all by about| to) \\d\\d:[0-5][05]");
         assertThat(wall.toLowerCase(java.util.Locale.ROOT)).doesNotContainPattern("\\bsafe\\b");
     }
