@@ -102,15 +102,11 @@
       return [`${scrollWidth} px wide in ${innerWidth}: ${widest.map(said).join(', ')}`];
     },
 
-    /**
-     * Words that are cut through by the edge of a box. What a box wraps out of sight whole is not cut.
-     * @param {string} [besides] what is not looked at
-     */
-    cut(besides) {
+    /** Words that are cut through by the edge of a box. What a box wraps out of sight whole is not cut. */
+    cut() {
       const wrong = [];
       for (const element of worded()) {
         const style = getComputedStyle(element);
-        if (besides && element.closest(besides)) continue;
         if (style.textOverflow === 'ellipsis' || style.webkitLineClamp !== 'none') continue; // shortened, and says so
         const box = cutter(element);
         if (!box || getComputedStyle(box).textOverflow === 'ellipsis') continue;
@@ -143,7 +139,7 @@
         const target = element.matches('input[type=checkbox], input[type=radio]') ? element.closest('label') ?? element
           : element;
         const { width, height } = target.getBoundingClientRect();
-        const asked = element.tagName === 'BUTTON' ? button : least;
+        const asked = ['BUTTON', 'SUMMARY'].includes(element.tagName) ? button : least;
         if (width < asked - 0.5 || height < asked - 0.5) {
           wrong.push(`${said(element)} is ${Math.round(width)} x ${Math.round(height)}`);
         }

@@ -80,7 +80,7 @@ class LookInABrowserTest {
             return; // nobody zooms a television
         }
         page.evaluate("looks.space(true)");
-        note(Check.SPACED, shot, page, "cut('.tile')"); // fitted to the screen: the longest words lose letters then
+        note(Check.SPACED, shot, page, "cut()");
         page.evaluate("looks.space(false)");
         page.setViewportSize(NARROW, 640);
         note(Check.NARROW, shot, page, "sideways()");
@@ -125,7 +125,7 @@ class LookInABrowserTest {
         assertNothing(Check.OVERLAID);
     }
 
-    @Test void with_spaces_as_readers_may_set_them_no_word_is_cut_but_on_the_table_s_own_tiles() {
+    @Test void with_spaces_as_readers_may_set_them_no_word_is_cut() {
         assertNothing(Check.SPACED);
     }
 

@@ -32,7 +32,7 @@ public record LinesChart(int width, int height, int left, int right, int top, in
     private static final int BROAD_TAGS = 104;
     private static final int NARROW = 500;
     private static final int BROAD = 1000;
-    private static final int NAMES = 168;
+    private static final int NAMES = 190;
     private static final int NARROW_NAMES = 112;
     private static final double LETTER = 7;
     /** Two lines of a name stand so far apart, and so high is what they need of their own. */

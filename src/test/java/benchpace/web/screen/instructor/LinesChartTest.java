@@ -78,11 +78,12 @@ class LinesChartTest {
     @Test void the_names_of_the_steps_never_stand_on_each_other_nor_outside() {
         Evenings.all().forEach((name, view) -> {
             int before = Integer.MAX_VALUE;
+            int letters = (chart(view).left() - 8) / 7; // of twelve pixels
             for (LinesChart.Rung rung : chart(view).rungs()) {
                 if (!rung.name().isEmpty()) {
                     assertThat(before - rung.y()).as(name).isGreaterThanOrEqualTo(12);
-                    assertThat(rung.name().length()).as(name).isLessThanOrEqualTo(22);
-                    assertThat(rung.more().length()).as(name).isLessThanOrEqualTo(22);
+                    assertThat(rung.name().length()).as(name).isLessThanOrEqualTo(letters);
+                    assertThat(rung.more().length()).as(name).isLessThanOrEqualTo(letters);
                     assertThat(before - rung.y()).as(name).isGreaterThanOrEqualTo(rung.more().isEmpty() ? 12 : 24);
                     before = rung.y();
                 }
