@@ -190,12 +190,12 @@ public record Plan(PlanId id, String name, String about, String place, int usual
         return kit.promisedMinutes().isPresent() ? Duration.ofMinutes(kit.promisedMinutes().getAsInt()) : planned();
     }
 
-    /** The same plan at another place, with the tables in another way. */
     /** Held where it says, and where it does not at home. @param home the studio's place; may be empty */
     public Plan orHeldAt(String home) {
         return place.isEmpty() ? heldAt(home, table) : this;
     }
 
+    /** The same plan at another place, with the tables in another way. */
     public Plan heldAt(String where, TableShape tables) {
         return new Plan(id, name, about, where, usualSeats, tables, steps, activities, candles, kit);
     }
