@@ -58,6 +58,23 @@ class TidyTest {
         assertThat(wrong).isEmpty();
     }
 
+    /** The first of two would be nobody's: a method was put between another and its words. */
+    @Test void no_words_on_a_method_are_followed_by_others() {
+        List<String> found = new ArrayList<>();
+        for (Path root : List.of(MAIN, TESTS)) {
+            for (Path file : files(root, ".java")) {
+                List<String> lines = read(file).stream().map(String::strip).toList();
+                for (int i = 1; i < lines.size(); i++) {
+                    if (lines.get(i).startsWith("/**") && lines.get(i - 1).endsWith("*/")) {
+                        found.add(file + ":" + (i + 1));
+                    }
+                }
+            }
+        }
+
+        assertThat(found).isEmpty();
+    }
+
     private interface LineRule {
         boolean breaks(String line);
     }

@@ -92,17 +92,13 @@ public final class HistoryBoard implements AutoCloseable {
         Map<String, String> steps = new LinkedHashMap<>();
         live.plan().steps().forEach((Step step) -> steps.put(step.id().value(), step.name()));
         return new PastClass(board.id(), live.name(), live.plan().id().value(), live.plan().name(),
-                live.plan().place(), live.startsAt(), live.seats().size(), isDemo(live), shelved,
+                live.plan().place(), live.startsAt(), live.seats().size(), Demo.is(live), shelved,
                 standing(board.id(), live, figures.isPresent()), figures, steps);
     }
 
     private Standing standing(String id, LiveClass live, boolean reckoned) {
         return live.closedAt().isEmpty() ? Standing.LEFT_OPEN : reckoned ? Standing.RECKONED
                 : hasFailed(id, live) ? Standing.FAILED : Standing.TO_COME;
-    }
-
-    private static boolean isDemo(LiveClass live) {
-        return live.history().get(0).by().equals(Demo.BY);
     }
 
     // ---- making

@@ -13,7 +13,7 @@ import java.util.function.Predicate;
 
 /**
  * Whose room it is: said once by an instructor, changed at any time, and shown by every screen from then on. The demo's
- * invented studio is shown where the demo is held, as long as nobody has said anything. Safe for use by many threads.
+ * invented studio is shown of the demo's classes alone, as long as nobody has said anything. Safe for use by many threads.
  */
 public final class StudioBoard {
     private static final Logger LOG = System.getLogger(StudioBoard.class.getName());
@@ -43,10 +43,11 @@ public final class StudioBoard {
         return now;
     }
 
-    /** Whose room a class is in. @param place where it is held */
-    public Studio at(String place) {
+    /** Whose room a class is in, with the room's own place. An evening of no class comes with the program. */
+    public Studio of(Watched watched) {
         Studio said = now;
-        return !said.known() && place.equals(Demo.PLACE) ? Demo.STUDIO : said;
+        return !said.known() && (watched.playing().filter(playing -> playing.classId().isEmpty()).isPresent()
+                || Demo.is(watched.live())) ? Demo.STUDIO : said;
     }
 
     /**

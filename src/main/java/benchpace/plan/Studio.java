@@ -27,6 +27,18 @@ public record Studio(String name, String place, Optional<String> colour) {
         });
     }
 
+    /**
+     * How a class is headed that it holds: its name and colour, and the class's own place. What goes by the studio's
+     * name in front ({@code The Tallow Loft, Quay Lane}) is not said twice.
+     *
+     * @param held where the class is held, at most {@value #LONGEST_PLACE} characters; may be empty
+     */
+    public Studio heldAt(String held) {
+        String named = name + ",";
+        return new Studio(name, !name.isEmpty() && held.startsWith(named) ? held.substring(named.length()).strip()
+                : held, colour);
+    }
+
     /** Whether anybody has said anything of it. */
     public boolean known() {
         return !equals(NONE);

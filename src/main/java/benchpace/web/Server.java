@@ -137,7 +137,8 @@ public final class Server implements AutoCloseable {
         this.backups = backups;
         streams = new Streams(limits, access);
         StudioBoard studio = new StudioBoard(settings);
-        Screens screens = new Screens(studio::at);
+        Screens screens = new Screens(id -> (Playbacks.isOne(id) ? playbacks.find(id).map(studio::of)
+                : boards.find(id).map(studio::of)).orElseGet(studio::now));
         Guard guard = new Guard(Addresses.names(hostNames), () -> localName.get());
         javalin = Javalin.create(config -> {
             settings(config, limits);

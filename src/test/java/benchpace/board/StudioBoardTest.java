@@ -3,14 +3,22 @@ package benchpace.board;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
+import benchpace.board.cooling.PlanCureClock;
+import benchpace.board.pacing.PosteriorPaceWatch;
+import benchpace.board.view.ViewMaker;
+import benchpace.files.roster.Demo;
 import benchpace.plan.Studio;
 import benchpace.store.CannotBeKept;
 import benchpace.store.Settings;
+import benchpace.store.SqliteEventLog;
 import benchpace.store.sqlite.Database;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -20,7 +28,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class StudioBoardTest {
-    private static final String DEMO = "The Tallow Loft, Quay Lane, Marrowby";
+    private static final Instant NOW = Instant.parse("2027-03-04T18:00:00Z");
     private static final Studio HERS = new Studio("Hafenlicht", "Speicherzeile 3, Marrowby", Optional.of("#ffd400"));
 
     private @TempDir Path data;
@@ -36,15 +44,27 @@ class StudioBoardTest {
         database.close();
     }
 
-    @Test void the_demos_studio_is_shown_where_the_demo_is_held_until_somebody_says_whose_room_it_is() {
-        assertThat(studio.at(DEMO).name()).isEqualTo("The Tallow Loft");
-        assertThat(studio.at("Speicherzeile 3, Marrowby")).isEqualTo(Studio.NONE);
-        assertThat(studio.at("")).isEqualTo(Studio.NONE).isEqualTo(studio.now());
+    @Test void the_demos_studio_is_shown_of_the_demos_classes_alone_until_somebody_says_whose_room_it_is() {
+        AtomicInteger ids = new AtomicInteger();
+        try (Boards boards = new Boards(new SqliteEventLog(database), () -> NOW,
+                new ViewMaker(new PlanCureClock(), new PosteriorPaceWatch(), ZoneOffset.UTC),
+                () -> "n" + ids.incrementAndGet(), new LeavingEarly(ShelfBoard.open(database, () -> NOW)))) {
+            Watched demo = evening(boards, Demo.BY);
+            Watched theirs = evening(boards, "instructor");
+            assertThat(theirs.live().plan().place()).as("of an older board").isEqualTo(demo.live().plan().place());
 
-        studio.change(HERS, Studio.NONE::equals);
+            assertThat(studio.of(demo).name()).isEqualTo("The Tallow Loft");
+            assertThat(studio.of(theirs)).isEqualTo(Studio.NONE).isEqualTo(studio.now());
 
-        assertThat(studio.at(DEMO)).isEqualTo(HERS);
-        assertThat(studio.at("")).isEqualTo(HERS).isEqualTo(new StudioBoard(new Settings(database)).now());
+            studio.change(HERS, Studio.NONE::equals);
+
+            assertThat(List.of(studio.of(demo), studio.of(theirs), studio.now(),
+                    new StudioBoard(new Settings(database)).now())).containsOnly(HERS);
+        }
+    }
+
+    private static Watched evening(Boards boards, String by) {
+        return boards.create(Demo.eveningPlan(), "Evening", NOW, Demo.eveningRoster().places(), by);
     }
 
     @Test void a_change_tells_what_was_before_and_one_that_was_meant_for_something_else_changes_nothing() {

@@ -2,6 +2,7 @@ package benchpace.files.roster;
 
 import benchpace.files.log.RecordedClass;
 import benchpace.files.plan.StarterPlans;
+import benchpace.live.LiveClass;
 import benchpace.live.Recorded;
 import benchpace.plan.Plan;
 import benchpace.plan.Studio;
@@ -27,6 +28,11 @@ public final class Demo {
     private static final String RECORDED = "evenings/tallow-loft.jsonl";
 
     private Demo() { }
+
+    /** Whether a class is the demo's, wherever it is held: who set it up tells. */
+    public static boolean is(LiveClass live) {
+        return live.log().get(0).by().equals(BY);
+    }
 
     /** The demo class's plan and two more of its kind, for other tables: the first of the starter plans. */
     public static List<Plan> plans() {

@@ -181,7 +181,7 @@ public final class Pages {
         List<StartView.PlanChoice> choices = plans.all().stream()
                 .map(p -> new StartView.PlanChoice(p.id(), p.plan().name(), p.plan().usualSeats()))
                 .toList();
-        boolean newcomer = boards.all().stream().map(ClassBoard::live).allMatch(Pages::isDemo);
+        boolean newcomer = boards.all().stream().map(ClassBoard::live).allMatch(Demo::is);
         String address = reachable.get();
         String helpers = address + "helper#helper=" + access.keys().helper();
         Optional<Role> role = Optional.of(viewer.role()).filter(Role::staff);
@@ -195,10 +195,6 @@ public final class Pages {
                 instructor ? ClockLine.of(boards.clocks(), new Times(zone)) : ClockLine.NOTHING,
                 role.isPresent() && !newcomer ? next(classes) : Optional.empty(), clock.instant().atZone(zone),
                 newcomer)));
-    }
-
-    private static boolean isDemo(LiveClass live) {
-        return live.log().get(0).by().equals(Demo.BY);
     }
 
     /** The nearest class to come, and what is next for it. */

@@ -69,8 +69,9 @@ public final class StayingAddresses {
 
     /** Names the class and whose room it is in, so that a wall shows either anew once it is another. */
     private String mark(ShownClass.Choice choice) {
-        String place = choice.board().map(board -> board.live().plan().place()).orElse("");
-        return choice.mark() + " " + StudioJson.tag(screens.studioAt(place));
+        return choice.mark() + " " + StudioJson.tag(choice.board()
+                .map(board -> screens.headed(board.id(), board.live().plan().place()))
+                .orElseGet(() -> screens.studioOf("")));
     }
 
     private static Optional<BetweenPage.Told> told(Optional<ClassBoard> board) {

@@ -88,7 +88,7 @@ public final class CurePages {
         String id = ctx.queryParam("plan");
         return Optional.ofNullable(id).flatMap(plans::find).map(BookPlan::plan)
                 .or(() -> all().stream().filter(p -> !p.candles().isEmpty()).findFirst())
-                .map(plan -> plan.orHeldAt(screens.studioAt("").place())).map(CureFormReading::parameters)
+                .map(plan -> plan.orHeldAt(screens.studioOf("").place())).map(CureFormReading::parameters)
                 .orElse(Map.of());
     }
 

@@ -70,7 +70,8 @@ public final class GuestPages {
 
     private void look(Context ctx) {
         GuestCodes.Place place = place(ctx);
-        Pages.html(ctx, screens.guest(page(place, ctx), board(place).live().plan().place()));
+        ClassView view = board(place).view();
+        Pages.html(ctx, screens.guest(page(view, place, ctx), view));
     }
 
     private GuestCodes.Place place(Context ctx) {
@@ -86,14 +87,14 @@ public final class GuestPages {
         return boards.find(place.classId()).orElseThrow(GuestPages::noSeat);
     }
 
-    private GuestPage page(GuestCodes.Place place, Context ctx) {
-        return GuestPage.of(board(place).view(), place.seat().value(), ctx.pathParam("code"));
+    private static GuestPage page(ClassView view, GuestCodes.Place place, Context ctx) {
+        return GuestPage.of(view, place.seat().value(), ctx.pathParam("code"));
     }
 
     private void done(Context ctx) {
         requireOwnPage(ctx);
         GuestCodes.Place place = place(ctx);
-        GuestPage shown = page(place, ctx);
+        GuestPage shown = page(board(place).view(), place, ctx);
         String step = Bodies.formField(ctx, "step");
         if (!shown.mayTell() || !step.equals(shown.step())) {
             ctx.redirect("/g/" + ctx.pathParam("code"), io.javalin.http.HttpStatus.SEE_OTHER); // it shows what is so

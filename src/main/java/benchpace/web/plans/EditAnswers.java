@@ -90,7 +90,7 @@ public final class EditAnswers {
     /** One that says no place is worked out for the studio. */
     private Plan plan(Context ctx) {
         return PlanFile.read(Bodies.object(ctx).path("plan")).ifSound()
-                .map(plan -> plan.orHeldAt(screens.studioAt("").place()))
+                .map(plan -> plan.orHeldAt(screens.studioOf("").place()))
                 .orElseThrow(() -> new Refused(Problem.unprocessable("The plan has problems: mend them first.")));
     }
 

@@ -86,7 +86,7 @@ public final class PrepPages {
 
     private void ofPlan(Context ctx) {
         Viewer viewer = access.instructor(ctx);
-        Plan plan = asked(ctx, plans).plan().orHeldAt(screens.studioAt("").place());
+        Plan plan = asked(ctx, plans).plan().orHeldAt(screens.studioOf("").place());
         try {
             Pages.html(ctx, screens.prep(given(AskedOccasion.of(ctx, plan), "", viewer)));
         } catch (Refused refusal) {

@@ -75,7 +75,7 @@ public final class Screens {
     private static final Logger LOG = System.getLogger(Screens.class.getName());
 
     private final Templates templates;
-    /** By the place where a class is held. */
+    /** By the id of the class or the playback. */
     private final Function<String, Studio> rooms;
     /** Of what is of no class. */
     private final Supplier<Studio> studio;
@@ -83,15 +83,15 @@ public final class Screens {
     private final Faults faults = new Faults();
 
     public Screens() {
-        this(place -> Studio.NONE);
+        this(id -> Studio.NONE);
     }
 
-    /** @param studio whose room it is now, wherever a class is held */
+    /** @param studio whose room it is now, whatever the class */
     public Screens(Supplier<Studio> studio) {
-        this(place -> studio.get());
+        this(id -> studio.get());
     }
 
-    /** @param rooms whose room it is now, by the place where a class is held; empty for what is of no class */
+    /** @param rooms whose room it is now, by the class's id; empty for what is of no class */
     public Screens(Function<String, Studio> rooms) {
         this(TemplateEngine.createPrecompiled(ContentType.Html), rooms);
     }
@@ -121,7 +121,7 @@ public final class Screens {
     private String page(ScreenKind kind, ClassView view, Viewer viewer, Shell shell) {
         Parts parts = live.of(kind, view, viewer);
         return switch (kind) {
-            case INSTRUCTOR -> render("instructor/page.jte", InstructorPage.of(shell, view, viewer,
+            case INSTRUCTOR -> render("instructor/page.jte", InstructorPage.of(shell, studioOf(view.id()), view, viewer,
                     new Times(view.zone()), parts));
             case HELPER -> render("helper/page.jte", HelperPage.of(shell, view, viewer, parts));
             case WALL -> render("wall/page.jte", new WallPage(shell, parts));
@@ -175,13 +175,13 @@ public final class Screens {
         LessonPanel taught = LessonPanel.of(lesson, plan, times);
         try {
             return templates.renderParts("report/page.jte", Map.of("page", ReportPage.of(report, taught, viewer, times),
-                    "guests", guests, "studio", rooms.apply(report.view().place())));
+                    "guests", guests, "studio", headed(report.view())));
         } catch (RuntimeException | StackOverflowError e) { // figures that cannot be told leave the record
             if (faults.isNew(report.view().id() + " report", e)) {
                 LOG.log(Level.ERROR, "class " + report.view().id() + " cannot be looked back on as a whole", e);
             }
             return templates.renderParts("report/page.jte", Map.of("page", ReportPage.of(report.bare(), taught, viewer,
-                    times), "guests", guests, "studio", rooms.apply(report.view().place())));
+                    times), "guests", guests, "studio", headed(report.view())));
         }
     }
 
@@ -192,7 +192,8 @@ public final class Screens {
 
     /** The day before, of a class or a plan. */
     public String prep(PrepGiven given) {
-        return paper("prep/page.jte", PrepPage.of(given, partsOf(given)), given.occasion().plan().place());
+        return paper("prep/page.jte", PrepPage.of(given, partsOf(given)), given.ofClass()
+                .map(it -> headed(given.id(), given.occasion().plan().place())).orElseGet(studio));
     }
 
     /** Its live parts: name of the event to the HTML that replaces the inside of the part. */
@@ -220,9 +221,18 @@ public final class Screens {
         return render("studio/page.jte", page);
     }
 
-    /** Whose room a class is in. @param place where it is held; empty for what is of no class */
-    public Studio studioAt(String place) {
-        return rooms.apply(place);
+    /** Whose room a class is in, with the room's own place. @param classId empty for what is of no class */
+    public Studio studioOf(String classId) {
+        return rooms.apply(classId);
+    }
+
+    /** What a page of a class is headed with: whose room it is, and the class's own place. */
+    public Studio headed(String classId, String place) {
+        return studioOf(classId).heldAt(place);
+    }
+
+    private Studio headed(ClassView view) {
+        return headed(view.id(), view.place());
     }
 
     /** All plans. */
@@ -292,14 +302,14 @@ public final class Screens {
         return render("plans/edit-chance.jte", chance);
     }
 
-    /** The page behind the code at a seat. */
+    /** The page behind the code at a seat, whatever the class. */
     public String guest(GuestPage page) {
-        return guest(page, "");
+        return templates.renderParts("guest/page.jte", Map.of("page", page, "studio", studio.get()));
     }
 
-    /** The same in a room. @param place where the class is held */
-    public String guest(GuestPage page, String place) {
-        return templates.renderParts("guest/page.jte", Map.of("page", page, "studio", rooms.apply(place)));
+    /** The same of a class. */
+    public String guest(GuestPage page, ClassView of) {
+        return templates.renderParts("guest/page.jte", Map.of("page", page, "studio", headed(of)));
     }
 
     /** How a class is set up. */
@@ -319,12 +329,13 @@ public final class Screens {
 
     /** The codes of all seats, to be printed. */
     public String codes(CodeSheet sheet) {
-        return codes(sheet, "");
+        return templates.renderParts("guest/codes.jte", Map.of("sheet", sheet, "studio", studio.get()));
     }
 
-    /** The same in a room. @param place where the class is held */
+    /** The same of a class. @param place where it is held */
     public String codes(CodeSheet sheet, String place) {
-        return templates.renderParts("guest/codes.jte", Map.of("sheet", sheet, "studio", rooms.apply(place)));
+        return templates.renderParts("guest/codes.jte", Map.of("sheet", sheet, "studio",
+                headed(sheet.classId(), place)));
     }
 
     /** What is shown at an address that follows the running class while there is none. */
@@ -355,16 +366,16 @@ public final class Screens {
             case WALL -> List.of("wall-wait");
         };
         return new Shell(title, kind.token(), sheets, view.id(), view.now().toString(), view.zone().getId(),
-                viewer.role().token(), viewer.initials(), following, rooms.apply(view.place()), Optional.empty());
+                viewer.role().token(), viewer.initials(), following, headed(view), Optional.empty());
     }
 
     /** A page that is printed, too: paper says whose it is. */
     private String paper(String template, Object page) {
-        return paper(template, page, "");
+        return paper(template, page, studio.get());
     }
 
-    private String paper(String template, Object page, String place) {
-        return templates.renderParts(template, Map.of("page", page, "studio", rooms.apply(place)));
+    private String paper(String template, Object page, Studio room) {
+        return templates.renderParts(template, Map.of("page", page, "studio", room));
     }
 
     private String render(String template, Object of) {

@@ -67,7 +67,7 @@ public final class SetupPages {
 
     /** Where a plan is held that does not say where. */
     private String home() {
-        return screens.studioAt("").place();
+        return screens.studioOf("").place();
     }
 
     private static Shell shell(String title, String screen, List<String> sheets) {
@@ -155,7 +155,7 @@ public final class SetupPages {
         List<CardsPage.Card> cards = live.seats().stream().filter(seat -> !seat.hasLeft())
                 .map(seat -> card(seat, live.plan())).toList();
         Pages.html(ctx, screens.cards(new CardsPage(shell("Place cards, " + live.name(), "cards", List.of())
-                .at(screens.studioAt(live.plan().place())), board.id(), live.name(), cards)));
+                .at(screens.headed(board.id(), live.plan().place())), board.id(), live.name(), cards)));
     }
 
     private static CardsPage.Card card(Seat seat, Plan plan) {

@@ -4,6 +4,7 @@ import static benchpace.web.TestBoard.opening;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.files.Json;
+import benchpace.files.roster.Demo;
 import benchpace.store.Settings;
 import benchpace.store.sqlite.Database;
 import benchpace.web.OneEvening;
@@ -20,6 +21,8 @@ import org.junit.jupiter.api.Test;
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class StudioOverTheNetworkTest extends OneEvening {
     private static final String NAME = "Wachs & Dochtwerkstätte";
+    /** As pages say it. */
+    private static final String NAMED = "Wachs &amp; Dochtwerkstätte";
 
     private Reply save(String name, String place, String colour, String ifMatch) {
         ObjectNode body = Json.object().put("name", name).put("place", place).put("colour", colour);
@@ -125,7 +128,7 @@ class StudioOverTheNetworkTest extends OneEvening {
         }
     }
 
-    @Test void every_page_links_its_colour_after_all_others() {
+    @Test void every_page_links_the_studios_colour_after_the_usual_ones_and_before_what_is_drawn_in_it() {
         for (String page : List.of("/", "/wall", "/classes/" + id + "/wall", "/classes/" + id + "/instructor")) {
             assertThat(board.get(page, board.instructor()).body())
                     .containsSubsequence("/static/css/tokens.css", "/studio.css", "/static/css/base.css");
@@ -163,15 +166,58 @@ class StudioOverTheNetworkTest extends OneEvening {
         assertThat(board.get("/classes/new", board.instructor()).ok().body()).doesNotContain("Tallow", "Marrowby");
     }
 
-    @Test void every_class_shows_it_from_the_next_look_on_and_the_demos_place_its_own_until_then() {
-        assertThat(wall()).contains("The Tallow Loft");
+    @Test void every_class_shows_it_from_the_next_look_on_and_none_of_theirs_the_demos_until_then() {
+        assertThat(wall()).as("an older board's class, at the demo's place").doesNotContain("Tallow");
 
         save(NAME, "Am Hafen 3", "", tag()).ok();
 
-        assertThat(wall()).contains("Wachs &amp; Dochtwerkstätte").doesNotContain("Tallow");
+        assertThat(wall()).contains(NAMED).doesNotContain("Tallow");
         for (String page : List.of("/classes/" + id + "/cards", "/classes/" + id + "/prep")) {
-            assertThat(board.get(page, board.instructor()).ok().status()).isEqualTo(200);
+            assertThat(board.get(page, board.instructor()).ok().body()).as(page)
+                    .contains(NAMED);
         }
+    }
+
+    @Test void the_demos_class_and_its_evening_show_the_demos_studio_on_every_screen_until_then() {
+        String demo = board.boards().create(Demo.eveningPlan(), "Demo", board.clock.instant(),
+                Demo.eveningRoster().places(), Demo.BY).id();
+        String played = board.playbacks().open(Demo.recordedEvening(), "tablet").id();
+        List<String> pages = List.of("/classes/" + demo + "/wall", "/classes/" + demo + "/instructor", "/classes/"
+                + demo + "/cards", "/classes/" + demo + "/prep", "/classes/" + demo + "/report", "/classes/" + demo
+                + "/guest-codes", "/g/" + board.guestCode(demo, 1), "/classes/" + played + "/wall");
+        assertThat(pages).allSatisfy(page -> assertThat(shown(page)).contains("The Tallow Loft</bdi>"));
+
+        save(NAME, "", "", tag()).ok();
+
+        assertThat(pages).allSatisfy(page -> assertThat(shown(page)).contains(NAMED + "</bdi>")
+                .doesNotContain("The Tallow Loft</bdi>"));
+    }
+
+    @Test void a_class_held_elsewhere_is_headed_with_its_own_place_and_what_is_of_no_class_with_the_studios() {
+        save(NAME, "Am Hafen 3", "", tag()).ok();
+        String barn = board.create("{\"planId\": \"evening-pour\", \"place\": \"The barn\"}");
+        String home = board.create("{\"planId\": \"evening-pour\"}");
+
+        for (String page : List.of("wall", "instructor", "cards", "prep", "report", "guest-codes")) {
+            assertThat(letterhead("/classes/" + barn + "/" + page)).as(page).contains(NAMED, "The barn")
+                    .doesNotContain("Am Hafen");
+            assertThat(letterhead("/classes/" + home + "/" + page)).as(page).contains(NAMED, "Am Hafen 3");
+        }
+        assertThat(letterhead("/g/" + board.guestCode(barn, 1))).contains("The barn");
+        assertThat(letterhead("/shelf")).contains(NAMED, "Am Hafen 3");
+        assertThat(shown("/classes/" + barn + "/instructor")).contains("<small><bdi>" + NAMED + ", The barn</bdi>");
+        assertThat(shown("/classes/" + home + "/instructor")).contains("<small><bdi>" + NAMED + "</bdi>");
+    }
+
+    private String letterhead(String page) {
+        String all = shown(page);
+        int at = all.indexOf("<p class=\"letterhead\">");
+        assertThat(at).as(page).isPositive();
+        return all.substring(at, all.indexOf("</p>", at));
+    }
+
+    private String shown(String page) {
+        return board.get(page, board.instructor()).ok().body();
     }
 
     @Test void a_wall_at_its_address_is_told_that_it_is_to_show_itself_anew() {

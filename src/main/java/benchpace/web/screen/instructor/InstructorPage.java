@@ -9,11 +9,13 @@ import benchpace.web.screen.shell.UndoButton;
 import benchpace.web.screen.shell.Viewer;
 import benchpace.words.Times;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * All that the instructor's screen shows at first.
  *
- * @param place  whose room it is, else where the plan has it, and on which day if that is not today
+ * @param place  whose room it is and where the class is held, if that is not there, and on which day if not today
  * @param layout {@code beside} the table for narrow tables, {@code wide} or {@code folded} for large ones
  * @param linesPlace where there is room for the pace lines
  * @param parts  the live parts, as the stream sends them later
@@ -30,12 +32,13 @@ public record InstructorPage(Shell shell, String name, String place, String clas
         return view.present().caution().isEmpty() ? 2 : 1;
     }
 
-    public static InstructorPage of(Shell shell, ClassView view, Viewer viewer, Times times, Parts parts) {
+    /** @param room whose room it is, with the room's own place */
+    public static InstructorPage of(Shell shell, Studio room, ClassView view, Viewer viewer, Times times, Parts parts) {
         SeatingChart chart = view.chart();
         String layout = layout(view);
         List<SeatPlace> places = view.seats().stream()
                 .map(s -> new SeatPlace(s.place().column(), s.place().row(), s.seat())).toList();
-        return new InstructorPage(shell, view.name(), place(shell.studio(), view, times), view.id(), layout,
+        return new InstructorPage(shell, view.name(), place(room, view, times), view.id(), layout,
                 chart.columns(), chart.rows(), layout.equals("folded") ? List.of() : chart.tables(), places,
                 UndoButton.of(view, viewer, times), RoomPanel.of(view, times), LinesPlace.of(view), parts);
     }
@@ -50,10 +53,11 @@ public record InstructorPage(Shell shell, String name, String place, String clas
         return middleOnTable() && table.equals(tables.get(0));
     }
 
-    private static String place(Studio studio, ClassView view, Times times) {
+    private static String place(Studio room, ClassView view, Times times) {
         String day = times.isDayOf(view.startsAt(), view.now()) ? "" : times.date(view.startsAt());
-        String place = studio.name().isEmpty() ? view.place() : studio.name();
-        return day.isEmpty() || place.isEmpty() ? day + place : day + ", " + place;
+        String held = room.heldAt(view.place()).place();
+        return Stream.of(day, room.name(), !room.name().isEmpty() && held.equals(room.place()) ? "" : held)
+                .filter(part -> !part.isEmpty()).collect(Collectors.joining(", "));
     }
 
     static String layout(ClassView view) {
