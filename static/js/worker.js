@@ -10,8 +10,9 @@ const PAGES = 'benchpace-pages';
 const KEPT = /^\/(table|helper|classes\/[^/.]+\/(instructor|helper))$/;
 const PAIRINGS = new Set(['/api/pair', '/api/unpair']);
 const PATIENCE_MS = 8_000;
-/** The studio's colour, as it was when the board was there last: no page waits for it. */
+/** The studio's colour. The board's own word comes first, but where it is kept no page waits longer for that than a blink. */
 const COLOURS = '/studio.css';
+const BLINK_MS = 300;
 
 /** The page that was asked for last came from here: its files are not waited for one after the other. */
 let away = false;
@@ -35,7 +36,7 @@ self.addEventListener('fetch', (event) => {
   if (request.method !== 'GET') return;
   if (request.mode === 'navigate' && KEPT.test(pathname)) event.respondWith(page(request, pathname));
   else if (FILES.includes(pathname)) event.respondWith(file(request, pathname));
-  else if (pathname === COLOURS) event.respondWith(colours(request));
+  else if (pathname === COLOURS) event.respondWith(colours(event));
 });
 
 self.addEventListener('message', (event) => {
@@ -75,23 +76,24 @@ async function file(request, path) {
   }
 }
 
-/** @param {Request} request */
-async function colours(request) {
-  const shell = await caches.open(SHELL);
-  const kept = async () => await shell.match(COLOURS) ?? new Response('', { headers: { 'Content-Type': 'text/css' } });
-  if (away) return kept();
-  try {
-    const answer = await inTime(fetch(request));
-    if (answer.status === 200) await shell.put(COLOURS, answer.clone());
-    return answer;
-  } catch {
-    return kept();
-  }
+/** What comes after the blink is kept for the next page. @param {FetchEvent} event */
+function colours(event) {
+  const asked = away ? Promise.reject(new Error('away')) : fetch(event.request).then(keepColours);
+  event.waitUntil(asked.catch(() => {}));
+  return caches.open(SHELL).then((shell) => shell.match(COLOURS)).then((kept) => inTime(asked, kept ? BLINK_MS : PATIENCE_MS)
+    .catch(() => kept ?? new Response('', { headers: { 'Content-Type': 'text/css' } })));
 }
 
-/** @param {Promise<Response>} answer */
-function inTime(answer) {
-  return Promise.race([answer, new Promise((_, reject) => { setTimeout(reject, PATIENCE_MS); })]);
+/** @param {Response} answer */
+async function keepColours(answer) {
+  const copy = answer.clone();
+  if (answer.status === 200) await (await caches.open(SHELL)).put(COLOURS, copy);
+  return answer;
+}
+
+/** @param {Promise<Response>} answer @param {number} patience */
+function inTime(answer, patience = PATIENCE_MS) {
+  return Promise.race([answer, new Promise((_, reject) => { setTimeout(reject, patience); })]);
 }
 
 /** A page is kept with the device's own time, so that it knows later how old it is. @param {string} path @param {Response} answer */

@@ -13,7 +13,8 @@ import java.util.function.Predicate;
 
 /**
  * Whose room it is: said once by an instructor, changed at any time, and shown by every screen from then on. The demo's
- * invented studio is shown of the demo's classes alone, as long as nobody has said anything. Safe for use by many threads.
+ * invented studio is shown of the demo's classes alone, as long as nobody has said anything. Safe for use by many
+ * threads.
  */
 public final class StudioBoard {
     private static final Logger LOG = System.getLogger(StudioBoard.class.getName());

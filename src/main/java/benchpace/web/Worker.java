@@ -68,7 +68,7 @@ final class Worker {
         }
     }
 
-    /** The addresses of the board's own scripts, styles and pictures, in order; films are not worth keeping. */
+    /** The addresses of the board's own scripts, styles, typefaces and pictures, in order; films are not worth it. */
     private static List<String> files() {
         URL root = Worker.class.getResource("/static/js");
         try {
@@ -92,7 +92,7 @@ final class Worker {
     }
 
     private static List<String> wanted(Stream<String> paths) {
-        return paths.filter(p -> p.startsWith("/static/")).filter(p -> p.matches("[\\w/.-]+\\.(js|css|svg)"))
+        return paths.filter(p -> p.startsWith("/static/")).filter(p -> p.matches("[\\w/.-]+\\.(js|css|svg|woff2)"))
                 .sorted().toList();
     }
 

@@ -54,10 +54,13 @@ public final class StudioApi {
         Studio wanted = StudioJson.read(Bodies.object(ctx), problems::add)
                 .orElseThrow(() -> new Refused(Problem.badFields(problems)));
         Optional<Studio> before = studio.change(wanted, now -> looked.matches(StudioJson.tag(now)));
-        ctx.header("ETag", quoted(studio.now()));
+        if (before.isEmpty()) {
+            ctx.header("ETag", quoted(studio.now()));
+            throw new Refused(Problem.of(StudioWords.changedMeanwhile()));
+        }
+        ctx.header("ETag", quoted(wanted)); // of this change, whoever has changed it since
         ObjectNode told = StudioJson.write(wanted);
-        told.set("before", StudioJson.write(before.orElseThrow(() ->
-                new Refused(Problem.of(StudioWords.changedMeanwhile())))));
+        told.set("before", StudioJson.write(before.get()));
         Bodies.send(ctx, 200, told);
     }
 

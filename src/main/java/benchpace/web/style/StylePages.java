@@ -8,6 +8,7 @@ import benchpace.web.request.Refused;
 import benchpace.web.screen.Screens;
 import benchpace.web.screen.shell.Viewer;
 import benchpace.web.screen.style.Tokens.Light;
+import benchpace.web.studio.StudioSheet;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.ZoneId;
@@ -49,7 +50,8 @@ public final class StylePages {
         Light light = Optional.of(ctx.pathParam("light")).filter(file -> file.endsWith(SHEET))
                 .flatMap(file -> light(file.substring(0, file.length() - SHEET.length())))
                 .orElseThrow(() -> new Refused(Problem.notFound("There is no such light.")));
-        ctx.contentType("text/css; charset=utf-8").result(samples.tokens().sheet(light));
+        ctx.contentType("text/css; charset=utf-8").result(samples.tokens().sheet(light)
+                + StudioSheet.held(screens.studioOf(""), light));
     }
 
     private static Optional<Light> light(String name) {

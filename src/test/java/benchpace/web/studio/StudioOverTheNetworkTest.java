@@ -4,7 +4,9 @@ import static benchpace.web.TestBoard.opening;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.files.Json;
+import benchpace.files.StudioJson;
 import benchpace.files.roster.Demo;
+import benchpace.plan.Studio;
 import benchpace.store.Settings;
 import benchpace.store.sqlite.Database;
 import benchpace.web.OneEvening;
@@ -13,6 +15,9 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.net.http.HttpRequest;
 import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
@@ -73,6 +78,15 @@ class StudioOverTheNetworkTest extends OneEvening {
         assertThat(board.get("/api/studio", board.instructor()).text("name")).isEqualTo(NAME);
     }
 
+    @Test void each_of_many_changes_at_once_is_answered_with_the_tag_of_what_it_wrote_itself() {
+        String token = board.instructor();
+        List<Reply> answers = IntStream.range(0, 200).parallel().mapToObj(n -> put(Json.text(Json.object()
+                .put("name", "Room " + n)), token, "*")).toList();
+
+        assertThat(answers).allSatisfy(answer -> assertThat(answer.ok().header("ETag"))
+                .contains('"' + StudioJson.tag(new Studio(answer.text("name"), "", Optional.empty())) + '"'));
+    }
+
     @Test void it_is_the_instructors_to_say_and_the_staffs_to_read() {
         put("{}", board.helper(), tag()).problem(403, "no-right");
         board.get("/api/studio/colour?of=%23ffd400", board.helper()).problem(403, "no-right");
@@ -111,6 +125,26 @@ class StudioOverTheNetworkTest extends OneEvening {
         assertThat(board.send(board.request("/studio.css").header("If-None-Match", tag)).status()).isEqualTo(304);
         save("", "", "#20407a", tag()).ok();
         assertThat(board.send(board.request("/studio.css").header("If-None-Match", tag)).status()).isEqualTo(200);
+    }
+
+    @Test void the_page_of_the_look_keeps_the_colour_when_it_is_held_to_a_light() {
+        for (String light : List.of("day", "night")) {
+            String usual = lead("/style/" + light + ".css");
+            save("", "", "#ffd400", tag()).ok();
+
+            List<String> studios = Pattern.compile("--lead: (#[0-9a-f]{6})").matcher(board.get("/studio.css", "").ok()
+                    .body()).results().map(found -> found.group(1)).toList();
+            assertThat(lead("/style/" + light + ".css")).as(light).isNotEqualTo(usual)
+                    .isEqualTo(studios.get(light.equals("day") ? 0 : 1));
+            save("", "", "", tag()).ok();
+            assertThat(lead("/style/" + light + ".css")).as(light).isEqualTo(usual);
+        }
+    }
+
+    /** The last one counts. */
+    private String lead(String sheet) {
+        return Pattern.compile("--lead: (#[0-9a-f]{6})").matcher(board.get(sheet, board.instructor()).ok().body())
+                .results().map(found -> found.group(1)).reduce((a, b) -> b).orElseThrow();
     }
 
     @Test void how_a_colour_is_shown_can_be_seen_before_it_is_chosen() {
