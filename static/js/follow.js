@@ -1,7 +1,7 @@
 // Keeps a page at an address that stays, such as /wall, with the class that is the one to show. It asks now and then: one
 // small answer, no second stream, so a network that was lost is simply asked again. A wall moves on by itself. A table or a
 // helper's phone is never taken from a class that still runs, nor while a dialogue is open or taps wait to be sent: there it
-// offers the other class in a line of its own.
+// offers the other class in a line of its own. A wall at a class's own address asks alike, but only whether the studio is another.
 
 import { ask } from './api.js';
 import { waiting } from './box.js';
@@ -13,7 +13,7 @@ const PATIENCE_MS = 8_000;
 const HANDS = new Set(['instructor', 'helper']);
 
 /** @typedef {{id: string, name: string}} Named */
-/** @typedef {{mark: string, class?: Named, running: Named[]}} Told */
+/** @typedef {{mark: string, studio: string, class?: Named, running: Named[]}} Told */
 
 const { follows, mark, class: shown, screen } = document.body.dataset;
 
@@ -55,15 +55,15 @@ async function look() {
   asking = false;
   if (!outcome.ok) return; // out of reach: asked again
   const told = /** @type {Told} */ (outcome.value);
-  if (told.mark !== mark && mayLeave(told)) location.reload();
+  if ((follows ? told.mark : told.studio) !== mark && mayLeave(told)) location.reload();
   else offer(told);
 }
 
 export function start() {
-  if (!follows) return;
+  if (!mark) return;
   // a link that pairs, opened by a device that is paired already: its key is not left in the bar
-  if (location.hash) history.replaceState(null, '', location.pathname);
-  look();
+  if (follows && location.hash) history.replaceState(null, '', location.pathname);
+  if (follows) look();
   setInterval(look, EVERY_MS);
   document.addEventListener('visibilitychange', look);
   window.addEventListener('online', look);

@@ -81,7 +81,8 @@ public final class StayingAddresses {
     /** GET: which class is meant now, and which run; no more than the start page tells everybody. */
     private void tell(Context ctx) {
         ShownClass.Choice choice = shown.now();
-        ObjectNode told = Json.object().put("mark", mark(choice));
+        ObjectNode told = Json.object().put("mark", mark(choice))
+                .put("studio", StudioJson.tag(screens.studioOf("")));
         choice.board().ifPresent(b -> told.set("class", named(b)));
         ArrayNode running = told.putArray("running");
         choice.running().forEach(b -> running.add(named(b)));

@@ -6,6 +6,7 @@ import benchpace.board.pacing.StepLessons;
 import benchpace.board.view.ClassReport;
 import benchpace.board.view.ClassView;
 import benchpace.board.view.ClassWhatIf;
+import benchpace.files.StudioJson;
 import benchpace.plan.Plan;
 import benchpace.plan.Studio;
 import benchpace.prep.evening.TypicalEvening;
@@ -353,6 +354,12 @@ public final class Screens {
         return render("style/page.jte", new StyleScreens(this).of(given, viewer));
     }
 
+    /** A wall at a class's own address follows no other class, but it shows itself anew once the studio is another. */
+    private Following orStudio(ScreenKind kind, Following following) {
+        return kind == ScreenKind.WALL && following.equals(Following.NOTHING)
+                ? new Following("", StudioJson.tag(studio.get())) : following;
+    }
+
     private Shell shell(ScreenKind kind, ClassView view, Viewer viewer, Following following) {
         String title = switch (kind) {
             case INSTRUCTOR -> view.name() + ", the table";
@@ -366,7 +373,7 @@ public final class Screens {
             case WALL -> List.of("wall-wait");
         };
         return new Shell(title, kind.token(), sheets, view.id(), view.now().toString(), view.zone().getId(),
-                viewer.role().token(), viewer.initials(), following, headed(view), Optional.empty());
+                viewer.role().token(), viewer.initials(), orStudio(kind, following), headed(view), Optional.empty());
     }
 
     /** A page that is printed, too: paper says whose it is. */

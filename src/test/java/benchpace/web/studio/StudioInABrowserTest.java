@@ -69,6 +69,18 @@ class StudioInABrowserTest extends LiveScreens {
         assertThat(saved()).isEmpty();
     }
 
+    @Test void a_wall_at_a_classs_own_address_shows_the_studio_once_it_is_said() {
+        Device wall = here(Device.wall(board, browser)).at("/classes/" + id + "/wall");
+        Device page = page();
+        page.find("#studio-name").fill("Hafenlicht");
+        page.find("#studio-form [type=submit]").click();
+        assertThat(page.find("#studio-answer")).containsText("Saved");
+
+        wall.page().evaluate("() => dispatchEvent(new Event('online'))"); // asked at once, not in some seconds
+
+        assertThat(wall.find(".wall__studio")).hasText("Hafenlicht");
+    }
+
     @Test void two_devices_at_once_overwrite_nothing_unseen() {
         Device one = here(Device.tablet(board, browser)).pairedBy(board.instructor()).expectingRefusals().at("/studio");
         Device other = page();

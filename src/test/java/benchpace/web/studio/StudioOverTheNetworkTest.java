@@ -265,6 +265,21 @@ class StudioOverTheNetworkTest extends OneEvening {
         assertThat(board.get("/api/shown", "").ok().text("mark")).isNotEqualTo(before);
     }
 
+    @Test void so_is_one_at_a_classs_own_address() {
+        assertThat(wall()).contains("data-follows=\"\" data-mark=\"" + shownStudio() + "\"");
+        String before = shownStudio();
+
+        save(NAME, "", "", tag()).ok();
+
+        assertThat(shownStudio()).isNotEqualTo(before);
+        assertThat(wall()).contains("data-mark=\"" + shownStudio() + "\"");
+        assertThat(shown("/classes/" + id + "/instructor")).as("never taken from hands").contains("data-mark=\"\"");
+    }
+
+    private String shownStudio() {
+        return board.get("/api/shown", "").ok().text("studio");
+    }
+
     private String wall() {
         return board.get("/classes/" + id + "/wall", "").ok().body();
     }
