@@ -205,7 +205,8 @@ class StudioOverTheNetworkTest extends OneEvening {
 
         save(NAME, "Am Hafen 3", "", tag()).ok();
 
-        assertThat(wall()).contains(NAMED).doesNotContain("Tallow");
+        assertThat(wall()).contains(NAMED, "The Tallow Loft, Quay Lane, Marrowby</bdi>").as("only as its own place")
+                .doesNotContain("The Tallow Loft</bdi>");
         for (String page : List.of("/classes/" + id + "/cards", "/classes/" + id + "/prep")) {
             assertThat(board.get(page, board.instructor()).ok().body()).as(page)
                     .contains(NAMED);
