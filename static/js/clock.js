@@ -145,7 +145,7 @@ function glide(ribbon, now) {
   const band = ribbon.querySelector('[data-ribbon-band]');
   const last = ribbonNow;
   ribbonNow = { element: ribbon, x: Number(band.getAttribute('x')), width: Number(band.getAttribute('width')), now };
-  if (last.element === undefined || last.element === ribbon) return;
+  if (last.element === undefined || last.element.isConnected) return; // a page may have several
   if (last.x === ribbonNow.x && last.width === ribbonNow.width) return;
   if (matchMedia('(prefers-reduced-motion: reduce)').matches) return;
   const px = (value) => `${value}px`;

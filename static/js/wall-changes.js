@@ -3,6 +3,9 @@
 
 const SLOWLY = matchMedia('(prefers-reduced-motion: no-preference)');
 
+/** Longer than it takes to fade out. */
+const GONE_MS = 2_000;
+
 /** @param {Element} told @returns {string} what is told, but for how far the table is */
 function step(told) {
   return told.querySelector('.told__heading')?.textContent ?? '';
@@ -19,7 +22,10 @@ function crossFade(before, now) {
   before.classList.remove('told--comes');
   before.classList.add('told--goes');
   before.setAttribute('aria-hidden', 'true');
-  before.addEventListener('animationend', (event) => { if (event.target === before) before.remove(); });
+  for (const end of ['animationend', 'animationcancel']) {
+    before.addEventListener(end, (event) => { if (event.target === before) before.remove(); });
+  }
+  setTimeout(() => before.remove(), GONE_MS); // whatever becomes of the animation
   now.closest('.wall').append(before); // no part of what is live
 }
 

@@ -2,6 +2,7 @@
 
 import { filled, seatWords } from './fill.js';
 import { triedFrom } from './hand.js';
+import { parted } from './sentences.js';
 
 /**
  * @typedef {import('./foreseen.js').Foreseen} Foreseen
@@ -49,8 +50,7 @@ export function paint(all) {
 function now({ steps, shown }) {
   const index = steps.findIndex((step) => step.id === shown.at);
   const step = steps[index];
-  const whole = (step?.caution ?? '').trim();
-  const [, first, more] = /^(.*?[.!?])\s+(.*)$/s.exec(whole) ?? ['', whole, ''];
+  const [first, more] = parted(step?.caution ?? '');
   const notDone = shown.notDone.length === 0 ? 'Everybody is done.' : `Not done: ${briefly(shown.notDone)}.`;
   const earlier = shown.earlier.length === 0 ? '' : `${upper(briefly(shown.earlier))}: at an earlier step.`;
   return filled('now-words', {

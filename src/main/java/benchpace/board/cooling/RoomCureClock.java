@@ -1,5 +1,6 @@
 package benchpace.board.cooling;
 
+import benchpace.board.attempt.Faults;
 import benchpace.cure.CuringCandle;
 import benchpace.cure.room.CureOutlook;
 import benchpace.cure.room.RoomFit;
@@ -11,6 +12,8 @@ import benchpace.live.Seat;
 import benchpace.plan.Candle;
 import benchpace.plan.SeatNumber;
 import benchpace.report.whatif.SmallerCandles;
+import java.lang.System.Logger;
+import java.lang.System.Logger.Level;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -22,7 +25,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.stream.Collectors;
 
 /**
  * The cure as computed for each candle and corrected by what this room shows. A plan that names no candle keeps its own
@@ -30,12 +32,14 @@ import java.util.stream.Collectors;
  * and kept; nothing here runs while a class's lock is held. Safe for use by many threads.
  */
 public final class RoomCureClock implements CureClock {
+    private static final Logger LOG = System.getLogger(RoomCureClock.class.getName());
     private static final int MOST_FORECASTS = 64;
 
     private final Priors priors;
     private final PlanCureClock byFigure = new PlanCureClock();
     private final TrajectoryCache trajectories = new TrajectoryCache();
-    private final Sections sections = new Sections();
+    private final Sections sections;
+    private final Faults faults = new Faults();
     private final Map<String, Object> locks = new ConcurrentHashMap<>();
     private final Map<Basis, Forecast> forecasts = new LinkedHashMap<>(64, 0.75f, true) {
         private static final long serialVersionUID = 1L;
@@ -61,7 +65,12 @@ public final class RoomCureClock implements CureClock {
     private record Forecast(Map<SeatNumber, CureOutlook> outlooks, RoomFit fit, Optional<Refit> refit) { }
 
     public RoomCureClock(Priors priors) {
+        this(priors, new Sections());
+    }
+
+    RoomCureClock(Priors priors, Sections sections) {
         this.priors = priors;
+        this.sections = sections;
     }
 
     /** As in a room that has taught nothing. */
@@ -110,8 +119,27 @@ public final class RoomCureClock implements CureClock {
         }
         ClassCandles candles = ClassCandles.of(live);
         RoomFit fit = forecast(classId, live, candles).fit();
-        return candles.poured().stream().filter(p -> !p.left() && !clocks.get(p.seat()).settled())
-                .collect(Collectors.toMap(p -> p.seat().value(), p -> cut(p, fit, now)));
+        return cutOpen(classId, candles.poured().stream()
+                .filter(p -> !p.left() && !clocks.get(p.seat()).settled()).toList(), fit, now);
+    }
+
+    /** One that cannot be cut open is left out and noted; only where none can be the drawings fail. */
+    private Map<Integer, CutAway> cutOpen(String classId, List<PouredCandle> candles, RoomFit fit, Instant now) {
+        Map<Integer, CutAway> cut = new TreeMap<>();
+        List<RuntimeException> failed = new ArrayList<>();
+        for (PouredCandle p : candles) {
+            try {
+                cut.put(p.seat().value(), cut(p, fit, now));
+            } catch (RuntimeException e) {
+                failed.add(e);
+            }
+        }
+        if (cut.isEmpty() && !failed.isEmpty()) {
+            throw failed.get(0);
+        }
+        failed.stream().filter(e -> faults.isNew(classId, e)).forEach(e ->
+                LOG.log(Level.ERROR, "class " + classId + ": a candle cannot be cut open", e));
+        return cut;
     }
 
     @Override public Optional<CutAway> cutAway(String classId, LiveClass live, SeatNumber seat, Instant now) {

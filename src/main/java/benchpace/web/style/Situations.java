@@ -29,12 +29,12 @@ final class Situations {
     private static final String BY = "instructor";
     private static final int SEATS = 6;
 
-    private final ZoneId zone;
+    private final ViewMaker maker;
     private final List<Recorded> evening = Demo.recordedEvening();
     private final Instant begins = evening.get(0).at().truncatedTo(ChronoUnit.HOURS);
 
     Situations(ZoneId zone) {
-        this.zone = zone;
+        maker = new ViewMaker(new RoomCureClock((id, room) -> RoomFit.untaught()), new PosteriorPaceWatch(), zone);
     }
 
     List<Situation> all() {
@@ -116,7 +116,6 @@ final class Situations {
     }
 
     private Situation view(String name, List<Recorded> log, Instant now) {
-        return new Situation(name, new ViewMaker(new RoomCureClock((id, room) -> RoomFit.untaught()),
-                new PosteriorPaceWatch(), zone).view("sample", LiveClass.of(log), now));
+        return new Situation(name, maker.view("sample", LiveClass.of(log), now));
     }
 }

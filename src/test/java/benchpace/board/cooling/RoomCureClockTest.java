@@ -1,6 +1,7 @@
 package benchpace.board.cooling;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import benchpace.cure.CuringCandle;
@@ -9,6 +10,7 @@ import benchpace.cure.room.CureOutlook;
 import benchpace.cure.room.RoomFit;
 import benchpace.cure.room.RoomPosterior;
 import benchpace.cure.room.TrajectoryCache;
+import benchpace.cure.solver.CandleSection;
 import benchpace.cure.solver.CureSolver;
 import benchpace.live.ClassEvent;
 import benchpace.live.Refusal;
@@ -221,6 +223,31 @@ class RoomCureClockTest {
         room.cutOpen().forEach((seat, cut) -> assertThat(later.get(seat).section().solidFraction())
                 .isGreaterThan(cut.section().solidFraction()));
         assertThat(clock.cutAway("test", c.live(), new SeatNumber(3), c.now())).contains(room.cutOpen().get(3));
+    }
+
+    @Test void a_candle_that_cannot_be_cut_open_is_left_out_and_the_others_are_drawn() {
+        TestClass c = poured(1, 2, 3).wish(new ClassEvent.CandleChosen(new SeatNumber(2), TestPlans.CANDLE)).minute(45);
+        double fails = ClassCandles.of(c.live()).poured().get(1).curing().coolingCase().waxMassG();
+        RoomCureClock failing = new RoomCureClock((id, room) -> RoomFit.untaught(), new Sections(cooled -> {
+            if (cooled.waxMassG() == fails) {
+                throw new ArithmeticException("of this vessel");
+            }
+            return CandleSection.everyMinute(cooled, 0, 30);
+        }, () -> 0));
+        Map<SeatNumber, CandleClock> clocks = failing.clocks(c.live(), c.now());
+
+        assertThat(failing.cutOpen("test", c.live(), clocks, c.now())).containsOnlyKeys(1, 3);
+    }
+
+    @Test void where_no_candle_can_be_cut_open_the_drawings_fail_as_a_whole() {
+        TestClass c = poured(1, 2).minute(45);
+        RoomCureClock failing = new RoomCureClock((id, room) -> RoomFit.untaught(), new Sections(cooled -> {
+            throw new ArithmeticException("of every vessel");
+        }, () -> 0));
+        Map<SeatNumber, CandleClock> clocks = failing.clocks(c.live(), c.now());
+
+        assertThatThrownBy(() -> failing.cutOpen("test", c.live(), clocks, c.now()))
+                .isInstanceOf(ArithmeticException.class);
     }
 
     @Test void what_a_class_taught_is_empty_unless_something_was_seen() {

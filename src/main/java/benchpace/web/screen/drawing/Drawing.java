@@ -8,6 +8,7 @@ import benchpace.plan.ActivityKind;
 import benchpace.plan.Candle;
 import benchpace.plan.Picture;
 import benchpace.plan.Plan;
+import benchpace.plan.SeatNumber;
 import benchpace.plan.StepKind;
 import benchpace.plan.Vessel;
 import benchpace.plan.Vessel.Material;
@@ -26,7 +27,7 @@ public record Drawing(Picture picture, Vessel vessel) {
     /** Strokes of the whole family, in units of its box of 320 by 320. */
     static final double LINE = 8;
     /** Stands where no plan says which: of about the common proportions of a candle glass. */
-    private static final Vessel USUAL = new Vessel("usual", "a glass", Material.GLASS, 64, 3, 80);
+    public static final Vessel USUAL = new Vessel("usual", "a glass", Material.GLASS, 64, 3, 80);
 
     /** Of no class. */
     public static Drawing of(Picture picture) {
@@ -45,6 +46,19 @@ public record Drawing(Picture picture, Vessel vessel) {
     /** With the vessel that most of the class pour. */
     public static Drawing of(Picture picture, ClassView view) {
         return new Drawing(picture, vessel(view));
+    }
+
+    /** With the vessel that a seat pours. */
+    public static Drawing of(Picture picture, ClassView view, int seat) {
+        return new Drawing(picture, candle(view, seat).map(Candle::vessel).orElse(USUAL));
+    }
+
+    /** What a seat pours, or the seat whose candle it shares; empty if the plan names no candle. */
+    public static Optional<Candle> candle(ClassView view, int seat) {
+        int own = view.known().seats().stream().filter(s -> s.number().value() == seat).findFirst()
+                .flatMap(Seat::sharesWith).map(SeatNumber::value).orElse(seat);
+        return Optional.ofNullable(view.room().chosen().get(own)).flatMap(view.plan()::candle)
+                .or(() -> view.plan().candles().stream().findFirst());
     }
 
     public static Drawing of(StepView step, ClassView view) {

@@ -35,7 +35,7 @@ public record GuestPage(String code, String className, int seat, String step, St
         SeatView seat = view.seat(number);
         Told told = told(view, seat);
         return new GuestPage(code, view.name(), number, told.button() ? seat.stepId() : "", told.heading(),
-                told.sentence(), told.when(), Drawing.of(told.picture(), view), told.ribbon(), told.mark(),
+                told.sentence(), told.when(), Drawing.of(told.picture(), view, number), told.ribbon(), told.mark(),
                 told.button());
     }
 

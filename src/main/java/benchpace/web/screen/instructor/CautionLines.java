@@ -1,5 +1,8 @@
 package benchpace.web.screen.instructor;
 
+import benchpace.words.Sentences;
+import java.util.List;
+
 /**
  * A caution as it is set under the step's script: its first sentence strong.
  *
@@ -8,7 +11,8 @@ package benchpace.web.screen.instructor;
  */
 public record CautionLines(String first, String rest) {
     public static CautionLines of(String caution) {
-        String[] sentences = caution.strip().split("(?<=[.!?])\\s+", 2);
-        return new CautionLines(sentences[0], sentences.length > 1 ? sentences[1] : "");
+        List<String> sentences = Sentences.of(caution);
+        String first = sentences.isEmpty() ? "" : sentences.get(0);
+        return new CautionLines(first, caution.strip().substring(first.length()).strip());
     }
 }

@@ -6,9 +6,8 @@ import benchpace.board.view.ClassView;
 import benchpace.cure.solver.CandleSection;
 import benchpace.cure.solver.SectionPoint;
 import benchpace.cure.solver.SolidFront;
-import benchpace.plan.Candle;
 import benchpace.plan.Vessel;
-import benchpace.plan.Vessel.Material;
+import benchpace.web.screen.drawing.Drawing;
 import benchpace.web.screen.drawing.VesselShape;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -31,8 +30,6 @@ import java.util.Optional;
  */
 public record SmallCandle(String id, String viewBox, String line, String wall, String rim, String inner, String wax,
                           String level, String setting, String liquid, String wick, String bar) {
-    /** Stands where no plan says which: of about the common proportions of a candle glass. */
-    private static final Vessel USUAL = new Vessel("usual", "a glass", Material.GLASS, 64, 3, 80);
     private static final double USUAL_FILL = 0.7;
     /** Strokes, as shares of how wide the widest vessel is. */
     private static final double LINE = 0.05;
@@ -66,10 +63,8 @@ public record SmallCandle(String id, String viewBox, String line, String wall, S
         }
 
         private static Filled filled(ClassView view, int seat) {
-            Optional<Candle> candle = Optional.ofNullable(view.room().chosen().get(seat)).flatMap(view.plan()::candle)
-                    .or(() -> view.plan().candles().stream().findFirst());
-            return candle.map(c -> new Filled(c.vessel(), c.fillHeightMillimetres()))
-                    .orElseGet(() -> new Filled(USUAL, USUAL.brimHeightMillimetres() * USUAL_FILL));
+            return Drawing.candle(view, seat).map(c -> new Filled(c.vessel(), c.fillHeightMillimetres()))
+                    .orElseGet(() -> new Filled(Drawing.USUAL, Drawing.USUAL.brimHeightMillimetres() * USUAL_FILL));
         }
 
         SmallCandle of(int seat, Optional<CandleSection> section) {

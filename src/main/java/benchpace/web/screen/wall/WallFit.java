@@ -1,14 +1,15 @@
 package benchpace.web.screen.wall;
 
-import java.util.ArrayList;
+import benchpace.words.Sentences;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Predicate;
 
 /**
  * The size of the words beside a drawing: the largest that have room, in units of a 1920 x 1080 screen as {@code
  * wall.css} draws them. A caution gives up its last sentences before the heading or the sentence is smaller than 20
- * minutes of arc at 5 m; nothing is ever smaller than 16.
+ * minutes of arc at 5 m; nothing is ever smaller than 16, and where that is too large words are left out at the end.
  */
 public enum WallFit {
     GENEROUS(144, 104, 1120, false), LARGE(132, 96, 1120, false), USUAL(120, 88, 1120, false),
@@ -71,51 +72,66 @@ public enum WallFit {
 
     /**
      * @param sentence as much of it as has room
-     * @param shown    how many sentences of the caution
+     * @param caution  its sentences that have room, or the first words of the first
      */
-    record Chosen(WallFit fit, String sentence, int shown) { }
+    record Chosen(WallFit fit, String sentence, List<String> caution) { }
 
     static Chosen of(Told told) {
         int least = Math.min(1, told.caution().size());
         for (int shown = told.caution().size(); shown >= least; shown--) {
+            List<String> caution = told.caution().subList(0, shown);
             for (WallFit fit : values()) {
-                if (fit.compareTo(SMALL) < 0 && fit.holds(told, told.sentence(), shown)) {
-                    return new Chosen(fit, told.sentence(), shown);
+                if (fit.compareTo(SMALL) < 0 && fit.holds(told, told.sentence(), caution)) {
+                    return new Chosen(fit, told.sentence(), caution);
                 }
             }
         }
+        List<String> first = told.caution().subList(0, least);
         return Arrays.stream(values()).filter(fit -> fit.compareTo(SMALL) >= 0)
-                .filter(fit -> fit.holds(told, told.sentence(), least)).findFirst()
-                .map(fit -> new Chosen(fit, told.sentence(), least))
-                .orElseGet(() -> new Chosen(BARE, shortened(told, least), least));
+                .filter(fit -> fit.holds(told, told.sentence(), first)).findFirst()
+                .map(fit -> new Chosen(fit, told.sentence(), first)).orElseGet(() -> shortened(told, first));
+    }
+
+    /** The tablet has all of it: here the caution keeps its words before the sentence does, but leaves it a few. */
+    private static Chosen shortened(Told told, List<String> first) {
+        String few = begun(told.sentence(), words -> false);
+        List<String> caution = first.isEmpty() || BARE.holds(told, few, first) ? first
+                : List.of(begun(first.get(0), words -> BARE.holds(told, few, List.of(words))));
+        return new Chosen(BARE, shortened(told, caution, few), caution);
     }
 
     /**
-     * The tablet's cue is said aloud: here the sentences that have room, else the first one's words; nothing where hardly
-     * any has.
+     * The tablet's cue is said aloud: here the sentences that have room, else the first one's words; nothing where
+     * hardly any has.
      */
-    private static String shortened(Told told, int shown) {
-        List<String> sentences = List.of(told.sentence().strip().split("(?<=[.!?])\\s+"));
-        for (int whole = sentences.size() - 1; whole > 0; whole--) {
+    private static String shortened(Told told, List<String> caution, String few) {
+        List<String> sentences = Sentences.of(told.sentence());
+        for (int whole = sentences.size(); whole > 0; whole--) {
             String kept = String.join(" ", sentences.subList(0, whole));
-            if (BARE.holds(told, kept, shown)) {
+            if (BARE.holds(told, kept, caution)) {
                 return kept;
             }
         }
-        List<String> words = new ArrayList<>(List.of(sentences.get(0).split("\\s+")));
-        while (words.size() >= FEWEST_WORDS && !BARE.holds(told, String.join(" ", words) + "\u2026", shown)) {
-            words.remove(words.size() - 1);
-        }
-        return words.size() < FEWEST_WORDS ? ""
-                : String.join(" ", words).replaceFirst("[,;:.]$", "") + "\u2026";
+        String begun = sentences.isEmpty() ? "" : begun(sentences.get(0), words -> BARE.holds(told, words, caution));
+        return BARE.holds(told, begun, caution) ? begun : "";
     }
 
-    private boolean holds(Told told, String words, int shown) {
+    /** So many of a sentence's words as have room, but a few at least; all of it if it has no more than those. */
+    private static String begun(String sentence, Predicate<String> room) {
+        List<String> words = List.of(sentence.strip().split("\\s+"));
+        String begun = sentence.strip();
+        for (int kept = words.size() - 1; kept >= FEWEST_WORDS && !room.test(begun); kept--) {
+            begun = String.join(" ", words.subList(0, kept)).replaceFirst("[,;:.]$", "") + "\u2026";
+        }
+        return begun;
+    }
+
+    boolean holds(Told told, String words, List<String> caution) {
         double height = Letters.HEAD.flow(told.heading(), heading, column, 0).lines() * heading * HEADING_LINE
                 + Letters.PLAIN.flow(words, sentence, column, 0).lines() * sentence * LINE
                 + told.lines() * Math.max(STRONG, sentence) * LINE + GAP * (1 + Math.ceil(Math.min(1, told.lines())));
-        return height + caution(told.caution(), shown) <= room(told)
-                && Letters.HEAD.widestWord(told.heading()) * heading <= column;
+        return height + caution(caution) <= room(told)
+                && (this == BARE || Letters.HEAD.widestWord(told.heading()) * heading <= column);
     }
 
     private double room(Told told) {
@@ -123,13 +139,13 @@ public enum WallFit {
                 - (compareTo(SMALL) < 0 ? told.names() : 0);
     }
 
-    private double caution(List<String> sentences, int shown) {
-        if (shown == 0) {
+    private double caution(List<String> sentences) {
+        if (sentences.isEmpty()) {
             return 0;
         }
         double width = (wide ? WIDTH : column) - BESIDE_CAUTION;
         Letters.Flow first = Letters.BOLD.flow(sentences.get(0), STRONG, width, 0);
-        Letters.Flow rest = Letters.PLAIN.flow(String.join(" ", sentences.subList(1, shown)), REST, width,
+        Letters.Flow rest = Letters.PLAIN.flow(String.join(" ", sentences.subList(1, sentences.size())), REST, width,
                 first.end() + REST / 4.0);
         return first.lines() * STRONG * STRONG_LINE + Math.max(0, rest.lines() - 1) * REST * REST_LINE
                 + AROUND_CAUTION + GAP;

@@ -8,6 +8,7 @@ import benchpace.plan.StepKind;
 import benchpace.web.screen.drawing.Drawing;
 import benchpace.web.screen.shell.Counter;
 import benchpace.words.CureWords;
+import benchpace.words.Sentences;
 import benchpace.words.StageWords;
 import benchpace.words.Times;
 import java.util.ArrayList;
@@ -102,12 +103,12 @@ public record WallMain(String kicker, String heading, String sentence, boolean w
         String progress = !tapped ? "" : now.done() == 0 ? "Take your time"
                 : now.done() == now.of() ? "Everybody is done" : now.done() + " of " + now.of() + " done";
         String sentence = WallFinish.isPresent(view) ? WallFinish.of(view).sentence(now.wall()) : now.wall();
-        List<String> caution = WallCaution.sentences(now.caution());
+        List<String> caution = Sentences.of(now.caution());
         String heading = StageWords.heading(view);
         WallFit.Chosen chosen = WallFit.of(new WallFit.Told(heading, sentence, tapped ? lines(now.of()) : 0, caution,
                 WallFinish.below(view), WallRail.of(view).wraps() ? WallRail.LINE : 0));
         return new WallMain("", heading, chosen.sentence(), false, Optional.empty(), Optional.empty(), dots,
-                progress, "", WallCaution.of(caution, chosen.shown()), drawing(view), chosen.fit(), false);
+                progress, "", WallCaution.of(chosen.caution()), drawing(view), chosen.fit(), false);
     }
 
     /** What the dots and the count in words take. */

@@ -2,6 +2,7 @@ package benchpace.web.screen.wall;
 
 import benchpace.board.view.ClassView;
 import benchpace.board.view.ClassView.Stage;
+import benchpace.plan.StepKind;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -38,7 +39,7 @@ public record WallRail(List<Bead> beads, String present, String next, int at) {
         List<String> ids = view.steps().stream().map(ClassView.StepView::id).toList();
         int last = ids.size() - 1;
         int step = view.present().step().map(s -> ids.indexOf(s.id())).orElse(nothingBegan(view) ? -1 : ids.size());
-        int at = WallFinish.isPresent(view) && WallMain.waits(view) ? step - 1 : step; // the heading is still the cure
+        int at = WallFinish.isPresent(view) && WallMain.waits(view) ? cureBefore(view, step) : step;
         List<Bead> beads = IntStream.rangeClosed(0, last)
                 .mapToObj(i -> i < at ? Bead.PAST : i == at ? Bead.PRESENT : Bead.TO_COME).toList();
         String next = name(view, at + 1).map(n -> (at < 0 ? "first " : "then ") + n).orElse("");
@@ -49,6 +50,12 @@ public record WallRail(List<Bead> beads, String present, String next, int at) {
     /** Whether the two names take a line each. */
     public boolean wraps() {
         return (Letters.BOLD.width(present) + Letters.PLAIN.width(next)) * SIZE + APART > ONE_LINE;
+    }
+
+    /** What the heading still speaks of at a step that nobody can do yet. */
+    private static int cureBefore(ClassView view, int step) {
+        return IntStream.iterate(step - 1, i -> i >= 0, i -> i - 1)
+                .filter(i -> view.steps().get(i).kind() == StepKind.CURE).findFirst().orElse(step);
     }
 
     private static boolean nothingBegan(ClassView view) {

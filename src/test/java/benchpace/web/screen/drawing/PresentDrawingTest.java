@@ -9,6 +9,7 @@ import benchpace.plan.Picture;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.Vessel;
 import benchpace.web.screen.Evening;
+import benchpace.web.screen.guest.GuestPage;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -63,6 +64,19 @@ class PresentDrawingTest {
                 evening.event(1 + seat, new ClassEvent.CandleChosen(new SeatNumber(seat), second)));
         assertThat(Drawing.of(Picture.POUR, evening.view(8)).vessel())
                 .isEqualTo(evening.live().plan().candles().get(1).vessel()).isNotEqualTo(first);
+    }
+
+    @Test void a_guest_sees_the_vessel_of_its_own_seat_and_of_the_candle_it_shares() {
+        Evening evening = evening().open(0, "welcome");
+        String second = evening.live().plan().candles().get(1).id();
+        Vessel own = evening.live().plan().candles().get(1).vessel();
+        ClassView view = evening.event(1, new ClassEvent.CandleChosen(new SeatNumber(3), second))
+                .event(2, new ClassEvent.SeatPaired(new SeatNumber(4), new SeatNumber(3))).computed(8);
+
+        assertThat(GuestPage.of(view, 3, "code").drawing().vessel()).isEqualTo(own);
+        assertThat(GuestPage.of(view, 4, "code").drawing().vessel()).isEqualTo(own);
+        assertThat(GuestPage.of(view, 1, "code").drawing().vessel()).isNotEqualTo(own)
+                .isEqualTo(evening.live().plan().candles().get(0).vessel());
     }
 
     @Test void an_activity_has_its_own() {

@@ -192,6 +192,14 @@ class HeadingAndNextTest {
         assertThat(said(ScreenKind.WALL, none, "wall-rail")).isEqualTo("Let it set then Trim the wick");
     }
 
+    @Test void the_rail_stands_at_the_cure_as_the_heading_does_however_many_steps_of_the_finish_are_open() {
+        ClassView none = poured().open(102, "trim").open(104, "wrap").view(105);
+
+        assertThat(none.present().step().map(ClassView.StepView::id)).contains("wrap");
+        assertThat(said(ScreenKind.WALL, none, "wall-main")).contains("hand test");
+        assertThat(said(ScreenKind.WALL, none, "wall-rail")).isEqualTo("Let it set then Trim the wick");
+    }
+
     @Test void a_guest_is_not_asked_whether_the_trim_is_done_before_its_candle_was_judged() {
         ClassView some = judged(poured().event(-2, new ClassEvent.GuestsMayTell(true)), 1).open(102, "trim").view(103);
 

@@ -29,6 +29,10 @@ public final class WallSituations {
     private static final Studio LONG_STUDIO = new Studio("The Old Granary Candle School and Dipping Rooms on the Quay",
             "", Optional.empty());
 
+    private static final String HANDLE = "Hold the jug by its handle, stir from the bottom up for two whole minutes "
+            + "without beating air into the wax, then put the spoon back on its own saucer and wait until the jug "
+            + "comes round to your place.";
+
     private WallSituations() { }
 
     /** Name of the situation to the page. */
@@ -71,6 +75,8 @@ public final class WallSituations {
         all.put("german", pouring(german()).view(8));
         all.put("german-next", Evening.of(german(), 8, List.of("")).open(0, "welcome").view(2));
         all.put("thirty", thirty());
+        all.put("one-long-caution", pouring(cautioned(HANDLE)).view(8));
+        all.put("one-long-caution-alone", pouring(cautioned("")).view(8));
         return all;
     }
 
@@ -126,13 +132,22 @@ public final class WallSituations {
     private static Plan longest() {
         return renamed(step -> step.kind() != StepKind.HANDS_ON ? step : worded(step,
                 "Blend, weigh and slowly stir the fragrance into the warm wax",
-                "Hold the jug by its handle, stir from the bottom up for two whole minutes without beating air "
-                + "into the wax, then put the spoon back on its own saucer and wait until the jug comes round to "
-                + "your place.",
+                HANDLE,
                 "Melted wax burns at once and keeps burning while it sticks to the skin. Sleeves back, no leaning over "
                 + "a neighbour's jug; cool running water for any splash, and tell us. Fragrance oil can irritate skin "
                 + "and eyes: wear gloves, keep it off the table edge, and follow the maker's safety sheet. An open "
                 + "flame can set fire to a room: nothing burns on this table until every jug is back on its shelf."));
+    }
+
+    /** A caution of 400 letters that is one sentence, below a heading as long as a plan may have it. */
+    private static Plan cautioned(String wall) {
+        return renamed(step -> step.kind() != StepKind.HANDS_ON ? step : worded(step,
+                "Blend, weigh and slowly stir the fragrance into the warm wax", wall,
+                "Melted wax burns at once and keeps burning while it sticks to the skin, so keep your sleeves back, do "
+                + "not lean over a neighbour's jug, hold any splash under cool running water and tell us, and as the "
+                + "oil of a fragrance can irritate skin and eyes, wear gloves, keep it off the edge of the table, "
+                + "follow the maker's safety sheet and let nothing at all burn on this table until each of the jugs is "
+                + "back on its shelf"));
     }
 
     /** Words as long as German makes them. */
