@@ -24,7 +24,7 @@ class SectionsTest {
 
     private void askFor(int cases) {
         for (int i = 0; i < cases; i++) {
-            CoolingCase c = ClassCandles.tableCase(TestPlans.evening().candles().get(0), 21, 62 + i * 0.1)
+            CoolingCase c = ClassCandles.tableCase(TestPlans.evening().candles().get(0), 21, 62 + i * 0.05)
                     .coolingCase();
             sections.at(c, 1, 0);
         }
