@@ -71,7 +71,7 @@ class PresentDrawingTest {
         String second = evening.live().plan().candles().get(1).id();
         Vessel own = evening.live().plan().candles().get(1).vessel();
         ClassView view = evening.event(1, new ClassEvent.CandleChosen(new SeatNumber(3), second))
-                .event(2, new ClassEvent.SeatPaired(new SeatNumber(4), new SeatNumber(3))).computed(8);
+                .event(2, new ClassEvent.SeatPaired(new SeatNumber(3), new SeatNumber(4))).computed(8);
 
         assertThat(GuestPage.of(view, 3, "code").drawing().vessel()).isEqualTo(own);
         assertThat(GuestPage.of(view, 4, "code").drawing().vessel()).isEqualTo(own);
