@@ -21,8 +21,9 @@ import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 
 /**
- * Every page in light and dark against axe-core's rules, which follow WCAG 2.2 (https://www.w3.org/TR/WCAG22/), levels A
- * and AA; the size of targets (2.5.8) is one of those it asks for only when told to. The wall's words reach AAA (1.4.6).
+ * Every page in light and dark against axe-core's rules, which follow WCAG 2.2 (https://www.w3.org/TR/WCAG22/), levels
+ * A and AA; the size of targets (2.5.8) is one of those it asks for only when told to. The wall's words reach AAA
+ * (1.4.6).
  */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 public class AccessibilityTest extends LiveScreens {

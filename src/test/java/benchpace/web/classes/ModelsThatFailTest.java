@@ -107,7 +107,8 @@ class ModelsThatFailTest {
         note();
 
         assertThat(List.of(page("instructor"), page("helper"))).allSatisfy(page -> assertThat(page)
-                .containsSubsequence("<p class=\"caution\">", "Caution.", "<p class=\"missing\">" + FACTS.get(Part.CURE)));
+                .containsSubsequence("<p class=\"caution\">", "Caution.",
+                        "<p class=\"missing\">" + FACTS.get(Part.CURE)));
         assertThat(page("report")).contains("<p class=\"missing\">" + FACTS.get(Part.CURE));
     }
 

@@ -343,7 +343,8 @@ class ShelfTest extends OneEvening {
         leave(id, 3, wish(5).put("claim", "maple 42")).ok();
         String page = board.get("/shelf/tags?ids=1", board.helper()).ok().body();
 
-        assertThat(page).contains("maple 42", "<dt>Shelf</dt><dd>Upper 5</dd>", "Ready from about", "Collect by", "Burn within sight.");
+        assertThat(page).contains("maple 42", "<dt>Shelf</dt><dd>Upper 5</dd>", "Ready from about",
+                "Collect by", "Burn within sight.");
         board.get("/shelf/tags?ids=9", board.helper()).problem(404, "not-found");
         board.get("/shelf/tags?ids=1;drop", board.helper()).problem(400, "bad-request");
     }
