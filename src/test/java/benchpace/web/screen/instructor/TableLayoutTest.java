@@ -156,7 +156,7 @@ class TableLayoutTest {
 
         page.click("#lines-box summary");
 
-        page.waitForFunction("document.getElementById('lines-box').open");
+        page.waitForFunction("() => document.getElementById('lines-box').open");
         page.waitForFunction(IN_SIGHT, "#lines-box");
     }
 
