@@ -92,7 +92,8 @@ class HistoryBoardTest {
     @Test void a_closed_class_is_reckoned_without_being_asked_and_what_it_came_to_outlasts_a_restart() {
         open();
         ClassFigures figures = reckoned();
-        assertThat(kept()).isEqualTo(new ClassSummaries.Kept(EVENING.size(), ClassFigures.RECKONING, figures));
+        await().atMost(PATIENCE).untilAsserted(() -> assertThat(kept())
+                .isEqualTo(new ClassSummaries.Kept(EVENING.size(), ClassFigures.RECKONING, figures)));
         close();
 
         open((id, live, clocks, at) -> {

@@ -145,7 +145,9 @@ public class AccessibilityTest extends LiveScreens {
     }
 
     @Test void the_page_of_the_look() {
-        assertSound(here(Device.tablet(board, browser)).pairedBy(board.instructor()).at("/style"), "the look");
+        Device tablet = here(Device.tablet(board, browser)).pairedBy(board.instructor()).at("/style");
+        tablet.expectingAxeInShadowTrees();
+        assertSound(tablet, "the look");
     }
 
     @Test void the_pages_on_which_a_class_is_set_up_and_corrected_and_its_cards() {
