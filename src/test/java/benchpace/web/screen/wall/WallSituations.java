@@ -139,15 +139,15 @@ public final class WallSituations {
                 + "flame can set fire to a room: nothing burns on this table until every jug is back on its shelf."));
     }
 
-    /** A caution of 400 letters that is one sentence, below a heading as long as a plan may have it. */
+    /** A caution of some 400 letters that is one sentence, below a heading as long as a plan may have it. */
     private static Plan cautioned(String wall) {
         return renamed(step -> step.kind() != StepKind.HANDS_ON ? step : worded(step,
                 "Blend, weigh and slowly stir the fragrance into the warm wax", wall,
-                "Melted wax burns at once and keeps burning while it sticks to the skin, so keep your sleeves back, do "
-                + "not lean over a neighbour's jug, hold any splash under cool running water and tell us, and as the "
-                + "oil of a fragrance can irritate skin and eyes, wear gloves, keep it off the edge of the table, "
-                + "follow the maker's safety sheet and let nothing at all burn on this table until each of the jugs is "
-                + "back on its shelf"));
+                "Melted wax burns at once and keeps burning while it sticks to the skin, so keep your sleeves "
+                + "back, do not lean over a neighbour's jug, hold any splash under cool running water and tell "
+                + "us, and as the oil of a fragrance can irritate skin and eyes, wear gloves, keep it off the "
+                + "edge of the table, follow the maker's safety sheet and let nothing at all burn here until "
+                + "each jug is back on its own shelf"));
     }
 
     /** Words as long as German makes them. */
