@@ -19,7 +19,7 @@ class WallFitTest {
     private static final int WALL = 200;
     private static final int CAUTION = 400;
     private static final String LONG = ("Melted wax burns at once and keeps burning while it sticks to the skin, so "
-            + "keep your sleeves back, do not lean over a neighbour, ").repeat(3).substring(0, CAUTION);
+            + "keep your sleeves back, do not lean over a neighbour, ").repeat(4).substring(0, CAUTION);
 
     private static String text(Random random, int most) {
         int length = random.nextInt(4) == 0 ? most : random.nextInt(most + 1);
