@@ -133,23 +133,28 @@ function countDown(element, at) {
 }
 
 const GLIDE = { duration: 2_500, easing: 'ease-in-out' };
-/** Where a ribbon's band and its present stood, by the ribbon that was drawn last. */
-let ribbonNow = { element: undefined, x: 0, width: 0, now: 0 };
+/** Where the band and the present of each ribbon stood. @type {Map<Element, {x: number, width: number, now: number}>} */
+const ribbons = new Map();
 
 /**
- * A ribbon drawn anew with a band elsewhere glides there, so that people see it move; at once for who wants no motion.
+ * A ribbon drawn anew with a band elsewhere glides there from where the one stood in whose place it came, so that people
+ * see it move; at once for who wants no motion.
  * @param {SVGElement} ribbon
  * @param {number} now where its present stands
  */
 function glide(ribbon, now) {
   const band = ribbon.querySelector('[data-ribbon-band]');
-  const last = ribbonNow;
-  ribbonNow = { element: ribbon, x: Number(band.getAttribute('x')), width: Number(band.getAttribute('width')), now };
-  if (last.element === undefined || last.element.isConnected) return; // a page may have several
-  if (last.x === ribbonNow.x && last.width === ribbonNow.width) return;
+  const here = { x: Number(band.getAttribute('x')), width: Number(band.getAttribute('width')), now };
+  const known = ribbons.has(ribbon);
+  ribbons.set(ribbon, here);
+  const gone = known ? undefined : [...ribbons.keys()].find((other) => !other.isConnected);
+  if (!gone) return;
+  const last = ribbons.get(gone);
+  ribbons.delete(gone);
+  if (last.x === here.x && last.width === here.width) return;
   if (matchMedia('(prefers-reduced-motion: reduce)').matches) return;
   const px = (value) => `${value}px`;
-  band.animate([{ x: px(last.x), width: px(last.width) }, { x: px(ribbonNow.x), width: px(ribbonNow.width) }], GLIDE);
+  band.animate([{ x: px(last.x), width: px(last.width) }, { x: px(here.x), width: px(here.width) }], GLIDE);
   ribbon.querySelector('[data-ribbon-passed]').animate([{ width: px(last.now) }, { width: px(now) }], GLIDE);
   ribbon.querySelector('[data-ribbon-now]').animate(
     [{ transform: `translateX(${px(last.now)})` }, { transform: `translateX(${px(now)})` }], GLIDE);

@@ -51,14 +51,16 @@ class WallChangesTest {
     }
 
     @Test void a_step_whose_fading_is_cancelled_is_gone_at_once() {
-        page.evaluate(NEXT_STEP);
-        assertThat(fading()).isEqualTo(1);
-        page.evaluate("""
-                () => new Promise(done => { const goes = document.querySelector('.told--goes');
+        Object gone = page.evaluate("""
+                async () => { (%s)();
+                  await Promise.resolve();
+                  const goes = document.querySelector('.told--goes');
+                  const cancelled = new Promise(done => goes.addEventListener('animationcancel', done));
                   goes.getAnimations().forEach(a => a.cancel());
-                  requestAnimationFrame(() => requestAnimationFrame(done)); })""");
+                  await cancelled;
+                  return !goes.isConnected; }""".formatted(NEXT_STEP));
 
-        assertThat(fading()).isEqualTo(0);
+        assertThat(gone).isEqualTo(true);
     }
 
     @Test void a_step_that_never_fades_is_gone_after_a_while() {

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 /** Whatever a plan may say has room on the wall, if need be its first words. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class WallFitTest {
-    private static final int TEXTS = 20_000;
+    private static final int TEXTS = 4_000;
     private static final long SEED = 20261126;
     /** The most that a plan may have of a name, of what the wall says, and of a caution. */
     private static final int NAME = 60;
