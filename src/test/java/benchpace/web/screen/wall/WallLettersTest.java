@@ -154,7 +154,8 @@ class WallLettersTest {
         for (String name : PAGES.keySet()) {
             for (Map<String, Object> text : open(name, 1920, 1080)) {
                 double angle = minutesOfArc(((Number) text.get("capitals")).doubleValue(), PIXEL_MM);
-                boolean first = (Boolean) text.get("first") && text.get("words").toString().length() <= USUAL;
+                String words = text.get("words").toString(); // what was shortened is unusually long, too
+                boolean first = (Boolean) text.get("first") && words.length() <= USUAL && !words.endsWith("\u2026");
                 if (!(angle >= (first ? PREFERRED : LEAST))) {
                     faults.add("%s: %.1f' %s".formatted(name, angle, text.get("words")));
                 }
