@@ -3,7 +3,9 @@ package benchpace.web.screen.wall;
 import benchpace.board.cooling.CandleClock;
 import benchpace.board.view.ClassView;
 import benchpace.board.view.SeatView;
+import benchpace.files.Words;
 import benchpace.web.screen.wait.WaitCall;
+import benchpace.words.Sentences;
 import benchpace.words.Times;
 import java.util.List;
 import java.util.Optional;
@@ -51,7 +53,7 @@ public record WallCalls(Optional<WaitCall> first, Optional<WaitCall> then, Size 
 
         /** As it stands in class names of the style sheet. */
         public String token() {
-            return name().toLowerCase(java.util.Locale.ROOT);
+            return Words.of(this);
         }
     }
 
@@ -91,11 +93,12 @@ public record WallCalls(Optional<WaitCall> first, Optional<WaitCall> then, Size 
 
     /** As many whole sentences as there is room for. */
     private static String shown(String words, int room) {
-        String shown = words;
-        while (lines(Letters.PLAIN, shown, SENTENCE, SENTENCE_WIDTH) * SENTENCE_LINE > room && shown.contains(". ")) {
-            shown = shown.substring(0, shown.lastIndexOf(". ") + 1);
+        List<String> shown = Sentences.of(words);
+        while (shown.size() > 1 && lines(Letters.PLAIN, String.join(" ", shown), SENTENCE, SENTENCE_WIDTH)
+                * SENTENCE_LINE > room) {
+            shown = shown.subList(0, shown.size() - 1);
         }
-        return shown;
+        return String.join(" ", shown);
     }
 
     /** Nothing sets any longer, as far as the clock can tell: what is left is the hand test. */

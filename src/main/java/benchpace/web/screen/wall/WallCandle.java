@@ -6,6 +6,7 @@ import benchpace.board.cooling.SaidRange.Phase;
 import benchpace.board.view.ClassView;
 import benchpace.board.view.SeatView;
 import benchpace.cure.solver.CandleSection;
+import benchpace.files.Words;
 import benchpace.words.CureWords;
 import benchpace.words.Times;
 import java.time.Instant;
@@ -37,7 +38,7 @@ public record WallCandle(int seat, State state, Optional<CandleClock> clock, Opt
 
         /** As it stands in class names of the style sheet. */
         public String token() {
-            return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+            return Words.of(this);
         }
 
         static State of(Optional<CandleClock> clock, Instant now) {

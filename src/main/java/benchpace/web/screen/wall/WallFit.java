@@ -1,9 +1,9 @@
 package benchpace.web.screen.wall;
 
+import benchpace.files.Words;
 import benchpace.words.Sentences;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Predicate;
 
 /**
@@ -57,7 +57,7 @@ public enum WallFit {
     }
 
     public String token() {
-        return "told--" + name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return "told--" + Words.of(this);
     }
 
     /**

@@ -2,9 +2,9 @@ package benchpace.web.screen.wall;
 
 import benchpace.board.view.ClassView;
 import benchpace.board.view.ClassView.Stage;
+import benchpace.files.Words;
 import benchpace.plan.StepKind;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -31,7 +31,7 @@ public record WallRail(List<Bead> beads, String present, String next, int at) {
         PAST, PRESENT, TO_COME;
 
         public String token() {
-            return name().toLowerCase(Locale.ROOT).replace('_', '-');
+            return Words.of(this);
         }
     }
 

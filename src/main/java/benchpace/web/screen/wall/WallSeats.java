@@ -4,6 +4,7 @@ import benchpace.board.cooling.SaidRange;
 import benchpace.board.view.ClassView;
 import benchpace.board.view.ClassView.Stage;
 import benchpace.board.view.SeatView;
+import benchpace.files.Words;
 import benchpace.plan.StepKind;
 import benchpace.web.screen.wall.WallCandle.State;
 import benchpace.words.CureWords;
@@ -48,7 +49,7 @@ public record WallSeats(Shape shape, int columns, List<Group> groups, boolean ke
 
         /** As it stands in class names of the style sheet. */
         public String token() {
-            return name().toLowerCase(java.util.Locale.ROOT);
+            return Words.of(this);
         }
     }
 
@@ -72,8 +73,7 @@ public record WallSeats(Shape shape, int columns, List<Group> groups, boolean ke
     }
 
     private static WallSeats waiting(ClassView view, Times times) {
-        List<SeatView> seats = view.seats().stream()
-                .filter(s -> s.counts() && s.mark() != SeatView.Mark.DONE && !finishing(view, s)).toList();
+        List<SeatView> seats = unfinished(view);
         Shape shape = seats.size() > MOST_DRAWN ? Shape.COMPACT : Shape.DRAWN;
         Optional<SmallCandle.Vessels> vessels = shape == Shape.COMPACT || seats.isEmpty() ? Optional.empty()
                 : Optional.of(new SmallCandle.Vessels(view, seats.stream().map(SeatView::seat).toList()));
@@ -129,8 +129,7 @@ public record WallSeats(Shape shape, int columns, List<Group> groups, boolean ke
     /** While others finish: the candles that still set, and those to be tried. */
     private static WallSeats line(ClassView view, Times times) {
         boolean late = view.stage() == Stage.FINISHING || view.stage() == Stage.SETTING;
-        List<WallCandle> candles = !late ? List.of() : view.seats().stream()
-                .filter(s -> s.counts() && s.mark() != SeatView.Mark.DONE && !finishing(view, s))
+        List<WallCandle> candles = !late ? List.of() : unfinished(view).stream()
                 .filter(s -> s.candle().filter(c -> !c.settled()).isPresent())
                 .map(s -> WallCandle.of(s, view, Optional.empty(), times)).toList();
         List<Group> groups = new ArrayList<>();
@@ -148,6 +147,12 @@ public record WallSeats(Shape shape, int columns, List<Group> groups, boolean ke
             }
         }
         return new WallSeats(Shape.LINE, 0, groups, false);
+    }
+
+    /** Those with a candle of their own that is not in hand yet. */
+    private static List<SeatView> unfinished(ClassView view) {
+        return view.seats().stream()
+                .filter(s -> s.counts() && s.mark() != SeatView.Mark.DONE && !finishing(view, s)).toList();
     }
 
     /** Whether a step after the cure was ticked for it: its candle is in hand. */
