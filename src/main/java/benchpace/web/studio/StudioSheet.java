@@ -6,7 +6,6 @@ import benchpace.plan.colour.Lead;
 import benchpace.plan.colour.Light;
 import benchpace.plan.colour.Srgb;
 import benchpace.web.request.Reads;
-import benchpace.web.screen.style.Tokens;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
@@ -50,8 +49,8 @@ public final class StudioSheet {
     }
 
     /** What a page that is held to one light says after all its other colours, in a shadow tree, too. */
-    public static String held(Studio studio, Tokens.Light light) {
-        return ":root, :host { " + colours(studio.colour().map(Srgb::of), Light.valueOf(light.name())) + " }\n";
+    public static String held(Studio studio, Light light) {
+        return ":root, :host { " + colours(studio.colour().map(Srgb::of), light) + " }\n";
     }
 
     private static String colours(Optional<Srgb> chosen, Light light) {

@@ -4,6 +4,7 @@ import benchpace.files.plan.StarterPlans;
 import benchpace.plan.Candle;
 import benchpace.plan.SeatNumber;
 import benchpace.plan.Vessel;
+import benchpace.plan.colour.Light;
 import benchpace.shelf.ClaimWord;
 import benchpace.shelf.EntryId;
 import benchpace.shelf.ShelfEntry;
@@ -41,7 +42,7 @@ public final class Samples {
     }
 
     /** @param light the light that the page is held to; empty to go by what the device prefers */
-    public StyleGiven given(Optional<Tokens.Light> light) {
+    public StyleGiven given(Optional<Light> light) {
         List<Situation> all = situations();
         return new StyleGiven(tokens, all, vessels(), List.of(tag(all.get(0).view().now(), new Times(zone))), light);
     }

@@ -1,5 +1,6 @@
 package benchpace.web.style;
 
+import benchpace.plan.colour.Light;
 import benchpace.web.classes.Pages;
 import benchpace.web.pairing.Access;
 import benchpace.web.request.Problem;
@@ -7,7 +8,6 @@ import benchpace.web.request.Reads;
 import benchpace.web.request.Refused;
 import benchpace.web.screen.Screens;
 import benchpace.web.screen.shell.Viewer;
-import benchpace.web.screen.style.Tokens.Light;
 import benchpace.web.studio.StudioSheet;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;

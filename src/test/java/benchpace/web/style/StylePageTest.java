@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.board.view.SeatView.Mark;
 import benchpace.plan.Picture;
+import benchpace.plan.colour.Light;
 import benchpace.web.screen.Screens;
 import benchpace.web.screen.shell.Role;
 import benchpace.web.screen.shell.Viewer;
@@ -72,7 +73,7 @@ class StylePageTest {
 
     @Test void a_light_that_the_page_is_held_to_says_every_token_again() {
         Tokens tokens = SAMPLES.tokens();
-        String night = tokens.sheet(Tokens.Light.NIGHT);
+        String night = tokens.sheet(Light.NIGHT);
 
         assertThat(tokens.night().keySet()).isEqualTo(tokens.day().keySet());
         assertThat(tokens.night().get("paper")).isNotEqualTo(tokens.day().get("paper"));

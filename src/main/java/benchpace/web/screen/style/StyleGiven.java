@@ -1,6 +1,7 @@
 package benchpace.web.screen.style;
 
 import benchpace.plan.Vessel;
+import benchpace.plan.colour.Light;
 import benchpace.words.ShelfTag;
 import java.util.List;
 import java.util.Optional;
@@ -14,4 +15,4 @@ import java.util.Optional;
  * @param light      the light the page is held to; empty to go by what the device prefers
  */
 public record StyleGiven(Tokens tokens, List<Situation> situations, List<Vessel> vessels, List<ShelfTag> tags,
-                         Optional<Tokens.Light> light) { }
+                         Optional<Light> light) { }

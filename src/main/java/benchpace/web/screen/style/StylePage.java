@@ -1,6 +1,7 @@
 package benchpace.web.screen.style;
 
 import benchpace.plan.Picture;
+import benchpace.plan.colour.Light;
 import benchpace.web.screen.drawing.Drawing;
 import benchpace.web.screen.shell.Role;
 import benchpace.web.screen.shell.Shell;
@@ -19,7 +20,7 @@ import java.util.stream.Stream;
  * @param drawings each with the vessels that can stand in it
  * @param groups  whole screens in many situations
  */
-public record StylePage(Shell shell, Optional<Tokens.Light> light, List<Swatch> swatches, List<TileSample> tiles,
+public record StylePage(Shell shell, Optional<Light> light, List<Swatch> swatches, List<TileSample> tiles,
                         Excerpt table, List<CounterSample> counters, List<Pictured> drawings, List<Group> groups) {
     /** Every mark there is. */
     public static final List<String> MARKS = List.of("behind", "slipping", "slow", "try-it", "waiting", "done", "set",
@@ -49,11 +50,11 @@ public record StylePage(Shell shell, Optional<Tokens.Light> light, List<Swatch> 
     }
 
     /** The address that holds the page to a light. */
-    public static String sheet(Tokens.Light held) {
+    public static String sheet(Light held) {
         return "/style/" + held.name().toLowerCase(Locale.ROOT) + ".css";
     }
 
-    public boolean held(Tokens.Light to) {
+    public boolean held(Light to) {
         return light.filter(to::equals).isPresent();
     }
 }

@@ -1,5 +1,6 @@
 package benchpace.web.screen.style;
 
+import benchpace.plan.colour.Light;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -18,9 +19,6 @@ public record Tokens(Map<String, String> day, Map<String, String> night) {
     private static final Pattern BLOCK = Pattern.compile(
             "(@media \\(prefers-color-scheme: dark\\) \\{\\s*)?:root(?:, :host)? \\{([^}]*)}");
     private static final Pattern TOKEN = Pattern.compile("--([a-z-]+):\\s*([^;]+);");
-
-    /** A light of the room. */
-    public enum Light { DAY, NIGHT }
 
     /** @param sheets the text of style sheets, the later ones over the earlier */
     public static Tokens of(String sheets) {
