@@ -35,7 +35,7 @@ import org.opentest4j.TestAbortedException;
 @ExtendWith(Browsers.class)
 class LettersTest {
     private static final Path FONTS = Path.of("static/fonts");
-    private static final long HEAVIEST = 120 * 1024;
+    private static final long HEAVIEST = 64 * 1024;
     private static final Pattern PRELOAD = Pattern.compile("<link rel=\"preload\" href=\"/([^\"]+)\" as=\"font\" "
             + "type=\"font/woff2\" crossorigin>");
     private static final Pattern LATIN = Pattern.compile("[\\s\\p{Punct}\\p{IsLatin}0-9\u00b0\u00b7\u2013\u2026]+");
