@@ -13,9 +13,9 @@ import java.util.stream.Stream;
  * @param handles     open files and connections
  * @param busyMillis  processor time taken since it began
  */
-record Footprint(long residentKib, long threads, long handles, long busyMillis) {
+public record Footprint(long residentKib, long threads, long handles, long busyMillis) {
 
-    static Footprint of(long pid) throws IOException {
+    public static Footprint of(long pid) throws IOException {
         Path process = Path.of("/proc", Long.toString(pid));
         if (!Files.exists(process)) {
             return new Footprint(0, 0, 0, 0);

@@ -21,17 +21,20 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** The program as a process of its own, so that it can be killed. */
-final class Program implements AutoCloseable {
+public final class Program implements AutoCloseable {
     private static final Duration PATIENCE = Duration.ofSeconds(60);
-    private static final Pattern READY = Pattern.compile("Benchpace is ready: https?://localhost:(\\d+)/");
+    private static final Pattern READY = Pattern.compile(" is ready: https?://localhost:(\\d+)/");
 
     private final Process process;
     private final List<String> out = new CopyOnWriteArrayList<>();
     private final List<String> err = new CopyOnWriteArrayList<>();
     private final List<Thread> readers = new ArrayList<>();
+    private final long began;
+    private volatile long readyNanos;
 
-    private Program(Process process) {
-        this.process = process;
+    private Program(ProcessBuilder command) throws IOException {
+        began = System.nanoTime();
+        process = command.start();
         follow(process.getInputStream(), out);
         follow(process.getErrorStream(), err);
     }
@@ -42,19 +45,24 @@ final class Program implements AutoCloseable {
 
     /** @param options of Java itself */
     static Program with(List<String> options, String... arguments) throws IOException {
-        return new Program(new ProcessBuilder(command(options, arguments)).start());
+        return new Program(new ProcessBuilder(command(options, arguments)));
     }
 
     /** @param input what it reads as its standard input */
     static Program reading(Path input, List<String> options, String... arguments) throws IOException {
-        return new Program(new ProcessBuilder(command(options, arguments)).redirectInput(input.toFile()).start());
+        return new Program(new ProcessBuilder(command(options, arguments)).redirectInput(input.toFile()));
     }
 
     /** @param limit set by the shell first, POSIX {@code ulimit} */
     static Program within(String limit, List<String> options, String... arguments) throws IOException {
         List<String> command = new ArrayList<>(List.of("sh", "-c", limit + "; exec \"$@\"", "sh"));
         command.addAll(command(options, arguments));
-        return new Program(new ProcessBuilder(command).start());
+        return new Program(new ProcessBuilder(command));
+    }
+
+    /** Another that says on a line of its own that it is ready. @param command as the system takes it */
+    public static Program of(List<String> command) throws IOException {
+        return new Program(new ProcessBuilder(command));
     }
 
     private static List<String> command(List<String> options, String... arguments) {
@@ -79,6 +87,9 @@ final class Program implements AutoCloseable {
         Thread reader = new Thread(() -> {
             try (BufferedReader in = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
                 for (String line = in.readLine(); line != null; line = in.readLine()) {
+                    if (READY.matcher(line).find()) {
+                        readyNanos = System.nanoTime();
+                    }
                     lines.add(line);
                 }
             } catch (IOException gone) {
@@ -91,9 +102,15 @@ final class Program implements AutoCloseable {
     }
 
     /** The port it says it is ready on; waits for that. */
-    int port() {
+    public int port() {
         await().atMost(PATIENCE).until(() -> ready().isPresent() || !process.isAlive());
         return ready().orElseThrow(() -> new AssertionError("it ended: " + err()));
+    }
+
+    /** How long it took from its start until it said that it is ready; waits for that. */
+    public Duration untilReady() {
+        port();
+        return Duration.ofNanos(readyNanos - began);
     }
 
     private Optional<Integer> ready() {
@@ -105,7 +122,7 @@ final class Program implements AutoCloseable {
     }
 
     /** Of the process, to look at what it takes of the machine. */
-    long pid() {
+    public long pid() {
         return process.pid();
     }
 
@@ -130,7 +147,7 @@ final class Program implements AutoCloseable {
     }
 
     /** Asks it to end: SIGTERM. */
-    void terminate() {
+    public void terminate() {
         process.destroy();
     }
 
@@ -139,7 +156,7 @@ final class Program implements AutoCloseable {
         new ProcessBuilder("kill", "-INT", "" + process.pid()).start().waitFor(10, TimeUnit.SECONDS);
     }
 
-    int exitCode() throws InterruptedException {
+    public int exitCode() throws InterruptedException {
         if (!process.waitFor(PATIENCE.toSeconds(), TimeUnit.SECONDS)) {
             throw new AssertionError("it goes on: " + out());
         }

@@ -1,0 +1,21 @@
+package benchpace.bench;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/** What a measurement is asked for on the command line; what is absent or empty is as usual. */
+final class Asked {
+    private Asked() {
+    }
+
+    static int number(String property, int usual) {
+        return numbers(property, Integer.toString(usual)).get(0);
+    }
+
+    /** @param usual numbers with commas between them */
+    static List<Integer> numbers(String property, String usual) {
+        String asked = System.getProperty(property, "");
+        return Stream.of((asked.isBlank() ? usual : asked).split(",")).map(String::strip).map(Integer::valueOf)
+                .toList();
+    }
+}
