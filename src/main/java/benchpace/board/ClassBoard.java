@@ -11,8 +11,8 @@ import benchpace.board.view.ClassModels;
 import benchpace.board.view.ClassReport;
 import benchpace.board.view.ClassView;
 import benchpace.board.view.ClassViews;
+import benchpace.board.view.Computed.Moment;
 import benchpace.board.view.LookBack;
-import benchpace.board.view.MadeView;
 import benchpace.board.view.Stages;
 import benchpace.board.view.ViewMaker;
 import benchpace.live.ClassEvent;
@@ -34,8 +34,6 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import java.util.Set;
-import java.util.concurrent.CopyOnWriteArraySet;
 import java.util.concurrent.locks.Lock;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
@@ -56,7 +54,7 @@ public final class ClassBoard implements Watched {
     private final Consumer<ClassBoard> changed;
     private final BiFunction<ClassBoard, Answer.Recorded, Answer.Recorded> after;
     private final ClassModels models;
-    private final Set<Mailbox> mailboxes = new CopyOnWriteArraySet<>();
+    private final Mailboxes mailboxes = new Mailboxes(() -> { });
     private volatile LiveClass live;
     private final ClassViews views;
     /** Nothing of its past has still to be planned: it is new, or was made ready since the start. */
@@ -88,7 +86,8 @@ public final class ClassBoard implements Watched {
         this.changed = changed;
         this.after = after;
         this.models = maker.models(id);
-        this.views = new ClassViews(this::make, () -> this.live.seq(), this::now);
+        this.views = new ClassViews(maker.making(id, () -> models, () -> new Moment(this.live, now())),
+                () -> this.live.seq(), this::now);
         this.ready = live.seq() == 1;
     }
 
@@ -270,7 +269,7 @@ public final class ClassBoard implements Watched {
         if (deletion instanceof Deletion.Done) {
             log.delete(id, time.board());
             deleted = true;
-            mailboxes.forEach(Mailbox::close);
+            mailboxes.close();
         }
         return deletion;
     }
@@ -312,18 +311,14 @@ public final class ClassBoard implements Watched {
 
     /** The class as it is; up to 5 s old while nothing has happened and nothing was due to change. */
     @Override public ClassView view() {
-        return views.latest().view();
+        ClassView view = views.latest().view();
+        ready = true;
+        return view;
     }
 
     /** The same for lists of classes: nothing while a long past is still being planned after a start. */
     public Optional<ClassView> viewIfReady() {
         return ready ? Optional.of(view()) : Optional.empty();
-    }
-
-    private ClassView make() {
-        ClassView view = maker.view(id, live, models, now());
-        ready = true;
-        return view;
     }
 
     /** The class looked back on, as far as it has come. */
@@ -350,22 +345,17 @@ public final class ClassBoard implements Watched {
 
     /** A screen's own mailbox; it holds the newest view at once. */
     @Override public Mailbox subscribe() {
-        Mailbox mailbox = new Mailbox(mailboxes::remove);
-        mailboxes.add(mailbox);
-        try {
+        Mailbox mailbox = mailboxes.open(() -> {
             ClassDeleted.unless(!deleted, id);
-            mailbox.put(views.shown());
-        } catch (RuntimeException | Error e) {
-            mailbox.close();
-            throw e;
-        }
+            return views.shown();
+        });
         changed.accept(this);  // the first screen of a class: from now on somebody sees what time alone changes
         return mailbox;
     }
 
     /** What screens show beside the class has changed, the class itself has not. */
     public void nudge() {
-        mailboxes.forEach(Mailbox::nudge);
+        mailboxes.nudge();
     }
 
     /** What its screens are shown. */
@@ -373,10 +363,15 @@ public final class ClassBoard implements Watched {
         return views;
     }
 
-    /** Derives the view anew and hands it to every screen. Called by one publishing round at a time. */
+    /** The first breath: hands what was tapped to every screen, before the rest is computed. One caller at a time. */
+    void publishAtOnce() {
+        views.atOnce().ifPresent(mailboxes::show);
+    }
+
+    /** The second: derives the view anew, whole, and hands it to every screen. One caller at a time. */
     void publish() {
-        MadeView view = views.publish();
-        mailboxes.forEach(m -> m.put(view));
+        mailboxes.show(views.publish());
+        ready = true;
     }
 
     /** Something could not be computed, and something has happened since: it may be well again. */

@@ -1,6 +1,5 @@
 package benchpace.board;
 
-import benchpace.board.view.ClassView;
 import benchpace.board.view.MadeView;
 import java.time.Duration;
 import java.util.Optional;
@@ -12,7 +11,7 @@ import java.util.function.Consumer;
  */
 public final class Mailbox implements AutoCloseable {
     private final Consumer<Mailbox> onClose;
-    private ClassView newest;
+    private MadeView newest;
     private long lastNumber;
     private boolean nudged;
     private boolean closed;
@@ -26,7 +25,7 @@ public final class Mailbox implements AutoCloseable {
     public synchronized void put(MadeView made) {
         if (made.number() > lastNumber) {
             lastNumber = made.number();
-            newest = made.view();
+            newest = made;
             notifyAll();
         }
     }
@@ -38,7 +37,7 @@ public final class Mailbox implements AutoCloseable {
     }
 
     /** Waits for the newest view; empty when none came within {@code patience}, by a nudge, or once it is closed. */
-    public synchronized Optional<ClassView> take(Duration patience) throws InterruptedException {
+    public synchronized Optional<MadeView> take(Duration patience) throws InterruptedException {
         long deadline = System.nanoTime() + patience.toNanos();
         while (newest == null && !nudged && !closed) {
             long left = (deadline - System.nanoTime()) / 1_000_000;
@@ -47,7 +46,7 @@ public final class Mailbox implements AutoCloseable {
             }
             wait(left);
         }
-        ClassView taken = newest;
+        MadeView taken = newest;
         newest = null;
         nudged = false;
         return Optional.ofNullable(closed ? null : taken);

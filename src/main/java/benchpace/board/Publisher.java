@@ -18,27 +18,31 @@ import java.util.function.Supplier;
 
 /**
  * Derives views and fills mailboxes: after a command, and when the views themselves say that time alone will change
- * them. Every class has rounds of its own, one at a time and so in order, on a few threads that all classes share: one
- * whose view takes long holds up no other. It never writes to a network, so no screen can hold it up.
+ * them. A tap is shown in two breaths ({@link benchpace.board.view.ClassViews}): at once, on threads that compute
+ * nothing, and whole, in rounds of the class's own, one at a time and so in order, on a few threads that all classes
+ * share: one whose view takes long holds up no other. While taps pour in each has its first breath, and only the newest
+ * has a second. It never writes to a network, so no screen can hold it up.
  */
 final class Publisher implements AutoCloseable {
     private static final Logger LOG = System.getLogger(Publisher.class.getName());
     /** So many classes may be slow at once before others wait for them. */
     private static final int THREADS = 4;
+    private static final int THREADS_AT_ONCE = 2;
     /** Also how soon a computer that woke, or a clock that was set, is noticed. */
     private static final Duration LONGEST_SLEEP = Duration.ofSeconds(10);
     private static final long LONGEST_GOODBYE_MILLIS = 500;
     private static final Duration SHORTEST_SLEEP = Duration.ofMillis(200);
 
-    /** Taps that come faster than this are shown together: an eye follows no more, and drawing takes a processor. */
+    /** Whole views that come faster than this are made together: an eye follows no more, and each costs. */
     private static final long ROUND_MILLIS = 100;
+    /** So long the second breath waits for screens to draw the first: a small machine has one processor for both. */
+    private static final long BREATH_MILLIS = 10;
 
     private final Runnable before;
     private final Consumer<ClassBoard> afterwards;
     private final Faults faults = new Faults();
-    private final AtomicInteger started = new AtomicInteger();
-    private final ScheduledThreadPoolExecutor threads = new ScheduledThreadPoolExecutor(THREADS, this::thread,
-            new ThreadPoolExecutor.DiscardPolicy()); // what still comes while it closes
+    private final ScheduledThreadPoolExecutor threads = pool("board-publisher-", THREADS);
+    private final ScheduledThreadPoolExecutor threadsAtOnce = pool("board-at-once-", THREADS_AT_ONCE);
     private final Map<ClassBoard, Rounds> rounds = new ConcurrentHashMap<>();
 
     /**
@@ -48,14 +52,18 @@ final class Publisher implements AutoCloseable {
     Publisher(Runnable before, Consumer<ClassBoard> afterwards) {
         this.before = before;
         this.afterwards = afterwards;
-        threads.setRemoveOnCancelPolicy(true);
-        threads.setExecuteExistingDelayedTasksAfterShutdownPolicy(false);
     }
 
-    private Thread thread(Runnable work) {
-        Thread thread = new Thread(work, "board-publisher-" + started.incrementAndGet());
-        thread.setDaemon(true);
-        return thread;
+    private static ScheduledThreadPoolExecutor pool(String name, int threads) {
+        AtomicInteger started = new AtomicInteger();
+        ScheduledThreadPoolExecutor pool = new ScheduledThreadPoolExecutor(threads, work -> {
+            Thread thread = new Thread(work, name + started.incrementAndGet());
+            thread.setDaemon(true);
+            return thread;
+        }, new ThreadPoolExecutor.DiscardPolicy()); // what still comes while it closes
+        pool.setRemoveOnCancelPolicy(true);
+        pool.setExecuteExistingDelayedTasksAfterShutdownPolicy(false);
+        return pool;
     }
 
     /** Makes the classes that were there before ready, and publishes them from then on. */
@@ -76,9 +84,39 @@ final class Publisher implements AutoCloseable {
         Optional.ofNullable(rounds.remove(board)).ifPresent(Rounds::stop);
     }
 
+    /** The first breaths of one class: one at a time, and what comes meanwhile is shown together. */
+    private final class AtOnce implements Runnable {
+        private final ClassBoard board;
+        private final AtomicInteger asked = new AtomicInteger();
+
+        AtOnce(ClassBoard board) {
+            this.board = board;
+        }
+
+        void wake() {
+            if (asked.getAndIncrement() == 0) {
+                threadsAtOnce.execute(this);
+            }
+        }
+
+        @Override public void run() {
+            int shown;
+            do {
+                shown = asked.get();
+                if (board.watched()) {
+                    carefully(board, "shown at once", () -> {
+                        board.publishAtOnce();
+                        return Optional.empty();
+                    });
+                }
+            } while (!asked.compareAndSet(shown, 0));
+        }
+    }
+
     /** The rounds of one class. */
     private final class Rounds implements Runnable {
         private final ClassBoard board;
+        private final AtOnce atOnce;
         private boolean cold;
         private boolean underWay;
         private boolean woken;
@@ -89,10 +127,15 @@ final class Publisher implements AutoCloseable {
         Rounds(ClassBoard board, boolean cold) {
             this.board = board;
             this.cold = cold;
+            this.atOnce = new AtOnce(board);
         }
 
-        /** The first tap after a pause is shown at once. */
-        synchronized void wake() {
+        void wake() {
+            atOnce.wake();
+            wakeRound();
+        }
+
+        private synchronized void wakeRound() {
             woken = true;
             if (!underWay) {
                 plan(early());
@@ -114,7 +157,8 @@ final class Publisher implements AutoCloseable {
 
         /** Milliseconds until the next round may begin. */
         private long early() {
-            return Math.max(0, ROUND_MILLIS - TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - began));
+            return Math.max(BREATH_MILLIS,
+                    ROUND_MILLIS - TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - began));
         }
 
         @Override public void run() {
@@ -134,6 +178,9 @@ final class Publisher implements AutoCloseable {
                 });
             }
             Optional<Duration> unchanged = publish(board);
+            if (board.views().isBehind()) { // what was computed is shown with what was tapped meanwhile
+                atOnce.wake();
+            }
             carefully(board, "finished", () -> {
                 afterwards.accept(board);
                 return Optional.empty();
@@ -190,6 +237,7 @@ final class Publisher implements AutoCloseable {
 
     /** Waits a moment for rounds that are under way, as the store may be closed next. */
     @Override public void close() {
+        threadsAtOnce.shutdown();
         threads.shutdown();
         try {
             threads.awaitTermination(LONGEST_GOODBYE_MILLIS, TimeUnit.MILLISECONDS);

@@ -2,6 +2,7 @@ package benchpace.bench;
 
 import benchpace.board.Mailbox;
 import benchpace.board.view.ClassView;
+import benchpace.board.view.MadeView;
 import benchpace.live.ClassEvent;
 import benchpace.plan.Plan;
 import benchpace.words.MissingWords;
@@ -61,7 +62,7 @@ public final class LargestPlanBenchmark {
                 largest.read(readings + i);
                 waits[i] = untilShown(largest, beside);
                 long seq = largest.board.live().seq();
-                while (screen.take(Duration.ofMinutes(1)).filter(v -> v.seq() == seq).isEmpty()) {
+                while (screen.take(Duration.ofMinutes(1)).filter(made -> isWhole(made, seq)).isEmpty()) {
                     // until the large one has been shown
                 }
             }
@@ -74,11 +75,15 @@ public final class LargestPlanBenchmark {
         long from = System.nanoTime();
         largest.wish(largest.other, new ClassEvent.ClassNoted("hello"));
         long seq = largest.other.live().seq();
-        Optional<ClassView> shown = Optional.empty();
-        while (shown.filter(v -> v.seq() == seq).isEmpty()) {
+        Optional<MadeView> shown = Optional.empty();
+        while (shown.filter(made -> isWhole(made, seq)).isEmpty()) {
             shown = screen.take(Duration.ofMinutes(1));
         }
         return (System.nanoTime() - from) / 1_000_000;
+    }
+
+    private static boolean isWhole(MadeView made, long seq) {
+        return made.whole() && made.view().seq() == seq;
     }
 
     private static long median(long[] times) {

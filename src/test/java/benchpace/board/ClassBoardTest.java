@@ -172,7 +172,7 @@ class ClassBoardTest {
             long seq = note(other);
 
             await().atMost(Duration.ofSeconds(20)).until(() ->
-                    second.take(Duration.ofMillis(200)).map(ClassView::seq).equals(Optional.of(seq)));
+                    second.take(Duration.ofMillis(200)).map(made -> made.view().seq()).equals(Optional.of(seq)));
             assertThat(first.isClosed()).isFalse();
         }
     }
@@ -189,14 +189,17 @@ class ClassBoardTest {
             await().atMost(Duration.ofSeconds(20)).until(() -> shown(second, seq));
             long again = note(other);
             await().atMost(Duration.ofSeconds(20)).until(() -> shown(second, again));
-            assertThat(first.take(Duration.ofMillis(1)).map(ClassView::seq)).isNotEqualTo(Optional.of(late));
+            assertThat(first.take(Duration.ofSeconds(20))).as("what was tapped is shown at once").hasValueSatisfying(
+                    made -> assertThat(made.view().seq()).isEqualTo(late)).get().matches(made -> !made.whole());
+            assertThat(first.take(Duration.ofMillis(1))).isEmpty();
             planning.countDown();
-            await().atMost(Duration.ofSeconds(20)).until(() -> shown(first, late));
+            await().atMost(Duration.ofSeconds(20)).until(() ->
+                    first.take(Duration.ofMillis(200)).filter(m -> m.whole() && m.view().seq() == late).isPresent());
         }
     }
 
     private static boolean shown(Mailbox screen, long seq) throws InterruptedException {
-        return screen.take(Duration.ofMillis(200)).map(ClassView::seq).equals(Optional.of(seq));
+        return screen.take(Duration.ofMillis(200)).map(made -> made.view().seq()).equals(Optional.of(seq));
     }
 
     @Test void a_class_that_cannot_be_read_back_is_left_out_and_told_and_the_others_open() {

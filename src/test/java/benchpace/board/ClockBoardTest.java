@@ -146,12 +146,12 @@ class ClockBoardTest {
         computer.jump(TWO_HOURS);
         restart();
         try (Mailbox screen = board.subscribe()) {
-            assertThat(screen.take(PATIENCE).orElseThrow().now()).isEqualTo(EVENING.plus(TWO_HOURS));
+            assertThat(screen.take(PATIENCE).orElseThrow().view().now()).isEqualTo(EVENING.plus(TWO_HOURS));
 
             setRight(TWO_HOURS.negated());
 
             assertThat(board.live().seq()).as("nothing is to be moved").isEqualTo(1);
-            await().atMost(PATIENCE).until(() -> screen.take(Duration.ofMillis(200)).map(ClassView::now)
+            await().atMost(PATIENCE).until(() -> screen.take(Duration.ofMillis(200)).map(made -> made.view().now())
                     .filter(EVENING.plusSeconds(60)::equals).isPresent());
         }
     }

@@ -93,7 +93,7 @@ final class Agreement {
         }
         unless(counts.size() <= 1, "every screen counts alike", counts);
         ClassView.CureView cure = view.cure();
-        long poured = view.seats().stream().filter(SeatView::counts).filter(s -> s.candle().isPresent()).count();
+        long poured = view.seats().stream().filter(SeatView::counts).filter(s -> s.pouredAt().isPresent()).count();
         unless(cure.of() == makers().size() && cure.poured() == poured, "poured candles are counted as they are", cure);
     }
 

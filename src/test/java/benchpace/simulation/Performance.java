@@ -9,7 +9,9 @@ import benchpace.board.cooling.RoomCureClock;
 import benchpace.board.pacing.PosteriorPaceWatch;
 import benchpace.board.time.ClockChoice;
 import benchpace.board.time.SteadyClock;
+import benchpace.board.view.ClassModels;
 import benchpace.board.view.ClassView;
+import benchpace.board.view.Computed;
 import benchpace.board.view.ViewMaker;
 import benchpace.cure.room.RoomFit;
 import benchpace.files.BadField;
@@ -67,6 +69,8 @@ final class Performance implements AutoCloseable {
     private Boards boards;
     private String id;
     private int replays;
+    /** What was computed when somebody looked last. */
+    private Optional<Computed> computed = Optional.empty();
     private Instant seen = Instant.MIN;
     private Optional<Moment> lastEvent = Optional.empty();
 
@@ -303,8 +307,7 @@ final class Performance implements AutoCloseable {
                 () -> MissingWords.fact(view.missing()));
         stored();
         LiveClass again = LiveClass.of(log.read(id));
-        ClassView fresh = maker().view(id, again, view.now());
-        Broken.unless(view.equals(fresh), "the log alone gives the view that is shown", () -> Apart.of(view, fresh));
+        fresh(new Computed.Moment(again, view.now()), view);
         Broken.unless(!view.now().isBefore(seen) && !view.now().isBefore(again.lastRecordedAt()),
                 "time never goes back", () -> "from " + seen + " to " + view.now());
         seen = view.now();
@@ -316,6 +319,18 @@ final class Performance implements AutoCloseable {
         if (replays < REPLAYS && again.closedAt().isEmpty() && Replay.check(again, setting.computed(), view)) {
             replays++;
         }
+    }
+
+    /** The whole view once more from the log, and what would have been shown before the last of it was computed. */
+    private void fresh(Computed.Moment moment, ClassView view) {
+        ViewMaker maker = maker();
+        ClassModels models = maker.models(id);
+        Computed now = maker.compute(id, moment, models);
+        ClassView fresh = maker.view(id, moment, now, models);
+        Broken.unless(view.equals(fresh), "the log alone gives the view that is shown", () -> Apart.of(view, fresh));
+        computed.filter(before -> before.mayCarry(moment.live())).ifPresent(before ->
+                AtOnce.check(maker.view(id, moment, before, models), before, view));
+        computed = Optional.of(now);
     }
 
     /** The log as a whole against everything that was answered. */

@@ -36,6 +36,20 @@ public record CandleClock(Instant pouredAt, ReadyWindow ready, SaidRange said, O
         return Collections.unmodifiableMap(together);
     }
 
+    /**
+     * The same once more was told of it; empty if it would have to be computed anew, as after a hand test taken back.
+     *
+     * @param judged  the hand test, if it was tried
+     * @param settled when a hand decided on it
+     */
+    Optional<CandleClock> after(Optional<Instant> judged, Optional<Instant> settled) {
+        if (settled.isEmpty()) {
+            return Optional.of(this).filter(c -> !c.settled());
+        }
+        return settled.map(at -> new CandleClock(pouredAt, ReadyWindow.byHand(at), judged, detail.map(d ->
+                new CureDetail(d.candle(), d.name(), Optional.empty(), Optional.empty()))));
+    }
+
     /** A hand has decided: nothing is forecast of it. */
     public boolean settled() {
         return ready.basis() == ReadyWindow.Basis.HAND_TEST;

@@ -1,5 +1,8 @@
 package benchpace.board.cooling;
 
+import benchpace.live.LiveClass;
+import benchpace.live.Progress;
+import benchpace.live.Seat;
 import benchpace.plan.SeatNumber;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -31,5 +34,21 @@ public record Cooling(Map<SeatNumber, CandleClock> clocks, RoomView room) {
         Optional<Instant> old = room.refit().map(Refit::newsUntil).filter(until -> until.isAfter(now));
         return new Cooling(clocks, room.with(cutOpen, Stream.of(minute, old).flatMap(Optional::stream)
                 .min(Comparator.naturalOrder())));
+    }
+
+    /**
+     * What of it still holds after more events, without computing anything: a candle that was poured since has no clock
+     * yet, and one that a hand has decided on has the hand's.
+     */
+    public Cooling after(LiveClass live) {
+        Progress progress = live.progress();
+        Map<SeatNumber, CandleClock> held = new TreeMap<>();
+        for (Seat seat : live.seats()) {
+            progress.pouredAt(seat).filter(at -> seat.sharesWith().isEmpty())
+                    .flatMap(at -> Optional.ofNullable(clocks.get(seat.number())).filter(c -> c.pouredAt().equals(at)))
+                    .flatMap(c -> c.after(seat.judgedSetAt(), progress.settledAt(seat)))
+                    .ifPresent(c -> held.put(seat.number(), c));
+        }
+        return new Cooling(held, room.after(live, held));
     }
 }

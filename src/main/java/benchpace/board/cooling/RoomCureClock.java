@@ -8,8 +8,6 @@ import benchpace.cure.room.RoomPosterior;
 import benchpace.cure.room.TrajectoryCache;
 import benchpace.live.LiveClass;
 import benchpace.live.Progress;
-import benchpace.live.Seat;
-import benchpace.plan.Candle;
 import benchpace.plan.SeatNumber;
 import benchpace.report.whatif.SmallerCandles;
 import java.lang.System.Logger;
@@ -17,7 +15,6 @@ import java.lang.System.Logger.Level;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -101,15 +98,15 @@ public final class RoomCureClock implements CureClock {
         }
         ClassCandles candles = ClassCandles.of(live);
         if (candles.poured().isEmpty()) {
-            return new Cooling(Map.of(), room(live, Optional.empty()));
+            return new Cooling(Map.of(), RoomView.of(live, Optional.empty()));
         }
         Forecast forecast = forecast(classId, live, candles);
-        return new Cooling(clocks(live, candles, forecast), room(live, forecast.refit()));
+        return new Cooling(clocks(live, candles, forecast), RoomView.of(live, forecast.refit()));
     }
 
     @Override public Cooling byFigure(LiveClass live, Instant now) {
         return new Cooling(byFigure.clocks(live, now),
-                live.plan().candles().isEmpty() ? RoomView.NONE : room(live, Optional.empty()));
+                live.plan().candles().isEmpty() ? RoomView.NONE : RoomView.of(live, Optional.empty()));
     }
 
     @Override public Map<Integer, CutAway> cutOpen(String classId, LiveClass live, Map<SeatNumber, CandleClock> clocks,
@@ -250,24 +247,5 @@ public final class RoomCureClock implements CureClock {
         return new CutAway(p.seat().value(), p.candle().name(), p.candle().vessel(), p.candle().tableTop(),
                 sections.at(p.curing().coolingCase(), fit.lossMedian(),
                         p.minutesAt(now.truncatedTo(ChronoUnit.MINUTES))));
-    }
-
-    private static RoomView room(LiveClass live, Optional<Refit> refit) {
-        List<RoomView.Choice> choices = new ArrayList<>();
-        live.plan().candles().forEach(c -> choices.add(new RoomView.Choice(c.id(), c.name())));
-        Map<Integer, String> chosen = new TreeMap<>();
-        for (Seat seat : live.seats()) {
-            seat.candle().ifPresent(c -> chosen.put(seat.number().value(), c));
-        }
-        Candle first = live.plan().candles().get(0);
-        return new RoomView(refit, choices, chosen, Optional.of(warmth(live.roomReadings(), first.roomCelsius())),
-                Optional.of(warmth(live.pourReadings(), first.pourCelsius())), Map.of(), Optional.empty());
-    }
-
-    /** The latest, else the plan's. */
-    private static RoomView.Warmth warmth(List<LiveClass.Temperature> seen, double planned) {
-        return seen.stream().max(Comparator.comparing(LiveClass.Temperature::at))
-                .map(r -> new RoomView.Warmth(r.celsius(), Optional.of(r.at())))
-                .orElseGet(() -> new RoomView.Warmth(planned, Optional.empty()));
     }
 }

@@ -1,9 +1,16 @@
 package benchpace.board.cooling;
 
+import benchpace.live.LiveClass;
+import benchpace.live.Seat;
+import benchpace.plan.Candle;
+import benchpace.plan.SeatNumber;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * What the board knows about how candles cool in this room, and what those that are setting look like inside.
@@ -32,6 +39,37 @@ public record RoomView(Optional<Refit> refit, List<Choice> candles, Map<Integer,
         candles = List.copyOf(candles);
         chosen = Map.copyOf(chosen);
         cutOpen = Map.copyOf(cutOpen);
+    }
+
+    /** What was chosen and read, of a class whose plan names candles. @param refit what that changed */
+    static RoomView of(LiveClass live, Optional<Refit> refit) {
+        List<Choice> choices = new ArrayList<>();
+        live.plan().candles().forEach(c -> choices.add(new Choice(c.id(), c.name())));
+        Map<Integer, String> chosen = new TreeMap<>();
+        for (Seat seat : live.seats()) {
+            seat.candle().ifPresent(c -> chosen.put(seat.number().value(), c));
+        }
+        Candle first = live.plan().candles().get(0);
+        return new RoomView(refit, choices, chosen, Optional.of(warmth(live.roomReadings(), first.roomCelsius())),
+                Optional.of(warmth(live.pourReadings(), first.pourCelsius())), Map.of(), Optional.empty());
+    }
+
+    /** The latest, else the plan's. */
+    private static Warmth warmth(List<LiveClass.Temperature> seen, double planned) {
+        return seen.stream().max(Comparator.comparing(LiveClass.Temperature::at))
+                .map(r -> new Warmth(r.celsius(), Optional.of(r.at())))
+                .orElseGet(() -> new Warmth(planned, Optional.empty()));
+    }
+
+    /** What of it still holds after more events. @param clocks of the candles that are still as they were drawn */
+    RoomView after(LiveClass live, Map<SeatNumber, CandleClock> clocks) {
+        if (candles.isEmpty() || live.plan().candles().isEmpty()) {
+            return NONE;
+        }
+        Map<Integer, CutAway> drawn = new TreeMap<>(cutOpen);
+        drawn.keySet().removeIf(seat -> Optional.ofNullable(clocks.get(new SeatNumber(seat)))
+                .filter(c -> !c.settled()).isEmpty());
+        return of(live, refit).with(drawn, nextChange);
     }
 
     RoomView with(Map<Integer, CutAway> drawn, Optional<Instant> next) {

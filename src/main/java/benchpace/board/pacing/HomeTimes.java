@@ -46,6 +46,17 @@ public final class HomeTimes {
                 Optional.empty(), Basis.NONE);
     }
 
+    /**
+     * The same after more events, before it is foretold anew: what hangs on no forecast is as it is now.
+     *
+     * @param holds whether what was said of a seat still holds
+     */
+    static HomeTime carried(HomeTime told, LiveClass live, Predicate<SeatNumber> holds, Instant now) {
+        return new HomeTime(told.p10(), told.p50(), told.p90(), rest(live, now), told.ended(), live.promisedEnd(),
+                told.odds(), told(live), told.driver().filter(d -> holds.test(new SeatNumber(d.seat()))),
+                told.basis());
+    }
+
     /** Nothing is expected any more: when the last candle was, or should have been, firm. */
     static HomeTime ofClosed(LiveClass live, Map<SeatNumber, CandleClock> clocks) {
         return new HomeTime(latest(live, clocks, ReadyWindow::from), latest(live, clocks, ReadyWindow::likely),

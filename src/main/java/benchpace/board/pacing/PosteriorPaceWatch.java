@@ -1,7 +1,6 @@
 package benchpace.board.pacing;
 
 import benchpace.board.cooling.CandleClock;
-import benchpace.live.ClassEvent;
 import benchpace.live.LiveClass;
 import benchpace.live.Seat;
 import benchpace.pace.ClassTrack;
@@ -94,7 +93,7 @@ public final class PosteriorPaceWatch implements PaceWatch {
             if (pace.eased() != Level.NONE) {
                 SeatFlag flag = SeatFlag.of(pace, pace.eased(), stepName(live, pace));
                 SeatEvents.lastSorted(live, seat).ifPresent(r -> eased.put(seat, new Eased(flag,
-                        ((ClassEvent.HelpSorted) r.event()).helper(), r.at())));
+                        SeatEvents.helper(r), r.at())));
             }
         }
         return eased;

@@ -59,6 +59,11 @@ record SeatEvents(double arrivedMinutes, List<Mark> hints, List<Span> claims) {
                 .reduce((first, second) -> second);
     }
 
+    /** Who said so. @param sorted as {@link #lastSorted} finds it */
+    static String helper(Recorded sorted) {
+        return ((ClassEvent.HelpSorted) sorted.event()).helper();
+    }
+
     /** The seat's events that were not taken back, in order of the time they happened at. */
     private static List<Recorded> standing(LiveClass live, SeatNumber seat) {
         return live.corrected().stream()

@@ -1,13 +1,14 @@
 package benchpace.board.playback;
 
 import benchpace.board.Mailbox;
+import benchpace.board.Mailboxes;
 import benchpace.board.Watched;
 import benchpace.board.attempt.Faults;
 import benchpace.board.cooling.CutAway;
 import benchpace.board.view.ClassModels;
 import benchpace.board.view.ClassView;
 import benchpace.board.view.ClassViews;
-import benchpace.board.view.MadeView;
+import benchpace.board.view.Computed.Moment;
 import benchpace.board.view.Playing;
 import benchpace.board.view.ViewMaker;
 import benchpace.live.LiveClass;
@@ -19,8 +20,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.concurrent.CopyOnWriteArraySet;
 import java.util.function.Supplier;
 
 /**
@@ -42,7 +41,7 @@ public final class Playback implements Watched {
     private final ViewMaker maker;
     private final Supplier<Duration> passing;
     private final ClassViews views;
-    private final Set<Mailbox> mailboxes = new CopyOnWriteArraySet<>();
+    private final Mailboxes mailboxes = new Mailboxes(this::looked);
     private final Faults faults = new Faults();
     private ClassModels kept;
     private Instant made = Instant.MIN;
@@ -66,7 +65,7 @@ public final class Playback implements Watched {
         this.kept = maker.models(id);
         this.passing = passing;
         this.time = new PlaybackTime(played.from(), played.until(), passing);
-        this.views = new ClassViews(this::make, () -> live().seq(), this::now);
+        this.views = new ClassViews(maker.making(id, () -> kept, this::moment), () -> live().seq(), this::now);
         this.lookedAt = passing.get();
     }
 
@@ -88,7 +87,7 @@ public final class Playback implements Watched {
     }
 
     /** One at a time ({@link ClassViews}). What was planned of a future that is to come again is planned again. */
-    private ClassView make() {
+    private Moment moment() {
         PlaybackTime.State state = time.state();
         Instant now = shown(state);
         if (now.isBefore(made)) {
@@ -96,7 +95,7 @@ public final class Playback implements Watched {
         }
         made = now;
         turn = state.turn();
-        return maker.view(id, played.at(now), kept, now);
+        return new Moment(played.at(now), now);
     }
 
     /** On a slow machine screens come after in steps, and do not stand still until all is planned that has passed. */
@@ -111,23 +110,14 @@ public final class Playback implements Watched {
     }
 
     @Override public Mailbox subscribe() {
-        Mailbox mailbox = new Mailbox(this::leaves);
-        mailboxes.add(mailbox);
-        try {
-            if (ended) {
-                mailbox.close();
-            } else {
-                mailbox.put(views.shown());
-            }
-        } catch (RuntimeException | Error e) {
+        Mailbox mailbox = mailboxes.open(views::shown);
+        if (ended) {
             mailbox.close();
-            throw e;
         }
         return mailbox;
     }
 
-    private void leaves(Mailbox mailbox) {
-        mailboxes.remove(mailbox);
+    private void looked() {
         lookedAt = passing.get();
     }
 
@@ -158,7 +148,7 @@ public final class Playback implements Watched {
         wish.speed().ifPresent(time::speed);
         wish.paused().ifPresent(time::pause);
         lookedAt = passing.get();
-        mailboxes.forEach(Mailbox::nudge);
+        mailboxes.nudge();
     }
 
     /** What there is to see in it, in order; worked out when somebody first asks. */
@@ -188,13 +178,12 @@ public final class Playback implements Watched {
             }
             lookedAt = passing.get();
             if (views.stale()) {
-                MadeView view = views.publish();
-                mailboxes.forEach(m -> m.put(view));
+                mailboxes.show(views.publish());
             }
             int rate = playing().orElseThrow().rate();
             if (rate != told) { // its end stops the clocks
                 told = rate;
-                mailboxes.forEach(Mailbox::nudge);
+                mailboxes.nudge();
             }
         } catch (RuntimeException | Error e) { // this moment is not shown; it plays on
             note("shown", e);
@@ -222,6 +211,6 @@ public final class Playback implements Watched {
 
     void end() {
         ended = true;
-        mailboxes.forEach(Mailbox::close);
+        mailboxes.close();
     }
 }

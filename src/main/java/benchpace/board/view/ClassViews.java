@@ -1,5 +1,6 @@
 package benchpace.board.view;
 
+import benchpace.board.view.Computed.Moment;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
@@ -7,27 +8,46 @@ import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 
 /**
- * The latest views of one class, made one at a time and shown to many: not under the class's lock, so that taps go on
- * meanwhile. Safe for use by many threads.
+ * The latest views of one class, each shown to many. A tap is shown in two breaths: {@link #atOnce} what it changed,
+ * with what was computed before as far as that still holds, and {@link #publish} the whole view of it. Whole views are
+ * made one at a time, and no tap waits for one: nothing here is under the class's lock. Safe for use by many threads.
  */
 public final class ClassViews {
     /** A view so young is shown again while nothing has happened: many that look in cost no more than one. */
     private static final Duration YOUNG = Duration.ofSeconds(5);
 
-    private final Supplier<ClassView> maker;
+    private final Making making;
     private final LongSupplier seq;
     private final Supplier<Instant> clock;
+    private final Object counting = new Object();
     private long count;
+    private volatile Numbered computed;
     private volatile MadeView made;
     private volatile MadeView published;
+    private MadeView shownAtOnce;
+
+    /** How views of one class come about. */
+    public interface Making {
+        /** The class as it is. */
+        Moment moment();
+
+        /** All that takes time. */
+        Computed compute(Moment of);
+
+        /** Takes next to none. @param computed for that moment, or for an earlier one */
+        ClassView view(Moment at, Computed computed);
+    }
+
+    private record Begun(long number, Moment moment) { }
+
+    private record Numbered(long number, Computed what) { }
 
     /**
-     * @param maker makes a view of this instant
      * @param seq   the number of the class's last event
      * @param clock the class's time
      */
-    public ClassViews(Supplier<ClassView> maker, LongSupplier seq, Supplier<Instant> clock) {
-        this.maker = maker;
+    public ClassViews(Making making, LongSupplier seq, Supplier<Instant> clock) {
+        this.making = making;
         this.seq = seq;
         this.clock = clock;
     }
@@ -50,7 +70,7 @@ public final class ClassViews {
         return holds(shown) ? shown : latest();
     }
 
-    /** A new one, to be shown on every screen. */
+    /** A new one, whole, to be shown on every screen. */
     public MadeView publish() {
         MadeView view;
         synchronized (this) {
@@ -60,10 +80,44 @@ public final class ClassViews {
         return view;
     }
 
+    /**
+     * What has happened since the last publication, to be shown on every screen before the rest of it is computed.
+     * Asked for by one thread at a time.
+     *
+     * @return empty if there is nothing that was not shown yet, or nothing was ever computed
+     */
+    public Optional<MadeView> atOnce() {
+        Numbered known = computed;
+        if (known == null || isShown(shownAtOnce, known) || isShown(published, known)) {
+            return Optional.empty();
+        }
+        Begun begun = begin();
+        if (!known.what().mayCarry(begun.moment().live())) {
+            return Optional.empty();
+        }
+        shownAtOnce = new MadeView(begun.number(), known.number(), making.view(begun.moment(), known.what()));
+        return Optional.of(shownAtOnce);
+    }
+
+    /** Whether a view told of the class's last event, with nothing older than what is known. */
+    private boolean isShown(MadeView view, Numbered known) {
+        return view != null && view.view().seq() == seq.getAsLong() && view.computed() >= known.number();
+    }
+
     private MadeView make() {
-        MadeView view = new MadeView(++count, maker.get());
+        Begun begun = begin();
+        Computed now = making.compute(begun.moment());
+        MadeView view = new MadeView(begun.number(), begun.number(), making.view(begun.moment(), now));
+        computed = new Numbered(begun.number(), now);
         made = view;
         return view;
+    }
+
+    /** In one step, so that a view with a higher number never knows less. */
+    private Begun begin() {
+        synchronized (counting) {
+            return new Begun(++count, making.moment());
+        }
     }
 
     /** Whether what screens show may have changed since the last publication. */
@@ -78,7 +132,7 @@ public final class ClassViews {
                 : shown.view().nextChange().map(t -> Duration.between(clock.get(), t));
     }
 
-    /** Whether something has happened since the last was made. */
+    /** Whether something has happened since the last whole one was begun. */
     public boolean isBehind() {
         MadeView latest = made;
         return latest == null || latest.view().seq() != seq.getAsLong();
@@ -88,6 +142,7 @@ public final class ClassViews {
     public void forget() {
         published = null;
         made = null;
+        computed = null;
     }
 
     private boolean isYoung(MadeView made) {

@@ -4,6 +4,7 @@ import benchpace.board.cooling.CandleClock;
 import benchpace.board.cooling.SaidRange;
 import benchpace.board.pacing.HomeTime;
 import benchpace.live.LiveClass;
+import benchpace.live.Progress;
 import benchpace.live.Seat;
 import benchpace.plan.SeatNumber;
 import java.time.Instant;
@@ -14,12 +15,14 @@ import java.util.function.Predicate;
 
 /** Makes the part of a view that speaks of all candles together. It covers what is said of each. */
 final class CureViews {
+    private final Progress progress;
     private final List<Seat> makers;
     private final Map<SeatNumber, CandleClock> clocks;
     private final HomeTime home;
     private final Instant now;
 
     CureViews(LiveClass live, Map<SeatNumber, CandleClock> clocks, HomeTime home, Instant now) {
+        this.progress = live.progress();
         this.makers = live.seats().stream().filter(Seat::makesCandle).toList();
         this.clocks = clocks;
         this.home = home;
@@ -27,7 +30,8 @@ final class CureViews {
     }
 
     ClassView.CureView cure() {
-        int poured = seats(c -> true).size();
+        List<Instant> pours = makers.stream().flatMap(s -> progress.pouredAt(s).stream()).toList();
+        int poured = pours.size();
         List<CandleClock> waiting = seats(c -> !c.settled()).stream().map(s -> clocks.get(s.number())).toList();
         boolean all = poured == makers.size();
         boolean someSet = waiting.stream().anyMatch(c -> !c.tryIt(now));
@@ -35,8 +39,7 @@ final class CureViews {
                 .map(r -> all && someSet ? r.notBefore(home.p90()) : r);
         Optional<Instant> likely = waiting.stream().map(c -> c.ready().likely()).sorted()
                 .skip(waiting.size() / 2).findFirst();
-        Optional<Instant> first = seats(c -> true).stream().map(s -> clocks.get(s.number()).pouredAt())
-                .min(Instant::compareTo);
+        Optional<Instant> first = pours.stream().min(Instant::compareTo);
         boolean alike = waiting.stream().map(CandleClock::said).distinct().count() == 1
                 && range.equals(Optional.of(waiting.get(0).said()));
         return new ClassView.CureView(poured, makers.size(), range, alike, likely, first,

@@ -24,6 +24,8 @@ import java.util.Optional;
  * @param finished  ids of the steps it has tapped, in plan order
  * @param gaps      names of the steps it jumped over
  * @param eased     it is slow, and calls nobody only because a helper has just said "sorted"
+ * @param pouredAt  when a candle of its own was poured; empty if it was not
+ * @param candle    how that stands; empty also for a moment after the pour, while it is still to be computed
  * @param sharesWith the seat whose candle it shares
  * @param sharedBy  the seats that share its candle
  * @param hint      the guests say that they are done
@@ -35,9 +37,9 @@ import java.util.Optional;
 public record SeatView(int seat, String name, SeatingChart.Cell place, Mark mark, String stepId, String stepName,
                        boolean canFinish, String afterTest, Instant countFrom, Instant since, List<String> finished,
                        List<String> gaps, Optional<SeatFlag> flag, Optional<Eased> eased, Optional<String> helper,
-                       Optional<CandleClock> candle, Optional<Integer> sharesWith, List<Integer> sharedBy,
-                       boolean hint, boolean question, List<TapView> taps, List<ClassView.NoteView> notes,
-                       Optional<Integer> before, String party, String mind) {
+                       Optional<Instant> pouredAt, Optional<CandleClock> candle, Optional<Integer> sharesWith,
+                       List<Integer> sharedBy, boolean hint, boolean question, List<TapView> taps,
+                       List<ClassView.NoteView> notes, Optional<Integer> before, String party, String mind) {
 
     /** What the tile says, by shape, word and colour together. */
     public enum Mark {

@@ -19,6 +19,7 @@ import benchpace.board.pacing.PresentStep;
 import benchpace.board.pacing.TurnsAt;
 import benchpace.board.view.ClassView.Stage;
 import benchpace.board.view.ClassView.StepView;
+import benchpace.board.view.Computed.Moment;
 import benchpace.board.waiting.WaitChain;
 import benchpace.board.waiting.WaitView;
 import benchpace.board.waiting.WaitViews;
@@ -96,6 +97,31 @@ public final class ViewMaker {
 
     /** Whatever model fails, there is a view: it says what is missing. */
     public ClassView view(String classId, LiveClass live, ClassModels models, Instant now) {
+        Moment at = new Moment(live, now);
+        return view(classId, at, compute(classId, at, models), models);
+    }
+
+    /** How the views of one class come about. @param models what is kept beside it @param moments the class as it is */
+    public ClassViews.Making making(String classId, Supplier<ClassModels> models, Supplier<Moment> moments) {
+        return new ClassViews.Making() {
+            @Override public Moment moment() {
+                return moments.get();
+            }
+
+            @Override public Computed compute(Moment of) {
+                return ViewMaker.this.compute(classId, of, models.get());
+            }
+
+            @Override public ClassView view(Moment at, Computed computed) {
+                return ViewMaker.this.view(classId, at, computed, models.get());
+            }
+        };
+    }
+
+    /** All that takes time of a view. Where a model fails, what stands in for it. */
+    public Computed compute(String classId, Moment of, ClassModels models) {
+        LiveClass live = of.live();
+        Instant now = of.now();
         Attempts attempts = models.attempts();
         CureOrPlan cure = new CureOrPlan(cureClock, attempts);
         WaitView waiting = attempts.of(Model.WAIT, live.seq(), now, () -> models.waits().at(live, now),
@@ -105,17 +131,24 @@ public final class ViewMaker {
         Pace pace = attempts.of(Model.PACE, live.seq(), now,
                 () -> paceWatch.watch(classId, live, cooling.clocks(), now),
                 () -> Pace.unjudged(HomeTimes.promised(live, cooling.clocks(), now)));
-        return attempts.of(Model.WORDS, live.seq(), now,
-                () -> new Making(classId, live, models, cooling, pace, waiting, now).view(Missing.NOTHING),
-                () -> byPlan(classId, live, models, now));
+        return new Computed(of, cooling, pace, waiting, models.waits().nextChange(live, now));
+    }
+
+    /**
+     * A view of the class at a moment, with what was computed for it; or for an earlier one, as far as that still holds
+     * then. Takes next to no time.
+     */
+    public ClassView view(String classId, Moment at, Computed computed, ClassModels models) {
+        return models.attempts().of(Model.WORDS, at.live().seq(), at.now(),
+                () -> new Making(classId, at, models, computed.at(at)).view(Missing.NOTHING),
+                () -> new Making(classId, at, models, byPlan(at)).view(Missing.of(List.of(Model.WORDS))));
     }
 
     /** What can be said without any model. */
-    private ClassView byPlan(String classId, LiveClass live, ClassModels models, Instant now) {
-        Cooling cooling = cureClock.byFigure(live, now);
-        return new Making(classId, live, models, cooling,
-                Pace.unjudged(HomeTimes.promised(live, cooling.clocks(), now)), WaitViews.unplanned(live, now), now)
-                .view(Missing.of(List.of(Model.WORDS)));
+    private Computed byPlan(Moment at) {
+        Cooling cooling = cureClock.byFigure(at.live(), at.now());
+        return new Computed(at, cooling, Pace.unjudged(HomeTimes.promised(at.live(), cooling.clocks(), at.now())),
+                WaitViews.unplanned(at.live(), at.now()), Optional.empty());
     }
 
     /** The class looked back on. @param view of the same class, just now */
@@ -153,19 +186,21 @@ public final class ViewMaker {
         private final StepViews stepViews;
         private final SeatingChart chart;
         private final List<TurnsAt> turns;
+        private final Optional<Instant> waitChanges;
 
-        Making(String classId, LiveClass live, ClassModels models, Cooling cooling, Pace pace, WaitView waiting,
-                Instant now) {
+        /** @param computed for that very moment, or brought to it */
+        Making(String classId, Moment at, ClassModels models, Computed computed) {
             this.classId = classId;
-            this.live = live;
+            this.live = at.live();
+            this.now = at.now();
             this.plan = live.plan();
             this.progress = live.progress();
-            this.clocks = cooling.clocks();
-            this.room = cooling.room();
-            this.pace = pace;
-            this.waiting = waiting;
+            this.clocks = computed.cooling().clocks();
+            this.room = computed.cooling().room();
+            this.pace = computed.pace();
+            this.waiting = computed.waiting();
+            this.waitChanges = computed.waitChanges();
             this.models = models;
-            this.now = now;
             this.turns = TurnsAt.of(live, now);
             int setUp = live.setup().seats().stream().mapToInt(place -> place.seat().value()).max().orElseThrow();
             this.chart = SeatingChart.of(plan.table(), setUp, live.setup().numbering())
@@ -260,8 +295,7 @@ public final class ViewMaker {
             Stream<Instant> claims = live.seats().stream()
                     .flatMap(s -> s.claim().map(Seat.Claim::lapsesAt).stream());
             Stream<Instant> talks = plan.steps().stream().filter(s -> s.kind() == StepKind.TALK).map(this::talkEnds);
-            Stream<Instant> minutes = models.waits().nextChange(live, now).stream();
-            return Stream.of(pace.nextChange().stream(), minutes, again, windows, claims, talks,
+            return Stream.of(pace.nextChange().stream(), waitChanges.stream(), again, windows, claims, talks,
                             room.nextChange().stream(), Stream.of(live.startsAt()))
                     .flatMap(s -> s)
                     .filter(t -> t.isAfter(now))

@@ -56,6 +56,13 @@ public record WaitView(Optional<Instant> plannedAt, List<ActivityView> activitie
             seats = List.copyOf(seats);
             now = List.copyOf(now);
         }
+
+        /** As it was tapped, with when it begins as it was planned. @param was the same with a plan */
+        ActivityView planned(ActivityView was) {
+            return new ActivityView(id, name, kind, wholeClass, where, cue, caution, places, open, skipped, openedAt,
+                    extraMinutes, seats, skipped ? List.of() : was.now, was.nowUntil.filter(until -> !skipped),
+                    was.next.filter(wave -> !skipped), was.afterTest, was.expected);
+        }
     }
 
     /** Seats that begin an activity together. */

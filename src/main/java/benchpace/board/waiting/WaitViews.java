@@ -52,6 +52,26 @@ public final class WaitViews {
         return new WaitViews(live, WaitLink.idle(now, live.seq())).view();
     }
 
+    /**
+     * A wait that was planned before more events: its activities are as they were tapped since, and nothing is offered
+     * to a seat that has gone to one. When what begins is planned anew.
+     */
+    public static WaitView carried(WaitView planned, LiveClass live, Instant now) {
+        WaitView tapped = unplanned(live, now);
+        if (live.closedAt().isPresent() || planned.plannedAt().isEmpty()) {
+            return tapped;
+        }
+        List<ActivityView> activities = tapped.activities().stream().map(a -> planned.activities().stream()
+                .filter(was -> was.id().equals(a.id())).findFirst().map(a::planned).orElse(a)).toList();
+        return new WaitView(planned.plannedAt(), activities, planned.strips(), planned.calls(), planned.changes(),
+                planned.leisure().stream().filter(o -> isAtLeisure(live, o.seat())).toList(), planned.idle(),
+                planned.unplaced(), planned.late());
+    }
+
+    private static boolean isAtLeisure(LiveClass live, int seat) {
+        return live.seat(new SeatNumber(seat)).filter(s -> s.present() && s.activity().isEmpty()).isPresent();
+    }
+
     WaitView view() {
         List<ActivityView> activities = live.plan().activities().stream().map(this::activity).toList();
         if (link.problem().isEmpty() || live.closedAt().isPresent()) {

@@ -29,6 +29,7 @@ import benchpace.web.screen.shell.ScreenKind;
 import benchpace.web.screen.shell.Viewer;
 import benchpace.web.screen.start.ClockLine;
 import benchpace.web.screen.start.StartView;
+import benchpace.web.stream.LiveScreen;
 import benchpace.web.stream.Streams;
 import benchpace.words.MissingWords;
 import benchpace.words.Times;
@@ -149,8 +150,37 @@ public final class Pages {
         Watched watched = watched(ctx);
         Viewer viewer = access.viewer(ctx);
         mayLook(viewer, kind);
-        streams.serve(ctx, viewer, watched, view -> screens.fragments(kind, view, viewer),
-                () -> kind == ScreenKind.INSTRUCTOR && watched instanceof ClassBoard board ? beside(board) : Map.of());
+        streams.serve(ctx, viewer, watched, new ClassScreen(kind, viewer, watched));
+    }
+
+    /** A page of a class as its stream goes on with it. */
+    private final class ClassScreen implements LiveScreen {
+        private final ScreenKind kind;
+        private final Viewer viewer;
+        private final Watched watched;
+
+        ClassScreen(ScreenKind kind, Viewer viewer, Watched watched) {
+            this.kind = kind;
+            this.viewer = viewer;
+            this.watched = watched;
+        }
+
+        @Override public Object key(ClassView view) {
+            return Map.entry(kind, viewer.amongMany(view));
+        }
+
+        @Override public Map<String, String> shared(ClassView view, boolean all) {
+            return screens.live().shared(kind, view, viewer, all).html();
+        }
+
+        @Override public Map<String, String> own(ClassView view) {
+            return screens.live().own(kind, view, viewer).html();
+        }
+
+        @Override public Map<String, String> beside() {
+            return kind == ScreenKind.INSTRUCTOR && watched instanceof ClassBoard board ? Pages.this.beside(board)
+                    : Map.of();
+        }
     }
 
     /** What the instructor should know of the board while a class runs. */

@@ -106,7 +106,7 @@ public final class StateJson {
         seat.finished().forEach(node.putArray("finished")::add);
         seat.gaps().forEach(node.putArray("gaps")::add);
         Optional<CandleClock> candle = seat.candle();
-        node.put("pouredAt", text(candle.map(CandleClock::pouredAt)))
+        node.put("pouredAt", text(seat.pouredAt()))
                 .put("readyFrom", text(candle.map(c -> c.said().from())))
                 .put("readyAt", text(candle.map(c -> c.ready().likely())))
                 .put("readyUntil", text(candle.map(c -> c.said().until())))

@@ -19,6 +19,7 @@ import benchpace.web.request.Refused;
 import benchpace.web.screen.Screens;
 import benchpace.web.screen.prep.PrepGiven;
 import benchpace.web.screen.shell.Viewer;
+import benchpace.web.stream.LiveScreen;
 import benchpace.web.stream.Streams;
 import benchpace.words.Times;
 import io.javalin.config.RoutesConfig;
@@ -66,7 +67,11 @@ public final class PrepPages {
     private void stream(Context ctx) {
         Viewer viewer = access.paired(ctx);
         ClassBoard board = AskedClass.of(ctx, boards);
-        streams.serve(ctx, viewer, board, view -> Map.of(), () -> screens.prepParts(given(board, viewer)));
+        streams.serve(ctx, viewer, board, new LiveScreen() {
+            @Override public Map<String, String> beside() {
+                return screens.prepParts(given(board, viewer));
+            }
+        });
     }
 
     private PrepGiven given(ClassBoard board, Viewer viewer) {

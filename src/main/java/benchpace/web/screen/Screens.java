@@ -135,6 +135,11 @@ public final class Screens {
         return live.of(kind, view, viewer).html();
     }
 
+    /** The same parts by whom and when they are shown. */
+    public LiveParts live() {
+        return live;
+    }
+
     /** What strangers guessed at: of the board, not of a class. The instructor's page gets it by its stream. */
     public String clocks(ClockLine line) {
         return render("instructor/clocks.jte", line);

@@ -1,5 +1,6 @@
 package benchpace.web.stream;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -45,9 +46,14 @@ final class EventStream {
         return text;
     }
 
-    /** Sends text of events at once; blocks while the reader does not read, until the connection's own time-out. */
-    void send(String events) throws IOException {
-        out.write(events.getBytes(StandardCharsets.UTF_8));
+    /** Sends events at once; blocks while the reader does not read, until the connection's own time-out. */
+    void send(ByteArrayOutputStream events) throws IOException {
+        events.writeTo(out);
+        out.flush();
+    }
+
+    void send(String event) throws IOException {
+        out.write(event.getBytes(StandardCharsets.UTF_8));
         out.flush();
     }
 }

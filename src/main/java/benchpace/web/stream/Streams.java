@@ -3,6 +3,7 @@ package benchpace.web.stream;
 import benchpace.board.Mailbox;
 import benchpace.board.Watched;
 import benchpace.board.view.ClassView;
+import benchpace.board.view.MadeView;
 import benchpace.board.view.Playing;
 import benchpace.files.Json;
 import benchpace.web.entrance.Lines;
@@ -15,19 +16,17 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import jakarta.servlet.AsyncContext;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
-import java.util.LinkedHashMap;
+import java.nio.charset.StandardCharsets;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
-import java.util.function.Function;
-import java.util.function.Supplier;
 import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
 import org.eclipse.jetty.server.Request;
 
@@ -51,18 +50,15 @@ public final class Streams implements AutoCloseable {
 
     /** A stream of bare {@code state} events. */
     public void serve(Context ctx, Viewer viewer, Watched board) {
-        serve(ctx, viewer, board, view -> Map.of(), Map::of);
+        serve(ctx, viewer, board, LiveScreen.NOTHING);
     }
 
     /**
      * A stream of {@code state} events with the fragments of a screen.
      *
-     * @param viewer    who was found to be asking, and may look
-     * @param fragments what the screen shows of a view: event name to content; only changed ones are sent
-     * @param beside    what it shows besides, of the board and not of the class: asked for at every beat, too
+     * @param viewer who was found to be asking, and may look
      */
-    public void serve(Context ctx, Viewer viewer, Watched board, Function<ClassView, Map<String, String>> fragments,
-               Supplier<Map<String, String>> beside) {
+    public void serve(Context ctx, Viewer viewer, Watched board, LiveScreen screen) {
         ctx.contentType(EventStream.MEDIA_TYPE);
         ctx.header("X-Accel-Buffering", "no");
         if (ctx.method() == HandlerType.HEAD) {
@@ -76,7 +72,7 @@ public final class Streams implements AutoCloseable {
             if (!access.device(ctx).equals(asker.device())) {
                 throw new Refused(Problem.unauthorized());
             }
-            ctx.future(() -> start(ctx, board, new Shown(fragments, beside), place));
+            ctx.future(() -> start(ctx, board, new ShownParts(screen), place));
         } catch (RuntimeException | Error e) {
             places.leave(place);
             throw e;
@@ -103,7 +99,7 @@ public final class Streams implements AutoCloseable {
      * The future that is handed back never ends: the framework would go on with a request that may be gone by then.
      * The writer itself ends the answer.
      */
-    private CompletableFuture<Void> start(Context ctx, Watched board, Shown shown, Place place) {
+    private CompletableFuture<Void> start(Context ctx, Watched board, ShownParts shown, Place place) {
         try {
             run(ctx, board, shown, place);
         } catch (RuntimeException | Error e) {
@@ -113,7 +109,7 @@ public final class Streams implements AutoCloseable {
         return new CompletableFuture<>();
     }
 
-    private void run(Context ctx, Watched board, Shown shown, Place place) {
+    private void run(Context ctx, Watched board, ShownParts shown, Place place) {
         AsyncContext answer = ctx.req().getAsyncContext();
         EventStream stream = new EventStream(output(ctx));
         Mailbox mailbox = place.hold(board.subscribe());
@@ -155,50 +151,32 @@ public final class Streams implements AutoCloseable {
         }
     }
 
-    private void write(EventStream stream, Watched board, Mailbox mailbox, Shown shown)
+    private void write(EventStream stream, Watched board, Mailbox mailbox, ShownParts shown)
             throws IOException, InterruptedException {
         while (!mailbox.isClosed()) {
-            Optional<ClassView> view = mailbox.take(limits.beat());
+            Optional<MadeView> made = mailbox.take(limits.beat());
             if (mailbox.isClosed()) {
                 break;
             }
-            stream.send(shown.changes(view) + view.map(v -> state(board, v)).orElseGet(() -> beat(board)));
+            ByteArrayOutputStream events = new ByteArrayOutputStream();
+            made.ifPresent(m -> shown.add(m, events));
+            if (made.filter(m -> !m.whole()).isEmpty()) {
+                shown.addBeside(events);
+            }
+            events.writeBytes(made.map(m -> state(board, m)).orElseGet(() -> beat(board))
+                    .getBytes(StandardCharsets.UTF_8));
+            stream.send(events);
         }
         if (board.isDeleted()) {
             stream.send(EventStream.event("gone", "", "{}"));
         }
     }
 
-    /** What one screen was sent last, so that only what changed is sent again. */
-    private static final class Shown {
-        private final Function<ClassView, Map<String, String>> fragments;
-        private final Supplier<Map<String, String>> beside;
-        private final Map<String, String> last = new LinkedHashMap<>();
-
-        Shown(Function<ClassView, Map<String, String>> fragments, Supplier<Map<String, String>> beside) {
-            this.fragments = fragments;
-            this.beside = beside;
-        }
-
-        String changes(Optional<ClassView> view) {
-            StringBuilder events = new StringBuilder();
-            view.ifPresent(v -> add(events, fragments.apply(v)));
-            add(events, beside.get());
-            return events.toString();
-        }
-
-        private void add(StringBuilder events, Map<String, String> parts) {
-            parts.forEach((name, content) -> {
-                if (!content.equals(last.put(name, content))) {
-                    events.append(EventStream.event(name, "", content));
-                }
-            });
-        }
-    }
-
-    private static String state(Watched board, ClassView view) {
+    /** @param made whose {@code whole} says whether what is computed is of the same moment */
+    private static String state(Watched board, MadeView made) {
+        ClassView view = made.view();
         return EventStream.event("state", Long.toString(view.seq()), Json.text(stamped(board, Json.object()
-                .put("seq", view.seq()).put("clocks", board.live().clocks())
+                .put("seq", view.seq()).put("whole", made.whole()).put("clocks", board.live().clocks())
                 .put("stage", view.stage().name().toLowerCase(Locale.ROOT)))));
     }
 

@@ -22,7 +22,7 @@ final class HandTest {
      */
     static String from(ClassView view, SeatView seat, String step) {
         boolean pours = view.steps().stream().anyMatch(s -> s.kind() == StepKind.POUR);
-        return isAfterTheCure(view, step) && (pours || seat.candle().isPresent()) ? from(seat) : "";
+        return isAfterTheCure(view, step) && (pours || seat.pouredAt().isPresent()) ? from(seat) : "";
     }
 
     /** The same for the tap that says it was tried. */

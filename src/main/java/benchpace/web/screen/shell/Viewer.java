@@ -1,5 +1,7 @@
 package benchpace.web.screen.shell;
 
+import benchpace.board.view.ClassView;
+
 /**
  * Who looks at a screen.
  *
@@ -12,6 +14,15 @@ public record Viewer(Role role, String initials, String device) {
     /** On a device that has tapped nothing. */
     public Viewer(Role role, String initials) {
         this(role, initials, "");
+    }
+
+    /**
+     * What of the viewer shows in the parts of a page that many see: the right, and the initials only of somebody who
+     * is at a seat. Viewers that are equal so are shown the same.
+     */
+    public Viewer amongMany(ClassView view) {
+        boolean helps = view.seats().stream().anyMatch(s -> s.helper().filter(initials::equals).isPresent());
+        return new Viewer(role, helps ? initials : "", "");
     }
 
     public boolean instructor() {

@@ -29,7 +29,7 @@ public final class Unfinished {
         List<SeatView> here = view.seats().stream()
                 .filter(s -> s.counts() && s.mark() != SeatView.Mark.DONE).toList();
         boolean pours = view.steps().stream().anyMatch(s -> s.kind() == StepKind.POUR);
-        List<SeatView> dry = here.stream().filter(s -> pours && s.candle().isEmpty()).toList();
+        List<SeatView> dry = here.stream().filter(s -> pours && s.pouredAt().isEmpty()).toList();
         if (!dry.isEmpty()) {
             told.add(seats(dry) + (dry.size() == 1 ? " has" : " have") + " not poured");
         }

@@ -31,7 +31,7 @@ record WallFinish(boolean untried, List<Integer> tried, List<Integer> called) {
 
     static WallFinish of(ClassView view) {
         String step = view.present().step().map(ClassView.StepView::id).orElse("");
-        List<SeatView> poured = view.seats().stream().filter(s -> s.counts() && s.candle().isPresent()).toList();
+        List<SeatView> poured = view.seats().stream().filter(s -> s.counts() && s.pouredAt().isPresent()).toList();
         List<SeatView> tried = poured.stream().filter(s -> s.candle().filter(CandleClock::settled).isPresent())
                 .toList();
         return new WallFinish(tried.size() < poured.size(), numbers(tried),
