@@ -102,6 +102,8 @@ final class Agreement {
         List<Integer> flagged = view.seats().stream().filter(s -> s.flag().isPresent()).map(SeatView::seat).sorted()
                 .toList();
         unless(called.equals(flagged), "who is flagged is called for, once", called + " and " + flagged);
+        view.seats().forEach(s -> unless(s.flag().filter(f -> !f.step().equals(s.stepName())).isEmpty(),
+                "a seat is called for the step that it is at", s));
         view.seats().forEach(s -> unless(s.flag().isEmpty() || s.eased().isEmpty(),
                 "a seat is flagged or eased, not both", s));
     }

@@ -69,6 +69,37 @@ class StreamsTest {
         return board.get("/health", "").json().get("screens").intValue();
     }
 
+    @Test void a_tap_comes_in_two_breaths_of_one_number_and_the_second_is_whole() throws Exception {
+        String token = board.instructor();
+        ListeningScreen screen = listen("/classes/" + id + "/instructor/stream", token);
+        long open = board.tap(id, opening("wicks")).seq();
+        await().atMost(PATIENCE).until(() -> states(screen, 0, open).contains(true));
+        int before = screen.events().size();
+
+        long seq = board.tap(id, finish(4, "wicks")).seq();
+
+        await().atMost(PATIENCE).until(() -> states(screen, before, seq).contains(true));
+        List<EventReader.Event> told = screen.events().subList(before, screen.events().size());
+        assertThat(states(screen, before, seq)).startsWith(false).endsWith(true);
+        int first = told.indexOf(told.stream().filter(e -> e.type().equals("state")).findFirst().orElseThrow());
+        assertThat(told.subList(0, first)).extracting(EventReader.Event::type).contains("seat-4", "undo", "middle")
+                .doesNotContain("lines", "known");
+        assertThat(told.subList(first, told.size())).extracting(EventReader.Event::type).contains("lines", "known")
+                .doesNotContain("undo");
+    }
+
+    /** Whether each state of that number, told after so many events, was whole. */
+    private static List<Boolean> states(ListeningScreen screen, int after, long seq) throws IOException {
+        List<Boolean> whole = new ArrayList<>();
+        for (EventReader.Event event : screen.events().stream().skip(after).toList()) {
+            JsonNode state = event.type().equals("state") ? Json.read(event.data()) : Json.object();
+            if (state.path("seq").longValue() == seq) {
+                whole.add(state.get("whole").booleanValue());
+            }
+        }
+        return whole;
+    }
+
     @Test void a_stream_tells_the_state_at_once_and_after_every_change() throws Exception {
         ListeningScreen screen = listen(board.instructor());
 

@@ -1,0 +1,106 @@
+package benchpace.board.view;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import benchpace.board.cooling.PlanCureClock;
+import benchpace.board.pacing.PosteriorPaceWatch;
+import benchpace.board.view.Computed.Moment;
+import benchpace.live.TestClass;
+import java.time.ZoneOffset;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+
+/** The two breaths of a tap: in which order they are numbered, and when there is something to show at once. */
+@DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+@Timeout(60)
+class ClassViewsTest {
+    private final TestClass tonight = TestClass.evening(2).open("welcome").minute(5).open("wicks");
+    private final ViewMaker maker = new ViewMaker(new PlanCureClock(), new PosteriorPaceWatch(), ZoneOffset.UTC);
+    private final ClassModels models = maker.models("tonight");
+    private final AtomicInteger computations = new AtomicInteger();
+    /** Held up while it is not down. */
+    private volatile CountDownLatch computing = new CountDownLatch(0);
+    private final ClassViews views = new ClassViews(new ClassViews.Making() {
+        @Override public Moment moment() {
+            return new Moment(tonight.live(), tonight.now());
+        }
+
+        @Override public Computed compute(Moment of) {
+            computations.incrementAndGet();
+            try {
+                computing.await();
+            } catch (InterruptedException e) {
+                throw new AssertionError(e);
+            }
+            return maker.compute("tonight", of, models);
+        }
+
+        @Override public ClassView view(Moment at, Computed computed) {
+            return maker.view("tonight", at, computed, models);
+        }
+    }, () -> tonight.live().seq(), tonight::now);
+
+    @Test void nothing_is_shown_at_once_before_anything_was_computed() {
+        assertThat(views.atOnce()).isEmpty();
+    }
+
+    @Test void nothing_is_shown_at_once_while_nothing_has_happened() {
+        views.publish();
+
+        assertThat(views.atOnce()).isEmpty();
+    }
+
+    @Test void a_tap_is_shown_once_at_once_and_then_whole_with_the_same_number_of_the_class() {
+        views.publish();
+        tonight.minute(6).finish(1, "wicks");
+
+        MadeView first = views.atOnce().orElseThrow();
+        assertThat(views.atOnce()).as("shown already").isEmpty();
+        MadeView second = views.publish();
+
+        assertThat(first.whole()).isFalse();
+        assertThat(second.whole()).isTrue();
+        assertThat(first.view().seq()).isEqualTo(tonight.seq()).isEqualTo(second.view().seq());
+        assertThat(first.view().seat(1).finished()).contains("wicks").isEqualTo(second.view().seat(1).finished());
+        assertThat(second.number()).isGreaterThan(first.number());
+        assertThat(computations).hasValue(2);
+    }
+
+    @Test void a_tap_is_shown_at_once_while_another_is_still_computed_and_what_was_computed_then_goes_with_it()
+            throws Exception {
+        MadeView before = views.publish();
+        computing = new CountDownLatch(1);
+        tonight.minute(6).finish(1, "wicks");
+        CompletableFuture<MadeView> slow = CompletableFuture.supplyAsync(views::publish);
+        while (computations.get() < 2) {
+            Thread.onSpinWait();
+        }
+        tonight.minute(7).finish(2, "wicks");
+
+        MadeView now = views.atOnce().orElseThrow();
+        computing.countDown();
+        MadeView late = slow.get(30, TimeUnit.SECONDS);
+        MadeView again = views.atOnce().orElseThrow();
+
+        assertThat(now.computed()).isEqualTo(before.number());
+        assertThat(late.number()).as("of an older moment").isLessThan(now.number());
+        assertThat(again.computed()).isEqualTo(late.number());
+        assertThat(again.view().seq()).isEqualTo(tonight.seq());
+        assertThat(again.whole()).isFalse();
+    }
+
+    @Test void once_time_has_jumped_nothing_old_is_shown_at_once() {
+        views.publish();
+        tonight.minute(6).finish(1, "wicks");
+
+        views.forget();
+
+        assertThat(views.atOnce()).isEmpty();
+    }
+}
