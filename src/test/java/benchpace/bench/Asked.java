@@ -12,6 +12,15 @@ final class Asked {
         return numbers(property, Integer.toString(usual)).get(0);
     }
 
+    /** A tenth of it where {@code -Dshort} asks for a short run. */
+    static int shortened(int usual) {
+        return isShort() ? Math.max(1, usual / 10) : usual;
+    }
+
+    static boolean isShort() {
+        return Boolean.parseBoolean(System.getProperty("short", ""));
+    }
+
     /** @param usual numbers with commas between them */
     static List<Integer> numbers(String property, String usual) {
         String asked = System.getProperty(property, "");

@@ -13,7 +13,8 @@ public final class Bench {
         void run() throws IOException, InterruptedException;
     }
 
-    private static final Map<String, Measuring> FROM_OUTSIDE = Map.of("Glass", Glass::measure);
+    private static final Map<String, Measuring> FROM_OUTSIDE = Map.of("Glass", Glass::measure, "SmallMachine",
+            SmallMachine::measure);
 
     private Bench() {
     }

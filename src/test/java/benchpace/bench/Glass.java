@@ -22,6 +22,8 @@ final class Glass {
     private static final int ROUNDS = 2;
     private static final int TAPS = 100;
     private static final int WARM_UP = 60;
+    private static final int FROM_MILLIS = 120;
+    private static final int TO_MILLIS = 200;
     private static final int FIRST_LEFT_OUT = 5;
 
     private Glass() {
@@ -33,7 +35,7 @@ final class Glass {
         System.out.println(Machine.head("A tap until it is on the glass, board and floor in turns", Flags.USUAL));
         Map<Integer, Map<Integer, Taken>> taken = new TreeMap<>();
         for (int round = 0; round < Asked.number("rounds", ROUNDS); round++) {
-            try (BothSides both = new BothSides(List.of(), Flags.USUAL)) {
+            try (BothSides both = new BothSides(List.of(), List.of(), Flags.USUAL, FROM_MILLIS, TO_MILLIS)) {
                 both.begin(24, ScreenKind.mix(10), round);
                 both.tap(WARM_UP, Taken.nothing(10));
                 for (int s : seats) {

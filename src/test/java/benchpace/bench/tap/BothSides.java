@@ -12,24 +12,32 @@ import java.util.concurrent.locks.LockSupport;
 
 /**
  * The board and the floor side by side, tapped in turns: the board, and once all its screens have everything, the
- * floor with just the bytes that the board has sent. So whatever else the machine does meets both alike. A tap of the
- * board comes {@value #SHORTEST_MILLIS} to {@value #LONGEST_MILLIS} ms after the one before, as busy hands have it.
+ * floor with just the bytes that the board has sent. So whatever else the machine does meets both alike.
  */
 public final class BothSides implements AutoCloseable {
-    private static final int SHORTEST_MILLIS = 120;
-    private static final int LONGEST_MILLIS = 200;
     private static final int BREATHER_MILLIS = 3;
 
     private final BoardSide board;
     private final FloorSide floor;
+    private final int fromMillis;
+    private final int toMillis;
     private final Random random = new Random(7);
 
-    /** @param before what starts both, such as what holds them to a part of the machine; may be empty */
-    public BothSides(List<String> before, List<String> flags) throws IOException, InterruptedException {
+    /**
+     * Starts both.
+     *
+     * @param forBoard   what starts it, such as what holds it to a part of the machine; may be empty
+     * @param fromMillis how soon a tap of the board may come after the one before, if its screens have all by then
+     * @param toMillis   how late
+     */
+    public BothSides(List<String> forBoard, List<String> forFloor, List<String> flags, int fromMillis, int toMillis)
+            throws IOException, InterruptedException {
+        this.fromMillis = fromMillis;
+        this.toMillis = toMillis;
         Path folder = Files.createTempDirectory("bench");
-        board = new BoardSide(before, flags, folder.resolve("board"));
+        board = new BoardSide(forBoard, flags, folder.resolve("board"));
         try {
-            floor = new FloorSide(before, flags, Files.createDirectory(folder.resolve("floor")));
+            floor = new FloorSide(forFloor, flags, Files.createDirectory(folder.resolve("floor")));
         } catch (IOException | RuntimeException | Error e) {
             board.close();
             throw e;
@@ -57,8 +65,8 @@ public final class BothSides implements AutoCloseable {
     /** So many taps of either side in turns. */
     public void tap(int taps, Taken taken) throws IOException, InterruptedException {
         for (int n = 0; n < taps; n++) {
-            long due = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(
-                    SHORTEST_MILLIS + random.nextInt(LONGEST_MILLIS - SHORTEST_MILLIS));
+            long due = System.nanoTime()
+                    + TimeUnit.MILLISECONDS.toNanos(fromMillis + random.nextInt(toMillis - fromMillis));
             board.tap(taken.board());
             pause(BREATHER_MILLIS);
             Map<ScreenKind, Bytes> sent = board.takeBytes();

@@ -60,6 +60,14 @@ public abstract class Side implements AutoCloseable {
         times.add(answered, watching.first(seq), watching.whole(seq));
     }
 
+    /** So many taps as fast as they are acknowledged; then waits until every screen has caught up. */
+    public void hurry(int taps) throws IOException, InterruptedException {
+        for (int n = 0; n < taps; n++) {
+            seq = ask().json().get("seq").longValue();
+        }
+        screens.orElseThrow().awaitWhole(seq, PATIENCE);
+    }
+
     /** What came to a screen of each kind since the last call. */
     Map<ScreenKind, Bytes> takeBytes() {
         return screens.orElseThrow().takeBytes();
