@@ -65,9 +65,22 @@ public final class Program implements AutoCloseable {
         return new Program(new ProcessBuilder(command));
     }
 
+    /** As an instructor starts it, from the file that was packed. */
+    static Program packed(Path jar, List<String> options, String... arguments) throws IOException {
+        List<String> command = new ArrayList<>(List.of(java()));
+        command.addAll(options);
+        command.addAll(List.of("-jar", jar.toString()));
+        command.addAll(List.of(arguments));
+        return new Program(new ProcessBuilder(command).start());
+    }
+
+    private static String java() {
+        return Path.of(System.getProperty("java.home"), "bin", "java").toString();
+    }
+
     private static List<String> command(List<String> options, String... arguments) {
-        List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java")
-                .toString(), "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-XX:-UsePerfData"));
+        List<String> command = new ArrayList<>(List.of(java(), "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC",
+                "-XX:-UsePerfData"));
         command.addAll(options);
         command.addAll(List.of("-cp", System.getProperty("java.class.path"), "benchpace.Main"));
         command.addAll(List.of(arguments));
