@@ -71,7 +71,7 @@ public final class Program implements AutoCloseable {
         command.addAll(options);
         command.addAll(List.of("-jar", jar.toString()));
         command.addAll(List.of(arguments));
-        return new Program(new ProcessBuilder(command).start());
+        return new Program(new ProcessBuilder(command));
     }
 
     private static String java() {
