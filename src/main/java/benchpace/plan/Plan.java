@@ -126,7 +126,7 @@ public record Plan(PlanId id, String name, String about, String place, int usual
     /** Position of a step of this plan, from 0. */
     public int indexOf(StepId step) {
         for (int i = 0; i < steps.size(); i++) {
-            if (steps.get(i).id().equals(step)) {
+            if (steps.get(i).id().value().equals(step.value())) { // asked most of all: not by the record's own equals
                 return i;
             }
         }

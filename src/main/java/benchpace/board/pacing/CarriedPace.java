@@ -2,12 +2,13 @@ package benchpace.board.pacing;
 
 import benchpace.board.cooling.CandleClock;
 import benchpace.live.LiveClass;
+import benchpace.live.Progress;
 import benchpace.live.Recorded;
 import benchpace.live.Seat;
 import benchpace.live.Standing;
 import benchpace.live.Standing.Phase;
 import benchpace.plan.SeatNumber;
-import benchpace.plan.StepId;
+import benchpace.plan.Step;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
@@ -22,11 +23,15 @@ public final class CarriedPace {
     private final Pace judged;
     private final LiveClass then;
     private final LiveClass live;
+    private final Progress progressThen;
+    private final Progress progress;
 
     private CarriedPace(Pace judged, LiveClass then, LiveClass live) {
         this.judged = judged;
         this.then = then;
         this.live = live;
+        this.progressThen = then.progress();
+        this.progress = live.progress();
     }
 
     /**
@@ -84,17 +89,9 @@ public final class CarriedPace {
     }
 
     private boolean isWhereItWas(SeatNumber seat) {
-        Optional<Standing> is = standing(live, seat);
-        return is.isPresent() && is.map(Standing::phase).equals(standing(then, seat).map(Standing::phase))
-                && step(is).equals(step(standing(then, seat)))
-                && is.get().phase() != Phase.LEFT;
-    }
-
-    private static Optional<Standing> standing(LiveClass of, SeatNumber seat) {
-        return of.seat(seat).map(of.progress()::standing);
-    }
-
-    private static Optional<StepId> step(Optional<Standing> standing) {
-        return standing.flatMap(Standing::step).map(step -> step.id());
+        Optional<Standing> was = then.seat(seat).map(progressThen::standing);
+        Optional<Standing> is = live.seat(seat).map(progress::standing);
+        return is.filter(s -> s.phase() != Phase.LEFT && was.filter(w -> w.phase() == s.phase()
+                && w.step().map(Step::id).equals(s.step().map(Step::id))).isPresent()).isPresent();
     }
 }

@@ -33,7 +33,7 @@ import benchpace.words.Times;
 /**
  * The parts of a page that change while a class runs, each rendered by itself: one that fails fails alone. Most come
  * with the first breath of a tap: what it changed, and whatever else is told in words beside it, so that a page never
- * contradicts itself. Drawings of what was computed, and what a page keeps for later, wait for the second.
+ * contradicts itself. Drawings of what was computed, and what a page keeps until it is asked, wait for the second.
  */
 public final class LiveParts {
     private final Templates templates;
@@ -89,6 +89,8 @@ public final class LiveParts {
         if (kind == ScreenKind.INSTRUCTOR) {
             parts.addQuietly("plan-steps", () -> render("instructor/carried.jte", Carried.of(view).steps()));
             parts.addQuietly("known", () -> render("instructor/carried.jte", Carried.of(view).known()));
+            parts.add("next-ask", () -> render("instructor/next-ask.jte", NextPanel.of(view)));
+            parts.add("close-ask", () -> render("instructor/close-ask.jte", Unfinished.words(view)));
             parts.add("fit", () -> render("instructor/fit.jte", RoomPanel.of(view, times)));
             parts.add("lines", () -> render("instructor/lines.jte", LinesChart.of(view, times)));
         } else if (kind == ScreenKind.WAIT) {
@@ -114,8 +116,6 @@ public final class LiveParts {
         parts.add("help", () -> render("instructor/help.jte", HelpList.of(view, viewer, times,
                 InstructorPage.cards(view))));
         parts.add("next", () -> render("instructor/next.jte", NextPanel.of(view)));
-        parts.add("next-ask", () -> render("instructor/next-ask.jte", NextPanel.of(view)));
-        parts.add("close-ask", () -> render("instructor/close-ask.jte", Unfinished.words(view)));
         parts.add("home", () -> render("instructor/home.jte", HomeLine.of(view, times)));
         parts.add("wait", () -> render("instructor/wait.jte", WaitLine.of(view, times)));
         parts.add("guests", () -> render("instructor/guests.jte", GuestsPanel.of(view)));
