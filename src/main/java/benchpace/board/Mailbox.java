@@ -1,6 +1,7 @@
 package benchpace.board;
 
 import benchpace.board.view.MadeView;
+import benchpace.board.view.MadeView.Order;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -12,7 +13,7 @@ import java.util.function.Consumer;
 public final class Mailbox implements AutoCloseable {
     private final Consumer<Mailbox> onClose;
     private MadeView newest;
-    private long lastNumber;
+    private Order last = Order.BEFORE_ALL;
     private boolean nudged;
     private boolean closed;
 
@@ -23,8 +24,8 @@ public final class Mailbox implements AutoCloseable {
 
     /** A view older than one that was here before, waiting or fetched, is dropped. */
     public synchronized void put(MadeView made) {
-        if (made.number() > lastNumber) {
-            lastNumber = made.number();
+        if (made.order().compareTo(last) > 0) {
+            last = made.order();
             newest = made;
             notifyAll();
         }

@@ -47,7 +47,7 @@ class MailboxTest {
     }
 
     private static MadeView view(long number, long seq) {
-        return new MadeView(number, number, view(seq, EVENING));
+        return MadeView.whole(number, view(seq, EVENING));
     }
 
     private Optional<Long> next(Duration patience) throws InterruptedException {
@@ -56,7 +56,7 @@ class MailboxTest {
 
     @Test void of_many_views_the_newest_is_kept_and_no_other() throws InterruptedException {
         for (long seq = 1; seq <= 30; seq++) {
-            mailbox.put(new MadeView(seq, seq, view(Math.min(seq, 20), EVENING.plusSeconds(seq))));
+            mailbox.put(MadeView.whole(seq, view(Math.min(seq, 20), EVENING.plusSeconds(seq))));
         }
 
         assertThat(next(AT_ONCE)).contains(20L);
@@ -78,7 +78,7 @@ class MailboxTest {
         long number = 0;
         for (int seconds : new int[] {0, 60, -3_600}) {
             Instant now = EVENING.plusSeconds(seconds);
-            mailbox.put(new MadeView(++number, number, view(3, now)));
+            mailbox.put(MadeView.whole(++number, view(3, now)));
 
             assertThat(mailbox.take(AT_ONCE).map(made -> made.view().now())).contains(now);
         }

@@ -1,6 +1,8 @@
 package benchpace.board.view;
 
 import benchpace.board.view.Computed.Moment;
+import benchpace.board.view.MadeView.Order;
+import benchpace.live.LiveClass;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
@@ -20,7 +22,9 @@ public final class ClassViews {
     private final LongSupplier seq;
     private final Supplier<Instant> clock;
     private final Object counting = new Object();
-    private long count;
+    private long wholes;
+    private long atOnces;
+    private LiveClass begun;
     private volatile Numbered computed;
     private volatile MadeView made;
     private volatile MadeView published;
@@ -38,7 +42,7 @@ public final class ClassViews {
         ClassView view(Moment at, Computed computed);
     }
 
-    private record Begun(long number, Moment moment) { }
+    private record Begun(Order order, Moment moment) { }
 
     private record Numbered(long number, Computed what) { }
 
@@ -91,11 +95,12 @@ public final class ClassViews {
         if (known == null || isShown(shownAtOnce, known) || isShown(published, known)) {
             return Optional.empty();
         }
-        Begun begun = begin();
+        Begun begun = beginAtOnce();
         if (!known.what().mayCarry(begun.moment().live())) {
             return Optional.empty();
         }
-        shownAtOnce = new MadeView(begun.number(), known.number(), making.view(begun.moment(), known.what()));
+        shownAtOnce = new MadeView(begun.order(), Math.min(known.number(), begun.order().whole()),
+                making.view(begun.moment(), known.what()));
         return Optional.of(shownAtOnce);
     }
 
@@ -105,18 +110,27 @@ public final class ClassViews {
     }
 
     private MadeView make() {
-        Begun begun = begin();
+        Begun begun = beginWhole();
         Computed now = making.compute(begun.moment());
-        MadeView view = new MadeView(begun.number(), begun.number(), making.view(begun.moment(), now));
-        computed = new Numbered(begun.number(), now);
+        MadeView view = MadeView.whole(begun.order().whole(), making.view(begun.moment(), now));
+        computed = new Numbered(begun.order().whole(), now);
         made = view;
         return view;
     }
 
-    /** In one step, so that a view with a higher number never knows less. */
-    private Begun begin() {
+    /** In one step with looking, so that no later one knows less. */
+    private Begun beginWhole() {
         synchronized (counting) {
-            return new Begun(++count, making.moment());
+            Moment moment = making.moment();
+            begun = moment.live();
+            return new Begun(new Order(++wholes, 0), moment);
+        }
+    }
+
+    private Begun beginAtOnce() {
+        synchronized (counting) {
+            Moment moment = making.moment();
+            return new Begun(new Order(moment.live() == begun ? wholes - 1 : wholes, ++atOnces), moment);
         }
     }
 

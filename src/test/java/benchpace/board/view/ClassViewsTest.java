@@ -68,7 +68,7 @@ class ClassViewsTest {
         assertThat(second.whole()).isTrue();
         assertThat(first.view().seq()).isEqualTo(tonight.seq()).isEqualTo(second.view().seq());
         assertThat(first.view().seat(1).finished()).contains("wicks").isEqualTo(second.view().seat(1).finished());
-        assertThat(second.number()).isGreaterThan(first.number());
+        assertThat(second.order()).isGreaterThan(first.order());
         assertThat(computations).hasValue(2);
     }
 
@@ -88,11 +88,28 @@ class ClassViewsTest {
         MadeView late = slow.get(30, TimeUnit.SECONDS);
         MadeView again = views.atOnce().orElseThrow();
 
-        assertThat(now.computed()).isEqualTo(before.number());
-        assertThat(late.number()).as("of an older moment").isLessThan(now.number());
-        assertThat(again.computed()).isEqualTo(late.number());
+        assertThat(now.computed()).isEqualTo(before.computed());
+        assertThat(late.order()).as("of an older moment").isLessThan(now.order());
+        assertThat(again.computed()).isEqualTo(late.computed());
+        assertThat(again.order()).isGreaterThan(now.order());
         assertThat(again.view().seq()).isEqualTo(tonight.seq());
         assertThat(again.whole()).isFalse();
+    }
+
+    @Test void what_is_shown_at_once_stands_before_the_whole_view_of_the_same_moment_also_if_that_was_begun_sooner()
+            throws Exception {
+        views.publish();
+        computing = new CountDownLatch(1);
+        tonight.minute(6).finish(1, "wicks");
+        CompletableFuture<MadeView> slow = CompletableFuture.supplyAsync(views::publish);
+        while (computations.get() < 2) {
+            Thread.onSpinWait();
+        }
+
+        MadeView late = views.atOnce().orElseThrow();
+        computing.countDown();
+
+        assertThat(slow.get(30, TimeUnit.SECONDS).order()).isGreaterThan(late.order());
     }
 
     @Test void once_time_has_jumped_nothing_old_is_shown_at_once() {
