@@ -14,6 +14,7 @@ final class LoadScreen implements AutoCloseable {
     private final Socket socket = new Socket();
     private final ConcurrentSkipListMap<Long, Long> heardNanos = new ConcurrentSkipListMap<>();
     private final AtomicLong seq = new AtomicLong();
+    private final AtomicLong whole = new AtomicLong();
 
     private LoadScreen(int port, String path, String token, int receiveBuffer) throws IOException {
         socket.setReceiveBufferSize(receiveBuffer);
@@ -42,6 +43,8 @@ final class LoadScreen implements AutoCloseable {
                     long newest = Long.parseLong(line.substring(4));
                     heardNanos.putIfAbsent(newest, System.nanoTime());
                     seq.accumulateAndGet(newest, Math::max);
+                } else if (line.contains("\"whole\":true")) {
+                    whole.set(seq.get());
                 }
             }
         } catch (IOException closed) {
@@ -52,6 +55,11 @@ final class LoadScreen implements AutoCloseable {
     /** The newest that it heard of. */
     long seq() {
         return seq.get();
+    }
+
+    /** The newest that it has the whole view of. */
+    long whole() {
+        return whole.get();
     }
 
     /** When it first knew of that event or a later one. */

@@ -163,7 +163,8 @@ class LoadTest {
         int taps = tapping(id, tokens, run);
 
         long last = 2 + taps;
-        await().atMost(PATIENCE).untilAsserted(() -> assertThat(screens).allMatch(s -> s.seq() == last));
+        await().atMost(PATIENCE).untilAsserted(() -> assertThat(screens)
+                .allMatch(s -> s.seq() == last && s.whole() == last));
         assertThat(run.acknowledgedNanos.keySet()).as("acknowledged, each with a number of its own")
                 .containsExactlyInAnyOrderElementsOf(LongStream.rangeClosed(3, last).boxed().toList());
         assertThat(recorded(id, token)).as("recorded, in order, nothing twice")
