@@ -54,7 +54,9 @@ record EventRow(long seq, String commandId, String type, String by, long atMilli
     /** @throws BadField if it is no event */
     Recorded read() throws JsonProcessingException {
         ClassEvent event = EventJson.read(type, Json.read(payload));
-        return new Recorded(seq, commandId, by, device, EventJson.time("at", Instant.ofEpochMilli(atMillis)),
+        // who, and on which device, is said again in event after event, and held once
+        return new Recorded(seq, commandId, by.intern(), device.intern(),
+                EventJson.time("at", Instant.ofEpochMilli(atMillis)),
                 EventJson.time("recordedAt", Instant.ofEpochMilli(recordedMillis)), event);
     }
 

@@ -151,7 +151,7 @@ final class EventReader {
     }
 
     private static StepId step(Fields fields) {
-        return fields.named("step", StepId::new).orElseThrow();
+        return fields.named("step", id -> new StepId(id.intern())).orElseThrow(); // of a few, said in most events
     }
 
     private static ActivityId activity(Fields fields) {

@@ -3,7 +3,6 @@ package benchpace.files.log;
 import benchpace.files.Fields;
 import benchpace.files.Words;
 import benchpace.files.plan.PlanFile;
-import benchpace.files.plan.PlanReader;
 import benchpace.live.ClassEvent.Place;
 import benchpace.live.Setup;
 import benchpace.plan.Numbering;
@@ -55,7 +54,7 @@ final class SetupJson {
         Instant startsAt = fields.instant("startsAt").orElseThrow();
         Optional<Instant> promisedEnd = fields.has("promisedEnd") ? fields.instant("promisedEnd") : Optional.empty();
         Numbering numbering = fields.choice("numbering", Numbering.class, Numbering.CLOCKWISE_FROM_LEFT).orElseThrow();
-        Plan plan = fields.tree("plan", PlanReader::read).orElseThrow();
+        Plan plan = fields.tree("plan", KnownPlans::read).orElseThrow();
         List<Place> places = new ArrayList<>();
         Set<SeatNumber> taken = new HashSet<>();
         fields.eachObject("seats", 1, SeatNumber.MOST, f -> {
