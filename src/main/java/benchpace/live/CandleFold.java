@@ -74,16 +74,34 @@ final class CandleFold {
     }
 
     /**
-     * Drops what cannot be about the wax now in the vessel: all of it if nothing was poured, else what is older than
-     * the pour. Taps that are undone, corrected or sent late leave such things behind.
+     * The same without what cannot be about the wax now in the vessel: all of it if nothing was poured, else what is
+     * older than the pour. Taps that are undone, corrected or sent late leave such things behind, and a pour that is
+     * told late makes some of them count after all.
      */
-    void settle(Optional<Instant> firstPour) {
+    CandleFold settled(Optional<Instant> firstPour) {
+        CandleFold copy = new CandleFold();
+        copy.finishes.putAll(finishes);
+        copy.furthest = furthest;
+        copy.stillAt.addAll(stillAt);
+        copy.hint = hint;
+        copy.claim = claim;
+        copy.chosen = chosen;
+        copy.pouredAgainAt = pouredAgainAt;
+        copy.readings.addAll(readings);
+        copy.skinSeenAt = skinSeenAt;
+        copy.judgedSetAt = judgedSetAt;
+        copy.pauses.addAll(pauses);
+        copy.settle(firstPour);
+        return copy;
+    }
+
+    private void settle(Optional<Instant> firstPour) {
         pouredAgainAt = pouredAgainAt.filter(again -> firstPour.filter(first -> !first.isAfter(again)).isPresent());
         Optional<Instant> poured = pouredAgainAt.or(() -> firstPour);
         keep(observed -> poured.filter(at -> !at.isAfter(observed)).isPresent());
     }
 
-    /** The hand test of the wax now in the vessel, as {@link #settle} would leave it. */
+    /** The hand test of the wax now in the vessel, as {@link #settled} has it. */
     Optional<Instant> judgedSince(Optional<Instant> firstPour) {
         Optional<Instant> poured = pouredAgainAt.filter(again -> firstPour.filter(at -> !at.isAfter(again)).isPresent())
                 .or(() -> firstPour);

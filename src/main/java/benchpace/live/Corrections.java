@@ -8,6 +8,9 @@ import java.util.function.UnaryOperator;
 
 /** What a history says of itself: which of its events were taken back, and which were meant otherwise. */
 final class Corrections {
+    /** No event has that number. */
+    private static final long NOTHING = Long.MIN_VALUE;
+
     private Corrections() { }
 
     static Set<Long> undone(List<Recorded> history) {
@@ -35,6 +38,30 @@ final class Corrections {
             }
         }
         return corrected;
+    }
+
+    /** Whether an event changes what was before it, or was spoken of before it was there. */
+    static boolean reachBack(LiveClass before, Recorded next) {
+        return target(next.event()) != NOTHING || next.event() instanceof ClassEvent.ClockShifted
+                || before.log().stream().anyMatch(recorded -> target(recorded.event()) >= next.seq());
+    }
+
+    /** The number of the event that one takes back or sets right. */
+    private static long target(ClassEvent event) {
+        if (event instanceof ClassEvent.Undone undone) {
+            return undone.seq();
+        }
+        if (event instanceof ClassEvent.TapRetimed retimed) {
+            return retimed.seq();
+        }
+        return event instanceof ClassEvent.TapReseated reseated ? reseated.seq() : NOTHING;
+    }
+
+    static List<Recorded> with(List<Recorded> events, Recorded next) {
+        List<Recorded> longer = new ArrayList<>(events.size() + 1);
+        longer.addAll(events);
+        longer.add(next);
+        return longer;
     }
 
     private static void replace(List<Recorded> history, long seq, UnaryOperator<Recorded> by) {

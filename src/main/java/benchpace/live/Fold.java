@@ -40,6 +40,7 @@ final class Fold implements ClassEvent.Cases<Void> {
 
     private Fold() { }
 
+    /** Adds a whole log up. */
     static LiveClass of(List<Recorded> log) {
         for (int i = 0; i < log.size(); i++) {
             if (log.get(i).seq() != i + 1) {
@@ -57,12 +58,30 @@ final class Fold implements ClassEvent.Cases<Void> {
         fold.createdAt = corrected.get(0).at();
         for (Recorded recorded : corrected) {
             if (!undone.contains(recorded.seq())) {
-                fold.current = recorded;
-                recorded.event().match(fold);
-                fold.reach.see(fold.opened, fold.seats.values(), recorded.at());
+                fold.add(recorded);
             }
         }
         return fold.freeze(log, history, corrected, undone);
+    }
+
+    /**
+     * The same as the whole log with one more event added up, without adding it all up again: goes on with what stands
+     * here. An event that changes what was before it asks for the whole.
+     */
+    LiveClass goOn(LiveClass from, Recorded next) {
+        List<Recorded> log = Corrections.with(from.log(), next);
+        if (Corrections.reachBack(from, next)) {
+            return of(log);
+        }
+        add(next);
+        return freeze(log, Corrections.with(from.history(), next), Corrections.with(from.corrected(), next),
+                from.undone());
+    }
+
+    private void add(Recorded recorded) {
+        current = recorded;
+        recorded.event().match(this);
+        reach.see(opened, seats.values(), recorded.at());
     }
 
     private LiveClass freeze(List<Recorded> log, List<Recorded> history, List<Recorded> corrected, Set<Long> undone) {
@@ -72,12 +91,11 @@ final class Fold implements ClassEvent.Cases<Void> {
         seats.forEach((number, draft) -> frozen.put(number, frozen(draft)));
         return new LiveClass(setup, opened, frozen, gone, activities,
                 new LiveClass.Told(notes, roomReadings, pourReadings, guestsMayTell), closedAt, reach.freeze(),
-                log, history, corrected, undone);
+                log, history, corrected, undone, this);
     }
 
     private Seat frozen(SeatFold draft) {
-        draft.candle.settle(Progress.firstPour(setup.plan(), draft.candle.finishes));
-        return draft.freeze();
+        return draft.freeze(Progress.firstPour(setup.plan(), draft.candle.finishes));
     }
 
     private SeatFold seat(ClassEvent.AtSeat event) {

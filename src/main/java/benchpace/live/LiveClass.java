@@ -7,10 +7,8 @@ import benchpace.plan.Step;
 import benchpace.plan.StepId;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +17,7 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Stream;
 
 /**
@@ -52,12 +51,13 @@ public final class LiveClass {
     private final List<Recorded> history;
     private final List<Recorded> corrected;
     private final Set<Long> undone;
-    private final Map<String, Long> seqOfCommand;
+    /** What made it, for the first who goes on from here; whoever else does adds the log up anew. */
+    private final AtomicReference<Fold> made;
 
     LiveClass(Setup setup, Map<StepId, Instant> opened, SortedMap<SeatNumber, Seat> seats,
               SortedMap<SeatNumber, Seat> takenAway, Map<ActivityId, ActivityRun> activities, Told told,
               Optional<Instant> closedAt, ClassReach reach, List<Recorded> log, List<Recorded> history,
-              List<Recorded> corrected, Set<Long> undone) {
+              List<Recorded> corrected, Set<Long> undone, Fold made) {
         this.setup = setup;
         this.opened = Collections.unmodifiableMap(new LinkedHashMap<>(opened));
         this.seats = Collections.unmodifiableSortedMap(new TreeMap<>(seats));
@@ -68,11 +68,9 @@ public final class LiveClass {
         this.reach = reach;
         this.log = List.copyOf(log);
         this.history = log.equals(history) ? this.log : List.copyOf(history);
-        this.corrected = List.copyOf(corrected);
+        this.corrected = history.equals(corrected) ? this.history : List.copyOf(corrected);
         this.undone = Set.copyOf(undone);
-        Map<String, Long> ids = new HashMap<>();
-        history.stream().skip(1).forEach(r -> ids.put(r.commandId(), r.seq()));
-        this.seqOfCommand = Map.copyOf(ids);
+        this.made = new AtomicReference<>(closedAt.isEmpty() ? made : null);
     }
 
     /**
@@ -89,9 +87,8 @@ public final class LiveClass {
         if (next.seq() != seq() + 1) {
             throw new IllegalArgumentException("event " + next.seq() + " cannot follow event " + seq());
         }
-        List<Recorded> longer = new ArrayList<>(log);
-        longer.add(next);
-        return Fold.of(longer);
+        Fold fold = made.getAndSet(null);
+        return fold == null ? Fold.of(Corrections.with(log, next)) : fold.goOn(this, next);
     }
 
     /** How it was set up last; who sits there now is in {@link #seats()}. */
@@ -185,14 +182,22 @@ public final class LiveClass {
         return corrected;
     }
 
+    Set<Long> undone() {
+        return undone;
+    }
+
     public boolean isUndone(long seq) {
         return undone.contains(seq);
     }
 
     /** The event that this command became, if it did. The creation was no command. */
     public OptionalLong seqOf(String commandId) {
-        Long seq = seqOfCommand.get(commandId);
-        return seq == null ? OptionalLong.empty() : OptionalLong.of(seq);
+        for (int i = log.size() - 1; i > 0; i--) {
+            if (log.get(i).commandId().equals(commandId)) {
+                return OptionalLong.of(log.get(i).seq());
+            }
+        }
+        return OptionalLong.empty();
     }
 
     /** The event of that number, by the clock set right last; none if there is no such number yet. */

@@ -95,12 +95,14 @@ public final class Progress {
     }
 
     static Optional<Instant> firstPour(Plan plan, Map<StepId, Seat.Finish> finishes) {
-        return plan.pour().flatMap(pour -> plan.steps().stream()
-                .skip(plan.indexOf(pour.id()))
-                .map(Step::id)
-                .filter(finishes::containsKey)
-                .map(step -> finishes.get(step).at())
-                .findFirst());
+        int pour = finishes.isEmpty() ? -1 : plan.pour().map(step -> plan.indexOf(step.id())).orElse(-1);
+        for (int i = pour; i >= 0 && i < plan.steps().size(); i++) {
+            Seat.Finish finish = finishes.get(plan.steps().get(i).id());
+            if (finish != null) {
+                return Optional.of(finish.at());
+            }
+        }
+        return Optional.empty();
     }
 
     /** Where the seat stands. */

@@ -5,6 +5,7 @@ import benchpace.plan.Step;
 import benchpace.plan.StepId;
 import benchpace.plan.StepKind;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -28,17 +29,31 @@ final class ReachFold {
 
     /** The class stands as it does after an event that was made at that instant. */
     void see(Map<StepId, Instant> opened, Collection<SeatFold> seats, Instant at) {
-        List<CandleFold> makers = seats.stream().filter(s -> s.present() && s.sharesWith.isEmpty())
-                .map(s -> s.candle).toList();
-        firm |= makers.stream().anyMatch(candle -> candle.furthest > cure || judgedSet(candle));
+        List<CandleFold> makers = makers(seats);
+        firm = firm || makers.stream().anyMatch(candle -> candle.furthest > cure || judgedSet(candle));
         int led = furthest(opened, plan.steps().size());
         int ledUpToCure = furthest(opened, cure);
         whole = whole.orFurther(led < 0 ? unled(makers, at) : led(led, makers, opened, at));
         upToCure = upToCure.orFurther(ledUpToCure < 0 ? unled(makers, at) : led(ledUpToCure, makers, opened, at));
     }
 
+    private static List<CandleFold> makers(Collection<SeatFold> seats) {
+        List<CandleFold> makers = new ArrayList<>(seats.size());
+        for (SeatFold seat : seats) {
+            if (seat.present() && seat.sharesWith.isEmpty()) {
+                makers.add(seat.candle);
+            }
+        }
+        return makers;
+    }
+
     private int furthest(Map<StepId, Instant> opened, int upTo) {
-        return opened.keySet().stream().mapToInt(plan::indexOf).filter(i -> i <= upTo).max().orElse(-1);
+        for (int i = Math.min(upTo, plan.steps().size() - 1); i >= 0; i--) {
+            if (opened.containsKey(plan.steps().get(i).id())) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     /** Before the first led step: the class begins with what is free. */
@@ -65,10 +80,11 @@ final class ReachFold {
 
     /** The furthest of the free steps that most have reached; the other one if they have reached none. */
     private int most(List<Integer> free, List<CandleFold> makers, int otherwise) {
+        int[] positions = makers.stream().mapToInt(this::position).sorted().toArray();
+        int half = positions.length == 0 ? -1 : positions[(positions.length - 1) / 2]; // more than half are there
         int furthest = otherwise;
         for (int step : free) {
-            long there = makers.stream().filter(candle -> position(candle) >= step).count();
-            furthest = 2 * there > makers.size() ? step : furthest;
+            furthest = step <= half ? step : furthest;
         }
         return furthest;
     }

@@ -114,9 +114,11 @@ final class SeatFold {
         return stints.get(stints.size() - 1);
     }
 
-    Seat freeze() {
-        return new Seat(number, name, presence, presenceSince, candle.finishes, candle.away(), sharesWith,
-                candle.pouredAgainAt, candle.readings, candle.skinSeenAt, candle.judgedSetAt, candle.claim,
-                candle.stillAt, candle.hint, stints, candle.chosen, notes, party, mind);
+    /** As it stands now; the fold goes on from the same. @param firstPour of the candle, if it was poured */
+    Seat freeze(Optional<Instant> firstPour) {
+        CandleFold settled = candle.settled(firstPour);
+        return new Seat(number, name, presence, presenceSince, settled.finishes, settled.away(), sharesWith,
+                settled.pouredAgainAt, settled.readings, settled.skinSeenAt, settled.judgedSetAt, settled.claim,
+                settled.stillAt, settled.hint, stints, settled.chosen, notes, party, mind);
     }
 }

@@ -48,6 +48,20 @@ class LiveClassProperties {
         Statistics.label("events let stand").collect(acknowledged.seq() > 20 ? "more than 20" : "up to 20");
     }
 
+    @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
+    void whoever_goes_on_from_a_class_first_takes_nothing_from_whoever_does_so_next(
+            @ForAll("evenings") Evening evening) {
+        LiveClass live = evening.begun();
+        for (Wish wish : evening.wishes()) {
+            LiveClass first = Wishes.put(live, wish);
+            LiveClass second = Wishes.put(live, wish);
+
+            assertThat(Digest.of(second)).as("once more with %s", wish.event()).isEqualTo(Digest.of(first));
+            assertThat(Digest.of(LiveClass.of(first.log()))).as("added up anew").isEqualTo(Digest.of(first));
+            live = second;
+        }
+    }
+
     @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
     void a_clock_set_right_and_wrong_again_leaves_the_class_as_it_was(@ForAll("evenings") Evening evening,
             @ForAll @IntRange(min = -500_000_000, max = 500_000_000) int seconds) {
