@@ -23,23 +23,27 @@ final class BreakTimes {
     private static final int MOST_COMBINATIONS = 400;
 
     private final Timeline line;
+    /** The seats that are still waiting. */
+    private final List<SeatWindow> waiting;
 
     BreakTimes(Timeline line) {
         this.line = line;
-    }
-
-    /** The seats that are still waiting. */
-    private List<SeatWindow> waiting() {
-        return line.windows.stream().filter(SeatWindow::waits).toList();
+        this.waiting = line.windows.stream().filter(SeatWindow::waits).toList();
     }
 
     boolean tooFewPlaces(Task classBreak) {
-        return !classBreak.pinned() && classBreak.places() < waiting().size();
+        return !classBreak.pinned() && classBreak.places() < waiting.size();
     }
 
     /** The waiting seats that take part in a break beginning in this slot. */
     List<SeatWindow> takingPart(Task classBreak, int start) {
-        return waiting().stream().filter(l -> l.allows(classBreak, start)).limit(classBreak.places()).toList();
+        List<SeatWindow> taking = new ArrayList<>();
+        for (SeatWindow seat : waiting) {
+            if (taking.size() < classBreak.places() && seat.allows(classBreak, start)) {
+                taking.add(seat);
+            }
+        }
+        return taking;
     }
 
     /** All slots in which one break could begin, in order. */
@@ -48,7 +52,7 @@ final class BreakTimes {
             return takingPart(classBreak, classBreak.notBefore()).isEmpty() ? List.of()
                     : List.of(classBreak.notBefore());
         }
-        int everybody = waiting().size();
+        int everybody = waiting.size();
         if (everybody == 0 || tooFewPlaces(classBreak)) {
             return List.of();
         }

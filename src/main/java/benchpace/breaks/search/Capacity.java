@@ -2,7 +2,6 @@ package benchpace.breaks.search;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Stream;
 
 /** How many places of each task are free in each slot. */
 final class Capacity {
@@ -36,26 +35,27 @@ final class Capacity {
     }
 
     /** What is left when these are taken, as far as the timeline reaches. */
-    Capacity less(Stream<Booking> taken) {
+    Capacity less(List<Booking> taken) {
         return changed(taken, -1);
     }
 
     /** What is left when these are given back. */
-    Capacity more(Stream<Booking> given) {
+    Capacity more(List<Booking> given) {
         return changed(given, 1);
     }
 
-    private Capacity changed(Stream<Booking> bookings, int places) {
+    private Capacity changed(List<Booking> bookings, int places) {
         int[][] changed = new int[free.length][];
         for (int k = 0; k < free.length; k++) {
             changed[k] = free[k].clone();
         }
-        bookings.forEach(b -> {
-            int[] row = changed[b.task()];
-            for (int t = b.from(); t < Math.min(b.until(), row.length); t++) {
+        for (Booking booking : bookings) {
+            int[] row = changed[booking.task()];
+            int until = Math.min(booking.until(), row.length);
+            for (int t = booking.from(); t < until; t++) {
                 row[t] += places;
             }
-        });
+        }
         return new Capacity(changed);
     }
 }

@@ -41,8 +41,9 @@ public final class FirstComeFirstServed {
             for (SeatWindow window : from == BreakTimes.NONE ? List.<SeatWindow>of() : times.takingPart(task, from)) {
                 for (int k = 0; k < line.tasks.size(); k++) {
                     int length = line.tasks.get(k).shortest();
-                    broken += (int) IntStream.of(window.told()[k])
-                            .filter(told -> told < from + task.length() && from < told + length).count();
+                    for (int told : window.told()[k]) {
+                        broken += told < from + task.length() && from < told + length ? 1 : 0;
+                    }
                 }
             }
         }
@@ -67,7 +68,7 @@ public final class FirstComeFirstServed {
                         .flatMap(k -> IntStream.of(window.told()[k])
                                 .mapToObj(slot -> Booking.of(k, slot, line.tasks.get(k).shortest())))
                         .filter(b -> own.allows(b) && left.free(b)).toList();
-                left = left.less(held.stream());
+                left = left.less(held);
                 rules.add(own);
                 told.add(held);
                 taken.add(new ArrayList<>());
@@ -99,30 +100,42 @@ public final class FirstComeFirstServed {
         /** First what it was told for now, then the first on the list. */
         private void takeUp(int seat, int t) {
             List<Booking> now = told.get(seat).stream().filter(b -> b.from() == t).toList();
-            left = now.isEmpty() ? left : left.more(now.stream());
+            left = now.isEmpty() ? left : left.more(now);
             int next = told.get(seat).stream().mapToInt(Booking::from).filter(from -> from > t).min()
                     .orElse(line.slots);
-            IntStream.concat(now.stream().mapToInt(Booking::task), IntStream.range(0, line.tasks.size())).boxed()
-                    .flatMap(k -> longest(seat, k, t, next).stream()).findFirst().ifPresent(booking -> {
-                        taken.get(seat).add(booking);
-                        left = left.less(Stream.of(booking));
-                    });
+            first(seat, t, next, now).ifPresent(booking -> {
+                taken.get(seat).add(booking);
+                left = left.less(List.of(booking));
+            });
         }
 
-        /** As long a stay at a task as fits from now up to a slot. */
-        private Optional<Booking> longest(int seat, int k, int t, int next) {
-            Task task = line.tasks.get(k);
+        private Optional<Booking> first(int seat, int t, int next, List<Booking> now) {
             StripState state = StripState.first(line.windows.get(seat));
             for (Booking booking : taken.get(seat)) {
                 state = state.after(booking);
             }
-            if (!rules.get(seat).mayFollow(state, k)) {
-                return Optional.empty();
+            Optional<Booking> found = Optional.empty();
+            for (int i = 0; i < now.size() && found.isEmpty(); i++) {
+                found = longest(seat, state, now.get(i).task(), t, next);
             }
-            int most = Math.min(task.length(), next - t);
-            return IntStream.rangeClosed(task.shortest(), most).map(n -> most + task.shortest() - n)
-                    .mapToObj(length -> Booking.of(k, t, length))
-                    .filter(b -> rules.get(seat).allows(b) && left.free(b)).findFirst();
+            for (int k = 0; k < line.tasks.size() && found.isEmpty(); k++) {
+                found = longest(seat, state, k, t, next);
+            }
+            return found;
+        }
+
+        /** As long a stay at a task as fits from now up to a slot. */
+        private Optional<Booking> longest(int seat, StripState state, int k, int t, int next) {
+            Task task = line.tasks.get(k);
+            if (rules.get(seat).mayFollow(state, k)) {
+                for (int length = Math.min(task.length(), next - t); length >= task.shortest(); length--) {
+                    Booking booking = Booking.of(k, t, length);
+                    if (rules.get(seat).allows(booking) && left.free(booking)) {
+                        return Optional.of(booking);
+                    }
+                }
+            }
+            return Optional.empty();
         }
     }
 }

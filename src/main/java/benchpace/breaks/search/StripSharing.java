@@ -118,7 +118,7 @@ final class StripSharing {
             Capacity left = left(schedule, -1);
             for (int i = 0; i < seats; i++) {
                 List<Booking> more = held(i, round == 0, left);
-                left = left.less(more.stream());
+                left = left.less(more);
                 schedule = schedule.with(i, new Strip(0,
                         Stream.concat(schedule.strips().get(i).bookings().stream(), more.stream()).toList()));
             }
@@ -142,8 +142,13 @@ final class StripSharing {
     }
 
     private Capacity left(Schedule schedule, int except) {
-        return line.capacity.less(IntStream.range(0, seats).filter(i -> i != except)
-                .mapToObj(i -> schedule.strips().get(i)).flatMap(s -> s.bookings().stream()));
+        List<Booking> taken = new ArrayList<>();
+        for (int i = 0; i < seats; i++) {
+            if (i != except) {
+                taken.addAll(schedule.strips().get(i).bookings());
+            }
+        }
+        return line.capacity.less(taken);
     }
 
     private Schedule improved(Schedule schedule, long[] bounds, long stopAt) {

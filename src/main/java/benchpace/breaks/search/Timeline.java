@@ -82,7 +82,7 @@ final class Timeline {
     private Capacity capacityNow() {
         return Capacity.of(tasks, slots).less(histories.values().stream().flatMap(List::stream)
                 .filter(p -> p.status() == Assignment.Status.UNDER_WAY && taskOf(p.activity()) >= 0)
-                .map(p -> new Booking(taskOf(p.activity()), 0, ceil(p.until()))));
+                .map(p -> new Booking(taskOf(p.activity()), 0, ceil(p.until()))).toList());
     }
 
     /** The task that clears the table, or -1. */

@@ -16,7 +16,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * Whose turn it is at the wrapping: first ready, first wrapped, as soon as a place is free, those whose candles are
@@ -137,13 +136,13 @@ final class WrappingTurns {
         Booking now = Booking.of(0, 0, 1);
         Capacity left = capacityNow(1).less(queue.stream()
                 .filter(c -> c.stream().anyMatch(s -> mayBeCalled(s) && turns.getOrDefault(s.seat(), 1) == 0))
-                .map(c -> now));
+                .map(c -> now).toList());
         List<SeatNumber> folding = new ArrayList<>();
         for (List<SeatWait> candle : queue) {
             List<SeatWait> idle = candle.stream().filter(this::mayFold).toList();
             if (!idle.isEmpty() && left.free(now)) {
                 idle.forEach(s -> folding.add(s.seat()));
-                left = left.less(Stream.of(now));
+                left = left.less(List.of(now));
             }
         }
         return folding;
@@ -178,7 +177,7 @@ final class WrappingTurns {
         }
         Map<SeatNumber, Integer> slots = new HashMap<>(before.slots());
         staying.forEach(s -> slots.put(s.seat(), turn));
-        return new Turns(slots, before.left().less(Stream.of(turnAt(turn))));
+        return new Turns(slots, before.left().less(List.of(turnAt(turn))));
     }
 
     private boolean staysFor(SeatWait seat, int turn) {
@@ -193,7 +192,8 @@ final class WrappingTurns {
                     .filter(p -> p.status() == Assignment.Status.UNDER_WAY && isTask(p.activity()))
                     .forEach(p -> takenUntil.merge(seat.candle(), line.ceil(p.until()), Math::max));
         }
-        return Capacity.of(List.of(wrap), slots).less(takenUntil.values().stream().map(t -> new Booking(0, 0, t)));
+        return Capacity.of(List.of(wrap), slots)
+                .less(takenUntil.values().stream().map(t -> new Booking(0, 0, t)).toList());
     }
 
     private boolean isTask(ActivityId id) {
