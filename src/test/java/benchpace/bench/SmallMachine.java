@@ -7,6 +7,7 @@ import benchpace.bench.tap.Flags;
 import benchpace.bench.tap.Machine;
 import benchpace.bench.tap.PartOfACore;
 import benchpace.bench.tap.ScreenKind;
+import benchpace.bench.tap.Side;
 import benchpace.bench.tap.TapTable;
 import benchpace.bench.tap.TapTimes;
 import java.io.IOException;
@@ -15,8 +16,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.locks.LockSupport;
 import java.util.stream.DoubleStream;
 
 /**
@@ -35,7 +34,7 @@ final class SmallMachine {
     private static final int TO_MILLIS = 800;
     private static final int MANY_TAPS = 10_000;
     private static final int TAPS_A_CLASS = 1000;
-    private static final long IDLE_SECONDS = 10;
+    private static final long IDLE_MILLIS = 10_000;
 
     private SmallMachine() {
     }
@@ -94,7 +93,7 @@ final class SmallMachine {
     private static void memory() throws IOException, InterruptedException {
         int taps = Asked.shortened(MANY_TAPS);
         try (BoardSide board = new BoardSide(List.of(), Flags.USUAL, Files.createTempDirectory("bench"))) {
-            LockSupport.parkNanos(TimeUnit.SECONDS.toNanos(IDLE_SECONDS));
+            Side.rest(IDLE_MILLIS);
             long idle = board.footprint().residentKib();
             for (int done = 0; done < taps; done += TAPS_A_CLASS) {
                 board.begin(Asked.number("seats", 24), done);

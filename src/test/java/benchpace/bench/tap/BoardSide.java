@@ -4,16 +4,21 @@ import benchpace.files.Json;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** The board from its jar, as people start it, with one class at a time that somebody taps through. */
 public final class BoardSide extends Side {
     private static final Path JAR = Path.of(System.getProperty("jar", "target/benchpace.jar"));
     private static final String PIN = "2468";
+    private static final Duration LONGEST_GOODBYE = Duration.ofSeconds(40);
 
     private final String token;
     private final TapLine line;
+    private final List<Screens> others = new ArrayList<>();
     private String classId = "";
     private Taps taps = new Taps(1, 1);
 
@@ -42,7 +47,9 @@ public final class BoardSide extends Side {
     /** Sets up a class that has come some way, and closes the one before. */
     public void begin(int seats, long seed) throws IOException {
         if (!classId.isEmpty()) {
+            unwatched();
             line.post(commands(), "{\"commandId\":\"close\",\"type\":\"close\"}").json();
+            awaitGone();
         }
         Instant now = Instant.now();
         classId = line.post("/api/classes", Json.text(Json.object().put("planId", Taps.PLAN).put("seats", seats)
@@ -51,6 +58,47 @@ public final class BoardSide extends Side {
         for (String body : taps.past(now)) {
             seq = line.post(commands(), body).json().get("seq").longValue();
         }
+    }
+
+    /** The board notices that a screen has left when it next writes to it: at the latest with its beat. */
+    private void awaitGone() throws IOException {
+        long deadline = System.nanoTime() + LONGEST_GOODBYE.toNanos();
+        while (line.get("/health").json().get("screens").intValue() > others.size()) {
+            if (System.nanoTime() > deadline) {
+                throw new IllegalStateException("screens that were closed are still counted");
+            }
+            rest(50);
+        }
+    }
+
+    /** The next class begins beside this one, which a wall goes on showing. */
+    public void leaveOpen() throws IOException {
+        others.add(screens(List.of(ScreenKind.WALL)));
+        classId = "";
+    }
+
+    /** How many classes are open: the one that is tapped, and those left open beside it. */
+    public int open() {
+        return others.size() + 1;
+    }
+
+    /** How long the class's page takes to open on the instructor's device, in ms, the middle of so many times. */
+    public double opening(int times) throws IOException {
+        return opening(classId, times);
+    }
+
+    /** The same of any class. */
+    public double opening(String id, int times) throws IOException {
+        double[] millis = new double[times];
+        for (int n = 0; n < times; n++) {
+            TapLine.Answered page = line.get("/classes/" + id + "/instructor");
+            if (page.status() != 200 || page.body().isEmpty()) {
+                throw new IllegalStateException("the page of class " + id + " does not open: " + page.status());
+            }
+            millis[n] = (page.answeredNanos() - page.sentNanos()) / 1e6;
+        }
+        Arrays.sort(millis);
+        return millis[times / 2];
     }
 
     private String commands() {
@@ -66,6 +114,7 @@ public final class BoardSide extends Side {
     }
 
     @Override public void close() throws IOException, InterruptedException {
+        others.forEach(Screens::close);
         line.close();
         super.close();
     }

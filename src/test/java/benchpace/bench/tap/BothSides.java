@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.locks.LockSupport;
 
 /**
  * The board and the floor side by side, tapped in turns: the board, and once all its screens have everything, the
@@ -68,19 +67,12 @@ public final class BothSides implements AutoCloseable {
             long due = System.nanoTime()
                     + TimeUnit.MILLISECONDS.toNanos(fromMillis + random.nextInt(toMillis - fromMillis));
             board.tap(taken.board());
-            pause(BREATHER_MILLIS);
+            Side.rest(BREATHER_MILLIS);
             Map<ScreenKind, Bytes> sent = board.takeBytes();
             sent.forEach((kind, bytes) -> taken.bytes().merge(kind, bytes, Bytes::plus));
             floor.send(sent);
             floor.tap(taken.floor());
-            pause(TimeUnit.NANOSECONDS.toMillis(due - System.nanoTime()));
-        }
-    }
-
-    private static void pause(long millis) {
-        long until = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(millis);
-        for (long left = until - System.nanoTime(); left > 0; left = until - System.nanoTime()) {
-            LockSupport.parkNanos(left);
+            Side.rest(TimeUnit.NANOSECONDS.toMillis(due - System.nanoTime()));
         }
     }
 

@@ -84,8 +84,8 @@ public final class Floor {
         long next = told.seq + 1;
         append(next, Content.Source.asString(request, StandardCharsets.UTF_8));
         Content.Sink.write(response, true, "{\"seq\":" + next + ",\"duplicate\":false}", callback);
-        tell(new Told(next, false, Request.extractQueryParameters(request)));
         written = 0;
+        tell(new Told(next, false, Request.extractQueryParameters(request)));
     }
 
     private synchronized void tell(Told next) {
@@ -134,6 +134,7 @@ public final class Floor {
 
     private synchronized void counted(int more) {
         screens += more;
+        goOn();
     }
 
     private synchronized Told newer(Told shown) throws InterruptedException {
@@ -143,10 +144,17 @@ public final class Floor {
         return told;
     }
 
-    /** The last screen to show what the tap itself changed lets all go on. */
     private synchronized void done(Told shown) {
-        if (shown == told && !shown.whole && ++written == screens) {
-            tell(new Told(shown.seq, true, shown.bytes));
+        if (shown == told && !shown.whole) {
+            written++;
+            goOn();
+        }
+    }
+
+    /** The last screen to show what the tap itself changed, or to leave, lets all go on. */
+    private void goOn() {
+        if (!told.whole && written >= screens) {
+            tell(new Told(told.seq, true, told.bytes));
         }
     }
 }

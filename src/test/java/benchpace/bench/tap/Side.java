@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
 
 /** The board or the floor, as a process of its own, with its screens and the device that taps. */
 public abstract class Side implements AutoCloseable {
@@ -39,11 +41,17 @@ public abstract class Side implements AutoCloseable {
 
     /** Opens so many screens, in place of those it had, and waits until each shows where things stand. */
     public void watchedBy(List<ScreenKind> kinds) throws IOException, InterruptedException {
-        screens.ifPresent(Screens::close);
+        unwatched();
         Screens opened = screens(kinds);
         screens = Optional.of(opened);
         opened.awaitWhole(seq, PATIENCE);
         opened.takeBytes();
+    }
+
+    /** Closes its screens. */
+    void unwatched() {
+        screens.ifPresent(Screens::close);
+        screens = Optional.empty();
     }
 
     abstract Screens screens(List<ScreenKind> kinds) throws IOException;
@@ -73,6 +81,19 @@ public abstract class Side implements AutoCloseable {
         return screens.orElseThrow().takeBytes();
     }
 
+    /** The number of the newest tap. */
+    public long seq() {
+        return seq;
+    }
+
+    /** Lets everything come to rest. */
+    public static void rest(long millis) {
+        long until = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(millis);
+        for (long left = until - System.nanoTime(); left > 0; left = until - System.nanoTime()) {
+            LockSupport.parkNanos(left);
+        }
+    }
+
     /** How long it took from its start until it said that it is ready. */
     public Duration untilReady() {
         return program.untilReady();
@@ -83,7 +104,7 @@ public abstract class Side implements AutoCloseable {
     }
 
     @Override public void close() throws IOException, InterruptedException {
-        screens.ifPresent(Screens::close);
+        unwatched();
         program.terminate();
         program.exitCode();
     }
