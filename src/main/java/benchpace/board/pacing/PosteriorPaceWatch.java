@@ -9,6 +9,7 @@ import benchpace.pace.PaceView;
 import benchpace.pace.SeatPace;
 import benchpace.pace.StepPrior;
 import benchpace.pace.belief.PacePriors;
+import benchpace.pace.engine.Evaluation;
 import benchpace.pace.engine.PaceEngine;
 import benchpace.pace.engine.PaceMemory;
 import benchpace.pace.forecast.Forecast;
@@ -75,13 +76,14 @@ public final class PosteriorPaceWatch implements PaceWatch {
             return Pace.unjudged(HomeTimes.of(live, clocks, origin, forecast, now));
         }
         PaceMemory memory = memory(engine, classId, origin, track, minutes);
-        PaceView view = engine.judge(track, minutes, memory);
+        Evaluation evaluation = engine.evaluate(track, minutes);
+        PaceView view = engine.judge(evaluation, memory);
         Map<SeatNumber, SeatFlag> flags = new TreeMap<>();
         view.seats().stream().filter(s -> s.level() != Level.NONE)
                 .forEach(s -> flags.put(new SeatNumber(s.seat()), SeatFlag.of(s, s.level(), stepName(live, s))));
         Map<SeatNumber, Eased> eased = eased(live, view);
-        return new Pace(flags, eased, mostUrgent(view), unticked(engine, live, track, minutes),
-                HomeTimes.of(live, clocks, origin, engine.forecast(track, minutes), now),
+        return new Pace(flags, eased, mostUrgent(view), unticked(engine, live, evaluation),
+                HomeTimes.of(live, clocks, origin, evaluation.forecast(), now),
                 silence(view, origin, now), nextChange(live, clocks, view, origin));
     }
 
@@ -121,13 +123,12 @@ public final class PosteriorPaceWatch implements PaceWatch {
                 .toList();
     }
 
-    private static List<Pace.Unticked> unticked(PaceEngine engine, LiveClass live, ClassTrack track,
-                                                double minutes) {
+    private static List<Pace.Unticked> unticked(PaceEngine engine, LiveClass live, Evaluation evaluation) {
         Optional<Step> next = live.nextLed();
         if (next.isEmpty()) {
             return List.of();
         }
-        return engine.beforeOpening(track, minutes, live.plan().indexOf(next.get().id())).stream()
+        return engine.beforeOpening(evaluation, live.plan().indexOf(next.get().id())).stream()
                 .map(u -> new Pace.Unticked(new SeatNumber(u.seat()), u.doneProbability(),
                         (int) Math.max(1, Math.round(u.remainingMinutes())), u.leaveMinutes()))
                 .toList();

@@ -165,9 +165,9 @@ public final class ClassTempo {
     private double finished(int seat, SeatProgress.Done done, double previousLateness) {
         int k = done.step();
         double[] nodes = PacePriors.LATENESS_MINUTES;
-        double[] likelihoods = latenesses(seat, done, previousLateness);
         double mean = predictedMean(seat, k);
         double variance = predictedVariance(seat, k) + noiseVariance[k];
+        double[] likelihoods = latenesses(done, previousLateness, mean, variance);
         double sum = 0;
         double logSum = 0;
         double lateSum = 0;
@@ -184,14 +184,17 @@ public final class ClassTempo {
         return lateSum / sum;
     }
 
-    /** How likely each lateness of a tick is, up to a factor; none that leaves next to no time for the step. */
-    private double[] latenesses(int seat, SeatProgress.Done done, double previousLateness) {
+    /**
+     * How likely each lateness of a tick is, up to a factor; none that leaves next to no time for the step.
+     *
+     * @param mean what is expected of the log of the step's time over its plan
+     * @param variance of that log
+     */
+    private double[] latenesses(SeatProgress.Done done, double previousLateness, double mean, double variance) {
         int k = done.step();
         double[] nodes = PacePriors.LATENESS_MINUTES;
         double[] weights = habits.tapsTogether(done.tapMinutes()) > 1 ? PacePriors.SWEPT_LATENESS
                 : PacePriors.LONE_LATENESS;
-        double mean = predictedMean(seat, k);
-        double variance = predictedVariance(seat, k) + noiseVariance[k];
         double[] likelihoods = new double[nodes.length];
         for (int j = 0; j < nodes.length; j++) {
             if (j > 0 && done.minutes() + previousLateness - nodes[j] < shortest(k)) {
@@ -219,7 +222,9 @@ public final class ClassTempo {
      * @param u uniform in [0, 1)
      */
     public double drawnLateness(int seat, SeatProgress.Done done, double previousLateness, double u) {
-        double[] likelihoods = latenesses(seat, done, previousLateness);
+        int k = done.step();
+        double[] likelihoods = latenesses(done, previousLateness, predictedMean(seat, k),
+                predictedVariance(seat, k) + noiseVariance[k]);
         double left = u * Arrays.stream(likelihoods).sum();
         int j = 0;
         while (j + 1 < likelihoods.length && left >= likelihoods[j] && likelihoods[j + 1] > 0) {

@@ -174,7 +174,12 @@ public record PacePriors(Times times, Taps taps, Stalls stalls, Openings opening
          * @param seatZ       where the candle lies among those of its class
          */
         public double minutes(double planMinutes, double classZ, double seatZ) {
-            return Math.exp(Math.log(planMinutes) + classMean + classSd * classZ + seatSd * seatZ);
+            return minutesOfLog(Math.log(planMinutes), classZ, seatZ);
+        }
+
+        /** The same for many candles of one plan. @param logPlan log of what the plan gives it, in minutes */
+        public double minutesOfLog(double logPlan, double classZ, double seatZ) {
+            return Math.exp(logPlan + classMean + classSd * classZ + seatSd * seatZ);
         }
     }
 

@@ -57,7 +57,6 @@ public record SeatOdds(double working, double stalled, double forgotten, double 
         private final ClassTempo.Belief belief;
         private final Next next;
         private final PacePriors priors;
-        private final double promptShare;
         private final double forgottenShare;
         private final double worked;
         private final double[] passes;
@@ -66,15 +65,15 @@ public record SeatOdds(double working, double stalled, double forgotten, double 
         private final double look;
         private final boolean hinted;
         private final boolean claimed;
+        private double promptShare;
         private double sinceSweep;
         private double beforeLook;
 
         public Weighing(SeatTrack seat, SeatProgress progress, ClassTempo.Belief belief, Next next, TapHabits habits,
-                 double promptShare, double previousLateness, double now, PacePriors priors) {
+                 double previousLateness, double now, PacePriors priors) {
             this.belief = belief;
             this.next = next;
             this.priors = priors;
-            this.promptShare = promptShare;
             this.forgottenShare = habits.forgottenShare();
             this.worked = progress.workedMinutes() + previousLateness;
             double start = progress.startMinutes();
@@ -86,7 +85,7 @@ public record SeatOdds(double working, double stalled, double forgotten, double 
             this.passes = new double[sweeps.length - first];
             this.misses = new double[sweeps.length - first];
             for (int j = first; j < sweeps.length; j++) {
-                misses[j - first] = priors.taps().miss(habits.sweepSize(j), habits.seats());
+                misses[j - first] = habits.sweepMiss(j);
                 passes[j - first] = sinceStart(seat, start, sweeps[j]) + previousLateness;
             }
             double said = seat.lastStillAtIt(progress.step());
@@ -101,7 +100,9 @@ public record SeatOdds(double working, double stalled, double forgotten, double 
             return at - start - seat.pausedWithin(start, at);
         }
 
-        public SeatOdds odds() {
+        /** @param promptTicks share of finished steps that are ticked at once */
+        public SeatOdds odds(double promptTicks) {
+            this.promptShare = promptTicks;
             double p = priors.stalls().odds();
             double working = (1 - p) * survival(worked);
             double done = (1 - p) * unticked(0);
@@ -109,11 +110,10 @@ public record SeatOdds(double working, double stalled, double forgotten, double 
             double settled = (1 - p) * beforeLook;
             double stalled = 0;
             StallLengths law = priors.stalls().lengths();
-            List<Double> lengths = law.minutes();
-            for (int j = 0; j < lengths.size(); j++) {
-                double weight = p * law.weights().get(j);
-                stalled += weight * survival(worked - lengths.get(j));
-                done += weight * unticked(lengths.get(j));
+            for (int j = 0; j < law.count(); j++) {
+                double weight = p * law.weight(j);
+                stalled += weight * survival(worked - law.minutes(j));
+                done += weight * unticked(law.minutes(j));
                 settled += weight * beforeLook;
             }
             // a stall out of the tail is not over, or only just: what is done after one does not count

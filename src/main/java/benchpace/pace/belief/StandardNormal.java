@@ -11,6 +11,8 @@ import java.util.SplittableRandom;
  */
 public final class StandardNormal {
     private static final double INVERSE_ROOT_TWO_PI = 0.3989422804014327;
+    /** Beyond so many standard deviations there is nothing. */
+    private static final double FAR = 8;
 
     /** The middles of 4096 equally likely strata: a draw from them is a draw from the law, to three digits. */
     private static final int STRATA_BITS = 12;
@@ -40,14 +42,16 @@ public final class StandardNormal {
 
     /** P(Z &lt;= z). */
     public static double cdf(double z) {
+        return Math.abs(z) > FAR ? z > 0 ? 1.0 : 0.0 : cdf(z, density(z));
+    }
+
+    /** The same within {@link #FAR} of the middle, where the density is known already. */
+    private static double cdf(double z, double density) {
         double x = Math.abs(z);
-        if (x > 8.0) {
-            return z > 0 ? 1.0 : 0.0;
-        }
         double t = 1.0 / (1.0 + 0.2316419 * x);
         double series = t * (0.319381530 + t * (-0.356563782 + t * (1.781477937
                 + t * (-1.821255978 + t * 1.330274429))));
-        double tail = density(x) * series;
+        double tail = density * series;
         return z > 0 ? 1.0 - tail : tail;
     }
 
@@ -63,6 +67,6 @@ public final class StandardNormal {
         if (slope < 1e-11) {
             return signed;
         }
-        return signed - (cdf(signed) - held) / slope;
+        return signed - (cdf(signed, slope) - held) / slope;
     }
 }

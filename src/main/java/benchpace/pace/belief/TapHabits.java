@@ -17,20 +17,18 @@ public final class TapHabits {
     private final double[] tapMinutes;
     private final int[] groupSize;
     private final double[] sweepMinutes;
-    private final int[] sweepSize;
+    private final double[] sweepMiss;
     private final double promptShare;
     private final double forgottenShare;
-    private final int seats;
 
-    private TapHabits(double[] tapMinutes, int[] groupSize, double[] sweepMinutes, int[] sweepSize,
-                      double promptShare, double forgottenShare, int seats) {
+    private TapHabits(double[] tapMinutes, int[] groupSize, double[] sweepMinutes, double[] sweepMiss,
+                      double promptShare, double forgottenShare) {
         this.tapMinutes = tapMinutes;
         this.groupSize = groupSize;
         this.sweepMinutes = sweepMinutes;
-        this.sweepSize = sweepSize;
+        this.sweepMiss = sweepMiss;
         this.promptShare = promptShare;
         this.forgottenShare = forgottenShare;
-        this.seats = seats;
     }
 
     public static TapHabits of(ClassTrack track, PacePriors priors) {
@@ -38,7 +36,7 @@ public final class TapHabits {
                 .toArray();
         int[] size = new int[at.length];
         double[] sweeps = new double[at.length];
-        int[] sizes = new int[at.length];
+        double[] misses = new double[at.length];
         int count = 0;
         int swept = 0;
         for (int from = 0; from < at.length; ) {
@@ -48,7 +46,7 @@ public final class TapHabits {
             }
             Arrays.fill(size, from, to, to - from);
             if (to - from > 1) {
-                sizes[count] = to - from;
+                misses[count] = priors.taps().miss(to - from, track.seats().size());
                 sweeps[count++] = at[to - 1];
                 swept += to - from;
             }
@@ -61,8 +59,7 @@ public final class TapHabits {
                 / (prior.promptPriorTaps() + at.length);
         double forgotten = (prior.forgottenPriorTaps() * prior.forgottenOdds() + filled)
                 / (prior.forgottenPriorTaps() + at.length + filled);
-        return new TapHabits(at, size, Arrays.copyOf(sweeps, count), sizes, share, forgotten,
-                track.seats().size());
+        return new TapHabits(at, size, Arrays.copyOf(sweeps, count), misses, share, forgotten);
     }
 
     /** Steps that were never ticked although a later one was. */
@@ -98,14 +95,9 @@ public final class TapHabits {
         return sweepMinutes;
     }
 
-    /** Seats at the table. */
-    int seats() {
-        return seats;
-    }
-
-    /** How many taps sweep j made. */
-    int sweepSize(int j) {
-        return sweepSize[j];
+    /** P(a seat that is done is left out of sweep j). */
+    double sweepMiss(int j) {
+        return sweepMiss[j];
     }
 
     /** The last tap of any seat, or 0 when there was none. */

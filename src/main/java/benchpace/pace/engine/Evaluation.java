@@ -4,7 +4,6 @@ import benchpace.pace.ClassTrack;
 import benchpace.pace.PaceStep;
 import benchpace.pace.SeatProgress;
 import benchpace.pace.belief.ClassTempo;
-import benchpace.pace.belief.OpeningEvidence;
 import benchpace.pace.belief.OpeningHabit;
 import benchpace.pace.belief.PacePriors;
 import benchpace.pace.belief.SeatOdds;
@@ -12,10 +11,10 @@ import benchpace.pace.belief.StandardNormal;
 import benchpace.pace.belief.TapHabits;
 import benchpace.pace.forecast.FinishForecast;
 import benchpace.pace.forecast.Forecast;
+import benchpace.pace.forecast.Posterior;
 import benchpace.pace.forecast.PourDraws;
 import benchpace.pace.forecast.StationQueue;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -26,9 +25,6 @@ public final class Evaluation {
     static final int FORECAST_DRAWS = 1000;
     private static final double SILENT_MINUTES = 4;
     private static final double SILENT_TAPS_DUE = 2;
-    private static final int ROUNDS = 3;
-    private static final double CLOSED_LOOK_MINUTES = 1.3;
-    private static final double OPENED_LOOK_MINUTES = 0.3;
     static final long SEED = 20_270_304L;
 
     final ClassTrack track;
@@ -49,37 +45,7 @@ public final class Evaluation {
         this.seats = SeatProgress.all(track, now);
         this.openings = OpeningHabit.of(track, seats, now, priors);
         this.tempo = new ClassTempo(track, seats, habits, priors);
-        this.odds = missed(weigh());
-    }
-
-    /**
-     * Odds of every seat. How many done seats stay unticked until the next sweep differs from hour to hour: somebody
-     * busy at the pot ticks nobody. So the share ticked at once since the last sweep is estimated from the other seats:
-     * ticks seen against ticks missing. A tablet silent for all thereby speaks about the tablet, not about everybody.
-     */
-    private List<SeatOdds> weigh() {
-        int n = seats.size();
-        double[] share = new double[n];
-        Arrays.fill(share, habits.promptShare());
-        List<SeatOdds> all = List.of();
-        for (int round = 0; round < ROUNDS; round++) {
-            List<SeatOdds> next = new ArrayList<>();
-            for (int i = 0; i < n; i++) {
-                next.add(judged(i) ? weighing(i, share[i]).odds() : SeatOdds.NOT_JUDGED);
-            }
-            all = withOpenings(next);
-            double missing = 0;
-            for (SeatOdds seat : all) {
-                missing += seat.unswept();
-            }
-            for (int i = 0; i < n; i++) {
-                double others = missing - all.get(i).unswept();
-                double seen = habits.loneTapsSinceSweep();
-                share[i] = (priors.taps().promptWindowTaps() * habits.promptShare() + seen)
-                        / (priors.taps().promptWindowTaps() + seen + others);
-            }
-        }
-        return all;
+        this.odds = missed(new TableOdds(track, seats, tempo, habits, openings, priors, now).weigh());
     }
 
     /** A tick that all wait for is missed sooner or later: the longer nobody does, the less it was only forgotten. */
@@ -93,13 +59,11 @@ public final class Evaluation {
         return result;
     }
 
-    /** The first led step after step k, or the number of steps. */
-    private int nextLed(int k) {
-        int led = k + 1;
-        while (led < track.steps().size() && !track.steps().get(led).led()) {
-            led++;
-        }
-        return led;
+    /** The same moment, had the instructor opened that step now. */
+    Evaluation hadOpened(int step) {
+        List<Double> opened = new ArrayList<>(track.openedMinutes());
+        opened.set(step, Math.min(opened.get(step), now));
+        return new Evaluation(new ClassTrack(track.steps(), opened, track.cureMinutes(), track.seats()), now, priors);
     }
 
     boolean judged(int i) {
@@ -133,70 +97,6 @@ public final class Evaluation {
     /** Whether a helper is at the seat, or on the way, for the step it is judged at. */
     boolean claimed(int i) {
         return judged(i) && track.seats().get(i).isClaimed(seats.get(i).startMinutes(), now);
-    }
-
-    private SeatOdds.Weighing weighing(int i, double promptShare) {
-        SeatProgress progress = seats.get(i);
-        int k = progress.step();
-        int following = k + 1;
-        boolean before = following <= track.pourStep();
-        boolean open = before && !(track.steps().get(following).led() && track.openedMinutes().get(following) > now)
-                && takesAll(following);
-        int led = nextLed(k);
-        double look = 0;
-        double rest = 0;
-        if (led <= track.pourStep()) {
-            double opened = track.openedMinutes().get(led);
-            look = opened <= now ? opened - OPENED_LOOK_MINUTES : now - CLOSED_LOOK_MINUTES;
-            for (int j = following; j < led; j++) {
-                rest += tempo.belief(i, j).meanMinutes();
-            }
-        }
-        double late = 0;
-        if (progress.startsByTap() && !progress.done().isEmpty()) {
-            late = tempo.lateness(i, progress.done().get(progress.done().size() - 1).step());
-        }
-        SeatOdds.Next next = new SeatOdds.Next(open, tempo.belief(i, open ? following : k), look, rest,
-                open ? laterMinutes(i, following) : List.of(), behindMinutes(k));
-        return new SeatOdds.Weighing(track.seats().get(i), progress, tempo.belief(i, k), next, habits, promptShare,
-                late, now, priors);
-    }
-
-    /** When those who wait for a station at step k would be through with it, were one free now, minutes. */
-    private List<Double> behindMinutes(int k) {
-        if (takesAll(k)) {
-            return List.of();
-        }
-        double share = track.steps().get(k).stations().get().eachMinutes() / track.steps().get(k).planMinutes();
-        List<Double> behind = new ArrayList<>();
-        double kept = 0;
-        for (int j = 0; j < seats.size(); j++) {
-            if (seats.get(j).standing() == SeatProgress.Standing.QUEUED && seats.get(j).step() == k) {
-                double mean = tempo.belief(j, k).meanMinutes();
-                behind.add(kept + mean);
-                kept += share * mean;
-            }
-        }
-        return behind;
-    }
-
-    /** Whether a seat begins the step when it comes to it; where it waits for a turn its silence tells nothing. */
-    private boolean takesAll(int step) {
-        return track.steps().get(step).stations().isEmpty();
-    }
-
-    /** When seat i, were it at the step {@code from} now, would be through with each open one after it, minutes. */
-    private List<Double> laterMinutes(int i, int from) {
-        List<Double> later = new ArrayList<>();
-        double sum = tempo.belief(i, from).meanMinutes();
-        for (int j = from + 1; j <= track.pourStep(); j++) {
-            if (track.steps().get(j).led() && track.openedMinutes().get(j) > now || !takesAll(j)) {
-                break;
-            }
-            sum += tempo.belief(i, j).meanMinutes();
-            later.add(sum);
-        }
-        return later;
     }
 
     /**
@@ -238,86 +138,25 @@ public final class Evaluation {
         return seats.get(i).workedMinutes() - expectedMinutes(i);
     }
 
-    /** Brings in what the led step after each step says, opened or still closed. */
-    private List<SeatOdds> withOpenings(List<SeatOdds> fresh) {
-        List<SeatOdds> result = new ArrayList<>(fresh);
-        for (int k = 0; k < track.pourStep(); k++) {
-            if (!track.steps().get(k + 1).led()) {
-                continue;
-            }
-            double opened = track.openedMinutes().get(k + 1);
-            boolean closed = opened > now;
-            double moment = closed ? now : opened;
-            double[] undone = new double[seats.size()];
-            int present = 0;
-            for (int i = 0; i < undone.length; i++) {
-                if (track.seats().get(i).isHere(moment)) {
-                    present++;
-                    undone[i] = undone(i, k, opened, fresh.get(i));
-                }
-            }
-            double blind = priors.openings().blindAfter(now - lastDone(k));
-            OpeningEvidence evidence = new OpeningEvidence(openings, present, undone);
-            for (int i = 0; i < undone.length; i++) {
-                if (judged(i) && nextLed(seats.get(i).step()) == k + 1 && track.seats().get(i).isHere(moment)) {
-                    double[] likelihood = closed ? evidence.whileClosed(i, blind)
-                            : evidence.whenOpened(i, priors.openings().blind());
-                    result.set(i, fresh.get(i).given(likelihood[0], likelihood[1]));
-                }
-            }
-        }
-        return result;
+    private Posterior posterior() {
+        return new Posterior(track, seats, odds, tempo, openings, priors, now);
     }
 
-    /** When a seat was last ticked for step k; now when none was, for then nothing was waited for yet. */
-    private double lastDone(int k) {
-        double last = Double.NEGATIVE_INFINITY;
-        for (SeatProgress seat : seats) {
-            for (SeatProgress.Done done : seat.done()) {
-                last = done.step() == k ? Math.max(last, done.tapMinutes()) : last;
-            }
-        }
-        return last == Double.NEGATIVE_INFINITY ? now : last;
-    }
-
-    /** P(seat i was still at step k, or before it, when the instructor last looked). */
-    private double undone(int i, int k, double opened, SeatOdds latest) {
-        SeatProgress progress = seats.get(i);
-        if (judged(i) && nextLed(progress.step()) == k + 1) {
-            return 1 - latest.settled();
-        }
-        if (progress.step() <= k) {
-            return 1;
-        }
-        for (SeatProgress.Done done : progress.done()) {
-            if (done.step() == k && done.tapMinutes() > opened) {
-                return habits.tapsTogether(done.tapMinutes()) > 1 ? 0.35 : 0.6;
-            }
-        }
-        return 0;
-    }
-
-    PourDraws draws() {
+    private PourDraws draws() {
         if (draws == null) {
-            draws = new PourDraws(track, seats, odds, tempo, openings, priors, now, DRAWS, SEED,
-                    PourDraws.Without.NOTHING);
+            draws = new PourDraws(posterior(), DRAWS, SEED);
         }
         return draws;
     }
 
-    /** The same draws in a world that differs in one seat. */
-    PourDraws drawsWithout(PourDraws.Without without) {
-        return new PourDraws(track, seats, odds, tempo, openings, priors, now, DRAWS, SEED, without);
-    }
-
     /** How much later the last pour is because of seat i: E[last of all] - E[last without it], minutes. */
     double priceMinutes(int i) {
-        return Math.max(0, draws().meanLastPour() - drawsWithout(new PourDraws.Without(i, -1)).meanLastPour());
+        return Math.max(0, draws().meanLastPour() - draws().meanLastPourWithout(i));
     }
 
     /** How much sooner the last pour is if somebody walks to seat i now, minutes. */
     double savedMinutes(int i) {
-        return Math.max(0, draws().meanLastPour() - drawsWithout(new PourDraws.Without(-1, i)).meanLastPour());
+        return Math.max(0, draws().meanLastPour() - draws().meanLastPourHelping(i));
     }
 
     /** What seat i still needs for its present step if it is at it, minutes, on average over working and stalled. */
@@ -347,10 +186,8 @@ public final class Evaluation {
      * Draws for the forecast of home time. It hangs on the seat that holds the open step alone, whoever may turn out
      * to be slower later on; unless that seat is in time and somebody has not even arrived.
      */
-    Forecast forecast() {
-        PourDraws many = new PourDraws(track, seats, odds, tempo, openings, priors, now, FORECAST_DRAWS, SEED + 1,
-                PourDraws.Without.NOTHING);
-        Forecast drawn = new FinishForecast(track, many, priors, now).forecast(SEED + 2);
+    public Forecast forecast() {
+        Forecast drawn = new FinishForecast(posterior()).forecast(FORECAST_DRAWS, SEED + 1, SEED + 2);
         int holder = holder();
         if (holder < 0 || overMinutes(holder) < 0 && somebodyIsAwaited()) {
             return drawn;

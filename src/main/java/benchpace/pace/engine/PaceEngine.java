@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * Judges a class from its record. Every half minute, counted from the class's start, each seat is weighed: working,
@@ -114,19 +115,32 @@ public final class PaceEngine {
     }
 
     /**
+     * What is believed of the class at a moment, weighed once for all that is asked of that moment.
+     *
+     * @param track as recorded until then, nothing later
+     */
+    public Evaluation evaluate(ClassTrack track, double nowMinutes) {
+        return new Evaluation(track, nowMinutes, priors);
+    }
+
+    /**
      * The class at {@code nowMinutes}.
      *
      * @param track as recorded until then, nothing later
      * @param memory brought up to {@code nowMinutes} by {@link #remember}
      */
     public PaceView judge(ClassTrack track, double nowMinutes, PaceMemory memory) {
-        Evaluation evaluation = new Evaluation(track, nowMinutes, priors);
+        return judge(evaluate(track, nowMinutes), memory);
+    }
+
+    /** The class at the moment of the evaluation. @param memory brought up to it by {@link #remember} */
+    public PaceView judge(Evaluation evaluation, PaceMemory memory) {
         List<SeatPace> seats = new ArrayList<>();
-        for (int i = 0; i < track.seats().size(); i++) {
+        for (int i = 0; i < evaluation.seats.size(); i++) {
             seats.add(seat(evaluation, i, memory));
         }
         double next = (memory.tick() + 1) * TICK_MINUTES;
-        return new PaceView(nowMinutes, seats, evaluation.quietMinutes(), evaluation.tabletSilent(), next);
+        return new PaceView(evaluation.now, seats, evaluation.quietMinutes(), evaluation.tabletSilent(), next);
     }
 
     /** Levels alone, by seat number: what {@link #judge} would show, without the prices. */
@@ -142,7 +156,7 @@ public final class PaceEngine {
 
     /** When the last candle will be ready. */
     public Forecast forecast(ClassTrack track, double nowMinutes) {
-        return new Evaluation(track, nowMinutes, priors).forecast();
+        return evaluate(track, nowMinutes).forecast();
     }
 
     /**
@@ -151,24 +165,27 @@ public final class PaceEngine {
      * @param step index of the led step about to be opened
      */
     public List<UntickedSeat> beforeOpening(ClassTrack track, double nowMinutes, int step) {
-        List<Double> opened = new ArrayList<>(track.openedMinutes());
-        opened.set(step, Math.min(opened.get(step), nowMinutes));
-        ClassTrack open = new ClassTrack(track.steps(), opened, track.cureMinutes(), track.seats());
-        Evaluation before = new Evaluation(track, nowMinutes, priors);
-        Evaluation after = new Evaluation(open, nowMinutes, priors);
-        List<UntickedSeat> unticked = new ArrayList<>();
-        for (int i = 0; i < track.seats().size(); i++) {
-            if (before.judged(i) && before.seats.get(i).step() < step) {
-                SeatOdds odds = before.odds.get(i);
-                double remaining = (1 - odds.forgotten()) * before.remainingMinutes(i);
-                unticked.add(new UntickedSeat(track.seats().get(i).seat(), odds.forgotten(), remaining,
-                        (int) Math.round(after.priceMinutes(i))));
-            } else if (before.waitsForTurn(i) && before.seats.get(i).step() < step) {
-                unticked.add(new UntickedSeat(track.seats().get(i).seat(), 0, before.minutesWithTurn(i),
-                        (int) Math.round(after.priceMinutes(i))));
-            }
+        return beforeOpening(evaluate(track, nowMinutes), step);
+    }
+
+    /** The same at the moment of the evaluation. */
+    public List<UntickedSeat> beforeOpening(Evaluation before, int step) {
+        List<Integer> left = IntStream.range(0, before.seats.size()).filter(i -> before.seats.get(i).step() < step)
+                .filter(i -> before.judged(i) || before.waitsForTurn(i)).boxed().toList();
+        if (left.isEmpty()) {
+            return List.of();
         }
-        return unticked;
+        Evaluation after = before.hadOpened(step);
+        return left.stream().map(i -> unticked(before, i, (int) Math.round(after.priceMinutes(i)))).toList();
+    }
+
+    private static UntickedSeat unticked(Evaluation before, int i, int leaveMinutes) {
+        int seat = before.track.seats().get(i).seat();
+        if (before.waitsForTurn(i)) {
+            return new UntickedSeat(seat, 0, before.minutesWithTurn(i), leaveMinutes);
+        }
+        double forgotten = before.odds.get(i).forgotten();
+        return new UntickedSeat(seat, forgotten, (1 - forgotten) * before.remainingMinutes(i), leaveMinutes);
     }
 
     private SeatPace seat(Evaluation evaluation, int i, PaceMemory memory) {

@@ -2,7 +2,6 @@ package benchpace.pace.forecast;
 
 import benchpace.pace.ClassTrack;
 import benchpace.pace.SeatTrack;
-import benchpace.pace.belief.PacePriors;
 import benchpace.pace.belief.StandardNormal;
 import java.util.SplittableRandom;
 
@@ -15,31 +14,49 @@ public final class FinishForecast {
     /** Two are ready at the same instant, as candles past their time are that may be tried now: neither is the last. */
     private static final int SEVERAL = -2;
 
+    private final Posterior posterior;
     private final ClassTrack track;
-    private final PourDraws draws;
-    private final PacePriors priors;
     private final double now;
+    private final double[] setMinutes;
+    private final double logCureMinutes;
 
-    public FinishForecast(ClassTrack track, PourDraws draws, PacePriors priors, double now) {
-        this.track = track;
-        this.draws = draws;
-        this.priors = priors;
-        this.now = now;
+    public FinishForecast(Posterior posterior) {
+        this.posterior = posterior;
+        this.track = posterior.track();
+        this.now = posterior.now();
+        this.setMinutes = track.seats().stream().mapToDouble(this::setMinutes).toArray();
+        this.logCureMinutes = Math.log(track.cureMinutes());
     }
 
-    public Forecast forecast(long seed) {
-        SplittableRandom random = new SplittableRandom(seed);
-        SplittableRandom rooms = new SplittableRandom(~seed);
+    /**
+     * @param draws how many
+     * @param seed of the pours, as of {@link PourDraws}
+     * @param cureSeed of the cures
+     */
+    public Forecast forecast(int draws, long seed, long cureSeed) {
+        SplittableRandom random = new SplittableRandom(cureSeed);
+        SplittableRandom rooms = new SplittableRandom(~cureSeed);
         int n = track.seats().size();
-        double[] finish = new double[draws.draws()];
+        double[] finish = new double[draws];
         int[] last = new int[n];
-        for (int b = 0; b < finish.length; b++) {
+        WayDraws ways = new WayDraws(posterior, seed);
+        Way way = ways.blank();
+        World world = World.asItIs(posterior);
+        boolean allPoured = posterior.allPoured();
+        double[] pours = {};
+        double[] firstPours = {};
+        for (int b = 0; b < draws; b++) {
+            if (b == 0 || !allPoured) {
+                ways.draw(way);
+                pours = world.pours(way);
+                firstPours = b == 0 ? pours.clone() : firstPours;
+            }
             double cure = StandardNormal.draw(random);
             double room = StandardNormal.draw(rooms);
             int latest = NOBODY;
             for (int i = 0; i < n; i++) {
                 double z = StandardNormal.draw(random);
-                double ready = ready(i, draws.pour(b, i), cure, room, z);
+                double ready = ready(i, pours[i], cure, room, z);
                 if (ready > Double.NEGATIVE_INFINITY && (latest == NOBODY || ready > finish[b])) {
                     latest = i;
                     finish[b] = ready;
@@ -58,24 +75,23 @@ public final class FinishForecast {
             driver = last[i] > last[driver] ? i : driver;
         }
         boolean any = n > 0 && last[driver] > 0;
-        return new Forecast(FinishTimes.of(finish),
-                any ? track.seats().get(driver).seat() : 0, any && draws.pour(0, driver) <= now);
+        return new Forecast(FinishTimes.of(finish), any ? track.seats().get(driver).seat() : 0,
+                any && firstPours[driver] <= now);
     }
 
     private double ready(int i, double pour, double classZ, double room, double z) {
-        SeatTrack seat = track.seats().get(i);
         if (pour == Double.NEGATIVE_INFINITY) {
             return pour;
         }
-        double set = setMinutes(seat);
-        if (set <= now) {
-            return set;
+        if (setMinutes[i] <= now) {
+            return setMinutes[i];
         }
+        SeatTrack seat = track.seats().get(i);
         if (seat.ready().isKnown() && pour <= now) {
             return Math.max(now, seat.ready().medianMinutes() + seat.ready().sharedSdMinutes() * room
                     + seat.ready().sdMinutes() * z);
         }
-        return Math.max(now, pour + priors.cure().minutes(track.cureMinutes(), classZ, z));
+        return Math.max(now, pour + posterior.priors().cure().minutesOfLog(logCureMinutes, classZ, z));
     }
 
     /** A candle shared by two seats is set once either of them was judged. */

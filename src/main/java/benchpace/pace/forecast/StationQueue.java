@@ -22,6 +22,16 @@ public final class StationQueue {
             throw new IllegalArgumentException("a queue for " + atOnce + " stations");
         }
         free = new double[atOnce];
+        clear();
+    }
+
+    /** How many there are. */
+    int stations() {
+        return free.length;
+    }
+
+    /** Begins anew: all stations are free. */
+    void clear() {
         Arrays.fill(free, Double.NEGATIVE_INFINITY);
     }
 

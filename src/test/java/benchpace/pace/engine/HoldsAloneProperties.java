@@ -13,6 +13,7 @@ import benchpace.pace.SeatPace;
 import benchpace.pace.SeatTrack;
 import benchpace.pace.Tap;
 import benchpace.pace.belief.PacePriors;
+import benchpace.pace.forecast.Posterior;
 import benchpace.pace.forecast.PourDraws;
 import java.io.StringReader;
 import java.util.ArrayList;
@@ -73,12 +74,9 @@ class HoldsAloneProperties {
     /** E[last pour of all] - E[last without it], as the price is defined: over its being done already, too. */
     private static double expectedDelay(ClassTrack track, double now, int seat) {
         Evaluation e = new Evaluation(track, now, PacePriors.standard());
-        double[] last = new double[2];
-        for (int without = 0; without < 2; without++) {
-            last[without] = new PourDraws(track, e.seats, e.odds, e.tempo, e.openings, e.priors, now, MANY_DRAWS,
-                    Evaluation.SEED, new PourDraws.Without(without == 0 ? -1 : seat, -1)).meanLastPour();
-        }
-        return last[0] - last[1];
+        PourDraws draws = new PourDraws(new Posterior(track, e.seats, e.odds, e.tempo, e.openings, e.priors, now),
+                MANY_DRAWS, Evaluation.SEED);
+        return draws.meanLastPour() - draws.meanLastPourWithout(seat);
     }
 
     /**

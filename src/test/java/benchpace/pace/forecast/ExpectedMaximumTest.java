@@ -25,6 +25,7 @@ import org.junit.jupiter.api.Test;
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class ExpectedMaximumTest {
     private static final double[] PRINTED = {0.5642, 0.8463, 1.0294, 1.1630, 1.2672, 1.3522, 1.4236, 1.4850, 1.5388};
+    private static final int DRAWS = 20_000;
 
     @Test
     void the_normal_law_gives_the_printed_values() {
@@ -52,15 +53,15 @@ class ExpectedMaximumTest {
             ClassTrack track = new ClassTrack(List.of(new PaceStep("pour", 5, false, WorkKind.POUR)), List.of(0.0), 60,
                     seats);
             Evaluation start = new Evaluation(track, 0, noise);
-            PourDraws draws = new PourDraws(track, start.seats, start.odds, start.tempo, start.openings, noise, 0,
-                    20_000, 1, PourDraws.Without.NOTHING);
+            PourDraws draws = new PourDraws(new Posterior(track, start.seats, start.odds, start.tempo, start.openings,
+                    noise, 0), DRAWS, 1);
             double sum = 0;
-            for (int b = 0; b < draws.draws(); b++) {
+            for (int b = 0; b < DRAWS; b++) {
                 double last = 0;
                 for (double pour : draws.pours(b)) {
                     last = Math.max(last, pour);
                 }
-                sum += (Math.log(last) - Math.log(5)) / 0.4 / draws.draws();
+                sum += (Math.log(last) - Math.log(5)) / 0.4 / DRAWS;
             }
             assertThat(sum).isCloseTo(PRINTED[n - 2], within(0.02));
         }

@@ -21,7 +21,7 @@ import benchpace.pace.belief.PacePriors;
 import benchpace.pace.belief.TapHabits;
 import benchpace.pace.forecast.FinishForecast;
 import benchpace.pace.forecast.Forecast;
-import benchpace.pace.forecast.PourDraws;
+import benchpace.pace.forecast.Posterior;
 import benchpace.plan.Candle;
 import benchpace.plan.Opening;
 import benchpace.plan.Plan;
@@ -107,9 +107,9 @@ class EveningsTest {
         PacePriors priors = PacePriors.standard();
         List<SeatProgress> seats = track.seats().stream().map(s -> SeatProgress.of(track, s, 0)).toList();
         ClassTempo tempo = new ClassTempo(track, seats, TapHabits.of(track, priors), priors);
-        PourDraws draws = new PourDraws(track, seats, List.of(), tempo, OpeningHabit.of(track, seats, 0, priors),
-                priors, 0, MANY, 1, PourDraws.Without.NOTHING);
-        return new FinishForecast(track, draws, priors, 0).forecast(1);
+        Posterior posterior = new Posterior(track, seats, List.of(), tempo,
+                OpeningHabit.of(track, seats, 0, priors), priors, 0);
+        return new FinishForecast(posterior).forecast(MANY, 1, 1);
     }
 
     /** A seat alone that pours at once: what is left is the cure, as the cure page gives its range. */
