@@ -43,11 +43,7 @@ public final class PosteriorPaceWatch implements PaceWatch {
     }
 
     /** What was judged of a class at the last half minute. @param origin what its minutes count from */
-    private record Judged(Instant origin, ClassTrack track, PaceMemory memory) {
-        double minutes() {
-            return memory.tick() * PaceEngine.TICK_MINUTES;
-        }
-    }
+    private record Judged(Instant origin, ClassTrack track, PaceMemory memory) { }
 
     /** Every class is judged by its plan's figures. */
     public PosteriorPaceWatch() {
@@ -106,7 +102,7 @@ public final class PosteriorPaceWatch implements PaceWatch {
         Judged before = last.get(classId);
         PaceMemory memory = before == null || !before.origin().equals(origin)
                 ? engine.remember(track, minutes, PaceMemory.EMPTY)
-                : engine.follow(before.track(), before.minutes(), before.memory(), track, minutes);
+                : engine.follow(before.track(), before.memory(), track, minutes);
         last.put(classId, new Judged(origin, track, memory));
         return memory;
     }

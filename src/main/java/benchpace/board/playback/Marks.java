@@ -75,7 +75,7 @@ final class Marks {
         private Optional<Judged> last = Optional.empty();
 
         /** What was judged last. @param origin what its minutes count from */
-        private record Judged(Instant origin, ClassTrack track, double minutes, PaceMemory memory) { }
+        private record Judged(Instant origin, ClassTrack track, PaceMemory memory) { }
 
         List<Mark> flags() {
             TreeSet<Instant> events = new TreeSet<>();
@@ -115,9 +115,9 @@ final class Marks {
             }
             PaceEngine engine = pace.engine(id, live);
             PaceMemory memory = last.filter(before -> before.origin.equals(origin))
-                    .map(before -> engine.follow(before.track, before.minutes, before.memory, track, now))
+                    .map(before -> engine.follow(before.track, before.memory, track, now))
                     .orElseGet(() -> engine.remember(track, now, PaceMemory.EMPTY));
-            last = Optional.of(new Judged(origin, track, now, memory));
+            last = Optional.of(new Judged(origin, track, memory));
             new TreeMap<>(engine.levels(track, now, memory)).forEach((seat, level) -> flag(seat, level, at));
         }
 

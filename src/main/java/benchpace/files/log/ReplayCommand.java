@@ -174,7 +174,6 @@ public final class ReplayCommand {
         private final TrackFold fold;
         private final Map<Integer, Level> shown = new HashMap<>();
         private ClassTrack track;
-        private double trackMinutes;
         private PaceMemory memory = PaceMemory.EMPTY;
         private double nextForecast = FORECAST_EVERY_MINUTES;
 
@@ -207,9 +206,8 @@ public final class ReplayCommand {
         private void look(double seconds) throws IOException {
             double now = seconds / 60;
             ClassTrack fresh = fold.track();
-            memory = engine.follow(track, trackMinutes, memory, fresh, now);
+            memory = engine.follow(track, memory, fresh, now);
             track = fresh;
-            trackMinutes = now;
             Map<Integer, Level> levels = engine.levels(track, now, memory);
             for (ClassLog.Place place : log.places()) {
                 Level level = levels.get(place.seat());

@@ -58,16 +58,18 @@ public final class PaceEngine {
 
     /**
      * The memory brought from an earlier record to a newer one. When the past itself has changed (an undo, a tap sent
-     * late) it is made anew from the class's start, as if the class had always been recorded so.
+     * late) it is made anew from before the change, as if the class had always been recorded so.
      *
-     * @param before the record judged last
-     * @param beforeMinutes the moment it was judged at
-     * @param memory the memory of that moment
+     * @param before the record that was judged last
+     * @param memory made from it
      */
-    public PaceMemory follow(ClassTrack before, double beforeMinutes, PaceMemory memory, ClassTrack track,
-                             double nowMinutes) {
-        boolean same = beforeMinutes <= nowMinutes && track.samePast(before, beforeMinutes);
-        return remember(track, nowMinutes, same ? memory : PaceMemory.EMPTY);
+    public PaceMemory follow(ClassTrack before, PaceMemory memory, ClassTrack track, double nowMinutes) {
+        PaceMemory current = memory;
+        while (current.tick() >= 0 && (current.tick() * TICK_MINUTES > nowMinutes + ROUNDING
+                || !track.samePast(before, current.tick() * TICK_MINUTES + ROUNDING))) {
+            current = current.earlier().orElse(PaceMemory.EMPTY);
+        }
+        return remember(track, nowMinutes, current);
     }
 
     private PaceMemory step(ClassTrack track, double at, long tick, PaceMemory memory) {
@@ -79,7 +81,7 @@ public final class PaceEngine {
             int number = track.seats().get(i).seat();
             next.put(number, memory.seat(number).next(tick, looks[i], rule));
         }
-        return new PaceMemory(tick, events, next);
+        return new PaceMemory(tick, events, next, memory.toGoBackTo());
     }
 
     /** What one evaluation says of each seat. @param quiet whether nothing was recorded since the one before */

@@ -3,6 +3,7 @@ package benchpace.pace.engine;
 import benchpace.pace.Level;
 import benchpace.pace.belief.PacePriors;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The little that judging remembers from one half minute to the next, so that levels don't flicker. A value: the same
@@ -11,13 +12,21 @@ import java.util.Map;
  * @param tick the last half minute judged, counted from the class's start; -1 before the first
  * @param events how many moments the record held then
  * @param seats by seat number
+ * @param earlier a memory of some minutes before, if there was one, to start from should the past since then change
  */
-public record PaceMemory(long tick, int events, Map<Integer, SeatMemory> seats) {
+public record PaceMemory(long tick, int events, Map<Integer, SeatMemory> seats, Optional<PaceMemory> earlier) {
     /** Before the class. */
-    public static final PaceMemory EMPTY = new PaceMemory(-1, -1, Map.of());
+    public static final PaceMemory EMPTY = new PaceMemory(-1, -1, Map.of(), Optional.empty());
+    /** One memory in so many half minutes is kept: few, and an undo is mostly of what was tapped just now. */
+    private static final int KEPT_TICKS = 6;
 
     public PaceMemory {
         seats = Map.copyOf(seats);
+    }
+
+    /** What the memory of the next half minute goes back to should the past change. */
+    Optional<PaceMemory> toGoBackTo() {
+        return tick >= 0 && tick % KEPT_TICKS == 0 ? Optional.of(this) : earlier;
     }
 
     SeatMemory seat(int number) {

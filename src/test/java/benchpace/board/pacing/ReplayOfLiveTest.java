@@ -50,7 +50,7 @@ class ReplayOfLiveTest {
         ClassTrack before = track(c, 0);
         for (double minute = 0; minute <= END; minute += 0.5) {
             ClassTrack track = track(c, minute);
-            memory = engine.follow(before, Math.max(0, minute - 0.5), memory, track, minute);
+            memory = engine.follow(before, memory, track, minute);
             before = track;
             Map<Integer, SeatFlag.Level> live = Watched.levels(board.at(minute));
             assertThat(live).as("minute %s", minute).isEqualTo(levels(engine.levels(track, minute, memory)));

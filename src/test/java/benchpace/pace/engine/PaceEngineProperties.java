@@ -20,6 +20,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -62,7 +64,7 @@ class PaceEngineProperties {
                 break;
             }
             ClassTrack now = whole.asOf(moment);
-            kept = engine.follow(before, beforeMinutes, kept, now, moment);
+            kept = engine.follow(before, kept, now, moment);
             before = now;
             beforeMinutes = moment;
         }
@@ -85,10 +87,24 @@ class PaceEngineProperties {
                 first.leftMinutes(), first.pauses(), taps, first.stillAtIt(), first.hints(), first.claims(),
                 first.setMinutes(), first.ready()));
         ClassTrack wrong = replaceSeats(track, tapped);
-        PaceMemory misled = engine.follow(track, now, memory, wrong, now + 0.7);
-        PaceMemory restored = engine.follow(wrong, now + 0.7, misled, track, now + 0.7);
+        PaceMemory misled = engine.follow(track, memory, wrong, now + 0.7);
+        PaceMemory restored = engine.follow(wrong, misled, track, now + 0.7);
         assertThat(restored).isEqualTo(engine.remember(track, now + 0.7, PaceMemory.EMPTY));
         assertThat(engine.judge(track, now, engine.remember(track, now, PaceMemory.EMPTY))).isEqualTo(earlier);
+    }
+
+    @Property(tries = TRIES)
+    void what_was_remembered_before_the_past_changed_is_not_made_anew(@ForAll @LongRange(max = 9999) long seed,
+                                                                      @ForAll @IntRange(min = 2, max = 8) int seats)
+            throws Exception {
+        ClassTrack track = whole(seed, seats).asOf(25);
+        PaceMemory memory = engine.remember(track, 25, PaceMemory.EMPTY);
+        double changed = track.moments().get(track.moments().size() - 1);
+
+        PaceMemory anew = engine.follow(track, memory, track.asOf(changed - 0.01), 25);
+
+        assertThat(memories(memory).stream().filter(m -> m.tick() * PaceEngine.TICK_MINUTES < changed - 0.01))
+                .allMatch(before -> memories(anew).stream().anyMatch(m -> m == before));
     }
 
     @Property(tries = TRIES)
@@ -235,5 +251,10 @@ class PaceEngineProperties {
         Forecast forecast = engine.forecast(track, now);
         assertThat(forecast.p10()).isLessThanOrEqualTo(forecast.p50());
         assertThat(forecast).isEqualTo(engine.forecast(track, now));
+    }
+
+    /** The memories that one could go back to from there, the latest first. */
+    private static List<PaceMemory> memories(PaceMemory last) {
+        return Stream.iterate(last.earlier(), Optional::isPresent, m -> m.get().earlier()).map(Optional::get).toList();
     }
 }
