@@ -21,8 +21,8 @@ import java.util.Locale;
  * What a tap and the opening of a class cost, by how much there is: {@code mvn -q -P bench verify -Dbench=Growth}.
  * Seats, screens, classes open at once, events in the class, past classes; for each the points, the power that the
  * upper half of them grows with beside that of n log n over the same points, and how much the last is over the first
- * beside n log n. The drawing is {@code target/growth.svg}. {@code -Dshort} leaves the largest out and taps less. It prints, and
- * asserts nothing.
+ * beside n log n. The drawing is {@code target/growth.svg}. {@code -Dshort} leaves the largest out and taps less. It
+ * prints, and asserts nothing.
  */
 final class Growth {
     private static final Path DRAWING = Path.of("target/growth.svg");

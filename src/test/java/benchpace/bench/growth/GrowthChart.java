@@ -1,7 +1,7 @@
 package benchpace.bench.growth;
 
 import benchpace.bench.growth.Curve.Point;
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -12,10 +12,10 @@ import java.util.stream.Collectors;
  * line is n log n.
  */
 public final class GrowthChart {
-    private static final int WIDTH = 620;
+    private static final int WIDTH = 660;
     private static final int HEIGHT = 330;
-    private static final int LEFT = 60;
-    private static final int RIGHT = 190;
+    private static final int LEFT = 75;
+    private static final int RIGHT = 215;
     private static final int TOP = 40;
     private static final int BOTTOM = 50;
     private static final int LINE = 15;
@@ -71,13 +71,27 @@ public final class GrowthChart {
             text(x.at(p.n()), HEIGHT - BOTTOM + 16, "middle", number(p.n()));
         }
         text((LEFT + WIDTH - RIGHT) / 2.0, HEIGHT - BOTTOM + 34, "middle", panel.of());
-        List<Double> taken = new ArrayList<>();
         for (int n = 0; n < panel.curves().size(); n++) {
-            curve(panel.curves().get(n), DASHES.get(n), x, y, taken);
+            curve(panel.curves().get(n), DASHES.get(n), x, y);
+        }
+        names(panel.curves(), y);
+    }
+
+    /** Beside the last point of each, or a line below the name above it. */
+    private void names(List<Curve> curves, Scale y) {
+        double above = 0;
+        for (Curve curve : curves.stream().sorted(Comparator.comparingDouble(c -> -last(c).millis())).toList()) {
+            above = Math.max(y.at(last(curve).millis()) + 4, above + LINE);
+            text(WIDTH - RIGHT + 8, above, "start", String.format(Locale.ROOT, "%s, power %.2f", curve.cost(),
+                    curve.exponent()));
         }
     }
 
-    private void curve(Curve curve, String dashes, Scale x, Scale y, List<Double> taken) {
+    private static Point last(Curve curve) {
+        return curve.points().get(curve.points().size() - 1);
+    }
+
+    private void curve(Curve curve, String dashes, Scale x, Scale y) {
         List<Point> points = curve.points();
         Point middle = points.get(points.size() / 2);
         path(points, x, y, "stroke=\"black\" stroke-width=\"2\" stroke-dasharray=\"" + dashes + "\"");
@@ -89,18 +103,6 @@ public final class GrowthChart {
             svg.append(String.format(Locale.ROOT, "<circle cx=\"%.1f\" cy=\"%.1f\" r=\"3\"/>%n", x.at(p.n()),
                     y.at(p.millis())));
         }
-        Point last = points.get(points.size() - 1);
-        double at = y.at(last.millis()) + 4;
-        while (crowded(at, taken)) {
-            at += at > (TOP + HEIGHT - BOTTOM) / 2.0 ? -LINE : LINE;
-        }
-        taken.add(at);
-        text(x.at(last.n()) + 8, at, "start", String.format(Locale.ROOT, "%s, power %.2f", curve.cost(),
-                curve.exponent()));
-    }
-
-    private static boolean crowded(double at, List<Double> taken) {
-        return taken.stream().anyMatch(other -> Math.abs(other - at) < LINE);
     }
 
     private void path(List<Point> points, Scale x, Scale y, String look) {
