@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.files.Json;
 import java.net.HttpURLConnection;
+import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileTime;
 import java.util.List;
 import java.util.jar.JarEntry;
 import java.util.jar.JarFile;
@@ -67,6 +70,38 @@ class PackedJarTest {
         try (Program export = Program.packed(JAR, List.of(), "export", id, "--data", data, "--csv")) {
             assertThat(export.exitCode()).as(export.err()).isZero();
             assertThat(export.out()).contains(id);
+        }
+    }
+
+    @Test void its_launcher_starts_again_from_what_was_read_before_and_passes_over_what_was_cut_short()
+            throws Exception {
+        Path board = Files.createDirectory(folder.resolve("board"));
+        for (String file : List.of("benchpace.jar", "benchpace.sh", "benchpace.options")) {
+            Files.copy(Path.of("target").resolve(file), board.resolve(file));
+        }
+        Path archive = board.resolve("benchpace.jsa");
+
+        openAndClose(board);
+        long whole = Files.size(archive);
+        FileTime made = Files.getLastModifiedTime(archive);
+        openAndClose(board);
+        assertThat(Files.getLastModifiedTime(archive)).as("used and left as it is").isEqualTo(made);
+
+        assertThat(archive.toFile().setWritable(true)).isTrue();
+        try (FileChannel file = FileChannel.open(archive, StandardOpenOption.WRITE)) {
+            file.truncate(whole / 2);
+        }
+        openAndClose(board);
+        assertThat(Files.size(archive)).as("made anew").isGreaterThan(whole / 2);
+    }
+
+    private void openAndClose(Path board) throws Exception {
+        try (Program program = Program.of(List.of("sh", board.resolve("benchpace.sh").toString(), "serve", "--host",
+                "127.0.0.1", "--port", "0", "--data", folder.resolve("data").toString()))) {
+            assertThat(program.health().get("status").asText()).isEqualTo("ok");
+            program.terminate();
+            program.exitCode();
+            assertThat(program.err()).isEmpty();
         }
     }
 
