@@ -1,0 +1,112 @@
+package benchpace.bench;
+
+import benchpace.bench.glass.SlowedPage;
+import benchpace.bench.glass.SlowedPage.Seen;
+import benchpace.bench.glass.SlowedPage.Task;
+import benchpace.web.TestBoard;
+import benchpace.web.stream.StreamLimits;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Playwright;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.InstantSource;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A tap on the glass of a slow tablet: {@code mvn -q -P bench verify -Dbench=SlowGlass}. Two tablets show a class in a
+ * Chromium that is slowed {@value #TIMES} times; one is tapped. For so many seats each: from the finger's lift until
+ * the tapped tile is drawn with its answer, and until the other tablet has drawn it; and every task that kept a page
+ * busy for more than 50 ms, while it was opened and while it was tapped. Options: {@code -Dseats=8,24,40}, {@code
+ * -Dtaps=}{@value #TAPS}. It prints, and asserts nothing.
+ */
+final class SlowGlass {
+    private static final int TIMES = 6;
+    private static final int TAPS = 40;
+    private static final int FIRST_LEFT_OUT = 4;
+    /** A finger's pace, and long enough for the second breath. */
+    private static final double BETWEEN_MILLIS = 800;
+    private static final int TASKS_TOLD = 3;
+
+    private SlowGlass() {
+    }
+
+    static void measure() throws IOException {
+        System.out.printf("A tap on the glass, Chromium slowed %d times, %d processors; ms from the finger's lift%n"
+                + "to reach: own tile within one frame (17 ms, and what is left of the one before), another page "
+                + "within 150 ms, no task over 100 ms%n", TIMES, Runtime.getRuntime().availableProcessors());
+        System.out.printf("%5s  %-24s %-24s %-22s %-22s%n", "seats", "own tile p50 p95 worst",
+                "other page p50 p95 worst", "tasks at opening", "tasks under taps");
+        try (Playwright playwright = Playwright.create(new Playwright.CreateOptions()
+                .setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+                Browser browser = playwright.chromium().launch(new BrowserType.LaunchOptions()
+                        .setExecutablePath(Path.of(Optional.ofNullable(System.getenv("CHROMIUM"))
+                                .orElse("/usr/bin/chromium"))).setArgs(List.of("--no-sandbox",
+                                "--disable-background-networking", "--no-first-run", "--disable-component-update",
+                                "--disable-sync")))) {
+            for (int seats : Asked.numbers("seats", "8,24,40")) {
+                try (TestBoard board = new TestBoard(Files.createTempDirectory("slow-glass"), InstantSource.system(),
+                        StreamLimits.USUAL)) {
+                    measure(board, browser, seats, Asked.number("taps", TAPS));
+                }
+            }
+        }
+    }
+
+    private static void measure(TestBoard board, Browser browser, int seats, int taps) {
+        String id = board.create("{\"planId\":\"evening-pour\",\"seats\":" + seats + ",\"startsAt\":\""
+                + board.clock.instant() + "\"}");
+        for (String step : List.of("wicks", "fragrance", "mix", "pour")) {
+            board.tap(id, TestBoard.opening(step)).ok();
+        }
+        try (SlowedPage other = new SlowedPage(board, browser, id, TIMES);
+                SlowedPage tapped = new SlowedPage(board, browser, id, TIMES)) {
+            List<double[]> tiles = tapped.tiles(seats);
+            double from = System.currentTimeMillis();
+            for (int n = 0; n < FIRST_LEFT_OUT + taps; n++) {
+                tapped.tap(tiles.get(n % seats));
+                tapped.rest(BETWEEN_MILLIS);
+            }
+            List<Seen> lifts = tapped.taps().subList(FIRST_LEFT_OUT, tapped.taps().size());
+            double[] own = after(lifts, tapped.shown());
+            double[] others = after(lifts, other.shown());
+            List<Task> opening = new ArrayList<>(tapped.tasks().stream().filter(t -> t.at() < from).toList());
+            List<Task> under = new ArrayList<>(tapped.tasks().stream().filter(t -> t.at() >= from).toList());
+            under.addAll(other.tasks().stream().filter(t -> t.at() >= from).toList());
+            System.out.printf("%5d  %-24s %-24s %-22s %-22s%n", seats, told(own), told(others), tasks(opening),
+                    tasks(under));
+            tell("at opening", opening);
+            tell("under taps", under);
+        }
+    }
+
+    /** How long after each tap its seat's tile was next drawn anew, sorted; what never was is left out. */
+    private static double[] after(List<Seen> taps, List<Seen> shown) {
+        return taps.stream().flatMap(tap -> shown.stream()
+                .filter(s -> s.seat() == tap.seat() && s.at() > tap.at()).map(s -> s.at() - tap.at())
+                .min(Comparator.naturalOrder()).stream()).mapToDouble(Double::doubleValue).sorted().toArray();
+    }
+
+    private static String told(double[] sorted) {
+        return sorted.length == 0 ? "none" : "%6.0f %6.0f %6.0f (%d)".formatted(part(sorted, 0.5), part(sorted, 0.95),
+                sorted[sorted.length - 1], sorted.length);
+    }
+
+    private static double part(double[] sorted, double share) {
+        return sorted[(int) Math.min(sorted.length - 1, Math.floor(share * sorted.length))];
+    }
+
+    private static String tasks(List<Task> tasks) {
+        return "%d, longest %.0f ms".formatted(tasks.size(), tasks.stream().mapToDouble(Task::ms).max().orElse(0));
+    }
+
+    private static void tell(String when, List<Task> tasks) {
+        tasks.stream().sorted(Comparator.comparingDouble(Task::ms).reversed()).limit(TASKS_TOLD)
+                .forEach(t -> System.out.printf("       %s: %.0f ms, %s%n", when, t.ms(), t.what()));
+    }
+}

@@ -1,0 +1,138 @@
+package benchpace.bench.glass;
+
+import benchpace.web.TestBoard;
+import com.google.gson.JsonObject;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.BoundingBox;
+import com.microsoft.playwright.options.Cookie;
+import com.microsoft.playwright.options.ServiceWorkerPolicy;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The instructor's page of a class on a tablet whose processor is slowed ({@code Emulation.setCPUThrottlingRate}). It
+ * measures itself: when each tile showed something else, in the browser's own frames, and every long task.
+ */
+public final class SlowedPage implements AutoCloseable {
+    /**
+     * Times are ms since 1970 by the machine's clock, the same for all pages. A tile has its answer once its place or
+     * its inside has changed; that is on the glass once the frame after it has been drawn, which a message that was
+     * sent from within that frame tells.
+     */
+    private static final String MEASURING = """
+            (() => {
+              const measured = { taps: [], shown: [], tasks: [], frames: [] };
+              const now = () => performance.timeOrigin + performance.now();
+              window.measured = measured;
+              const watch = (type, keep) => new PerformanceObserver((list) => list.getEntries().forEach(keep))
+                .observe({ type, buffered: true });
+              watch('longtask', ({ startTime, duration }) => measured.tasks.push({ at: startTime, ms: duration }));
+              watch('long-animation-frame', (frame) => measured.frames.push(frame));
+              addEventListener('pointerup', (event) => {
+                const tile = event.target.closest('[data-place]');
+                if (!tile) return;
+                const at = performance.timeOrigin + event.timeStamp;
+                measured.taps.push({ seat: Number(tile.dataset.place), at });
+              }, true);
+              const seen = (seat) => {
+                requestAnimationFrame(() => {
+                  const channel = new MessageChannel();
+                  channel.port1.onmessage = () => measured.shown.push({ seat, at: now() });
+                  channel.port2.postMessage(0);
+                });
+              };
+              document.addEventListener('DOMContentLoaded', () => {
+                for (const place of document.querySelectorAll('[data-place]')) {
+                  new MutationObserver(() => seen(Number(place.dataset.place)))
+                    .observe(place, { attributes: true, attributeFilter: ['class'], childList: true, subtree: true });
+                }
+              });
+            })()""";
+
+    /** Every long task with the script that took most of its frame. */
+    private static final String TASKS = """
+            () => window.measured.tasks.map(({ at, ms }) => {
+              const frame = window.measured.frames.find((f) => f.startTime <= at + 1 && f.startTime + f.duration >= at);
+              const [longest] = [...(frame?.scripts ?? [])].sort((a, b) => b.duration - a.duration);
+              const what = !longest ? 'no script'
+                : `${longest.invoker} ${longest.sourceURL.replace(/.*\\/static/, '')} ${longest.sourceFunctionName} `
+                  + `${Math.round(longest.duration)} ms, layout ${Math.round(longest.forcedStyleAndLayoutDuration)}`;
+              return { at: performance.timeOrigin + at, ms, what };
+            })""";
+
+    /** @param at ms since 1970 @param ms how long @param what the script that took most of it */
+    public record Task(double at, double ms, String what) { }
+
+    /** @param seat whose tile @param at ms since 1970 */
+    public record Seen(int seat, double at) { }
+
+    private final BrowserContext context;
+    private final Page page;
+
+    /** @param times so many times slower than the machine */
+    public SlowedPage(TestBoard board, Browser browser, String classId, int times) {
+        context = browser.newContext(new Browser.NewContextOptions().setViewportSize(1280, 800).setHasTouch(true)
+                .setServiceWorkers(ServiceWorkerPolicy.BLOCK));
+        context.addCookies(List.of(new Cookie("benchpace", board.instructor()).setUrl(board.uri("/").toString())));
+        context.addInitScript(MEASURING);
+        page = context.newPage();
+        JsonObject rate = new JsonObject();
+        rate.addProperty("rate", times);
+        context.newCDPSession(page).send("Emulation.setCPUThrottlingRate", rate);
+        page.navigate(board.uri("/classes/" + classId + "/instructor").toString());
+        page.waitForTimeout(4_000);
+    }
+
+    /** Where a finger finds each seat's tile. */
+    public List<double[]> tiles(int seats) {
+        List<double[]> middles = new ArrayList<>();
+        for (int seat = 1; seat <= seats; seat++) {
+            BoundingBox box = page.locator("#tile-" + seat).boundingBox();
+            middles.add(new double[] {box.x + box.width / 2, box.y + box.height / 2});
+        }
+        return middles;
+    }
+
+    public void tap(double[] middle) {
+        page.touchscreen().tap(middle[0], middle[1]);
+    }
+
+    public void rest(double millis) {
+        page.waitForTimeout(millis);
+    }
+
+    public List<Seen> taps() {
+        return seen("taps");
+    }
+
+    /** Each time a tile was drawn as it was not before. */
+    public List<Seen> shown() {
+        return seen("shown");
+    }
+
+    public List<Task> tasks() {
+        return entries(TASKS).stream().map(t -> new Task(number(t, "at"), number(t, "ms"), t.get("what").toString()))
+                .toList();
+    }
+
+    private List<Seen> seen(String list) {
+        return entries("() => window.measured." + list).stream()
+                .map(s -> new Seen((int) number(s, "seat"), number(s, "at"))).toList();
+    }
+
+    @SuppressWarnings("unchecked")
+    private List<Map<String, Object>> entries(String which) {
+        return (List<Map<String, Object>>) page.evaluate(which);
+    }
+
+    private static double number(Map<String, Object> entry, String name) {
+        return ((Number) entry.get(name)).doubleValue();
+    }
+
+    @Override public void close() {
+        context.close();
+    }
+}
