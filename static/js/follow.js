@@ -1,11 +1,12 @@
-// Keeps a page at an address that stays, such as /wall, with the class that is the one to show. It asks now and then: one
-// small answer, no second stream, so a network that was lost is simply asked again. A wall moves on by itself. A table or a
+// Keeps a page at an address that stays, such as /wall, with the class that is the one to show. The page's stream tells
+// which that is, whenever it is another; while no stream speaks the board is asked now and then. A wall moves on by itself. A table or a
 // helper's phone is never taken from a class that still runs, nor while a dialogue is open or taps wait to be sent: there it
-// offers the other class in a line of its own. A wall at a class's own address asks alike, but only whether the studio is another.
+// offers the other class in a line of its own. A wall at a class's own address goes by the studio alone.
 
-import { ask } from './api.js';
+import { ask, jsonOf } from './api.js';
 import { waiting } from './box.js';
 import { anyOpen } from './dialogue.js';
+import { isLive } from './live.js';
 
 const EVERY_MS = 10_000;
 /** A network that swallows a question is given up on before the next is due, so that none pile up before the taps. */
@@ -18,6 +19,8 @@ const HANDS = new Set(['instructor', 'helper']);
 const { follows, mark, class: shown, screen } = document.body.dataset;
 
 let asking = false;
+/** What was told last. @type {Told | undefined} */
+let last;
 /** What is offered now, so that a line that a finger is on or that has the focus is left alone. */
 let offered = '';
 
@@ -48,22 +51,32 @@ function offer(told) {
   place.hidden = links.length === 0;
 }
 
+/** @param {Told} told @returns {boolean} whether another page is the one to show, and this one may go */
+function goes(told) {
+  return (follows ? told.mark : told.studio) !== mark && mayLeave(told);
+}
+
+/** A page that goes is fetched anew: the board is asked first whether it can be. @param {Told} told by the stream */
+function heard(told) {
+  last = told;
+  if (goes(told)) look(); else offer(told);
+}
+
 async function look() {
   if (document.hidden || asking) return;
+  if (isLive() && last && !goes(last)) return; // while one goes by the stream, what kept it from going may be over
   asking = true;
   const outcome = await ask('/api/shown', { patience: PATIENCE_MS });
   asking = false;
   if (!outcome.ok) return; // out of reach: asked again
-  const told = /** @type {Told} */ (outcome.value);
-  if ((follows ? told.mark : told.studio) !== mark && mayLeave(told)) location.reload();
-  else offer(told);
+  if (goes(outcome.value)) location.reload(); else offer(outcome.value);
 }
 
 export function start() {
   if (!mark) return;
   // a link that pairs, opened by a device that is paired already: its key is not left in the bar
   if (follows && location.hash) history.replaceState(null, '', location.pathname);
-  if (follows) look();
+  document.addEventListener('board:shown', (event) => heard(jsonOf(event.detail)));
   setInterval(look, EVERY_MS);
   document.addEventListener('visibilitychange', look);
   window.addEventListener('online', look);

@@ -4,7 +4,6 @@
 import { ask } from './api.js';
 import * as clock from './clock.js';
 import { forget, warning } from './offline/shell.js';
-import * as playback from './playback.js';
 import { say } from './status.js';
 
 const SILENT_MS = 25_000;
@@ -23,6 +22,8 @@ let source;
 let heardAt = performance.now();
 let openedAt = 0;
 let resting = false;
+/** What the stream last said of an evening that is played back. @type {object | undefined} */
+let played;
 let restTimer = 0;
 /** When this page last looked, by the device's own clock, which goes on while it sleeps. */
 let lookedAt = Date.now();
@@ -102,6 +103,7 @@ function open(url) {
   });
   source.addEventListener('gone', gone);
   for (const name of ['state', 'beat']) source.addEventListener(name, stamped);
+  source.addEventListener('shown', (event) => document.dispatchEvent(new CustomEvent('board:shown', { detail: event.data })));
   return source;
 }
 
@@ -112,7 +114,7 @@ function stamped(event) {
     const { now, stage, clocks, playback: playing } = JSON.parse(event.data);
     if (stage) document.body.dataset.stage = stage;
     if (now) clock.heard(now, clocks, playing);
-    if (playing) document.dispatchEvent(new CustomEvent('board:playing', { detail: playing }));
+    if (playing) tellPlaying(playing);
   } catch {
     return; // a stamp that cannot be read tells no time; the next one will
   }
@@ -180,9 +182,22 @@ function visibilityChanged() {
   }
 }
 
+/** @param {object} now how the evening that is played back goes on */
+function tellPlaying(now) {
+  played = now;
+  document.dispatchEvent(new CustomEvent('board:playing', { detail: now }));
+}
+
+/** Fetched only where an evening is played back: what came down the stream meanwhile is told again. */
+async function playBack() {
+  const { start: begin } = await import('./playback.js');
+  begin();
+  if (played) tellPlaying(played);
+}
+
 /** Must run before htmx looks at the page: modules do, as they come before DOMContentLoaded. */
 export function start() {
-  playback.start();
+  if (document.body.dataset.playback) playBack();
   window.htmx.createEventSource = open;
   clock.start((lost) => say('clock', lost ? 'Times may have moved since.' : ''));
   document.addEventListener('visibilitychange', visibilityChanged);

@@ -12,6 +12,7 @@ const PAIRINGS = new Set(['/api/pair', '/api/unpair']);
 const PATIENCE_MS = 8_000;
 /** The studio's colour. The board's own word comes first, but where it is kept no page waits longer for that than a blink. */
 const COLOURS = '/studio.css';
+const SHEETS = '/static/css/';
 const BLINK_MS = 300;
 
 /** The page that was asked for last came from here: its files are not waited for one after the other. */
@@ -35,7 +36,7 @@ self.addEventListener('fetch', (event) => {
   if (request.method === 'POST' && PAIRINGS.has(pathname)) event.waitUntil(caches.delete(PAGES));
   if (request.method !== 'GET') return;
   if (request.mode === 'navigate' && KEPT.test(pathname)) event.respondWith(page(request, pathname));
-  else if (FILES.includes(pathname)) event.respondWith(file(request, pathname));
+  else if (FILES.includes(pathname) || pathname.startsWith(SHEETS)) event.respondWith(file(request, pathname));
   else if (pathname === COLOURS) event.respondWith(colours(event));
 });
 
@@ -43,7 +44,8 @@ self.addEventListener('message', (event) => {
   if (event.data?.forget) event.waitUntil(caches.delete(PAGES));
   const path = event.data?.keep;
   if (typeof path === 'string' && KEPT.test(path)) {
-    event.waitUntil(fetch(path, { headers: { Accept: 'text/html' } }).then((answer) => keep(path, answer)).catch(() => {}));
+    event.waitUntil(fetch(path, { headers: { Accept: 'text/html' } })
+      .then((answer) => Promise.all([keepSheets(answer.clone()), keep(path, answer)])).catch(() => {}));
   }
 });
 
@@ -107,4 +109,12 @@ async function keep(path, answer) {
   }
   await (await caches.open(PAGES)).put(path, new Response(html, { headers }));
   return true;
+}
+
+/** The style sheets of a page come as one, under an address of their own. @param {Response} answer a page */
+async function keepSheets(answer) {
+  const shell = await caches.open(SHELL);
+  for (const [, sheet] of (await answer.text()).matchAll(/<link rel="stylesheet" href="(\/static\/css\/[^"]+)"/g)) {
+    if (!await shell.match(sheet)) await shell.add(fresh(sheet));
+  }
 }

@@ -22,6 +22,7 @@ import benchpace.web.classes.ClassesApi;
 import benchpace.web.classes.ClockApi;
 import benchpace.web.classes.Pages;
 import benchpace.web.classes.ShownClass;
+import benchpace.web.classes.ShownTold;
 import benchpace.web.classes.StayingAddresses;
 import benchpace.web.cure.CurePages;
 import benchpace.web.data.DataPages;
@@ -80,7 +81,6 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.MethodNotAllowedResponse;
 import io.javalin.http.NotFoundResponse;
-import io.javalin.http.staticfiles.Location;
 import io.javalin.router.Endpoint;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
@@ -88,7 +88,6 @@ import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.Collection;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntFunction;
@@ -168,12 +167,12 @@ public final class Server implements AutoCloseable {
             shelves.routes(routes);
             new LeaveApi(boards, new LeavingEarly(shelf), shelf, shelves, access, zone).routes(routes);
             new ShelfPages(shelf, shelves, boards, access, screens, zone).routes(routes);
-            Pages pages = new Pages(boards, playbacks, prep, plans, access, pairing, streams, screens, clock, zone,
-                    () -> reachable.apply(port()),
+            ShownTold shown = new ShownTold(new ShownClass(boards, clock, zone), screens);
+            Pages pages = new Pages(boards, playbacks, prep, plans, access, pairing, streams, shown, screens, clock,
+                    zone, () -> reachable.apply(port()),
                     () -> localName.get().map(n -> scheme(keys) + n + ":" + port() + "/"));
             pages.routes(routes);
-            new StayingAddresses(new ShownClass(boards, clock, zone), pages, access, screens, clock, zone)
-                    .routes(routes);
+            new StayingAddresses(shown, pages, access, streams, screens, clock, zone).routes(routes);
             new WhatIfApi(boards, plans, access, screens).routes(routes);
             new ReportPages(boards, shelf, forgetting, access, screens, zone).routes(routes);
             new PlaybacksApi(boards, playbacks, access).routes(routes);
@@ -195,6 +194,8 @@ public final class Server implements AutoCloseable {
             Webjars.routes(routes);
             Worker.routes(routes);
             Films.routes(routes);
+            new ProgramFiles().routes(routes);
+            routes.after(Packed::answer);
             failures(routes, screens, zone);
         });
         try {
@@ -210,7 +211,7 @@ public final class Server implements AutoCloseable {
         config.startup.startupWatcherEnabled = false;
         config.http.prefer405over404 = true;
         config.http.asyncTimeout = 0;
-        config.http.compressionStrategy = CompressionStrategy.NONE;
+        config.http.compressionStrategy = CompressionStrategy.NONE; // Packed does it, and never to a stream
         config.jetty.modifyServer(server -> {
             // no waiting for idle browsers to hang up: streams are ended by us, and a cut tap is sent again
             server.setStopTimeout(0);
@@ -222,7 +223,6 @@ public final class Server implements AutoCloseable {
             http.setIdleTimeout(limits.stalled().toMillis());
             http.setRequestHeaderSize(16 * 1024);
         });
-        staticFiles(config);
     }
 
     /** Jetty's own threads only move bytes: what was asked runs in the lanes of the entrance. */
@@ -239,16 +239,6 @@ public final class Server implements AutoCloseable {
             connector.setHost(host);
             connector.setPort(port);
             return connector;
-        });
-    }
-
-    private static void staticFiles(JavalinConfig config) {
-        config.staticFiles.add(files -> {
-            files.hostedPath = "/static";
-            files.directory = "/static";
-            files.location = Location.CLASSPATH;
-            files.headers = Map.of("Cache-Control", "no-cache", "X-Content-Type-Options", "nosniff",
-                    "Content-Security-Policy", Guard.POLICY);
         });
     }
 

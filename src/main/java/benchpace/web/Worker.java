@@ -48,9 +48,9 @@ final class Worker {
     }
 
     private static String script() {
-        List<String> files = Stream.concat(files().stream().filter(f -> !f.equals(SCRIPT)),
-                Webjars.addresses().stream()).sorted().toList();
-        String listed = files.stream().map(f -> "'" + f + "'").collect(Collectors.joining(", ", "[", "]"));
+        String listed = Stream.concat(files().stream().filter(f -> !f.equals(SCRIPT)),
+                Webjars.addresses().stream()).sorted()
+                .map(f -> "'" + f + "'").collect(Collectors.joining(", ", "[", "]"));
         return "const VERSION = '" + version() + "';\nconst FILES = " + listed + ";\n"
                 + new String(read(SCRIPT), StandardCharsets.UTF_8);
     }

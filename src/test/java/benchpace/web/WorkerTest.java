@@ -53,7 +53,7 @@ class WorkerTest extends OneEvening {
         try (Stream<Path> files = Files.walk(Path.of("static"))) {
             List<String> own = files.filter(Files::isRegularFile).map(f -> "/" + f.toString().replace('\\', '/'))
                     .filter(f -> !f.endsWith("worker.js")).toList();
-            assertThat(own).filteredOn(f -> f.endsWith(".woff2")).hasSize(4).allMatch(kept::contains);
+            assertThat(own).filteredOn(f -> f.endsWith(".woff2")).hasSize(6).allMatch(kept::contains);
             assertThat(own).filteredOn(f -> f.matches(".*\\.(js|css|svg)")).isNotEmpty().allMatch(kept::contains);
         }
         assertThat(kept).noneMatch(f -> f.endsWith(".webm") || f.endsWith(".mp4") || f.endsWith(".txt"));

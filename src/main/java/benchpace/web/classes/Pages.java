@@ -47,6 +47,9 @@ import java.util.function.Supplier;
 
 /** The pages people look at, and their live streams. */
 public final class Pages {
+    /** The event by which a stream tells which class is meant now. */
+    static final String SHOWN = "shown";
+
     private static final Logger LOG = System.getLogger(Pages.class.getName());
 
     private final Boards boards;
@@ -59,6 +62,7 @@ public final class Pages {
     private final Screens screens;
     private final InstantSource clock;
     private final ZoneId zone;
+    private final ShownTold shown;
     private final Supplier<String> reachable;
     private final Supplier<Optional<String>> byName;
     private final Bands bands;
@@ -69,8 +73,8 @@ public final class Pages {
      * @param byName    the same by its name, where the network knows that
      */
     public Pages(Boards boards, Playbacks playbacks, PrepBoard prep, PlanBook plans, Access access, Pairing pairing,
-                 Streams streams, Screens screens, InstantSource clock, ZoneId zone, Supplier<String> reachable,
-                 Supplier<Optional<String>> byName) {
+                 Streams streams, ShownTold shown, Screens screens, InstantSource clock, ZoneId zone,
+                 Supplier<String> reachable, Supplier<Optional<String>> byName) {
         this.boards = boards;
         this.playbacks = playbacks;
         this.bands = new Bands(reachable, zone);
@@ -79,6 +83,7 @@ public final class Pages {
         this.access = access;
         this.pairing = pairing;
         this.streams = streams;
+        this.shown = shown;
         this.screens = screens;
         this.clock = clock;
         this.zone = zone;
@@ -177,16 +182,23 @@ public final class Pages {
             return screens.live().own(kind, view, viewer).html();
         }
 
+        @Override public boolean packed() {
+            return kind == ScreenKind.WALL;
+        }
+
         @Override public Map<String, String> beside() {
-            return kind == ScreenKind.INSTRUCTOR && watched instanceof ClassBoard board ? Pages.this.beside(board)
-                    : Map.of();
+            return watched instanceof ClassBoard board ? Pages.this.beside(kind, board) : Map.of();
         }
     }
 
-    /** What the instructor should know of the board while a class runs. */
-    private Map<String, String> beside(ClassBoard board) {
-        return Map.of("guesses", screens.guesses(guesses()),
-                "clocks", screens.clocks(ClockLine.of(boards.clocks(), board, new Times(zone))));
+    /** What a screen hears of the board: which class is meant now, and what the instructor should know besides. */
+    private Map<String, String> beside(ScreenKind kind, ClassBoard board) {
+        return switch (kind) {
+            case INSTRUCTOR -> Map.of(SHOWN, shown.text(), "guesses", screens.guesses(guesses()),
+                    "clocks", screens.clocks(ClockLine.of(boards.clocks(), board, new Times(zone))));
+            case HELPER, WALL -> Map.of(SHOWN, shown.text());
+            case WAIT -> Map.of();
+        };
     }
 
     private void sheet(Context ctx) {

@@ -1,9 +1,6 @@
 package benchpace.web.classes;
 
 import benchpace.board.ClassBoard;
-import benchpace.files.Json;
-import benchpace.files.StudioJson;
-import benchpace.live.LiveClass;
 import benchpace.web.pairing.Access;
 import benchpace.web.request.Bodies;
 import benchpace.web.request.Reads;
@@ -12,12 +9,13 @@ import benchpace.web.screen.between.BetweenPage;
 import benchpace.web.screen.shell.Following;
 import benchpace.web.screen.shell.ScreenKind;
 import benchpace.web.screen.shell.Viewer;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
+import benchpace.web.stream.LiveScreen;
+import benchpace.web.stream.Streams;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.InstantSource;
 import java.time.ZoneId;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -30,18 +28,20 @@ public final class StayingAddresses {
     static final String HELPER = "/helper";
     static final String TABLE = "/table";
 
-    private final ShownClass shown;
+    private final ShownTold shown;
     private final Pages pages;
     private final Access access;
+    private final Streams streams;
     private final Screens screens;
     private final InstantSource clock;
     private final ZoneId zone;
 
-    public StayingAddresses(ShownClass shown, Pages pages, Access access, Screens screens, InstantSource clock,
-                            ZoneId zone) {
+    public StayingAddresses(ShownTold shown, Pages pages, Access access, Streams streams, Screens screens,
+                            InstantSource clock, ZoneId zone) {
         this.shown = shown;
         this.pages = pages;
         this.access = access;
+        this.streams = streams;
         this.screens = screens;
         this.clock = clock;
         this.zone = zone;
@@ -52,26 +52,20 @@ public final class StayingAddresses {
         Reads.route(routes, HELPER, ctx -> page(ctx, ScreenKind.HELPER, HELPER));
         Reads.route(routes, TABLE, ctx -> page(ctx, ScreenKind.INSTRUCTOR, TABLE));
         Reads.route(routes, "/api/shown", this::tell);
+        Reads.route(routes, "/api/shown/stream", this::tellOn);
     }
 
     private void page(Context ctx, ScreenKind kind, String address) {
-        ShownClass.Choice choice = shown.now();
+        ShownClass.Choice choice = shown.choice();
         if (!pages.opens(ctx, kind)) {
             return;
         }
         Viewer viewer = access.viewer(ctx);
-        Following following = new Following(address, mark(choice));
+        Following following = new Following(address, shown.mark(choice));
         Pages.html(ctx, choice.board().isPresent()
                 ? screens.page(kind, choice.board().get().view(), viewer, following)
                 : screens.between(BetweenPage.of(kind, viewer, following, told(choice.next()), told(choice.justOver()),
                         clock.instant(), zone)));
-    }
-
-    /** Names the class and whose room it is in, so that a wall shows either anew once it is another. */
-    private String mark(ShownClass.Choice choice) {
-        return choice.mark() + " " + StudioJson.tag(choice.board()
-                .map(board -> screens.headed(board.id(), board.live().plan().place()))
-                .orElseGet(() -> screens.studioOf("")));
     }
 
     private static Optional<BetweenPage.Told> told(Optional<ClassBoard> board) {
@@ -80,17 +74,15 @@ public final class StayingAddresses {
 
     /** GET: which class is meant now, and which run; no more than the start page tells everybody. */
     private void tell(Context ctx) {
-        ShownClass.Choice choice = shown.now();
-        ObjectNode told = Json.object().put("mark", mark(choice))
-                .put("studio", StudioJson.tag(screens.studioOf("")));
-        choice.board().ifPresent(b -> told.set("class", named(b)));
-        ArrayNode running = told.putArray("running");
-        choice.running().forEach(b -> running.add(named(b)));
-        Bodies.send(ctx, 200, told);
+        Bodies.send(ctx, 200, shown.json());
     }
 
-    private static ObjectNode named(ClassBoard board) {
-        LiveClass live = board.live();
-        return Json.object().put("id", board.id()).put("name", live.name()).put("startsAt", live.startsAt().toString());
+    /** The same for a page between two classes, again whenever it is another. */
+    private void tellOn(Context ctx) {
+        streams.serve(ctx, access.viewer(ctx), new NoClass(clock), new LiveScreen() {
+            @Override public Map<String, String> beside() {
+                return Map.of(Pages.SHOWN, shown.text());
+            }
+        });
     }
 }

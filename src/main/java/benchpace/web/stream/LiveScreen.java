@@ -26,6 +26,14 @@ public interface LiveScreen {
         return Map.of();
     }
 
+    /**
+     * Whether its events are packed on their way, each with regard to those before: that takes a quarter of a megabyte
+     * as long as the screen is open, so it is for the few that nobody touches and that draw much anew.
+     */
+    default boolean packed() {
+        return false;
+    }
+
     /** What it shows besides, of the board and not of the class: asked for at every beat, too. */
     default Map<String, String> beside() {
         return Map.of();

@@ -8,6 +8,7 @@ import benchpace.board.view.Playing;
 import benchpace.files.Json;
 import benchpace.web.entrance.Lines;
 import benchpace.web.pairing.Access;
+import benchpace.web.request.Accepted;
 import benchpace.web.request.Problem;
 import benchpace.web.request.Refused;
 import benchpace.web.screen.shell.Viewer;
@@ -27,6 +28,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
+import java.util.zip.GZIPOutputStream;
 import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
 import org.eclipse.jetty.server.Request;
 
@@ -37,6 +39,8 @@ import org.eclipse.jetty.server.Request;
 public final class Streams implements AutoCloseable {
     private static final Logger LOG = System.getLogger(Streams.class.getName());
     private static final long STACK_BYTES = 256 * 1024;
+    private static final String PACKED = "gzip";
+    private static final int PACKED_AT_ONCE = 1024;
 
     private final StreamLimits limits;
     private final Access access;
@@ -71,6 +75,9 @@ public final class Streams implements AutoCloseable {
             // whoever signs the device out from now on finds its place, and ends it
             if (!access.device(ctx).equals(asker.device())) {
                 throw new Refused(Problem.unauthorized());
+            }
+            if (screen.packed() && Accepted.gzip(ctx)) {
+                ctx.header("Content-Encoding", PACKED);
             }
             ctx.future(() -> start(ctx, board, new ShownParts(screen), place));
         } catch (RuntimeException | Error e) {
@@ -137,7 +144,9 @@ public final class Streams implements AutoCloseable {
 
     private static OutputStream output(Context ctx) {
         try {
-            return ctx.res().getOutputStream();
+            OutputStream plain = ctx.res().getOutputStream();
+            return PACKED.equals(ctx.res().getHeader("Content-Encoding"))
+                    ? new GZIPOutputStream(plain, PACKED_AT_ONCE, true) : plain;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

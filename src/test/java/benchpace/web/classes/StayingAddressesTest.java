@@ -217,6 +217,7 @@ class StayingAddressesTest {
         begun("Now");
         Device wall = here(Device.wall(board, browser));
         AtomicInteger asked = new AtomicInteger();
+        wall.page().route("**/stream", route -> route.abort()); // which would tell it unasked
         wall.page().route("**/api/shown", route -> asked.incrementAndGet());
         wall.at("/wall");
         wall.page().waitForCondition(() -> asked.get() > 0);

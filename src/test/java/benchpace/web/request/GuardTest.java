@@ -31,11 +31,24 @@ public class GuardTest extends OneEvening {
 
     // ---- headers
 
-    @Test void every_page_and_file_has_a_strict_content_policy_and_is_not_sniffed() {
+    @Test void a_file_of_the_program_may_do_nothing_by_itself_and_is_not_sniffed() {
+        for (String path : List.of("/static/css/base.css", "/static/js/clock.js", "/static/img/favicon.svg",
+                "/static/fonts/young-serif-latin.woff2", "/static/fonts/young-serif-OFL.txt")) {
+            Reply reply = board.get(path, "").ok();
+
+            assertThat(reply.headers("Content-Security-Policy")).as(path)
+                    .containsExactly("default-src 'none'; frame-ancestors 'none'");
+            assertThat(reply.header("X-Content-Type-Options")).as(path).contains("nosniff");
+            assertThat(reply.header("Content-Type")).as(path).isPresent();
+            assertThat(reply.header("Server")).as(path).isEmpty();
+        }
+    }
+
+    @Test void every_page_has_a_strict_content_policy_and_is_not_sniffed() {
         for (String path : List.of("/", "/classes/" + id + "/instructor", "/classes/" + id + "/helper",
-                "/classes/" + id + "/wall", "/classes/" + id + "/seats/1/sheet", "/static/css/base.css",
-                "/static/js/clock.js", "/static/img/favicon.svg", "/webjars/htmx.js", "/health", "/no/such/page",
-                "/api/classes", "/api/classes/none", "/static/none.css")) {
+                "/classes/" + id + "/wall", "/classes/" + id + "/seats/1/sheet", "/sw.js", "/webjars/htmx.js",
+                "/static/img/awake.mp4",
+                "/health", "/no/such/page", "/api/classes", "/api/classes/none", "/static/none.css")) {
             Reply reply = board.get(path, board.instructor());
 
             List<String> policies = reply.headers("Content-Security-Policy");
@@ -208,7 +221,9 @@ public class GuardTest extends OneEvening {
                 "/static/..%2fbenchpace/Main.class", "/static/%2e%2e%2f%2e%2e%2fetc/passwd", "/static//etc/passwd",
                 "/static/..;/benchpace/Main.class", "/static/%5c..%5cbenchpace%5cMain.class", "/static/js/..\\..\\x",
                 "/static/%00", "/static/css%00.css", "/static/css/", "/static/", "/static", "/static/js",
-                "/static/../../../../../../etc/passwd", "/webjars/../META-INF/MANIFEST.MF", "/META-INF/MANIFEST.MF",
+                "/static/../../../../../../etc/passwd", "/webjars/../META-INF/MANIFEST.MF",
+                "/static/js/../../META-INF/MANIFEST.MF",
+                "/META-INF/MANIFEST.MF",
                 "/benchpace/Main.class", "/demo-data/rosters/evening.csv")) {
             String answer = RawExchange.of(board, "GET " + path + " HTTP/1.1\nHost: localhost\nConnection: close\n\n");
 
@@ -222,6 +237,8 @@ public class GuardTest extends OneEvening {
                 .startsWith("text/javascript");
         assertThat(board.get("/static/css/base.css", "").header("Content-Type")).get().asString()
                 .startsWith("text/css");
+        assertThat(board.get("/static/fonts/young-serif-latin.woff2", "").ok().header("Content-Type"))
+                .contains("font/woff2");
         assertThat(board.get("/webjars/htmx.js", "").ok().header("Content-Type")).get().asString()
                 .startsWith("text/javascript");
         board.get("/webjars/htmx-sse.js", "").ok();

@@ -58,12 +58,12 @@ class LettersTest {
         for (Path face : faces()) {
             byte[] bytes = Files.readAllBytes(face);
             assertThat(new String(bytes, 0, 4, StandardCharsets.US_ASCII)).isEqualTo("wOF2");
-            String family = face.getFileName().toString().replaceFirst("-latin(-ext)?\\.woff2$", "");
+            String family = face.getFileName().toString().replaceFirst("-latin(-ext|-accents)?\\.woff2$", "");
             assertThat(Files.readString(FONTS.resolve(family + "-OFL.txt"))).contains("SIL OPEN FONT LICENSE")
                     .contains("Version 1.1");
             weight += bytes.length;
         }
-        assertThat(faces()).hasSize(4);
+        assertThat(faces()).hasSize(6);
         assertThat(weight).isLessThan(HEAVIEST);
     }
 

@@ -1,6 +1,7 @@
 package benchpace.web.screen;
 
 import com.microsoft.playwright.Route;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -62,9 +63,15 @@ public final class OfflineScreens {
         }
     }
 
+    /** Several style sheets come as one. */
     private static byte[] file(String path) {
+        ByteArrayOutputStream all = new ByteArrayOutputStream();
         try {
-            return Files.readAllBytes(Path.of(path.substring(1)));
+            for (String each : path.split("\\+")) {
+                String name = each.startsWith("/") ? each : "/static/css/" + each;
+                all.writeBytes(Files.readAllBytes(Path.of((name + (name.contains(".") ? "" : ".css")).substring(1))));
+            }
+            return all.toByteArray();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

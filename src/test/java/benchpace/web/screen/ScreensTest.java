@@ -256,8 +256,12 @@ class ScreensTest {
         for (String page : everyPage()) {
             Matcher file = asked.matcher(page);
             while (file.find()) {
-                assertThat(Path.of(file.group(1))).exists();
-                assertThat(Files.size(Path.of(file.group(1)))).isPositive();
+                for (String one : file.group(1).split("\\+")) { // sheets that come as one
+                    String path = (one.startsWith("static/") ? one : "static/css/" + one)
+                            + (one.contains(".") ? "" : ".css");
+                    assertThat(Path.of(path)).exists();
+                    assertThat(Files.size(Path.of(path))).isPositive();
+                }
             }
         }
     }

@@ -165,7 +165,7 @@ class StudioOverTheNetworkTest extends OneEvening {
     @Test void every_page_links_the_studios_colour_after_the_usual_ones_and_before_what_is_drawn_in_it() {
         for (String page : List.of("/", "/wall", "/classes/" + id + "/wall", "/classes/" + id + "/instructor")) {
             assertThat(board.get(page, board.instructor()).body())
-                    .containsSubsequence("/static/css/tokens.css", "/studio.css", "/static/css/base.css");
+                    .containsSubsequence("/static/css/tokens.css", "/studio.css", "/static/css/base+drawing+");
         }
     }
 

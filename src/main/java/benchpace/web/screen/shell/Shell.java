@@ -38,11 +38,13 @@ public record Shell(String title, String screen, List<String> sheets, String cla
         return new Shell(title, screen, sheets, classId, now, zone, role, initials, following, room, playback);
     }
 
-    /** Its further style sheets, all of them. */
-    public List<String> allSheets() {
-        List<String> all = new ArrayList<>(sheets);
+    /** The address of all its style sheets but those of the colours and of paper, which come as one. */
+    public String sheet() {
+        List<String> all = new ArrayList<>(List.of("base", "drawing"));
+        all.addAll(sheets);
         playback.ifPresent(band -> all.add("playback"));
-        return all;
+        all.add(screen);
+        return "/static/css/" + String.join("+", all) + ".css";
     }
 
     /** A page that follows no class. */
@@ -69,7 +71,12 @@ public record Shell(String title, String screen, List<String> sheets, String cla
         return KnownJson.traits();
     }
 
+    /** Whether a stream tells it what is new: of its class, or which class there is to show. */
+    public boolean hears() {
+        return live() || !following.address().isEmpty();
+    }
+
     public String stream() {
-        return "/classes/" + classId + "/" + screen + "/stream";
+        return live() ? "/classes/" + classId + "/" + screen + "/stream" : "/api/shown/stream";
     }
 }

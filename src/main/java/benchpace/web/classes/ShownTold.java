@@ -1,0 +1,62 @@
+package benchpace.web.classes;
+
+import benchpace.board.ClassBoard;
+import benchpace.files.Json;
+import benchpace.files.StudioJson;
+import benchpace.live.LiveClass;
+import benchpace.web.screen.Screens;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.Duration;
+
+/** Which class is meant now and which run, as pages hear it: no more than the start page tells everybody. */
+public final class ShownTold {
+    /** Classes begin seldom, and every screen is told with every tap. */
+    private static final Duration HOLDS = Duration.ofSeconds(1);
+
+    private final ShownClass shown;
+    private final Screens screens;
+    private String last = "";
+    private long lastAt = System.nanoTime() - HOLDS.toNanos();
+
+    public ShownTold(ShownClass shown, Screens screens) {
+        this.shown = shown;
+        this.screens = screens;
+    }
+
+    ShownClass.Choice choice() {
+        return shown.now();
+    }
+
+    /** Names the class and whose room it is in, so that a wall shows either anew once it is another. */
+    String mark(ShownClass.Choice choice) {
+        return choice.mark() + " " + StudioJson.tag(choice.board()
+                .map(board -> screens.headed(board.id(), board.live().plan().place()))
+                .orElseGet(() -> screens.studioOf("")));
+    }
+
+    ObjectNode json() {
+        ShownClass.Choice choice = choice();
+        ObjectNode told = Json.object().put("mark", mark(choice))
+                .put("studio", StudioJson.tag(screens.studioOf("")));
+        choice.board().ifPresent(b -> told.set("class", named(b)));
+        ArrayNode running = told.putArray("running");
+        choice.running().forEach(b -> running.add(named(b)));
+        return told;
+    }
+
+    /** The same as a part of a stream; up to a second old. */
+    synchronized String text() {
+        long now = System.nanoTime();
+        if (now - lastAt >= HOLDS.toNanos()) {
+            last = Json.text(json());
+            lastAt = now;
+        }
+        return last;
+    }
+
+    private static ObjectNode named(ClassBoard board) {
+        LiveClass live = board.live();
+        return Json.object().put("id", board.id()).put("name", live.name()).put("startsAt", live.startsAt().toString());
+    }
+}
