@@ -17,7 +17,6 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Stream;
 
 /**
@@ -52,7 +51,7 @@ public final class LiveClass {
     private final List<Recorded> corrected;
     private final Set<Long> undone;
     /** What made it, for the first who goes on from here; whoever else does adds the log up anew. */
-    private final AtomicReference<Fold> made;
+    private Optional<Fold> made;
 
     LiveClass(Setup setup, Map<StepId, Instant> opened, SortedMap<SeatNumber, Seat> seats,
               SortedMap<SeatNumber, Seat> takenAway, Map<ActivityId, ActivityRun> activities, Told told,
@@ -70,7 +69,7 @@ public final class LiveClass {
         this.history = log.equals(history) ? this.log : List.copyOf(history);
         this.corrected = history.equals(corrected) ? this.history : List.copyOf(corrected);
         this.undone = Set.copyOf(undone);
-        this.made = new AtomicReference<>(closedAt.isEmpty() ? made : null);
+        this.made = Optional.of(made).filter(fold -> closedAt.isEmpty());
     }
 
     /**
@@ -87,8 +86,13 @@ public final class LiveClass {
         if (next.seq() != seq() + 1) {
             throw new IllegalArgumentException("event " + next.seq() + " cannot follow event " + seq());
         }
-        Fold fold = made.getAndSet(null);
-        return fold == null ? Fold.of(Corrections.with(log, next)) : fold.goOn(this, next);
+        return takeMade().map(fold -> fold.goOn(this, next)).orElseGet(() -> Fold.of(Corrections.with(log, next)));
+    }
+
+    private synchronized Optional<Fold> takeMade() {
+        Optional<Fold> taken = made;
+        made = Optional.empty();
+        return taken;
     }
 
     /** How it was set up last; who sits there now is in {@link #seats()}. */
