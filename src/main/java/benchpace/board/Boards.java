@@ -91,7 +91,7 @@ public final class Boards implements AutoCloseable {
         this.publisher = new Publisher(clocks::mend,
                 board -> lessons.filter(l -> !board.isDeleted()).ifPresent(l -> l.draw(board.id(), board.live())));
         Map<String, Forgotten> forgotten = log.forgotten();
-        log.classIds().forEach(id -> open(id, Optional.ofNullable(forgotten.get(id))));
+        log.classIds().parallelStream().forEach(id -> open(id, Optional.ofNullable(forgotten.get(id))));
         all().forEach(this::begin);
         publisher.start(all());
     }
