@@ -40,7 +40,7 @@ final class SmallMachine {
     }
 
     static void measure() throws IOException, InterruptedException {
-        System.out.println(Machine.head("The board on a small machine", Flags.USUAL));
+        System.out.println(Machine.head("The board on a small machine", Flags.SMALL));
         Optional<PartOfACore> board = PartOfACore.of("board", PERCENT);
         Optional<PartOfACore> floor = PartOfACore.of("floor", PERCENT);
         if (board.isPresent() && floor.isPresent()) {
@@ -59,7 +59,7 @@ final class SmallMachine {
     private static void taps(PartOfACore forBoard, PartOfACore forFloor) throws IOException, InterruptedException {
         int seats = Asked.number("seats", 24);
         Taken taken = Taken.nothing(Asked.number("screens", 10));
-        try (BothSides both = new BothSides(forBoard.before(), forFloor.before(), Flags.USUAL, FROM_MILLIS,
+        try (BothSides both = new BothSides(forBoard.before(), forFloor.before(), Flags.SMALL, FROM_MILLIS,
                 TO_MILLIS)) {
             both.begin(seats, taken.screens(), 1);
             both.tap(WARM_UP, Taken.nothing(taken.screens().size()));
@@ -73,15 +73,15 @@ final class SmallMachine {
 
     private static void starts(String where, List<String> before, int toReachSeconds)
             throws IOException, InterruptedException {
-        Path data = Files.createTempDirectory("bench");
+        Path installed = Files.createTempDirectory("bench");
         double[] seconds = new double[Math.max(2, Asked.number("rounds", STARTS))];
         for (int n = 0; n < seconds.length; n++) {
-            try (BoardSide board = new BoardSide(before, Flags.USUAL, data)) {
+            try (BoardSide board = BoardSide.launched(before, installed)) {
                 seconds[n] = board.untilReady().toMillis() / 1000.0;
             }
         }
-        System.out.printf(Locale.ROOT, "From its start to ready on %s: the first time %.2f s, then %.2f s (middle of "
-                + "%d), to reach %d s%n", where, seconds[0], middle(DoubleStream.of(seconds).skip(1)),
+        System.out.printf(Locale.ROOT, "From the launcher's start to ready on %s: the first time %.2f s, then %.2f s "
+                + "(middle of %d), to reach %d s%n", where, seconds[0], middle(DoubleStream.of(seconds).skip(1)),
                 seconds.length - 1, toReachSeconds);
     }
 

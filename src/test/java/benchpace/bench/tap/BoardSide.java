@@ -28,13 +28,40 @@ public final class BoardSide extends Side {
      * @param before what starts Java, such as what holds it to a part of the machine; may be empty
      */
     public BoardSide(List<String> before, List<String> flags, Path data) throws IOException {
-        super(java(before, flags, List.of("-jar", jar().toString(), "serve", "--host", "127.0.0.1", "--port", "0",
-                "--data", data.toString(), "--no-demo", "--pin", PIN)));
+        this(java(before, flags, served(List.of("-jar", jar().toString()), data)));
+    }
+
+    private BoardSide(List<String> command) throws IOException {
+        super(command);
         try (TapLine stranger = new TapLine(port(), "")) {
             token = stranger.post("/api/pair", Json.text(Json.object().put("pin", PIN))).json().get("token")
                     .textValue();
         }
         line = new TapLine(port(), token);
+    }
+
+    /**
+     * Starts it by its launcher, as people do.
+     *
+     * @param installed a folder that has the program, or is given it, and keeps what a run leaves for the next
+     */
+    public static BoardSide launched(List<String> before, Path installed) throws IOException {
+        for (String file : List.of("benchpace.jar", "benchpace.sh", "benchpace.options")) {
+            if (!Files.exists(installed.resolve(file))) {
+                Files.copy(jar().resolveSibling(file), installed.resolve(file));
+            }
+        }
+        List<String> command = new ArrayList<>(before);
+        command.addAll(served(List.of("sh", installed.resolve("benchpace.sh").toString()),
+                installed.resolve("data")));
+        return new BoardSide(command);
+    }
+
+    private static List<String> served(List<String> program, Path data) {
+        List<String> command = new ArrayList<>(program);
+        command.addAll(List.of("serve", "--host", "127.0.0.1", "--port", "0", "--data", data.toString(), "--no-demo",
+                "--pin", PIN));
+        return command;
     }
 
     private static Path jar() {

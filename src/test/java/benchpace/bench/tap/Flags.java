@@ -4,28 +4,33 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 
-/** What the programs under measurement are given of Java's own options: the board's launcher gives it the same. */
+/** What the programs under measurement are given of Java's own options: what the launcher gives the board. */
 public final class Flags {
-    /** Those of the launcher and the heap of a small machine; {@code -Dflags="-Xmx64m ..."} tries others. */
-    public static final List<String> USUAL = List.of(asked().split(" +"));
+    private static final Path OPTIONS = Path.of("src/main/launcher/benchpace.options");
+    /** The launcher's; {@code -Dflags="-Xmx64m ..."} tries others. */
+    public static final List<String> USUAL = usual();
+    /** The same with the heap of a small machine. */
+    public static final List<String> SMALL = small();
 
     private Flags() {
     }
 
-    private static String asked() {
+    private static List<String> usual() {
         String asked = System.getProperty("flags", "");
-        return asked.isBlank() ? launcher() + " -Xmx128m" : asked.strip();
-    }
-
-    private static String launcher() {
         try {
-            return Files.readAllLines(Path.of("src/main/launcher/benchpace.options")).stream()
-                    .filter(line -> !line.startsWith("#")).collect(Collectors.joining(" "));
+            return asked.isBlank() ? Files.readAllLines(OPTIONS).stream().map(String::strip)
+                    .filter(line -> line.startsWith("-")).toList() : List.of(asked.strip().split(" +"));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    private static List<String> small() {
+        List<String> small = new ArrayList<>(USUAL);
+        small.add("-Xmx128m");
+        return List.copyOf(small);
     }
 }
