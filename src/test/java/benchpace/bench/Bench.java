@@ -14,7 +14,7 @@ public final class Bench {
     }
 
     private static final Map<String, Measuring> FROM_OUTSIDE = Map.of("Glass", Glass::measure, "SmallMachine",
-            SmallMachine::measure, "Growth", Growth::measure);
+            SmallMachine::measure, "SlowGlass", SlowGlass::measure, "Growth", Growth::measure);
 
     private Bench() {
     }
