@@ -109,9 +109,11 @@ function open(url) {
 
 /** @param {MessageEvent} event */
 function stamped(event) {
+  let detail = event.type;
   heardAt = performance.now();
   try {
-    const { now, stage, clocks, playback: playing } = JSON.parse(event.data);
+    const { now, stage, clocks, playback: playing, whole } = JSON.parse(event.data);
+    if (whole === false) detail = 'at-once'; // what follows from the tap comes with a state of the same number
     if (stage) document.body.dataset.stage = stage;
     if (now) clock.heard(now, clocks, playing);
     if (playing) tellPlaying(playing);
@@ -120,7 +122,7 @@ function stamped(event) {
   }
   say('stream', '');
   if (event.type === 'state') awakeAgain();
-  document.dispatchEvent(new CustomEvent('board:stamp', { detail: event.type }));
+  document.dispatchEvent(new CustomEvent('board:stamp', { detail }));
 }
 
 /** The class was deleted: nothing more comes, and nothing here can be tapped to any end. */

@@ -31,7 +31,7 @@ final class Growth {
     private static final int WARM_UP = 5;
     private static final int TAPS = 25;
     private static final int OPENINGS = 15;
-    private static final int REST_MILLIS = 60;
+    private static final int REST_MILLIS = 120;
     private static final int USUAL_SEATS = 8;
     private static final int RESTARTS = 3;
     private static final int OLD_CLASSES = 30;
