@@ -43,10 +43,14 @@ final class StationWaits {
     private void add(ClassTrack track, int k, PaceStations stations, double now) {
         List<SeatProgress> seats = SeatProgress.all(track, now, this);
         List<StationTurns.Guest> guests = new ArrayList<>();
+        List<SeatTrack> coming = new ArrayList<>();
         for (int i = 0; i < seats.size(); i++) {
             SeatTrack seat = track.seats().get(i);
             if (isFirstOfItsCandle(track, i)) {
-                guest(seat, seats.get(i), k, now).ifPresent(guests::add);
+                guest(seat, seats.get(i), k, now).ifPresent(guest -> {
+                    guests.add(guest);
+                    coming.add(seat);
+                });
             }
         }
         StationTurns served = StationTurns.of(stations, track.steps().get(k).planMinutes(), guests, now);
@@ -56,7 +60,7 @@ final class StationWaits {
             StationTurns.Guest guest = guests.get(j);
             double waited = began[j] == SeatTrack.NOT_YET ? SeatTrack.NOT_YET : began[j] - guest.cameMinutes();
             for (SeatTrack seat : track.seats()) {
-                if (seat.seat() == guest.seat() || sharesCandle(track, seat, guest.seat())) {
+                if (seat.seat() == guest.seat() || coming.get(j).sharesCandleWith(seat)) {
                     waits.computeIfAbsent(seat.seat(), s -> new double[none.length])[k] = Math.max(0, waited);
                 }
             }
@@ -67,10 +71,6 @@ final class StationWaits {
     private static boolean isFirstOfItsCandle(ClassTrack track, int i) {
         SeatTrack seat = track.seats().get(i);
         return track.seats().subList(0, i).stream().noneMatch(seat::sharesCandleWith);
-    }
-
-    private static boolean sharesCandle(ClassTrack track, SeatTrack seat, int first) {
-        return track.seats().stream().anyMatch(s -> s.seat() == first && s.sharesCandleWith(seat));
     }
 
     private static Optional<StationTurns.Guest> guest(SeatTrack seat, SeatProgress progress, int k, double now) {

@@ -9,11 +9,11 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Predicate;
 
 /**
@@ -27,8 +27,8 @@ public final class Sessions {
             + "from session ";
 
     private final Database database;
-    /** The hashes of all tokens, as long as nothing was changed. */
-    private Optional<Set<String>> hashes = Optional.empty();
+    /** Everybody, by the hash of the token, as long as nothing was changed: every request asks who it comes from. */
+    private Optional<Map<String, Session>> known = Optional.empty();
 
     public Sessions(Database database) {
         this.database = database;
@@ -41,33 +41,32 @@ public final class Sessions {
     }
 
     public Optional<Session> find(String token) {
-        String hash = Hashes.of(token);
-        return read("where token_hash = ?", statement -> statement.setString(1, hash)).values().stream().findFirst();
+        return Optional.ofNullable(known().get(Hashes.of(token)));
     }
 
-    /** Whether a device was let in by this token, however long ago; quicker than {@link #find} and off the disk. */
+    /** Whether a device was let in by this token, however long ago. */
     public boolean knows(String token) {
-        return hashes().contains(Hashes.of(token));
+        return known().containsKey(Hashes.of(token));
     }
 
-    private synchronized Set<String> hashes() {
-        if (hashes.isEmpty()) {
-            hashes = Optional.of(Set.copyOf(byHash().keySet()));
+    private synchronized Map<String, Session> known() {
+        if (known.isEmpty()) {
+            known = Optional.of(Collections.unmodifiableMap(read()));
         }
-        return hashes.get();
+        return known.get();
     }
 
     private int change(Database.Work<Integer> work) {
         int changed = database.write(work);
         synchronized (this) {
-            hashes = Optional.empty();
+            known = Optional.empty();
         }
         return changed;
     }
 
     /** Everybody who was let in, the newest first. */
     public List<Session> all() {
-        return List.copyOf(byHash().values());
+        return List.copyOf(known().values());
     }
 
     public void remove(String token) {
@@ -77,7 +76,7 @@ public final class Sessions {
 
     /** Forgets those that fit, all in one step. @return the marks of those that are gone */
     public List<String> remove(Predicate<Session> which) {
-        Map<String, Session> found = byHash();
+        Map<String, Session> found = new LinkedHashMap<>(known());
         found.values().removeIf(which.negate());
         change(connection -> {
             for (String hash : found.keySet()) {
@@ -90,17 +89,17 @@ public final class Sessions {
 
     /** @return whether there is a device of that mark */
     public boolean rename(String mark, String name) {
-        Optional<String> hash = byHash().entrySet().stream().filter(e -> e.getValue().mark().equals(mark))
+        Optional<String> hash = known().entrySet().stream().filter(e -> e.getValue().mark().equals(mark))
                 .map(Map.Entry::getKey).findFirst();
-        return hash.isPresent() && 1 == database.write(connection -> Statements.change(connection,
+        return hash.isPresent() && 1 == change(connection -> Statements.change(connection,
                 "update session set name = ? where token_hash = ?", name, hash.get()));
     }
 
     /** @param seen when each device was seen last, by mark */
     public void seen(Map<String, Instant> seen) {
-        Map<String, Session> all = byHash();
+        Map<String, Session> all = new LinkedHashMap<>(known());
         all.values().removeIf(session -> !seen.containsKey(session.mark()));
-        database.write(connection -> {
+        change(connection -> {
             for (Map.Entry<String, Session> entry : all.entrySet()) {
                 long at = seen.get(entry.getValue().mark()).toEpochMilli();
                 Statements.change(connection, "update session set last_seen_ms = ? where token_hash = ? "
@@ -131,29 +130,20 @@ public final class Sessions {
         return Statements.change(connection, "delete from session where token_hash = ?", hash);
     }
 
-    private interface Binding {
-        void to(PreparedStatement statement) throws SQLException;
-    }
-
-    private Map<String, Session> byHash() {
-        return read("order by created_ms desc, token_hash", statement -> { });
-    }
-
-    private Map<String, Session> read(String which, Binding binding) {
+    /** The newest first. */
+    private Map<String, Session> read() {
         return database.read(connection -> {
-            try (PreparedStatement select = connection.prepareStatement(SELECT + which)) {
-                binding.to(select);
-                Map<String, Session> found = new LinkedHashMap<>();
-                try (ResultSet row = select.executeQuery()) {
-                    while (row.next()) {
-                        String hash = row.getString(1);
-                        found.put(hash, new Session(row.getString(2), row.getString(3),
-                                Instant.ofEpochMilli(row.getLong(4)), Instant.ofEpochMilli(row.getLong(5)),
-                                mark(hash), row.getString(6)));
-                    }
+            Map<String, Session> found = new LinkedHashMap<>();
+            try (PreparedStatement select = connection.prepareStatement(SELECT
+                    + "order by created_ms desc, token_hash"); ResultSet row = select.executeQuery()) {
+                while (row.next()) {
+                    String hash = row.getString(1);
+                    found.put(hash, new Session(row.getString(2), row.getString(3),
+                            Instant.ofEpochMilli(row.getLong(4)), Instant.ofEpochMilli(row.getLong(5)),
+                            mark(hash), row.getString(6)));
                 }
-                return found;
             }
+            return found;
         });
     }
 

@@ -32,7 +32,7 @@ class EveryAddressTest extends OneEvening {
     }
 
     private String address(Endpoint endpoint) {
-        return endpoint.path.replace("{id}", id).replace("<file>", "css/base.css").replaceAll("\\{[a-z]+}", "1");
+        return RouteAddress.of(endpoint.path, id);
     }
 
     /** A stream is asked for its headers only. */

@@ -324,7 +324,7 @@ class IntrudersTest extends OneEvening {
         Set<HandlerType> changing = Set.of(HandlerType.POST, HandlerType.PUT, HandlerType.DELETE, HandlerType.PATCH);
         for (Endpoint endpoint : board.server().endpoints()) {
             if (changing.contains(endpoint.method) && !endpoint.path.equals("/api/unpair")) {
-                String path = endpoint.path.replace("{id}", id).replaceAll("\\{[a-z]+}", "1");
+                String path = RouteAddress.of(endpoint.path, id);
                 Reply reply = send(board.request(path).header("Authorization", "Bearer " + board.helper()),
                         endpoint.method.name(), "{}");
                 if (reply.status() != 403) {

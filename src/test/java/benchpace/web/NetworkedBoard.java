@@ -88,7 +88,7 @@ public final class NetworkedBoard implements AutoCloseable {
         board.server().endpoints().stream().filter(e -> e.method.equals(HandlerType.GET))
                 .filter(e -> !e.path.endsWith("/stream") && !e.path.matches(".*\\.(js|webm|mp4)"))
                 .forEach(e -> told.put(e.path, told(board.get(
-                        e.path.replace("{id}", classId).replaceAll("\\{[a-z]+}", "1"), board.instructor()))));
+                        RouteAddress.of(e.path, classId), board.instructor()))));
         return told;
     }
 

@@ -41,6 +41,7 @@ public final class ClassTracks {
     private final Progress progress;
     private final Instant origin;
     private final Map<SeatNumber, CandleClock> clocks;
+    private final Map<SeatNumber, SeatEvents> events;
 
     private ClassTracks(LiveClass live, Map<SeatNumber, CandleClock> clocks) {
         this.live = live;
@@ -48,6 +49,7 @@ public final class ClassTracks {
         this.progress = live.progress();
         this.origin = origin(live);
         this.clocks = clocks;
+        this.events = SeatEvents.all(live, origin);
     }
 
     /** The instant that minute 0 of the track stands for: when the class should begin, or did if that was earlier. */
@@ -104,7 +106,7 @@ public final class ClassTracks {
     }
 
     private SeatTrack seat(Seat seat) {
-        SeatEvents told = SeatEvents.of(live, seat.number(), origin);
+        SeatEvents told = events.getOrDefault(seat.number(), SeatEvents.NONE);
         List<Tap> taps = seat.finishes().entrySet().stream()
                 .map(f -> new Tap(plan.indexOf(f.getKey()), minute(f.getValue().at()), false))
                 .sorted(Comparator.comparing(Tap::atMinutes).thenComparing(Tap::step))

@@ -11,7 +11,9 @@ import benchpace.plan.SeatNumber;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -23,15 +25,33 @@ import java.util.Optional;
  */
 record SeatEvents(double arrivedMinutes, List<Mark> hints, List<Span> claims) {
     private static final double NOT_YET = SeatTrack.NOT_YET;
+    /** Of a seat that nothing was told of. */
+    static final SeatEvents NONE = new SeatEvents(0, List.of(), List.of());
 
-    static SeatEvents of(LiveClass live, SeatNumber seat, Instant origin) {
-        Plan plan = live.plan();
+    /** Of every seat that something was told of, gone through once. */
+    static Map<SeatNumber, SeatEvents> all(LiveClass live, Instant origin) {
+        Map<SeatNumber, List<Recorded>> told = new HashMap<>();
+        for (Recorded recorded : live.corrected()) {
+            if (recorded.event() instanceof ClassEvent.AtSeat at && !live.isUndone(recorded.seq())) {
+                told.computeIfAbsent(at.seat(), seat -> new ArrayList<>()).add(recorded);
+            }
+        }
+        Map<SeatNumber, SeatEvents> all = new HashMap<>();
+        told.forEach((seat, events) -> all.put(seat, of(live.plan(), inOrder(events), origin)));
+        return all;
+    }
+
+    private static List<Recorded> inOrder(List<Recorded> events) {
+        return events.stream().sorted(Comparator.comparing(Recorded::at)).toList();
+    }
+
+    private static SeatEvents of(Plan plan, List<Recorded> events, Instant origin) {
         double arrived = NOT_YET;
         boolean expected = false;
         int furthest = -1;
         List<Mark> hints = new ArrayList<>();
         List<Span> claims = new ArrayList<>();
-        for (Recorded recorded : standing(live, seat)) {
+        for (Recorded recorded : events) {
             double at = ClassTracks.minutes(origin, recorded.at());
             ClassEvent event = recorded.event();
             if (event instanceof ClassEvent.SeatExpected) {
@@ -66,11 +86,8 @@ record SeatEvents(double arrivedMinutes, List<Mark> hints, List<Span> claims) {
 
     /** The seat's events that were not taken back, in order of the time they happened at. */
     private static List<Recorded> standing(LiveClass live, SeatNumber seat) {
-        return live.corrected().stream()
-                .filter(r -> !live.isUndone(r.seq()))
-                .filter(r -> r.event() instanceof ClassEvent.AtSeat at && at.seat().equals(seat))
-                .sorted(Comparator.comparing(Recorded::at))
-                .toList();
+        return inOrder(live.corrected().stream().filter(r -> !live.isUndone(r.seq()))
+                .filter(r -> r.event() instanceof ClassEvent.AtSeat at && at.seat().equals(seat)).toList());
     }
 
     private static boolean isOpen(List<Span> spans) {

@@ -45,11 +45,11 @@ public final class ShownTold {
         return told;
     }
 
-    /** The same as a part of a stream; up to a second old. */
+    /** The same as a part of a stream, where no part holds markup but what a page is drawn with; up to a second old. */
     synchronized String text() {
         long now = System.nanoTime();
         if (now - lastAt >= HOLDS.toNanos()) {
-            last = Json.text(json());
+            last = Json.text(json()).replace("<", "\\u003c").replace(">", "\\u003e");
             lastAt = now;
         }
         return last;

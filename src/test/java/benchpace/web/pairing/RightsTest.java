@@ -10,6 +10,7 @@ import benchpace.files.Json;
 import benchpace.files.log.EventJson;
 import benchpace.web.OneEvening;
 import benchpace.web.Reply;
+import benchpace.web.RouteAddress;
 import benchpace.web.TestBoard;
 import benchpace.web.TestClock;
 import benchpace.web.stream.ListeningScreen;
@@ -149,7 +150,7 @@ public class RightsTest extends OneEvening {
         String wall = wall();
 
         for (Endpoint endpoint : board.server().endpoints()) {
-            String path = endpoint.path.replace("{id}", id).replaceAll("\\{[a-z]+}", "1");
+            String path = RouteAddress.of(endpoint.path, id);
             if (endpoint.method.equals(HandlerType.GET) && !path.endsWith("/stream")) {
                 assertThat(board.get(path, wall).status() < 400).as(path).isEqualTo(board.get(path, "").status() < 400);
                 assertThat(board.get(path, wall).body()).as(path).doesNotContain("Ida", "Tomasz");

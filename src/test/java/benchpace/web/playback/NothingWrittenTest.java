@@ -5,6 +5,7 @@ import static org.awaitility.Awaitility.await;
 
 import benchpace.files.Json;
 import benchpace.store.sqlite.Database;
+import benchpace.web.RouteAddress;
 import benchpace.web.cure.CureBoard;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.HandlerType;
@@ -143,7 +144,7 @@ class NothingWrittenTest {
         for (Endpoint endpoint : endpoints) {
             boolean own = endpoint.path.startsWith("/api/playbacks");
             if (endpoint.path.contains("{id}") && !own && endpoint.method != HandlerType.HEAD) {
-                String path = endpoint.path.replace("{id}", id).replaceAll("\\{[a-z]+}", "1");
+                String path = RouteAddress.of(endpoint.path, id);
                 for (String body : bodies()) {
                     HttpResponse<String> answer = ask(endpoint.method.name(), path, body);
                     assertThat(answer.statusCode()).as(endpoint.method + " " + path + " " + answer.body())
