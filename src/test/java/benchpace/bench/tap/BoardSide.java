@@ -46,14 +46,18 @@ public final class BoardSide extends Side {
      * @param installed a folder that has the program, or is given it, and keeps what a run leaves for the next
      */
     public static BoardSide launched(List<String> before, Path installed) throws IOException {
+        return launched(before, installed, installed.resolve("data"));
+    }
+
+    /** The same with data that lie elsewhere. */
+    public static BoardSide launched(List<String> before, Path installed, Path data) throws IOException {
         for (String file : List.of("benchpace.jar", "benchpace.sh", "benchpace.options")) {
             if (!Files.exists(installed.resolve(file))) {
                 Files.copy(jar().resolveSibling(file), installed.resolve(file));
             }
         }
         List<String> command = new ArrayList<>(before);
-        command.addAll(served(List.of("sh", installed.resolve("benchpace.sh").toString()),
-                installed.resolve("data")));
+        command.addAll(served(List.of("sh", installed.resolve("benchpace.sh").toString()), data));
         return new BoardSide(command);
     }
 
