@@ -19,7 +19,8 @@ const BLINK_MS = 300;
 let away = false;
 
 self.addEventListener('install', (event) => {
-  event.waitUntil(caches.open(SHELL).then((shell) => shell.addAll(FILES.map(fresh))).then(() => self.skipWaiting()));
+  event.waitUntil(caches.open(SHELL).then((shell) => shell.addAll(FILES.map(fresh)))
+    .then(sheetsOfKeptPages).then(() => self.skipWaiting()));
 });
 
 self.addEventListener('activate', (event) => {
@@ -59,7 +60,9 @@ async function page(request, path) {
   try {
     const answer = await inTime(fetch(request));
     away = false;
-    await keep(path, answer.clone());
+    const copies = [answer.clone(), answer.clone()];
+    keepSheets(copies[0]).catch(() => {}); // no page waits for it
+    await keep(path, copies[1]);
     return answer;
   } catch {
     away = true;
@@ -109,6 +112,15 @@ async function keep(path, answer) {
   }
   await (await caches.open(PAGES)).put(path, new Response(html, { headers }));
   return true;
+}
+
+/** A new release keeps what the pages that are kept ask for, before it is needed. */
+async function sheetsOfKeptPages() {
+  const pages = await caches.open(PAGES);
+  for (const request of await pages.keys()) {
+    const kept = await pages.match(request);
+    if (kept) await keepSheets(kept).catch(() => {});
+  }
 }
 
 /** The style sheets of a page come as one, under an address of their own. @param {Response} answer a page */

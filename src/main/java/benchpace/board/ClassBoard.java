@@ -370,7 +370,7 @@ public final class ClassBoard implements Watched {
 
     /** The second: derives the view anew, whole, and hands it to every screen. One caller at a time. */
     void publish() {
-        mailboxes.show(views.publish());
+        views.publish().ifPresent(mailboxes::show);
         ready = true;
     }
 

@@ -52,6 +52,7 @@ final class Publisher implements AutoCloseable {
     Publisher(Runnable before, Consumer<ClassBoard> afterwards) {
         this.before = before;
         this.afterwards = afterwards;
+        threadsAtOnce.prestartAllCoreThreads(); // so that no tap asks the system for one
     }
 
     private static ScheduledThreadPoolExecutor pool(String name, int threads) {

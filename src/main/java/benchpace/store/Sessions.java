@@ -57,11 +57,13 @@ public final class Sessions {
     }
 
     private int change(Database.Work<Integer> work) {
-        int changed = database.write(work);
-        synchronized (this) {
-            known = Optional.empty();
+        try {
+            return database.write(work);
+        } finally { // whatever became of it
+            synchronized (this) {
+                known = Optional.empty();
+            }
         }
-        return changed;
     }
 
     /** Everybody who was let in, the newest first. */

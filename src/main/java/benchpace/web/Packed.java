@@ -19,7 +19,7 @@ import java.util.zip.GZIPOutputStream;
  */
 final class Packed {
     private static final Pattern TEXT = Pattern.compile(
-            "(text/(html|css|plain|csv|calendar|javascript)|application/(json|problem\\+json|x-ndjson)).*");
+            "(text/(html|css|plain|csv|calendar|javascript)|application/(json|problem\\+json)).*");
     /** What is shorter goes in one packet anyway. */
     private static final int WORTH_IT = 1000;
 
@@ -29,8 +29,9 @@ final class Packed {
     static void answer(Context ctx) {
         InputStream content = ctx.resultInputStream();
         String type = Objects.requireNonNullElse(ctx.res().getContentType(), "");
+        String tag = Objects.requireNonNullElse(ctx.res().getHeader("ETag"), "W/");
         if (content == null || ctx.res().getHeader("Content-Encoding") != null || ctx.status().getCode() == 206
-                || !TEXT.matcher(type).matches()) {
+                || !TEXT.matcher(type).matches() || !tag.startsWith("W/")) { // a strong tag is of these very bytes
             return;
         }
         byte[] whole = read(content);

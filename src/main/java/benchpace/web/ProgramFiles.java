@@ -11,11 +11,15 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Collections;
+import java.util.HashSet;
 import java.util.HexFormat;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -35,8 +39,8 @@ final class ProgramFiles {
     private static final String WORD = "[a-z0-9]+(?:-[a-z0-9]+)*";
     private static final Pattern NAME = Pattern.compile(WORD + "(?:/" + WORD + ")*(-OFL)?\\.(css|js|svg|woff2|txt)");
     private static final Pattern SHEETS = Pattern.compile("css/(" + WORD + "(?:\\+" + WORD + "){1,19})\\.css");
-    /** More than the program has; whoever makes up addresses of several sheets fills no more. */
-    private static final int MOST_KEPT = 500;
+    /** More sheets than all pages ask for together; whoever makes up others fills no more. */
+    private static final int MOST_SHEETS = 60;
     private static final Map<String, String> TYPES = Map.of("css", "text/css",
             "js", "text/javascript", "svg", "image/svg+xml", "woff2", "font/woff2",
             "txt", "text/plain; charset=utf-8");
@@ -45,6 +49,14 @@ final class ProgramFiles {
     private record Sent(String type, byte[] whole, byte[] packed, String mark) { }
 
     private final Map<String, Sent> files = new ConcurrentHashMap<>();
+    /** Those asked for last. */
+    private final Map<String, Sent> sheets = Collections.synchronizedMap(new LinkedHashMap<>(16, 0.75f, true) {
+        private static final long serialVersionUID = 1L;
+
+        @Override protected boolean removeEldestEntry(Map.Entry<String, Sent> eldest) {
+            return size() > MOST_SHEETS;
+        }
+    });
 
     void routes(RoutesConfig routes) {
         Reads.route(routes, ADDRESS, this::send);
@@ -53,15 +65,19 @@ final class ProgramFiles {
     private void send(Context ctx) {
         Sent file = find(ctx.pathParam("file")).orElseThrow(NotFoundResponse::new);
         ctx.header("Cache-Control", "no-cache").header("Content-Security-Policy", POLICY).header("ETag", file.mark);
+        boolean packed = file.packed.length < file.whole.length;
         for (String ofPages : OF_PAGES) {
             ctx.res().setHeader(ofPages, null);
         }
         if (Objects.requireNonNullElse(ctx.header("If-None-Match"), "").contains(file.mark)) {
+            if (packed) {
+                ctx.res().addHeader("Vary", "Accept-Encoding");
+            }
             ctx.status(304);
             return;
         }
         ctx.contentType(file.type);
-        if (file.packed.length < file.whole.length) {
+        if (packed) {
             Packed.send(ctx, file.whole, () -> file.packed);
         } else {
             ctx.result(file.whole);
@@ -69,8 +85,9 @@ final class ProgramFiles {
     }
 
     private Optional<Sent> find(String name) {
-        Optional<Sent> found = Optional.ofNullable(files.get(name)).or(() -> whole(name).map(all -> sent(name, all)));
-        found.filter(file -> files.size() < MOST_KEPT).ifPresent(file -> files.put(name, file));
+        Map<String, Sent> kept = SHEETS.matcher(name).matches() ? sheets : files;
+        Optional<Sent> found = Optional.ofNullable(kept.get(name)).or(() -> whole(name).map(all -> sent(name, all)));
+        found.ifPresent(file -> kept.put(name, file));
         return found;
     }
 
@@ -80,9 +97,10 @@ final class ProgramFiles {
             return NAME.matcher(name).matches() ? read(name) : Optional.empty();
         }
         ByteArrayOutputStream all = new ByteArrayOutputStream();
+        Set<String> told = new HashSet<>();
         for (String sheet : several.group(1).split("\\+")) {
             Optional<byte[]> one = read("css/" + sheet + ".css");
-            if (one.isEmpty()) {
+            if (one.isEmpty() || !told.add(sheet)) {
                 return Optional.empty();
             }
             all.writeBytes(one.get());

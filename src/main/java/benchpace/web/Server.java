@@ -211,7 +211,7 @@ public final class Server implements AutoCloseable {
         config.startup.startupWatcherEnabled = false;
         config.http.prefer405over404 = true;
         config.http.asyncTimeout = 0;
-        config.http.compressionStrategy = CompressionStrategy.NONE; // Packed does it, and never to a stream
+        config.http.compressionStrategy = CompressionStrategy.NONE; // Packed does it, and Streams to a wall's
         config.jetty.modifyServer(server -> {
             // no waiting for idle browsers to hang up: streams are ended by us, and a cut tap is sent again
             server.setStopTimeout(0);

@@ -115,6 +115,9 @@ final class WithoutComments {
 
     private boolean beginsPattern() {
         String before = out.substring(Math.max(0, out.length() - 40)).stripTrailing();
+        if (before.endsWith("++") || before.endsWith("--")) {
+            return false;
+        }
         return before.isEmpty() || BEFORE_PATTERN.indexOf(before.charAt(before.length() - 1)) >= 0
                 || WORD_BEFORE_PATTERN.matcher(before).matches();
     }

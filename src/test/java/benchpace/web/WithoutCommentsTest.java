@@ -32,6 +32,7 @@ class WithoutCommentsTest {
         "return /\\/\\//.exec(a)|return /\\/\\//.exec(a)",
         "f(`a // ${g(`/* ${h} */`, { k: 1 })} // b`) // c|f(`a // ${g(`/* ${h} */`, { k: 1 })} // b`)",
         "n = (a + b) / 2 / c|n = (a + b) / 2 / c",
+        "n = i++ / 2 // c|n = i++ / 2",
         "'https://x'|'https://x'",
     })
     void a_line_of_a_script_keeps_all_but_its_comment(String line, String kept) {

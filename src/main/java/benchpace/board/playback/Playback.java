@@ -178,7 +178,7 @@ public final class Playback implements Watched {
             }
             lookedAt = passing.get();
             if (views.stale()) {
-                mailboxes.show(views.publish());
+                views.publish().ifPresent(mailboxes::show);
             }
             int rate = playing().orElseThrow().rate();
             if (rate != told) { // its end stops the clocks

@@ -25,10 +25,12 @@ public final class ClassViews {
     private long wholes;
     private long atOnces;
     private LiveClass begun;
+    /** Raised whenever all are to be made anew, also those that are under way. */
+    private long epoch;
     private volatile Numbered computed;
     private volatile MadeView made;
     private volatile MadeView published;
-    private MadeView shownAtOnce;
+    private volatile MadeView shownAtOnce;
 
     /** How views of one class come about. */
     public interface Making {
@@ -42,7 +44,9 @@ public final class ClassViews {
         ClassView view(Moment at, Computed computed);
     }
 
-    private record Begun(Order order, Moment moment) { }
+    private record Begun(Order order, Moment moment, long epoch) { }
+
+    private record Made(MadeView view, long epoch) { }
 
     private record Numbered(long number, Computed what) { }
 
@@ -64,7 +68,7 @@ public final class ClassViews {
         }
         synchronized (this) {
             latest = made; // which may be forgotten in between
-            return isYoung(latest) ? latest : make();
+            return isYoung(latest) ? latest : make().view();
         }
     }
 
@@ -74,14 +78,19 @@ public final class ClassViews {
         return holds(shown) ? shown : latest();
     }
 
-    /** A new one, whole, to be shown on every screen. */
-    public MadeView publish() {
-        MadeView view;
+    /** A new one, whole, to be shown on every screen; empty if all were to be made anew while it was made. */
+    public Optional<MadeView> publish() {
+        Made whole;
         synchronized (this) {
-            view = make();
+            whole = make();
         }
-        published = view;
-        return view;
+        synchronized (counting) {
+            if (whole.epoch() != epoch) {
+                return Optional.empty();
+            }
+            published = whole.view();
+        }
+        return Optional.of(whole.view());
     }
 
     /**
@@ -92,30 +101,46 @@ public final class ClassViews {
      */
     public Optional<MadeView> atOnce() {
         Numbered known = computed;
-        if (known == null || isShown(shownAtOnce, known) || isShown(published, known)) {
+        if (known == null || isShown(known)) {
             return Optional.empty();
         }
         Begun begun = beginAtOnce();
         if (!known.what().mayCarry(begun.moment().live())) {
             return Optional.empty();
         }
-        shownAtOnce = new MadeView(begun.order(), Math.min(known.number(), begun.order().whole()),
+        MadeView view = new MadeView(begun.order(), Math.min(known.number(), begun.order().whole()),
                 making.view(begun.moment(), known.what()));
-        return Optional.of(shownAtOnce);
+        synchronized (counting) {
+            if (begun.epoch() != epoch) {
+                return Optional.empty();
+            }
+            shownAtOnce = view;
+        }
+        return Optional.of(view);
     }
 
-    /** Whether a view told of the class's last event, with nothing older than what is known. */
-    private boolean isShown(MadeView view, Numbered known) {
-        return view != null && view.view().seq() == seq.getAsLong() && view.computed() >= known.number();
+    /** Whether the class's last event was shown: whole, or at once beside what is known. */
+    private boolean isShown(Numbered known) {
+        long last = seq.getAsLong();
+        return tells(published, last) || tells(shownAtOnce, last)
+                && (shownAtOnce.computed() >= known.number() || known.what().of().live().seq() == last);
     }
 
-    private MadeView make() {
+    private static boolean tells(MadeView view, long event) {
+        return view != null && view.view().seq() == event;
+    }
+
+    private Made make() {
         Begun begun = beginWhole();
         Computed now = making.compute(begun.moment());
         MadeView view = MadeView.whole(begun.order().whole(), making.view(begun.moment(), now));
-        computed = new Numbered(begun.order().whole(), now);
-        made = view;
-        return view;
+        synchronized (counting) {
+            if (begun.epoch() == epoch) {
+                computed = new Numbered(begun.order().whole(), now);
+                made = view;
+            }
+        }
+        return new Made(view, begun.epoch());
     }
 
     /** In one step with looking, so that no later one knows less. */
@@ -123,14 +148,14 @@ public final class ClassViews {
         synchronized (counting) {
             Moment moment = making.moment();
             begun = moment.live();
-            return new Begun(new Order(++wholes, 0), moment);
+            return new Begun(new Order(++wholes, 0), moment, epoch);
         }
     }
 
     private Begun beginAtOnce() {
         synchronized (counting) {
             Moment moment = making.moment();
-            return new Begun(new Order(moment.live() == begun ? wholes - 1 : wholes, ++atOnces), moment);
+            return new Begun(new Order(moment.live() == begun ? wholes - 1 : wholes, ++atOnces), moment, epoch);
         }
     }
 
@@ -154,9 +179,14 @@ public final class ClassViews {
 
     /** All are to be made anew: time did not go on as it was foreseen. */
     public void forget() {
-        published = null;
-        made = null;
-        computed = null;
+        synchronized (counting) {
+            epoch++;
+            published = null;
+            made = null;
+            computed = null;
+            shownAtOnce = null;
+            begun = null;
+        }
     }
 
     private boolean isYoung(MadeView made) {

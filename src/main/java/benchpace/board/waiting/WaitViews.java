@@ -18,6 +18,7 @@ import benchpace.breaks.WaitEvent;
 import benchpace.breaks.WaitPlan;
 import benchpace.live.ActivityRun;
 import benchpace.live.LiveClass;
+import benchpace.live.Seat;
 import benchpace.plan.Activity;
 import benchpace.plan.ActivityId;
 import benchpace.plan.ActivityKind;
@@ -63,9 +64,19 @@ public final class WaitViews {
         }
         List<ActivityView> activities = tapped.activities().stream().map(a -> planned.activities().stream()
                 .filter(was -> was.id().equals(a.id())).findFirst().map(a::planned).orElse(a)).toList();
-        return new WaitView(planned.plannedAt(), activities, planned.strips(), planned.calls(), planned.changes(),
+        return new WaitView(planned.plannedAt(), activities, planned.strips(),
+                planned.calls().stream().filter(call -> isForSomebody(live, call)).toList(), planned.changes(),
                 planned.leisure().stream().filter(o -> isAtLeisure(live, o.seat())).toList(), planned.idle(),
-                planned.unplaced(), planned.late());
+                planned.unplaced(), planned.late().stream().filter(seat -> isHere(live, seat)).toList());
+    }
+
+    /** Nobody is called who has gone; one of several is named until it is planned anew. */
+    private static boolean isForSomebody(LiveClass live, CallView call) {
+        return call.event().seats().isEmpty() || call.event().seats().stream().anyMatch(seat -> isHere(live, seat));
+    }
+
+    private static boolean isHere(LiveClass live, SeatNumber seat) {
+        return live.seat(seat).filter(Seat::present).isPresent();
     }
 
     private static boolean isAtLeisure(LiveClass live, int seat) {

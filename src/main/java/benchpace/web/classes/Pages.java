@@ -40,6 +40,7 @@ import java.lang.System.Logger.Level;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.ZoneId;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -47,9 +48,6 @@ import java.util.function.Supplier;
 
 /** The pages people look at, and their live streams. */
 public final class Pages {
-    /** The event by which a stream tells which class is meant now. */
-    static final String SHOWN = "shown";
-
     private static final Logger LOG = System.getLogger(Pages.class.getName());
 
     private final Boards boards;
@@ -193,12 +191,12 @@ public final class Pages {
 
     /** What a screen hears of the board: which class is meant now, and what the instructor should know besides. */
     private Map<String, String> beside(ScreenKind kind, ClassBoard board) {
-        return switch (kind) {
-            case INSTRUCTOR -> Map.of(SHOWN, shown.text(), "guesses", screens.guesses(guesses()),
-                    "clocks", screens.clocks(ClockLine.of(boards.clocks(), board, new Times(zone))));
-            case HELPER, WALL -> Map.of(SHOWN, shown.text());
-            case WAIT -> Map.of();
-        };
+        Map<String, String> beside = new LinkedHashMap<>(kind == ScreenKind.WAIT ? Map.of() : shown.part());
+        if (kind == ScreenKind.INSTRUCTOR) {
+            beside.put("guesses", screens.guesses(guesses()));
+            beside.put("clocks", screens.clocks(ClockLine.of(boards.clocks(), board, new Times(zone))));
+        }
+        return beside;
     }
 
     private void sheet(Context ctx) {

@@ -1,22 +1,30 @@
 package benchpace.web.classes;
 
 import benchpace.board.ClassBoard;
+import benchpace.board.attempt.Faults;
 import benchpace.files.Json;
 import benchpace.files.StudioJson;
 import benchpace.live.LiveClass;
 import benchpace.web.screen.Screens;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.lang.System.Logger;
+import java.lang.System.Logger.Level;
 import java.time.Duration;
+import java.util.Map;
 
 /** Which class is meant now and which run, as pages hear it: no more than the start page tells everybody. */
 public final class ShownTold {
+    private static final Logger LOG = System.getLogger(ShownTold.class.getName());
+    /** The event by which a stream tells it. */
+    private static final String PART = "shown";
     /** Classes begin seldom, and every screen is told with every tap. */
     private static final Duration HOLDS = Duration.ofSeconds(1);
 
     private final ShownClass shown;
     private final Screens screens;
-    private String last = "";
+    private final Faults faults = new Faults();
+    private Map<String, String> last = Map.of();
     private long lastAt = System.nanoTime() - HOLDS.toNanos();
 
     public ShownTold(ShownClass shown, Screens screens) {
@@ -45,12 +53,18 @@ public final class ShownTold {
         return told;
     }
 
-    /** The same as a part of a stream, where no part holds markup but what a page is drawn with; up to a second old. */
-    synchronized String text() {
+    /** The same as a part of a stream, where none holds markup but what a page is drawn with; up to a second old. */
+    synchronized Map<String, String> part() {
         long now = System.nanoTime();
         if (now - lastAt >= HOLDS.toNanos()) {
-            last = Json.text(json()).replace("<", "\\u003c").replace(">", "\\u003e");
             lastAt = now;
+            try {
+                last = Map.of(PART, Json.text(json()).replace("<", "\\u003c").replace(">", "\\u003e"));
+            } catch (RuntimeException e) { // screens go on with their class; pages that hear nothing ask
+                if (faults.isNew(PART, e)) {
+                    LOG.log(Level.ERROR, "which class is meant cannot be told", e);
+                }
+            }
         }
         return last;
     }

@@ -77,11 +77,11 @@ public final class StayingAddresses {
         Bodies.send(ctx, 200, shown.json());
     }
 
-    /** The same for a page between two classes, again whenever it is another. */
+    /** The same for a page between two classes; it hears of another with the next beat. */
     private void tellOn(Context ctx) {
         streams.serve(ctx, access.viewer(ctx), new NoClass(clock), new LiveScreen() {
             @Override public Map<String, String> beside() {
-                return Map.of(Pages.SHOWN, shown.text());
+                return shown.part();
             }
         });
     }

@@ -52,6 +52,15 @@ final class EventStream {
         out.flush();
     }
 
+    /** No more is sent; what was packed is ended as such, where somebody still reads. */
+    void end() {
+        try {
+            out.close();
+        } catch (IOException e) {
+            // nobody reads any more
+        }
+    }
+
     void send(String event) throws IOException {
         out.write(event.getBytes(StandardCharsets.UTF_8));
         out.flush();

@@ -28,7 +28,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
-import java.util.zip.GZIPOutputStream;
 import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
 import org.eclipse.jetty.server.Request;
 
@@ -39,8 +38,6 @@ import org.eclipse.jetty.server.Request;
 public final class Streams implements AutoCloseable {
     private static final Logger LOG = System.getLogger(Streams.class.getName());
     private static final long STACK_BYTES = 256 * 1024;
-    private static final String PACKED = "gzip";
-    private static final int PACKED_AT_ONCE = 1024;
 
     private final StreamLimits limits;
     private final Access access;
@@ -76,10 +73,7 @@ public final class Streams implements AutoCloseable {
             if (!access.device(ctx).equals(asker.device())) {
                 throw new Refused(Problem.unauthorized());
             }
-            if (screen.packed() && Accepted.gzip(ctx)) {
-                ctx.header("Content-Encoding", PACKED);
-            }
-            ctx.future(() -> start(ctx, board, new ShownParts(screen), place));
+            ctx.future(() -> start(ctx, board, screen, place));
         } catch (RuntimeException | Error e) {
             places.leave(place);
             throw e;
@@ -106,9 +100,9 @@ public final class Streams implements AutoCloseable {
      * The future that is handed back never ends: the framework would go on with a request that may be gone by then.
      * The writer itself ends the answer.
      */
-    private CompletableFuture<Void> start(Context ctx, Watched board, ShownParts shown, Place place) {
+    private CompletableFuture<Void> start(Context ctx, Watched board, LiveScreen screen, Place place) {
         try {
-            run(ctx, board, shown, place);
+            run(ctx, board, screen, place);
         } catch (RuntimeException | Error e) {
             places.leave(place);
             throw e;
@@ -116,18 +110,19 @@ public final class Streams implements AutoCloseable {
         return new CompletableFuture<>();
     }
 
-    private void run(Context ctx, Watched board, ShownParts shown, Place place) {
+    private void run(Context ctx, Watched board, LiveScreen screen, Place place) {
         AsyncContext answer = ctx.req().getAsyncContext();
-        EventStream stream = new EventStream(output(ctx));
-        Mailbox mailbox = place.hold(board.subscribe());
+        Mailbox mailbox = place.hold(board.subscribe()); // first, as there may be none
+        EventStream stream = stream(ctx, mailbox, screen.packed() && Accepted.gzip(ctx));
         Runnable writing = () -> {
             try (mailbox) {
-                write(stream, board, mailbox, shown);
+                write(stream, board, mailbox, new ShownParts(screen));
             } catch (IOException | InterruptedException e) {
                 // the screen went away, or stopped reading for too long: it will come back
             } catch (RuntimeException | StackOverflowError e) {
                 LOG.log(Level.ERROR, "a screen of class " + board.id() + " could not be written", e);
             } finally {
+                stream.end();
                 end(answer); // first: whoever closes the board waits for it
                 places.leave(place);
             }
@@ -142,12 +137,15 @@ public final class Streams implements AutoCloseable {
         }
     }
 
-    private static OutputStream output(Context ctx) {
+    private static EventStream stream(Context ctx, Mailbox mailbox, boolean packed) {
         try {
+            if (packed) {
+                ctx.header("Content-Encoding", "gzip");
+            }
             OutputStream plain = ctx.res().getOutputStream();
-            return PACKED.equals(ctx.res().getHeader("Content-Encoding"))
-                    ? new GZIPOutputStream(plain, PACKED_AT_ONCE, true) : plain;
+            return new EventStream(packed ? new PackedEvents(plain) : plain);
         } catch (IOException e) {
+            mailbox.close();
             throw new UncheckedIOException(e);
         }
     }

@@ -62,7 +62,7 @@ class ClassViewsTest {
 
         MadeView first = views.atOnce().orElseThrow();
         assertThat(views.atOnce()).as("shown already").isEmpty();
-        MadeView second = views.publish();
+        MadeView second = views.publish().orElseThrow();
 
         assertThat(first.whole()).isFalse();
         assertThat(second.whole()).isTrue();
@@ -74,10 +74,10 @@ class ClassViewsTest {
 
     @Test void a_tap_is_shown_at_once_while_another_is_still_computed_and_what_was_computed_then_goes_with_it()
             throws Exception {
-        MadeView before = views.publish();
+        MadeView before = views.publish().orElseThrow();
         computing = new CountDownLatch(1);
         tonight.minute(6).finish(1, "wicks");
-        CompletableFuture<MadeView> slow = CompletableFuture.supplyAsync(views::publish);
+        CompletableFuture<MadeView> slow = CompletableFuture.supplyAsync(() -> views.publish().orElseThrow());
         while (computations.get() < 2) {
             Thread.onSpinWait();
         }
@@ -101,7 +101,7 @@ class ClassViewsTest {
         views.publish();
         computing = new CountDownLatch(1);
         tonight.minute(6).finish(1, "wicks");
-        CompletableFuture<MadeView> slow = CompletableFuture.supplyAsync(views::publish);
+        CompletableFuture<MadeView> slow = CompletableFuture.supplyAsync(() -> views.publish().orElseThrow());
         while (computations.get() < 2) {
             Thread.onSpinWait();
         }
@@ -110,6 +110,29 @@ class ClassViewsTest {
         computing.countDown();
 
         assertThat(slow.get(30, TimeUnit.SECONDS).order()).isGreaterThan(late.order());
+    }
+
+    @Test void somebody_who_looks_in_between_lets_nothing_be_shown_again() {
+        views.publish();
+        tonight.minute(5.2);
+
+        views.latest();
+
+        assertThat(views.atOnce()).as("the last tap was shown whole").isEmpty();
+    }
+
+    @Test void what_was_under_way_while_all_were_to_be_made_anew_is_shown_to_nobody() throws Exception {
+        computing = new CountDownLatch(1);
+        CompletableFuture<Boolean> slow = CompletableFuture.supplyAsync(() -> views.publish().isPresent());
+        while (computations.get() < 1) {
+            Thread.onSpinWait();
+        }
+
+        views.forget();
+        computing.countDown();
+
+        assertThat(slow.get(30, TimeUnit.SECONDS)).isFalse();
+        assertThat(views.stale()).isTrue();
     }
 
     @Test void once_time_has_jumped_nothing_old_is_shown_at_once() {

@@ -75,7 +75,7 @@ class ShownPartsTest {
     }
 
     @Test void screens_that_show_the_same_have_it_drawn_once_and_each_has_its_own_beside() {
-        MadeView view = views.publish();
+        MadeView view = views.publish().orElseThrow();
 
         String one = sent(new ShownParts(new Counting("tables", "a")), view);
         String other = sent(new ShownParts(new Counting("tables", "b")), view);
@@ -88,17 +88,17 @@ class ShownPartsTest {
 
     @Test void only_what_changed_is_sent_and_what_is_computed_only_once_it_was_computed_anew() {
         ShownParts screen = new ShownParts(new Counting("tables", "a"));
-        sent(screen, views.publish());
+        sent(screen, views.publish().orElseThrow());
         tonight.minute(6).finish(1, "wicks");
 
         assertThat(sent(screen, views.atOnce().orElseThrow())).isEqualTo("event: done\ndata: 1 done\n\n");
-        assertThat(sent(screen, views.publish())).isEqualTo("event: home\ndata: by 4\n\n");
+        assertThat(sent(screen, views.publish().orElseThrow())).isEqualTo("event: home\ndata: by 4\n\n");
         assertThat(drawn).containsExactly("tables all", "tables", "tables all");
     }
 
     @Test void a_screen_that_missed_what_was_computed_is_sent_it_with_the_next_tap() {
         ShownParts screen = new ShownParts(new Counting("tables", "a"));
-        sent(screen, views.publish());
+        sent(screen, views.publish().orElseThrow());
         tonight.minute(6).finish(1, "wicks");
         views.publish(); // replaced in its mailbox by what comes next
         tonight.minute(7).finish(2, "wicks");
