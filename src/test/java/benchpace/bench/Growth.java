@@ -7,6 +7,7 @@ import benchpace.bench.growth.PastClasses;
 import benchpace.bench.tap.BoardSide;
 import benchpace.bench.tap.Flags;
 import benchpace.bench.tap.Machine;
+import benchpace.bench.tap.Scratch;
 import benchpace.bench.tap.ScreenKind;
 import benchpace.bench.tap.Side;
 import benchpace.bench.tap.TapTimes;
@@ -66,7 +67,7 @@ final class Growth {
     }
 
     private static Path folder() throws IOException {
-        return Files.createTempDirectory("bench");
+        return Scratch.folder();
     }
 
     private void against(String what, List<Integer> counts, Growing growing) throws IOException, InterruptedException {

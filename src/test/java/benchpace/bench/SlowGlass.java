@@ -3,13 +3,13 @@ package benchpace.bench;
 import benchpace.bench.glass.SlowedPage;
 import benchpace.bench.glass.SlowedPage.Seen;
 import benchpace.bench.glass.SlowedPage.Task;
+import benchpace.bench.tap.Scratch;
 import benchpace.web.TestBoard;
 import benchpace.web.stream.StreamLimits;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Playwright;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.ArrayList;
@@ -50,7 +50,7 @@ final class SlowGlass {
                                 "--disable-background-networking", "--no-first-run", "--disable-component-update",
                                 "--disable-sync")))) {
             for (int seats : Asked.numbers("seats", "8,24,40")) {
-                try (TestBoard board = new TestBoard(Files.createTempDirectory("slow-glass"), InstantSource.system(),
+                try (TestBoard board = new TestBoard(Scratch.folder(), InstantSource.system(),
                         StreamLimits.USUAL)) {
                     measure(board, browser, seats, Asked.number("taps", TAPS));
                 }

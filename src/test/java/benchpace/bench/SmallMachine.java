@@ -6,12 +6,12 @@ import benchpace.bench.tap.BothSides.Taken;
 import benchpace.bench.tap.Flags;
 import benchpace.bench.tap.Machine;
 import benchpace.bench.tap.PartOfACore;
+import benchpace.bench.tap.Scratch;
 import benchpace.bench.tap.ScreenKind;
 import benchpace.bench.tap.Side;
 import benchpace.bench.tap.TapTable;
 import benchpace.bench.tap.TapTimes;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -73,7 +73,7 @@ final class SmallMachine {
 
     private static void starts(String where, List<String> before, int toReachSeconds)
             throws IOException, InterruptedException {
-        Path installed = Files.createTempDirectory("bench");
+        Path installed = Scratch.folder();
         double[] seconds = new double[Math.max(2, Asked.number("rounds", STARTS))];
         for (int n = 0; n < seconds.length; n++) {
             try (BoardSide board = BoardSide.launched(before, installed)) {
@@ -92,7 +92,7 @@ final class SmallMachine {
 
     private static void memory() throws IOException, InterruptedException {
         int taps = Asked.shortened(MANY_TAPS);
-        try (BoardSide board = new BoardSide(List.of(), Flags.USUAL, Files.createTempDirectory("bench"))) {
+        try (BoardSide board = new BoardSide(List.of(), Flags.USUAL, Scratch.folder())) {
             Side.rest(IDLE_MILLIS);
             long idle = board.footprint().residentKib();
             for (int done = 0; done < taps; done += TAPS_A_CLASS) {

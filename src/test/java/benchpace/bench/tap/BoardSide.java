@@ -33,11 +33,16 @@ public final class BoardSide extends Side {
 
     private BoardSide(List<String> command) throws IOException {
         super(command);
-        try (TapLine stranger = new TapLine(port(), "")) {
-            token = stranger.post("/api/pair", Json.text(Json.object().put("pin", PIN))).json().get("token")
-                    .textValue();
+        try {
+            try (TapLine stranger = new TapLine(port(), "")) {
+                token = stranger.post("/api/pair", Json.text(Json.object().put("pin", PIN))).json().get("token")
+                        .textValue();
+            }
+            line = new TapLine(port(), token);
+        } catch (IOException | RuntimeException e) {
+            end();
+            throw e;
         }
-        line = new TapLine(port(), token);
     }
 
     /**

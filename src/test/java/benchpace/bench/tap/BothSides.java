@@ -33,7 +33,7 @@ public final class BothSides implements AutoCloseable {
             throws IOException, InterruptedException {
         this.fromMillis = fromMillis;
         this.toMillis = toMillis;
-        Path folder = Files.createTempDirectory("bench");
+        Path folder = Scratch.folder();
         board = new BoardSide(forBoard, flags, folder.resolve("board"));
         try {
             floor = new FloorSide(forFloor, flags, Files.createDirectory(folder.resolve("floor")));

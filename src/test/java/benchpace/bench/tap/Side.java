@@ -103,9 +103,18 @@ public abstract class Side implements AutoCloseable {
         return Footprint.of(program.pid());
     }
 
+    /** At once, without a word. */
+    final void end() {
+        program.close();
+    }
+
     @Override public void close() throws IOException, InterruptedException {
-        unwatched();
-        program.terminate();
-        program.exitCode();
+        try {
+            unwatched();
+            program.terminate();
+            program.exitCode();
+        } finally {
+            program.close();
+        }
     }
 }
