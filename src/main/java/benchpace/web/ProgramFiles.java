@@ -1,5 +1,6 @@
 package benchpace.web;
 
+import benchpace.web.request.KnownTag;
 import benchpace.web.request.Reads;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -17,7 +18,6 @@ import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
@@ -69,7 +69,7 @@ final class ProgramFiles {
         for (String ofPages : OF_PAGES) {
             ctx.res().setHeader(ofPages, null);
         }
-        if (Objects.requireNonNullElse(ctx.header("If-None-Match"), "").contains(file.mark)) {
+        if (KnownTag.is(ctx, file.mark)) {
             if (packed) {
                 ctx.res().addHeader("Vary", "Accept-Encoding");
             }

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Page;
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -67,6 +69,19 @@ class WithoutCommentsTest {
         }
     }
 
+    @Test void a_browser_understands_the_scripts_of_others_as_before(Browser browser) throws IOException {
+        try (Page page = browser.newPage()) {
+            for (String script : List.of("htmx.org/2.0.10/dist/htmx.min.js", "htmx-ext-sse/2.2.2/sse.js")) {
+                try (InputStream in = getClass().getResourceAsStream("/META-INF/resources/webjars/" + script)) {
+                    String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+                    String less = WithoutComments.ofScript(text);
+                    assertThat(words(less)).as(script).isSubsetOf(words(text));
+                    assertThat(page.evaluate(PARSES, less)).as(script).isEqualTo("");
+                }
+            }
+        }
+    }
+
     /** What is wrong with it as a module; what it asks for need not be there. */
     private static final String PARSES = """
             async (text) => {
@@ -90,6 +105,6 @@ class WithoutCommentsTest {
     }
 
     private static List<String> words(String text) {
-        return List.of(text.split("[\\s(){};,]+"));
+        return Stream.of(text.split("[\\s(){};,]+")).filter(word -> !word.isEmpty()).toList();
     }
 }

@@ -5,12 +5,11 @@ import benchpace.plan.Studio;
 import benchpace.plan.colour.Lead;
 import benchpace.plan.colour.Light;
 import benchpace.plan.colour.Srgb;
+import benchpace.web.request.KnownTag;
 import benchpace.web.request.Reads;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -33,8 +32,7 @@ public final class StudioSheet {
         String sheet = of(studio.now());
         String tag = '"' + UUID.nameUUIDFromBytes(sheet.getBytes(StandardCharsets.UTF_8)).toString() + '"';
         ctx.header("Cache-Control", "no-cache").header("ETag", tag);
-        String known = Objects.requireNonNullElse(ctx.header("If-None-Match"), "");
-        if (Arrays.stream(known.split(",")).map(String::strip).anyMatch(t -> t.equals(tag) || t.equals("W/" + tag))) {
+        if (KnownTag.is(ctx, tag)) {
             ctx.status(304);
             return;
         }
