@@ -12,6 +12,8 @@ import benchpace.store.sqlite.Statements;
 import benchpace.web.TestBoard;
 import benchpace.web.stream.StreamLimits;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
@@ -24,6 +26,9 @@ import java.util.List;
 public final class PastClasses {
     private static final long DAY_MILLIS = Duration.ofDays(1).toMillis();
     private static final String ID = "past-";
+    private static final String RECORDED = "recorded";
+    /** So long ago the latest was held at least: what is over for less than a day is no past class to the board. */
+    private static final long DAYS_AGO = 2;
 
     private final Path folder;
     private int count;
@@ -40,9 +45,13 @@ public final class PastClasses {
     public void first() {
         List<Recorded> evening = Demo.recordedEvening();
         LiveClass live = LiveClass.of(evening);
+        long days = DAYS_AGO + Math.max(0, Duration.between(Instant.now(), live.lastRecordedAt()).toDays() + 1);
         try (Database database = Database.open(folder)) {
             SqliteEventLog log = new SqliteEventLog(database);
-            evening.forEach(recorded -> log.append(id(0), recorded));
+            evening.forEach(recorded -> log.append(RECORDED, recorded));
+            database.write(connection -> copy(connection, RECORDED, id(0), live.startsAt(), days * DAY_MILLIS));
+            log.delete(RECORDED, Instant.now());
+            log.erase(RECORDED);
         }
         System.out.printf("a past class is an evening of %d seats and %d events%n", live.seats().size(), live.seq());
         long from = System.nanoTime();
@@ -57,16 +66,12 @@ public final class PastClasses {
 
     /** The same with its figures, each a day before the last, until there are so many. */
     public void upTo(int many) {
-        String start = LiveClass.of(Demo.recordedEvening()).startsAt().toString();
         try (Database database = Database.open(folder)) {
+            Instant start = LiveClass.of(new SqliteEventLog(database).read(id(0))).startsAt();
             database.write(connection -> {
                 for (int n = count; n < many; n++) {
                     long shift = n * DAY_MILLIS;
-                    String began = Instant.parse(start).minusMillis(shift).toString();
-                    Statements.change(connection, "insert into event (class_id, seq, command_id, type, by_whom, at_ms, "
-                            + "recorded_ms, payload, device) select 'past-' || ?, seq, command_id, type, by_whom, "
-                            + "at_ms - ?, recorded_ms - ?, replace(payload, ?, ?), device from event "
-                            + "where class_id = 'past-0' order by seq", n, shift, shift, start, began);
+                    copy(connection, id(0), id(n), start, shift);
                     Statements.change(connection, "insert into class_summary select 'past-' || ?, seq, reckoning, "
                             + "promised_ms - ?, ended_ms - ? + 60000 * (? % 11), planned_ready_ms - ?, ready_ms - ?, "
                             + "ready_by, idle_seats, idle_minutes + ? % 7, flags, flags_answered, answer_minutes, "
@@ -79,5 +84,19 @@ public final class PastClasses {
             });
         }
         count = Math.max(count, many);
+    }
+
+    /** The same events of another class whole days earlier, and with them the times that they name. */
+    private static int copy(Connection connection, String of, String id, Instant start, long earlierMillis)
+            throws SQLException {
+        return Statements.change(connection, "insert into event (class_id, seq, command_id, type, by_whom, at_ms, "
+                + "recorded_ms, payload, device) select ?, seq, command_id, type, by_whom, at_ms - ?, "
+                + "recorded_ms - ?, replace(payload, ?, ?), device from event where class_id = ? order by seq", id,
+                earlierMillis, earlierMillis, date(start), date(start.minusMillis(earlierMillis)), of);
+    }
+
+    /** As the times of that day begin in JSON. */
+    private static String date(Instant at) {
+        return '"' + at.toString().substring(0, "2027-03-04T".length());
     }
 }
