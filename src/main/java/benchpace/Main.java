@@ -20,6 +20,7 @@ public final class Main implements Callable<Integer> {
     /** Exit code for wrong usage and bad input. */
     public static final int BAD_INPUT = 2;
     private static final int FAILED = 1;
+    private static final String SERVE = "serve";
     private static final Logger LOG = System.getLogger(Main.class.getName());
 
     @Option(names = "--debug", scope = CommandLine.ScopeType.INHERIT, description = "show where a failure arose")
@@ -40,21 +41,11 @@ public final class Main implements Callable<Integer> {
     /** Runs one command line and returns its exit code. */
     public static int run(String... args) {
         Main main = new Main();
-        CommandLine line = new CommandLine(main)
-                .addSubcommand(new ServeCommand())
-                .addSubcommand(new FileCommands.Check())
-                .addSubcommand(new FileCommands.Cure())
-                .addSubcommand(new PrepCommand())
-                .addSubcommand(new FileCommands.Replay())
-                .addSubcommand(new ProblemCommand())
-                .addSubcommand(new BackupCommands.MakeBackup())
-                .addSubcommand(new BackupCommands.RestoreBackup())
-                .addSubcommand(new ExportCommand())
-                .setParameterExceptionHandler(Main::wrongUsage)
+        CommandLine line = commands(main, args).setParameterExceptionHandler(Main::wrongUsage)
                 .setExecutionExceptionHandler((e, command, parsed) -> main.failed(e, command));
         int code;
         try {
-            code = line.execute(args.length == 0 ? new String[] {"serve"} : args);
+            code = line.execute(args.length == 0 ? new String[] {SERVE} : args);
         } catch (OutOfMemoryError e) {
             code = main.failed(new Stop(FAILED, "There is not enough memory for this; start Java with more "
                     + "(-Xmx1g, for instance).", e), line);
@@ -66,6 +57,20 @@ public final class Main implements Callable<Integer> {
             command.getErr().flush();
         });
         return code;
+    }
+
+    /** Who opens the board waits for no other command to be described: those take a twentieth of a second. */
+    private static CommandLine commands(Main main, String... args) {
+        CommandLine line = new CommandLine(main).addSubcommand(new ServeCommand());
+        return args.length == 0 || args[0].equals(SERVE) ? line
+                : line.addSubcommand(new FileCommands.Check())
+                        .addSubcommand(new FileCommands.Cure())
+                        .addSubcommand(new PrepCommand())
+                        .addSubcommand(new FileCommands.Replay())
+                        .addSubcommand(new ProblemCommand())
+                        .addSubcommand(new BackupCommands.MakeBackup())
+                        .addSubcommand(new BackupCommands.RestoreBackup())
+                        .addSubcommand(new ExportCommand());
     }
 
     @Override public Integer call() {

@@ -168,7 +168,7 @@ final class ServeCommand implements Callable<Integer> {
         SqliteEventLog log = new SqliteEventLog(database);
         SteadyClock clock = SteadyClock.system(log::fits);
         ZoneId zone = ZoneId.systemDefault();
-        PlanBook plans = PlanBook.open(StarterPlans.all(), new SavedPlans(database), folder, clock);
+        PlanBook plans = PlanBook.open(StarterPlans::all, new SavedPlans(database), folder, clock);
         RoomLessons lessons = new RoomLessons(new Rooms(database), clock);
         StepLessons steps = new StepLessons(new StepBeliefs(database), clock);
         ViewMaker maker = new ViewMaker(lessons.cureClock(), new PosteriorPaceWatch(steps), zone);
@@ -182,7 +182,7 @@ final class ServeCommand implements Callable<Integer> {
         GuestCodes codes = new GuestCodes(new SeatCodes(database), clock);
         OlderSecrets.takeOver(new Settings(database), links, codes, boards);
         Access access = new Access(new Sessions(database), clock, Pins.drawn(Optional.ofNullable(pin)), links);
-        Sweeping sweeping = new Sweeping(new FileSweep(database), boards::all, clock);
+        Sweeping sweeping = new Sweeping(new FileSweep(database), boards::atHand, clock);
         Backups backups = new Backups(data, new Settings(database), clock, zone, Main.VERSION);
         Forgetting forgetting = new Forgetting(boards, shelf, new Settings(database), sweeping, backups, clock);
         Erasing erasing = new Erasing(clock, List.of(
@@ -242,17 +242,16 @@ final class ServeCommand implements Callable<Integer> {
 
     /** Tells of classes whose last times lie in the future: this clock is wrong, or an earlier one was. */
     private void tellAhead(Boards boards, Instant now, Times times) {
-        boards.all().stream().filter(ClassBoard::tellsAhead).map(ClassBoard::live).forEach(live -> say("\""
+        boards.atHand().stream().filter(ClassBoard::tellsAhead).map(ClassBoard::live).forEach(live -> say("\""
                 + live.name() + "\" has times up to " + times.dated(live.lastRecordedAt())
                 + "; the computer's clock says " + times.dated(now) + ". Its page asks which is right.\n"));
     }
 
     /** Sets up the demo class of today, if the board should have one: asked for, or nothing of the user's is there. */
     private void demoClass(Boards boards, Instant now, ZoneId zone) {
-        boolean own = boards.all().stream().anyMatch(b -> !b.live().name().equals(DEMO_NAME));
-        boolean fresh = boards.all().stream().map(ClassBoard::live).anyMatch(c -> c.closedAt().isEmpty()
-                && c.name().equals(DEMO_NAME) && c.createdAt().isAfter(now.minus(DEMO_STAYS)));
-        if ((demo == null ? !own : demo) && !fresh) {
+        boolean wanted = demo == null ? boards.oneByOne().allMatch(b -> b.live().name().equals(DEMO_NAME)) : demo;
+        if (wanted && boards.atHand().stream().map(ClassBoard::live).noneMatch(c -> c.closedAt().isEmpty()
+                && c.name().equals(DEMO_NAME) && c.createdAt().isAfter(now.minus(DEMO_STAYS)))) {
             try {
                 boards.create(Demo.eveningPlan(), DEMO_NAME, now, Demo.eveningRoster().places(), Demo.BY);
             } catch (ImpossibleClock e) {

@@ -152,7 +152,7 @@ record DataFolder(Path folder) {
             try (Database database = Database.open(folder)) {
                 told.addAll(database.told());
                 InstantSource clock = () -> EVENING;
-                told.addAll(PlanBook.open(Demo.plans(), new SavedPlans(database), plans, clock).troubles().stream()
+                told.addAll(PlanBook.open(Demo::plans, new SavedPlans(database), plans, clock).troubles().stream()
                         .map(PlanWords::of).toList());
                 new Sessions(database).prune(EVENING.minusSeconds(60));
                 ShelfBoard shelf = ShelfBoard.open(database, clock);

@@ -32,6 +32,7 @@ import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Every class in the store, and the publisher that tells their screens what has changed. */
 public final class Boards implements AutoCloseable {
@@ -39,21 +40,26 @@ public final class Boards implements AutoCloseable {
 
     /** For so long a class that was deleted before it began can be had back. */
     private static final Duration RESTORABLE = Duration.ofDays(1);
+    /** Those that were over for less are read at the start: a class that was closed tonight is still shown. */
+    private static final Duration PAST = Duration.ofDays(1);
 
     private final EventLog log;
     private final BoardTime clock;
     private final ViewMaker maker;
     private final Supplier<String> idEndings;
     private final Map<String, ClassBoard> boards = new ConcurrentHashMap<>();
+    private final PastClasses past;
     private final UnreadableClasses unreadable;
     private final Optional<LeavingEarly> leaving;
     private final Optional<RoomLessons> lessons;
     private final Optional<StepLessons> steps;
     private final ClockBoard clocks;
     private final Publisher publisher;
+    private volatile boolean closing;
 
     /**
-     * Opens every class that the log holds and that can be read.
+     * Opens every class that the log holds, but for those that are over, which are opened when they are looked at.
+     * What cannot be read is left out.
      *
      * @param idEndings makes the short random endings of class ids
      */
@@ -87,13 +93,18 @@ public final class Boards implements AutoCloseable {
         this.clock = BoardTime.of(clock);
         this.maker = maker;
         this.idEndings = idEndings;
-        this.clocks = new ClockBoard(this.clock, this::all);
+        this.clocks = new ClockBoard(this.clock, this::atHand);
         this.publisher = new Publisher(clocks::mend,
                 board -> lessons.filter(l -> !board.isDeleted()).ifPresent(l -> l.draw(board.id(), board.live())));
         Map<String, Forgotten> forgotten = log.forgotten();
-        log.classIds().parallelStream().forEach(id -> open(id, Optional.ofNullable(forgotten.get(id))));
-        all().forEach(this::begin);
-        publisher.start(all());
+        Map<String, Instant> closed = log.closed(this.clock.instant().minus(PAST));
+        List<String> ids = log.classIds();
+        this.past = new PastClasses(ids.stream().filter(closed::containsKey).collect(Collectors.toMap(id -> id,
+                id -> new PastClasses.Unread(closed.get(id), Optional.ofNullable(forgotten.get(id))))), this::openPast);
+        ids.parallelStream().filter(id -> !closed.containsKey(id))
+                .forEach(id -> open(id, Optional.ofNullable(forgotten.get(id))));
+        atHand().forEach(this::begin);
+        publisher.start(atHand());
     }
 
     /** What follows outside of a class from what it wrote down. */
@@ -117,8 +128,22 @@ public final class Boards implements AutoCloseable {
         try {
             boards.put(id, board(id, LiveClass.of(log.read(id)), false, forgotten));
         } catch (RuntimeException e) {
+            if (closing) { // the store may be closed already
+                throw e;
+            }
             LOG.log(Level.ERROR, "class " + id + " cannot be read and is left out", e);
             unreadable.add(id);
+        }
+    }
+
+    /** The same of a class that is over, while the board runs. */
+    private void openPast(String id, Optional<Forgotten> forgotten) {
+        open(id, forgotten);
+        Optional<ClassBoard> opened = Optional.ofNullable(boards.get(id));
+        opened.ifPresent(this::begin);
+        publisher.start(opened.stream().toList());
+        if (opened.isEmpty() && forgotten.isPresent()) {
+            unreadable.complete(id, forgotten.get());
         }
     }
 
@@ -235,15 +260,36 @@ public final class Boards implements AutoCloseable {
         String id;
         do {
             id = stem + "-" + idEndings.get();
-        } while (boards.containsKey(id) || unreadable.ids().contains(id) || wasDeleted(id));
+        } while (boards.containsKey(id) || past.contains(id) || unreadable.ids().contains(id) || wasDeleted(id));
         return id;
     }
 
     public Optional<ClassBoard> find(String id) {
+        past.read(id);
         return Optional.ofNullable(boards.get(id));
     }
 
+    /** Every class; those that are over are read for it, all that were not yet. */
     public Collection<ClassBoard> all() {
+        past.readAll();
+        return boards.values();
+    }
+
+    /** The classes that need not be read first; all others were closed more than a day before the start. */
+    public Collection<ClassBoard> atHand() {
+        return boards.values();
+    }
+
+    /** Every class, those at hand first; of the others no more are read than are asked for, one after the other. */
+    public Stream<ClassBoard> oneByOne() {
+        Set<String> unread = past.ids();
+        return Stream.concat(boards.values().stream().filter(board -> !unread.contains(board.id())),
+                unread.stream().flatMap(id -> find(id).stream()));
+    }
+
+    /** Those at hand, and of the others those whose guests are not forgotten and that were closed by then. */
+    Collection<ClassBoard> withGuests(Instant closedBy) {
+        past.withGuests(closedBy).forEach(past::read);
         return boards.values();
     }
 
@@ -254,11 +300,13 @@ public final class Boards implements AutoCloseable {
 
     /** The classes that are in the log and cannot be read back; they are left out, and left as they are. */
     public Set<String> unreadable() {
+        past.readAll();
         return unreadable.ids();
     }
 
     /** What may be done about those. */
     public UnreadableClasses unreadableClasses() {
+        past.readAll();
         return unreadable;
     }
 
@@ -268,6 +316,7 @@ public final class Boards implements AutoCloseable {
      * @return whether there is such a class
      */
     public boolean deleteUnreadable(String id) {
+        past.read(id);
         clocks.writing().lock();
         try {
             return unreadable.delete(id, clock.instant().truncatedTo(ChronoUnit.MILLIS));
@@ -336,6 +385,7 @@ public final class Boards implements AutoCloseable {
     }
 
     @Override public void close() {
+        closing = true;
         publisher.close();
     }
 }

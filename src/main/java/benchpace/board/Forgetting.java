@@ -13,13 +13,13 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * Forgets the guests of classes: of one when somebody asks for it, and of all some days after they were over where the
@@ -83,15 +83,16 @@ public final class Forgetting {
     /** What a number of days would come to. */
     public NamesDue.Outlook outlook(int days) {
         Instant now = clock.instant();
-        List<NamesDue> all = over().map(board -> new NamesDue(board.id(), board.live().name(),
-                        overSince(board).orElseThrow().plus(Duration.ofDays(days))))
-                .sorted(Comparator.comparing(NamesDue::at).thenComparing(NamesDue::classId)).toList();
+        List<NamesDue> all = due(boards.all(), days);
         return new NamesDue.Outlook(all.stream().filter(due -> !due.at().isAfter(now)).toList(),
                 all.stream().filter(due -> due.at().isAfter(now)).toList());
     }
 
-    private Stream<ClassBoard> over() {
-        return boards.all().stream().filter(board -> board.forgotten().isEmpty() && overSince(board).isPresent());
+    private static List<NamesDue> due(Collection<ClassBoard> of, int days) {
+        return of.stream().filter(board -> board.forgotten().isEmpty())
+                .flatMap(board -> overSince(board).map(over -> new NamesDue(board.id(), board.live().name(),
+                        over.plus(Duration.ofDays(days)))).stream())
+                .sorted(Comparator.comparing(NamesDue::at).thenComparing(NamesDue::classId)).toList();
     }
 
     private static Optional<Instant> overSince(ClassBoard board) {
@@ -175,9 +176,12 @@ public final class Forgetting {
         List<Runnable> all = new ArrayList<>(List.of(this::complete, boards::completeUnreadable));
         OptionalInt days = days();
         if (days.isPresent() && clock.trusted()) {
-            outlook(days.getAsInt()).now().forEach(due -> all.add(() -> boards.find(due.classId())
-                    .filter(board -> !board.isDeleted()).ifPresent(board -> forget(board, true))));
-            all.add(() -> forgetUnreadable(Duration.ofDays(days.getAsInt())));
+            Duration kept = Duration.ofDays(days.getAsInt());
+            Instant now = clock.instant();
+            due(boards.withGuests(now.minus(kept)), days.getAsInt()).stream().filter(due -> !due.at().isAfter(now))
+                    .forEach(due -> all.add(() -> boards.find(due.classId())
+                            .filter(board -> !board.isDeleted()).ifPresent(board -> forget(board, true))));
+            all.add(() -> forgetUnreadable(kept));
         }
         Optional<StoreException> failed = Optional.empty();
         for (Runnable one : all) {

@@ -34,6 +34,8 @@ import java.util.stream.Collectors;
  */
 public final class HistoryBoard implements AutoCloseable {
     private static final Logger LOG = System.getLogger(HistoryBoard.class.getName());
+    /** Whoever starts the board looks at a class first; the past ones that nobody has looked at are read only then. */
+    private static final long FIRST_LOOK_MILLIS = 5_000;
     /** How often it is looked whether a class was closed, or has changed since. */
     private static final long LOOKS_EVERY_MILLIS = 2_000;
     private static final long LONGEST_REST_MILLIS = 5_000;
@@ -66,7 +68,7 @@ public final class HistoryBoard implements AutoCloseable {
         } catch (StoreException e) {
             LOG.log(Level.ERROR, "what past classes came to cannot be read; it is made anew", e);
         }
-        thread.scheduleWithFixedDelay(this::look, 0, LOOKS_EVERY_MILLIS, TimeUnit.MILLISECONDS);
+        thread.scheduleWithFixedDelay(this::look, FIRST_LOOK_MILLIS, LOOKS_EVERY_MILLIS, TimeUnit.MILLISECONDS);
     }
 
     // ---- telling
@@ -115,6 +117,7 @@ public final class HistoryBoard implements AutoCloseable {
     /** Goes through what is to be made, the latest class first, as that is looked for soonest. */
     private void look() {
         try {
+            boards.oneByOne().takeWhile(board -> !closed).forEach(board -> { }); // one processor is left to the others
             kept.keySet().removeIf(id -> boards.find(id).isEmpty());
             owed.removeIf(id -> !kept.containsKey(id) || write(id, kept.get(id)));
             for (Optional<ClassBoard> next = due(); next.isPresent() && !closed; next = due()) {

@@ -99,7 +99,7 @@ public final class PrepBoard implements AutoCloseable {
     /** Chooses it for the whole board. */
     public void choose(LabelRegion region) {
         settings.put(REGION, region.name());
-        boards.all().forEach(ClassBoard::nudge);
+        boards.atHand().forEach(ClassBoard::nudge);
     }
 
     public synchronized Ticked ticked(String classId) {

@@ -63,6 +63,15 @@ public final class UnreadableClasses {
         ids.stream().filter(asked::containsKey).forEach(id -> log.forgetUnreadable(id, asked.get(id)));
     }
 
+    /** The same of one that was just found to be so; if it cannot be done {@link #complete()} does it later. */
+    void complete(String id, Forgotten asked) {
+        try {
+            log.forgetUnreadable(id, asked);
+        } catch (StoreException e) {
+            LOG.log(Level.WARNING, "the guests of class " + id + " cannot be forgotten yet; it is tried again", e);
+        }
+    }
+
     /**
      * Forgets the guests of those of which nothing was written down, and which were not to be held, for so long.
      *

@@ -15,6 +15,16 @@ public interface EventLog {
     /** Every class there is, the earliest created first; none that is deleted. */
     List<String> classIds();
 
+    /**
+     * The classes that are closed for certain, told by the mere kinds of their events, and when each was: nothing after
+     * its one close reaches back behind it.
+     *
+     * @param before only those of which nothing was written down since
+     */
+    default Map<String, Instant> closed(Instant before) {
+        return Map.of();
+    }
+
     /** Whether anything was written down in any class from then to then, both included. */
     boolean anyRecorded(Instant from, Instant until);
 
@@ -23,7 +33,7 @@ public interface EventLog {
      * before. A board that was off for longer may have a wrong clock.
      */
     default boolean fits(Instant now) {
-        return classIds().isEmpty() || anyRecorded(now.minus(QUIET_SEASON), now);
+        return anyRecorded(now.minus(QUIET_SEASON), now) || classIds().isEmpty();
     }
 
     /**

@@ -13,6 +13,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.sqlite.SQLiteErrorCode;
@@ -22,6 +23,10 @@ import org.sqlite.SQLiteException;
 public final class SqliteEventLog implements EventLog {
     private static final String INSERT = "insert into event (class_id, " + EventRow.COLUMNS
             + ") values (?, ?, ?, ?, ?, ?, ?, ?, ?)";
+    private static final String CLOSED = "select class_id, max(case type when 'close' then at_ms end) from event "
+            + "group by class_id having max(recorded_ms) < ? and sum(type = 'close') = 1 "
+            + "and max(case type when 'close' then seq end) > coalesce(max(case when type in "
+            + "('undo', 'correct-time', 'correct-seat', 'shift-clock') then seq end), 0)";
     private static final String SELECT = "select " + EventRow.COLUMNS
             + " from event where class_id = ? order by seq";
 
@@ -47,6 +52,21 @@ public final class SqliteEventLog implements EventLog {
                 }
             }
             return ids;
+        });
+    }
+
+    @Override public Map<String, Instant> closed(Instant before) {
+        return database.read(connection -> {
+            Map<String, Instant> closed = new HashMap<>();
+            try (PreparedStatement select = connection.prepareStatement(CLOSED)) {
+                select.setLong(1, before.toEpochMilli());
+                try (ResultSet row = select.executeQuery()) {
+                    while (row.next()) {
+                        closed.put(row.getString(1), Instant.ofEpochMilli(row.getLong(2)));
+                    }
+                }
+            }
+            return closed;
         });
     }
 

@@ -192,7 +192,7 @@ public final class Server implements AutoCloseable {
             new GuestPages(boards, codes, access, screens, clock, () -> reachable.apply(port())).routes(routes);
             new StylePages(access, screens, zone).routes(routes);
             Webjars.routes(routes);
-            Worker.routes(routes);
+            new Worker().routes(routes);
             Films.routes(routes);
             new ProgramFiles().routes(routes);
             routes.after(Packed::answer);

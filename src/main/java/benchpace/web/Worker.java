@@ -2,6 +2,7 @@ package benchpace.web;
 
 import benchpace.web.request.Reads;
 import io.javalin.config.RoutesConfig;
+import io.javalin.http.NotFoundResponse;
 import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
@@ -19,6 +20,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Optional;
 import java.util.jar.JarFile;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -31,20 +33,25 @@ final class Worker {
     private static final Logger LOG = System.getLogger(Worker.class.getName());
     private static final String SCRIPT = "/static/js/worker.js";
 
-    private Worker() { }
+    /** Made when it is first asked for, so that no start waits for it. */
+    private Optional<String> script = Optional.empty();
+
+    void routes(RoutesConfig routes) {
+        Reads.route(routes, "/sw.js", ctx -> ctx.contentType("text/javascript; charset=utf-8")
+                .header("Cache-Control", "no-cache").result(made()));
+    }
 
     /** Without its files the board serves its pages all the same; they are not kept for times without it then. */
-    static void routes(RoutesConfig routes) {
-        String script;
+    private synchronized String made() {
         try {
-            script = script();
+            String now = script.orElseGet(Worker::script);
+            script = Optional.of(now);
+            return now;
         } catch (UncheckedIOException e) {
             LOG.log(Level.WARNING, "a file of the pages cannot be read: no device keeps them for when the board is "
                     + "away", e);
-            return;
+            throw new NotFoundResponse();
         }
-        Reads.route(routes, "/sw.js", ctx -> ctx.contentType("text/javascript; charset=utf-8")
-                .header("Cache-Control", "no-cache").result(script));
     }
 
     private static String script() {

@@ -51,7 +51,7 @@ final class ForgettingBoard implements AutoCloseable {
                 new ViewMaker(new PlanCureClock(), new PosteriorPaceWatch(), ZoneOffset.UTC),
                 () -> Integer.toString(endings.next()));
         Settings settings = new Settings(database);
-        sweeping = new Sweeping(new FileSweep(database), boards::all, clock);
+        sweeping = new Sweeping(new FileSweep(database), boards::atHand, clock);
         forgetting = new Forgetting(boards, shelf, settings, sweeping,
                 new Backups(folder, settings, BoardTime.of(clock), ZoneOffset.UTC, "Benchpace"), clock);
     }

@@ -155,9 +155,9 @@ public final class TestBoard implements AutoCloseable {
                 request -> request.ip().equals("127.0.0.1")); // its other addresses are strangers' here
         codes = new GuestCodes(new SeatCodes(database), clock);
         OlderSecrets.takeOver(new Settings(database), keys, codes, boards);
-        PlanBook plans = PlanBook.open(StarterPlans.all(), new SavedPlans(database),
+        PlanBook plans = PlanBook.open(StarterPlans::all, new SavedPlans(database),
                 new PlanFolder(data.resolve("plans")), clock);
-        Sweeping sweeping = new Sweeping(new FileSweep(database), boards::all, clock);
+        Sweeping sweeping = new Sweeping(new FileSweep(database), boards::atHand, clock);
         Backups backups = new Backups(data, new Settings(database), BoardTime.of(clock), ZONE, "Benchpace");
         Forgetting forgetting = new Forgetting(boards, shelf, new Settings(database), sweeping, backups, clock);
         erasing = new Erasing(BoardTime.of(clock), List.of(

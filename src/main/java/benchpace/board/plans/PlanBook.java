@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntPredicate;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /**
@@ -27,17 +28,19 @@ import java.util.stream.Stream;
  * use by many threads.
  */
 public final class PlanBook {
+    /** By their ids; empty until somebody first asks. */
     private final Map<String, BookPlan> starters = new LinkedHashMap<>();
+    private final Supplier<List<Plan>> readingStarters;
     private final SavedPlans saved;
     private final PlanFiles files;
     private final InstantSource clock;
     private final List<PlanTrouble> unreadable = new ArrayList<>();
     private final Map<String, BookPlan> own = new LinkedHashMap<>();
     private final Map<String, Instant> deleted;
-    private volatile Map<String, BookPlan> listed = Map.of();
+    private volatile Optional<Map<String, BookPlan>> listed = Optional.empty();
 
-    private PlanBook(List<Plan> starters, SavedPlans saved, PlanFolder folder, InstantSource clock) {
-        starters.forEach(plan -> this.starters.put(plan.id().value(), BookPlan.starter(plan)));
+    private PlanBook(Supplier<List<Plan>> starters, SavedPlans saved, PlanFolder folder, InstantSource clock) {
+        this.readingStarters = starters;
         this.saved = saved;
         this.files = new PlanFiles(saved, folder);
         this.clock = clock;
@@ -54,16 +57,16 @@ public final class PlanBook {
     /**
      * Opens the book, takes in what was put in the folder, and writes what it lacks.
      *
-     * @param starters come with the program; never changed
+     * @param starters come with the program; never changed, and read when somebody first looks
      * @throws benchpace.files.BadFile if a file of the folder holds no sound plan
      */
-    public static PlanBook open(List<Plan> starters, SavedPlans saved, PlanFolder folder, InstantSource clock) {
+    public static PlanBook open(Supplier<List<Plan>> starters, SavedPlans saved, PlanFolder folder,
+                                InstantSource clock) {
         List<PlanFolder.Found> found = folder.found();
         PlanBook book = new PlanBook(starters, saved, folder, clock);
         synchronized (book) {
             book.files.changed(found, book.deleted.keySet()).forEach(book::takeIn);
-            book.list();
-            book.listed.values().stream().filter(plan -> !plan.starter()).forEach(book.files::bringUpToDate);
+            book.ownListed().forEach(book.files::bringUpToDate);
         }
         return book;
     }
@@ -81,11 +84,15 @@ public final class PlanBook {
 
     /** The organiser's own by name, then the starter plans in their order. */
     public Collection<BookPlan> all() {
-        return listed.values();
+        return listed().values();
+    }
+
+    private Map<String, BookPlan> listed() {
+        return listed.orElseGet(this::list);
     }
 
     public Optional<BookPlan> find(String id) {
-        return Optional.ofNullable(listed.get(id));
+        return Optional.ofNullable(listed().get(id));
     }
 
     /** Those that were deleted, as they last stood, the latest first. */
@@ -122,7 +129,7 @@ public final class PlanBook {
 
     /** The organiser's own plan of that name that says all that this one says, whatever its id. */
     public Optional<BookPlan> alike(Plan plan) {
-        return listed.values().stream().filter(p -> !p.starter())
+        return all().stream().filter(p -> !p.starter())
                 .filter(p -> p.plan().as(plan.id(), p.plan().name()).equals(plan)).findFirst();
     }
 
@@ -133,7 +140,7 @@ public final class PlanBook {
 
     /** Keeps a copy of a plan, a starter plan or another. @param name of the copy */
     public synchronized PlanAnswer copy(String id, String name, By by) {
-        BookPlan of = listed.get(id);
+        BookPlan of = listed().get(id);
         return of == null ? refused(missing(id)) : new Kept(add(of.plan().as(of.plan().id(), name), by));
     }
 
@@ -199,7 +206,7 @@ public final class PlanBook {
 
     /** Why nothing of a plan may be changed now. */
     private Optional<PlanRefusal> fault(String id, IntPredicate looked) {
-        BookPlan there = listed.get(id);
+        BookPlan there = listed().get(id);
         if (there == null || there.starter()) {
             return Optional.of(missing(id));
         }
@@ -210,8 +217,8 @@ public final class PlanBook {
 
     /** Why a plan cannot be changed that is not among the organiser's own. */
     public synchronized PlanRefusal missing(String id) {
-        if (starters.containsKey(id)) {
-            return new PlanRefusal.Starter(starters.get(id).plan());
+        if (starters().containsKey(id)) {
+            return new PlanRefusal.Starter(starters().get(id).plan());
         }
         return own.containsKey(id) ? new PlanRefusal.Deleted(own.get(id).plan()) : new PlanRefusal.NoSuchPlan(id);
     }
@@ -246,16 +253,27 @@ public final class PlanBook {
     }
 
     private boolean taken(PlanId id) {
-        return starters.containsKey(id.value()) || saved.version(id.value(), 1).isPresent();
+        return starters().containsKey(id.value()) || saved.version(id.value(), 1).isPresent();
     }
 
-    private void list() {
-        Map<String, BookPlan> now = new LinkedHashMap<>();
-        own.values().stream().filter(plan -> !deleted.containsKey(plan.id()))
+    private synchronized Map<String, BookPlan> starters() {
+        if (starters.isEmpty()) {
+            readingStarters.get().forEach(plan -> starters.put(plan.id().value(), BookPlan.starter(plan)));
+        }
+        return starters;
+    }
+
+    private Stream<BookPlan> ownListed() {
+        return own.values().stream().filter(plan -> !deleted.containsKey(plan.id()))
                 .sorted(Comparator.comparing((BookPlan plan) -> plan.plan().name(), String.CASE_INSENSITIVE_ORDER)
-                        .thenComparing(BookPlan::id))
-                .forEach(plan -> now.put(plan.id(), plan));
-        starters.forEach(now::putIfAbsent);
-        listed = now;
+                        .thenComparing(BookPlan::id));
+    }
+
+    private synchronized Map<String, BookPlan> list() {
+        Map<String, BookPlan> now = new LinkedHashMap<>();
+        ownListed().forEach(plan -> now.put(plan.id(), plan));
+        starters().forEach(now::putIfAbsent);
+        listed = Optional.of(now);
+        return now;
     }
 }

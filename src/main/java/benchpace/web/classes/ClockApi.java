@@ -53,7 +53,7 @@ public final class ClockApi {
             choices(d, choices);
         }, () -> json.putNull("disagreement"));
         ArrayNode ahead = json.putArray("classesAhead");
-        boards.all().stream().filter(board -> !board.ahead().isZero()).forEach(board -> ahead.addObject()
+        boards.atHand().stream().filter(board -> !board.ahead().isZero()).forEach(board -> ahead.addObject()
                 .put("id", board.id()).put("lastRecordedAt", board.live().lastRecordedAt().toString())
                 .put("aheadSeconds", board.ahead().toMillis() / 1000.0));
         return json;

@@ -52,7 +52,7 @@ public final class ShownClass {
 
     Choice now() {
         Instant now = clock.instant();
-        List<ClassBoard> running = boards.all().stream().filter(b -> runs(b, now))
+        List<ClassBoard> running = boards.atHand().stream().filter(b -> runs(b, now))
                 .sorted(Comparator.comparing((ClassBoard b) -> begunAt(b.live())).reversed()).toList();
         Optional<ClassBoard> meant = running.stream().findFirst().or(() -> today(now));
         return meant.isPresent() ? new Choice(meant, running, Optional.empty(), Optional.empty())
@@ -81,18 +81,18 @@ public final class ShownClass {
 
     private Optional<ClassBoard> today(Instant now) {
         LocalDate today = day(now);
-        return boards.all().stream()
+        return boards.atHand().stream()
                 .filter(b -> b.stage() == Stage.BEFORE && day(b.live().startsAt()).equals(today))
                 .min(Comparator.comparing(b -> Duration.between(b.live().startsAt(), now).abs()));
     }
 
     private Optional<ClassBoard> next(Instant now) {
-        return boards.all().stream().filter(b -> b.stage() == Stage.BEFORE && b.live().startsAt().isAfter(now))
+        return boards.atHand().stream().filter(b -> b.stage() == Stage.BEFORE && b.live().startsAt().isAfter(now))
                 .min(Comparator.comparing(b -> b.live().startsAt()));
     }
 
     private Optional<ClassBoard> justOver(Instant now) {
-        return boards.all().stream()
+        return boards.atHand().stream()
                 .filter(b -> b.live().closedAt().filter(at -> at.plus(JUST_OVER).isAfter(now)).isPresent())
                 .max(Comparator.comparing(b -> b.live().closedAt().orElseThrow()));
     }

@@ -83,7 +83,7 @@ public final class GuestCodes {
      * under a secret that stood in clear in the data folder, cut to 128 bits.
      */
     public void takeOver(String secret, Boards boards) {
-        for (ClassBoard board : boards.all()) {
+        for (ClassBoard board : boards.atHand()) {
             if (board.live().closedAt().isEmpty()) {
                 Map<Integer, String> codes = new TreeMap<>();
                 board.live().seats().stream().map(Seat::number)

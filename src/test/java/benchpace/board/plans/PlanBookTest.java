@@ -42,7 +42,7 @@ class PlanBookTest {
     @BeforeEach void open() {
         plans = data.resolve("plans");
         database = Database.open(data);
-        book = PlanBook.open(List.of(STARTER), new SavedPlans(database), new PlanFolder(plans), () -> now);
+        book = PlanBook.open(() -> List.of(STARTER), new SavedPlans(database), new PlanFolder(plans), () -> now);
     }
 
     @AfterEach void close() {
@@ -248,7 +248,7 @@ class PlanBookTest {
         put("tins.json", TINS);
         Files.writeString(plans.resolve("broken.json"), "[]");
 
-        assertThatThrownBy(() -> PlanBook.open(List.of(), new SavedPlans(database), new PlanFolder(plans), () -> now))
+        assertThatThrownBy(() -> PlanBook.open(List::of, new SavedPlans(database), new PlanFolder(plans), () -> now))
                 .isInstanceOf(BadFile.class).hasMessageContaining("broken.json");
         assertThat(new SavedPlans(database).versions("tins")).isEmpty();
     }

@@ -20,7 +20,7 @@ final class SavingBook {
     private SavingBook() { }
 
     static PlanBook open(Database database, Path folder) {
-        return PlanBook.open(List.of(), new SavedPlans(database), new PlanFolder(folder.resolve("plans")),
+        return PlanBook.open(List::of, new SavedPlans(database), new PlanFolder(folder.resolve("plans")),
                 () -> Instant.EPOCH);
     }
 

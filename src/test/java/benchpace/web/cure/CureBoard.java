@@ -90,7 +90,7 @@ public final class CureBoard implements AutoCloseable, InstantSource {
         history = new HistoryBoard(boards, shelf, database);
         access = new Access(new Sessions(database), this, Pins.of(PIN, HELPER_PIN, "000111"),
                 new Keys(new PairingKeys(database), this));
-        PlanBook plans = PlanBook.open(StarterPlans.all(), new SavedPlans(database),
+        PlanBook plans = PlanBook.open(StarterPlans::all, new SavedPlans(database),
                 new PlanFolder(data.resolve("plans")), this);
         codes = new GuestCodes(new SeatCodes(database), this);
         erasing = new Erasing(BoardTime.of(this), List.of());

@@ -105,6 +105,24 @@ class HistoryTest {
         return id;
     }
 
+    // ---- after a start
+
+    @Test void classes_that_nobody_has_looked_at_since_the_start_stand_on_every_list() {
+        List<String> ids = List.of(evening("First evening"), evening("Second evening"));
+        board.testClock().advanceMinutes((int) Duration.ofDays(3).toMinutes());
+        board.restart();
+
+        String start = board.get("/", board.instructor()).ok().body();
+        board.restart();
+        String history = history("");
+        board.restart();
+
+        assertThat(start).contains("First evening", "Second evening");
+        assertThat(history).contains("First evening", "Second evening");
+        assertThat(board.get("/health", "").ok().json().get("classes").intValue()).isEqualTo(2);
+        ids.forEach(id -> board.get("/classes/" + id + "/report", board.instructor()).ok());
+    }
+
     // ---- what stands there
 
     @Test void one_class_is_a_row_and_no_drawing_and_two_have_drawings_of_what_both_tell() {
