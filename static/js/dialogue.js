@@ -1,12 +1,20 @@
 // The one place that opens and closes dialogues: <button data-open="menu-dialog"> opens one, and <button data-dismiss> closes
 // the one it stands in. Listens once, on the page, so that parts may be swapped at any time.
 
+import { opens } from './parts.js';
+
 /** @param {string} id @returns {HTMLDialogElement | null} */
 const named = (id) => document.getElementById(id);
 
+/** @param {HTMLDialogElement} dialog */
+function show(dialog) {
+  opens(dialog);
+  dialog.showModal();
+}
+
 /** @param {string} id of a dialogue; one that is open stays as it is */
 export function open(id) {
-  if (named(id) && !isOpen(id)) named(id).showModal();
+  if (named(id) && !isOpen(id)) show(named(id));
 }
 
 /** @param {string} id */
@@ -72,7 +80,7 @@ export function asked(id) {
     lastAsked.set(dialog, answer);
     dialog.querySelector('[data-yes]').addEventListener('click', () => answer(true), { signal: answered.signal });
     onClosed(dialog, () => answer(false), answered);
-    dialog.showModal();
+    show(dialog);
   });
 }
 

@@ -4,6 +4,7 @@
 import { ask } from './api.js';
 import * as clock from './clock.js';
 import { forget, warning } from './offline/shell.js';
+import * as parts from './parts.js';
 import { say } from './status.js';
 
 const SILENT_MS = 25_000;
@@ -200,6 +201,7 @@ async function playBack() {
 /** Must run before htmx looks at the page: modules do, as they come before DOMContentLoaded. */
 export function start() {
   if (document.body.dataset.playback) playBack();
+  parts.start();
   window.htmx.createEventSource = open;
   clock.start((lost) => say('clock', lost ? 'Times may have moved since.' : ''));
   document.addEventListener('visibilitychange', visibilityChanged);

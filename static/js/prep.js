@@ -5,7 +5,6 @@ import * as clock from './clock.js';
 import * as dialogue from './dialogue.js';
 import * as live from './live.js';
 import * as choices from './prep/choices.js';
-import * as parts from './prep/parts.js';
 import * as stopwatch from './prep/stopwatch.js';
 import * as ticks from './prep/ticks.js';
 import { tell } from './status.js';
@@ -13,7 +12,6 @@ import { tell } from './status.js';
 dialogue.start();
 stopwatch.start();
 if (document.body.dataset.class) {
-  parts.start();
   live.start();
   ticks.start();
 } else {

@@ -1,0 +1,60 @@
+// What need not be put in its place, or not yet, of the parts that come down the stream. The board sends every part anew when
+// the stream opens again: one that says nothing new is left as it is, with what was unfolded in it, typed into it and has the
+// focus. One that nobody sees before its dialogue or fold is opened (data-once-open) waits for that, whatever comes meanwhile.
+
+const ONCE_OPEN = 'dialog:not([open]), details:not([open])';
+
+/** What each part says, as it came. @type {WeakMap<Element, string>} */
+const told = new WeakMap();
+/** What each part said when the page was opened, as the browser writes it, until its stream speaks. @type {Map<Element, string>} */
+const opened = new Map();
+/** What waits, by its part. @type {Map<Element, string>} */
+const waiting = new Map();
+const paper = document.createElement('template');
+
+/** As the browser writes it. @param {string} html */
+function written(html) {
+  paper.innerHTML = html;
+  return paper.innerHTML;
+}
+
+/** @param {Element} part @param {string} html @returns {boolean} whether it says what it was told to say last */
+function saysNothingNew(part, html) {
+  const before = opened.get(part);
+  const same = before === undefined ? told.get(part) === html : before === written(html);
+  opened.delete(part);
+  told.set(part, html);
+  return same;
+}
+
+/** htmx tidies up what it replaces node by node. No part holds anything of its own, so it is spared that, unless the focus is to be kept. */
+function clear(part) {
+  if (!part.contains(document.activeElement)) part.replaceChildren();
+}
+
+/** @param {CustomEvent} event */
+function comes(event) {
+  const { target: part, detail: { data } } = event;
+  const same = saysNothingNew(part, data);
+  if (same || part.matches('[data-once-open]') && part.closest(ONCE_OPEN)) event.preventDefault();
+  if (same) return;
+  clear(part);
+  if (event.defaultPrevented) waiting.set(part, data); else waiting.delete(part);
+}
+
+/** What waits in a dialogue or a fold that opens is put in its place. @param {Element} box */
+export function opens(box) {
+  for (const [part, html] of waiting) {
+    if (!box.contains(part)) continue;
+    waiting.delete(part);
+    window.htmx.swap(part, html, { swapStyle: 'innerHTML' });
+    part.dispatchEvent(new CustomEvent('htmx:sseMessage', { bubbles: true }));
+  }
+}
+
+/** Before anything on the page is changed. */
+export function start() {
+  for (const part of document.querySelectorAll('[sse-swap]')) opened.set(part, part.innerHTML);
+  document.addEventListener('htmx:sseBeforeMessage', comes);
+  document.addEventListener('toggle', (event) => { if (event.target.open) opens(event.target); }, true);
+}
