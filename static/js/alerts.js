@@ -81,5 +81,5 @@ export function start() {
   known = behind();
   document.addEventListener('change', switched);
   document.addEventListener('pointerdown', wake);
-  document.addEventListener('htmx:sseMessage', look);
+  document.addEventListener('board:stamp', look);
 }

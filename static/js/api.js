@@ -17,9 +17,10 @@ const PROBLEM = /^urn:benchpace:([\w-]+)$/;
  */
 /** @template T @typedef {{ok: true, value: T, tag: string} | Refused} Outcome tag: the version's ETag; empty if it has none */
 /**
- * @typedef {{method?: string, body?: object, text?: string, match?: string, patience?: number}} How
+ * @typedef {{method?: string, body?: object, text?: string, match?: string, known?: string,
+ *   patience?: number}} How
  *   body: sent as JSON; text: JSON that is sent as it is; match: the ETag of the version that a change is meant for;
- *   patience: in ms
+ *   known: the ETag of the answer that is there already, which is refused with status 304; patience: in ms
  */
 
 /** @param {string} words @param {string} [problem] @param {number} [status] @returns {Refused} */
@@ -71,7 +72,7 @@ export async function command(path, wish) {
  * @param {(text: string) => T} read throws if it is not what was asked for, as the sign-in page of a network is not
  * @returns {Promise<Outcome<T>>}
  */
-async function fetched(path, type, { method = 'GET', body, text: given, match, patience = PATIENCE_MS }, read) {
+async function fetched(path, type, { method = 'GET', body, text: given, match, known, patience = PATIENCE_MS }, read) {
   const sent = given ?? (body && JSON.stringify(body));
   try {
     const answer = await fetch(path, {
@@ -80,6 +81,7 @@ async function fetched(path, type, { method = 'GET', body, text: given, match, p
         Accept: type,
         ...(sent !== undefined && { 'Content-Type': 'application/json' }),
         ...(match && { 'If-Match': match }),
+        ...(known && { 'If-None-Match': known }),
       },
       body: sent,
       cache: 'no-store',

@@ -245,6 +245,6 @@ export function start(onTouch = () => {}) {
     }
     tick();
   };
-  beat();
+  setTimeout(beat); // the first words of a time of day cost a slow tablet a tenth of a second, and the page is there without
   setInterval(beat, document.getElementById('playback') ? QUICK_MS : 1_000);
 }

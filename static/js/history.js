@@ -23,6 +23,9 @@ function read() {
   return [...found().querySelectorAll('[id]')].filter((part) => part.getBoundingClientRect().top <= innerHeight / 2).pop();
 }
 
+/** Of what was last taken, so that the board need not draw the same again. */
+let known = '';
+
 /** @param {Document} fresh */
 function take(fresh) {
   const anew = fresh.getElementById('found');
@@ -36,8 +39,10 @@ function take(fresh) {
 
 async function look() {
   if (document.hidden || inUse()) return;
-  const outcome = await page(`${location.pathname}${location.search}`);
-  if (outcome.ok && !inUse()) take(outcome.value);
+  const outcome = await page(`${location.pathname}${location.search}`, { known });
+  if (!outcome.ok || inUse()) return;
+  take(outcome.value);
+  known = outcome.tag;
 }
 
 async function lookOn() {

@@ -14,10 +14,11 @@ export function start() {
   let chosen = false;
   const remember = () => stored.write(stored.KEYS.lines, box.open ? 'open' : 'folded');
   const left = stored.read(stored.KEYS.lines);
-  // a fold made before this script ran stands; without one a chart that an edge would cut is folded until asked for
+  // a fold made before this script ran stands; without one a chart that an edge would cut is folded until asked for, once
+  // the page is laid out
   if (left === 'folded') box.open = false;
   else if (!box.open) remember();
-  else if (left === '' && !fits(box)) box.open = false;
+  else if (left === '') requestAnimationFrame(() => { if (!chosen && !fits(box)) box.open = false; });
   box.addEventListener('click', (event) => { if (event.target.closest('summary')) chosen = true; });
   box.addEventListener('toggle', () => {
     if (chosen) remember();

@@ -30,5 +30,5 @@ function show() {
 
 export function start() {
   watchTaps(show);
-  document.addEventListener('htmx:sseMessage', show);
+  document.addEventListener('board:stamp', show);
 }

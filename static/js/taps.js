@@ -49,7 +49,7 @@ export function watchTaps(watcher) {
 
 /**
  * Puts a command in the box and starts sending.
- * @param {Omit<Command, 'commandId' | 'at'>} wish
+ * @param {Omit<Command, 'commandId'>} wish made now, if it does not say when
  * @returns {boolean} false if the very same wish waits already, or an evening is only played back
  */
 export function send(wish) {

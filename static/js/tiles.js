@@ -1,6 +1,8 @@
 // Taps on the table. The tile's outer button stays while its inside is swapped, so a swap under a finger loses nothing;
 // the command names the step that the tile showed when the finger came down.
 
+import * as clock from './clock.js';
+import { drawn } from './drawn.js';
 import { whenTried } from './hand-test.js';
 import { inTime, isCurrent } from './live.js';
 import { openSheet } from './sheet.js';
@@ -86,13 +88,16 @@ function tap(tile, { step, canFinish, triedFrom }) {
 
 /** The first tap after a sleep counts only if the tile still means it once the board has spoken. */
 async function finish(tile, seat, step) {
+  const at = clock.now().toISOString();
   if (!document.getElementById('playback')) mark(seat, 'done');
-  if (!isCurrent() && await inTime() && shown(tile).step !== step) {
+  const woken = isCurrent() ? false : inTime();
+  await drawn();
+  if (await woken && shown(tile).step !== step) {
     unmark(tile.closest('[data-place]'));
     tell(`Seat ${seat} had moved on while this screen slept. Look at it again.`);
     return;
   }
-  send({ type: 'finish-step', seat: Number(seat), step });
+  send({ type: 'finish-step', seat: Number(seat), step, at });
 }
 
 /**
@@ -137,7 +142,7 @@ export function start() {
   table.addEventListener('contextmenu', (event) => { if (event.target.closest('.tile')) event.preventDefault(); });
   document.addEventListener('htmx:sseMessage', (event) => {
     const place = event.target.closest?.('[data-place]');
-    if (place && !waiting().some((k) => String(k.command.seat) === place.dataset.place)) unmark(place);
+    if (place?.classList.contains('is-pressed') && !waiting().some((k) => String(k.command.seat) === place.dataset.place)) unmark(place);
   });
   let slow = 0;
   watchTaps((unsent, settled, takenBack) => {

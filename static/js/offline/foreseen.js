@@ -69,7 +69,7 @@ export function start() {
   document.addEventListener('board:answered', (event) => {
     answered.push(event.detail);
   });
-  document.addEventListener('htmx:sseMessage', look);
+  document.addEventListener('board:stamp', look);
   window.addEventListener('offline', look);
   look();
 }

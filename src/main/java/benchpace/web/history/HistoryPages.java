@@ -1,8 +1,10 @@
 package benchpace.web.history;
 
 import benchpace.board.HistoryBoard;
+import benchpace.history.PastClass;
 import benchpace.web.classes.Pages;
 import benchpace.web.pairing.Access;
+import benchpace.web.request.KnownTag;
 import benchpace.web.request.Problem;
 import benchpace.web.request.Reads;
 import benchpace.web.request.Refused;
@@ -13,8 +15,11 @@ import benchpace.web.screen.shell.Viewer;
 import benchpace.words.Times;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.nio.charset.StandardCharsets;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 
 /** Past classes side by side. For the instructor, as the look back on each of them is. */
 public final class HistoryPages {
@@ -41,7 +46,19 @@ public final class HistoryPages {
                     + "instructor's PIN or link."));
         }
         HistoryAddress asked = HistoryAddress.read(name -> Optional.ofNullable(ctx.queryParam(name)));
-        Pages.html(ctx, screens.history(HistoryPage.of(new HistoryPage.Given(history.classes(), asked), viewer,
+        List<PastClass> classes = history.classes();
+        String tag = tag(List.of(classes, viewer, screens.studioOf("")));
+        ctx.header("ETag", tag);
+        if (KnownTag.is(ctx, tag)) {
+            ctx.status(304);
+            return;
+        }
+        Pages.html(ctx, screens.history(HistoryPage.of(new HistoryPage.Given(classes, asked), viewer,
                 new Times(zone))));
+    }
+
+    /** An open page asks every few seconds, and mostly nothing has changed. @param of all that a page is made of */
+    private static String tag(List<?> of) {
+        return '"' + UUID.nameUUIDFromBytes(of.toString().getBytes(StandardCharsets.UTF_8)).toString() + '"';
     }
 }

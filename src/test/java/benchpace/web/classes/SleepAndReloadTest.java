@@ -17,7 +17,10 @@ import org.junit.jupiter.api.Test;
 class SleepAndReloadTest extends TapScreens {
 
     @Test void after_a_sleep_the_first_tap_counts_only_if_the_tile_still_means_it() {
-        Device tablet = live(tablet(), table());
+        Device tablet = live(tablet().withScript("""
+                window.EventSource = class extends EventSource {
+                  constructor(...of) { super(...of); window.stream = this; }
+                };"""), table());
         Page page = tablet.page();
         Object before = page.locator("#tile-4").innerHTML();
         board.tap(id, finish(4, "vessel")).ok();
@@ -26,7 +29,7 @@ class SleepAndReloadTest extends TapScreens {
         // the glass as it stood before the sleep, and a minute in which nothing ran
         page.evaluate("""
                 (html) => {
-                  document.getElementById('tile-4').innerHTML = html;
+                  window.stream.dispatchEvent(new MessageEvent('seat-4', { data: html }));
                   const real = Date.now;
                   Date.now = () => real() + 60_000;
                 }""", before);

@@ -133,6 +133,23 @@ class HistoryTest {
         assertThat(reckoned()).contains("Did classes end on time?", "What held them?").doesNotContain(UNDRAWN);
     }
 
+    @Test void who_has_it_as_it_is_gets_it_again_only_once_another_class_is_over() {
+        evening("Thursday");
+        reckoned();
+        String tag = board.get("/history", board.instructor()).ok().header("ETag").orElseThrow();
+
+        assertThat(again(tag)).isEqualTo(304);
+        create("Still to come", "evening-pour");
+        assertThat(again(tag)).isEqualTo(304);
+        evening("Friday");
+        assertThat(again(tag)).isEqualTo(200);
+    }
+
+    private int again(String tag) {
+        return board.send(board.request("/history").header("Authorization", "Bearer " + board.instructor())
+                .header("If-None-Match", tag)).status();
+    }
+
     @Test void before_a_class_is_over_it_says_so() {
         create("Still to come", "evening-pour");
 
