@@ -1,12 +1,12 @@
-// What need not be put in its place, or not yet, of the parts that come down the stream. The board sends every part anew when
-// the stream opens again: one that says nothing new is left as it is, with what was unfolded in it, typed into it and has the
-// focus. One that nobody sees before its dialogue or fold is opened (data-once-open) waits for that, whatever comes meanwhile.
+// What need not be put in its place, or not yet, of the parts that come down the stream. The board sends every part anew
+// when the stream opens again: one that says nothing new is left as it is, with what was unfolded in it, typed into it and
+// has the focus. One that nobody sees before its dialogue or fold is opened (data-once-open) waits for that.
 
 const ONCE_OPEN = 'dialog:not([open]), details:not([open])';
 
 /** What each part says, as it came. @type {WeakMap<Element, string>} */
 const told = new WeakMap();
-/** What each part said when the page was opened, as the browser writes it, until its stream speaks. @type {Map<Element, string>} */
+/** What each said when the page was opened, as the browser writes it, until its stream speaks. @type {Map<Element, string>} */
 const opened = new Map();
 /** What waits, by its part. @type {Map<Element, string>} */
 const waiting = new Map();
@@ -27,7 +27,7 @@ function saysNothingNew(part, html) {
   return same;
 }
 
-/** htmx tidies up what it replaces node by node. No part holds anything of its own, so it is spared that, unless the focus is to be kept. */
+/** htmx tidies up node by node what it replaces. No part holds anything of its, so it is spared that, but for the focus. */
 function clear(part) {
   if (!part.contains(document.activeElement)) part.replaceChildren();
 }

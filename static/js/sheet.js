@@ -13,6 +13,8 @@ const PATIENCE_MS = 4_000;
 
 let seat = 0;
 let asked = 0;
+/** What leaving early needs stands on a sheet of the board's alone, and comes with the first. @type {Promise<void> | undefined} */
+let leaving;
 
 const SHEET = 'seat-sheet';
 const body = () => document.getElementById('sheet-body');
@@ -35,6 +37,7 @@ async function refresh(fresh) {
     { patience: PATIENCE_MS });
   if (turn !== asked) return;
   if (sheet.ok) {
+    leaving ??= import('./leave.js').then(({ start }) => start(), () => { leaving = undefined; });
     if (dialogue.isOpen(SHEET)) show([...sheet.value.body.childNodes], fresh);
   } else if (!showOwn(fresh) && fresh) {
     dialogue.close(SHEET);

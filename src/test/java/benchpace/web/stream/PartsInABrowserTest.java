@@ -21,7 +21,7 @@ class PartsInABrowserTest extends TapScreens {
             () => {
               window.touched = new Set();
               window.wholes = 0;
-              for (const part of document.querySelectorAll('.place, #lines, [sse-swap]:not(.tile, #clocks, #guesses)')) {
+              for (const part of document.querySelectorAll('.place, [sse-swap]:not(.tile, #clocks, #guesses)')) {
                 new MutationObserver(() => touched.add(part.dataset.place ?? part.id))
                   .observe(part, { childList: true, subtree: true });
               }
