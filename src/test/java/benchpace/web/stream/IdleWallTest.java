@@ -48,26 +48,48 @@ class IdleWallTest {
     }
 
     @Test void before_the_class() throws Exception {
-        assertThat(hourOf("/classes/" + board.create("{\"planId\":\"evening-pour\",\"seats\":24,\"startsAt\":\""
-                + board.testClock().instant().plus(Duration.ofMinutes(90)) + "\"}") + "/wall/stream"))
+        String id = board.create("{\"planId\":\"evening-pour\",\"seats\":24,\"startsAt\":\""
+                + board.testClock().instant().plus(Duration.ofMinutes(90)) + "\"}");
+
+        assertThat(hourOf("/classes/" + id + "/wall/stream", () -> board.tap(id, opening("welcome")).ok()))
                 .isLessThan(MOST_AN_HOUR);
     }
 
     @Test void while_candles_set() throws Exception {
         String id = poured(24);
 
-        assertThat(hourOf("/classes/" + id + "/wall/stream")).isLessThan(MOST_AN_HOUR);
+        assertThat(hourOf("/classes/" + id + "/wall/stream", () -> board.tap(id, command("close")).ok()))
+                .isLessThan(MOST_AN_HOUR);
     }
 
     @Test void after_the_class() throws Exception {
         String id = poured(8);
         board.tap(id, command("close")).ok();
 
-        assertThat(hourOf("/classes/" + id + "/wall/stream")).isLessThan(MOST_AN_HOUR);
+        assertThat(hourOf("/classes/" + id + "/wall/stream",
+                () -> board.tap(id, command("judge-set").put("seat", 1)).ok())).isLessThan(MOST_AN_HOUR);
     }
 
+    /** Here a stream looks with each beat which class is meant: each is heard, and as many counted as in an hour. */
     @Test void between_two_classes() throws Exception {
-        assertThat(hourOf("/api/shown/stream")).isLessThan(MOST_AN_HOUR);
+        board.close();
+        board = TestBoard.open(data, new StreamLimits(A_MOMENT, Duration.ofSeconds(20), 60, 40, 40));
+        try (Heard wall = new Heard(board, "/api/shown/stream", "identity")) {
+            await().until(() -> wall.beats() > 0);
+            int from = wall.beats();
+            long before = wall.bytes();
+            for (int minute = 1; minute <= 20; minute++) {
+                int heard = wall.beats();
+                board.testClock().advanceMinutes(1);
+                await().until(() -> wall.beats() > heard);
+            }
+            long each = (wall.bytes() - before) / (wall.beats() - from - 1);
+            assertThat(before + each * HOUR.dividedBy(StreamLimits.USUAL.beat())).isLessThan(MOST_AN_HOUR);
+
+            assertThat(wall.text().split("event: (?!beat)", -1)).as("told what is meant, once").hasSize(2);
+            board.create("{\"planId\":\"evening-pour\",\"seats\":3}");
+            await().until(() -> wall.text().split("event: (?!beat)", -1).length > 2);
+        }
     }
 
     private String poured(int seats) {
@@ -86,15 +108,20 @@ class IdleWallTest {
         board.close();
         board = TestBoard.open(data, new StreamLimits(A_MOMENT, Duration.ofSeconds(20), 60, 40, 40));
         try (Heard wall = new Heard(board, "/api/shown/stream", "identity")) {
-            await().until(() -> wall.text().split("event: beat\n", -1).length > 3);
+            await().until(() -> wall.beats() > 2);
             String[] beats = wall.text().split("(?=\r\n[0-9A-Fa-f]+\r\nevent: beat\n)");
             long nanoseconds = 10;
             assertThat(beats[2].length() + nanoseconds).isLessThanOrEqualTo(BEAT);
         }
     }
 
-    /** @return bytes of an hour, in which nobody taps */
-    private long hourOf(String stream) throws IOException {
+    /**
+     * An hour in which nobody taps.
+     *
+     * @param after what the wall has to be told of next, so that an hour in which nothing is counted is no small one
+     * @return its bytes
+     */
+    private long hourOf(String stream, Runnable after) throws IOException {
         try (Heard wall = new Heard(board, stream, "gzip, deflate")) {
             await().until(() -> wall.bytes() > 500);
             for (Duration passed = Duration.ZERO; passed.compareTo(HOUR) < 0; passed = passed.plusMinutes(1)) {
@@ -106,10 +133,13 @@ class IdleWallTest {
                     await().pollDelay(A_MOMENT).until(() -> true);
                 }
             }
+            long told = wall.bytes();
+            after.run();
+            await().until(() -> wall.bytes() > told);
             long beats = HOUR.dividedBy(StreamLimits.USUAL.beat()) * BEAT;
             System.out.printf("an hour of %-28s %6d bytes: told %6d, beats %d%n",
-                    stream.replaceAll("/classes/[^/]+", "/classes/..."), wall.bytes() + beats, wall.bytes(), beats);
-            return wall.bytes() + beats;
+                    stream.replaceAll("/classes/[^/]+", "/classes/..."), told + beats, told, beats);
+            return told + beats;
         }
     }
 
@@ -140,6 +170,10 @@ class IdleWallTest {
             } catch (IOException closed) {
                 // by the test
             }
+        }
+
+        int beats() {
+            return text().split("event: beat\n", -1).length - 1;
         }
 
         String text() {
