@@ -7,6 +7,7 @@ import benchpace.plan.Step;
 import benchpace.plan.StepId;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -50,6 +51,9 @@ public final class LiveClass {
     private final List<Recorded> history;
     private final List<Recorded> corrected;
     private final Set<Long> undone;
+    private final List<Duration> shifts;
+    private final int furthestOpened;
+    private final Progress progress;
     /** What made it, for the first who goes on from here; whoever else does adds the log up anew. */
     private Optional<Fold> made;
 
@@ -70,6 +74,9 @@ public final class LiveClass {
         this.corrected = history.equals(corrected) ? this.history : List.copyOf(corrected);
         this.undone = Set.copyOf(undone);
         this.made = Optional.of(made).filter(fold -> closedAt.isEmpty());
+        this.shifts = shifts(log);
+        this.furthestOpened = opened.keySet().stream().mapToInt(plan()::indexOf).max().orElse(-1);
+        this.progress = new Progress(this); // last, as it looks at all the rest
     }
 
     /**
@@ -165,17 +172,22 @@ public final class LiveClass {
      * @see #setRightSince
      */
     public int clocks() {
-        return (int) shifts().count();
+        return shifts.size();
     }
 
     /** How far the clock was set right since it had been so that many times. */
     public Duration setRightSince(int clocks) {
-        return shifts().skip(clocks).map(ClassEvent.ClockShifted::by).reduce(Duration.ZERO, Duration::plus);
+        return shifts.stream().skip(clocks).reduce(Duration.ZERO, Duration::plus);
     }
 
-    private Stream<ClassEvent.ClockShifted> shifts() {
-        return log.stream().map(Recorded::event).filter(ClassEvent.ClockShifted.class::isInstance)
-                .map(ClassEvent.ClockShifted.class::cast);
+    private static List<Duration> shifts(List<Recorded> log) {
+        List<Duration> shifts = new ArrayList<>();
+        for (Recorded recorded : log) { // a loop, as it is gone through with every tap
+            if (recorded.event() instanceof ClassEvent.ClockShifted shifted) {
+                shifts.add(shifted.by());
+            }
+        }
+        return List.copyOf(shifts);
     }
 
     /**
@@ -291,7 +303,7 @@ public final class LiveClass {
 
     /** Position of the furthest led step that is open; -1 before the first. */
     public int furthestOpened() {
-        return opened.keySet().stream().mapToInt(plan()::indexOf).max().orElse(-1);
+        return furthestOpened;
     }
 
     /** Whether anything was done in it: a step was opened, or finished by somebody. */
@@ -317,6 +329,6 @@ public final class LiveClass {
 
     /** Where every seat stands. */
     public Progress progress() {
-        return new Progress(this);
+        return progress;
     }
 }

@@ -12,6 +12,7 @@ import benchpace.pace.Span;
 import benchpace.pace.StationTurns;
 import benchpace.plan.Plan;
 import benchpace.plan.Step;
+import benchpace.plan.StepKind;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -48,10 +49,13 @@ public record TurnsAt(Step step, String what, List<Integer> served, List<Integer
 
     /** Every step with stations to which somebody has come, in the plan's order. */
     public static List<TurnsAt> of(LiveClass live, Instant now) {
+        boolean nobody = live.seats().stream().noneMatch(seat -> mayHaveCome(live.plan(), seat));
+        return live.closedAt().isPresent() || nobody ? List.of() : replayed(live, now);
+    }
+
+    /** The same by going through all that happened, whether anybody has come or not. */
+    static List<TurnsAt> replayed(LiveClass live, Instant now) {
         Plan plan = live.plan();
-        if (live.closedAt().isPresent() || plan.steps().stream().allMatch(step -> step.stations().isEmpty())) {
-            return List.of();
-        }
         Instant origin = ClassTracks.origin(live);
         double minutes = ClassTracks.minutes(origin, now);
         ClassTrack track = ClassTracks.of(live, Map.of());
@@ -67,6 +71,20 @@ public record TurnsAt(Step step, String what, List<Integer> served, List<Integer
             }
         }
         return all;
+    }
+
+    /** Whether the step a seat has come to, or any after the pour that it may have, serves only some seats at once. */
+    private static boolean mayHaveCome(Plan plan, Seat seat) {
+        int furthest = seat.finishes().keySet().stream().mapToInt(plan::indexOf).max().orElse(-1);
+        for (Step step : plan.steps().subList(furthest + 1, plan.steps().size())) {
+            if (step.stations().isPresent()) {
+                return true;
+            }
+            if (step.needsTap() && step.kind() != StepKind.CURE && step.kind() != StepKind.FINISH) {
+                return false; // it is at this one, and at none behind it
+            }
+        }
+        return false;
     }
 
     private static TurnsAt of(Step step, StationTurns turns, Instant origin) {
