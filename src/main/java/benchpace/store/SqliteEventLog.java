@@ -128,7 +128,7 @@ public final class SqliteEventLog implements EventLog {
         requireMillis(event.at());
         requireMillis(event.recordedAt());
         EventRow row = EventRow.of(event);
-        database.write(connection -> {
+        database.writeOne(connection -> {
             try (PreparedStatement insert = connection.prepareStatement(INSERT)) {
                 insert.setString(1, classId);
                 row.set(insert, 2);

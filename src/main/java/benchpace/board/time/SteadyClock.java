@@ -24,6 +24,7 @@ import java.util.function.Predicate;
 public final class SteadyClock implements BoardTime {
     /** Larger than any nudge (ntpd steps a clock that is off by 0.128 s or more, from memory), too small to matter. */
     static final Duration SMALL = Duration.ofSeconds(2);
+    private static final Duration MINUS_SMALL = SMALL.negated();
     /** A clock that jumps and comes back at once is nobody's concern. */
     static final Duration PATIENCE = Duration.ofSeconds(10);
     static final int SLOWLY = 100;
@@ -59,7 +60,7 @@ public final class SteadyClock implements BoardTime {
         Duration passed = now.compareTo(last) > 0 ? now.minus(last) : Duration.ZERO;
         last = last.plus(passed);
         board = board.plus(passed);
-        compare(Duration.between(board, computer.instant()), passed.dividedBy(SLOWLY));
+        compare(Duration.between(board, computer.instant()), Duration.ofNanos(passed.toNanos() / SLOWLY));
         return board;
     }
 
@@ -71,14 +72,14 @@ public final class SteadyClock implements BoardTime {
         Duration off = ahead.minus(kept);
         if (small(off)) {
             noticed = Optional.empty();
-            board = board.plus(off.abs().compareTo(most) <= 0 ? off : off.isNegative() ? most.negated() : most);
+            board = board.plusNanos(Math.max(-most.toNanos(), Math.min(most.toNanos(), off.toNanos())));
         } else if (noticed.filter(n -> small(ahead.minus(n.ahead))).isEmpty()) {
             noticed = Optional.of(new Noticed(ahead, board, last));
         }
     }
 
     private static boolean small(Duration difference) {
-        return difference.abs().compareTo(SMALL) <= 0;
+        return difference.compareTo(SMALL) <= 0 && difference.compareTo(MINUS_SMALL) >= 0;
     }
 
     @Override public synchronized Duration lived() {

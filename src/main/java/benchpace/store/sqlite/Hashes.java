@@ -10,14 +10,18 @@ import java.util.HexFormat;
  * where the secret is 128 random bits and more, as all are that come here; nothing that a person types does.
  */
 public final class Hashes {
-    private Hashes() { }
-
-    public static String of(String secret) {
+    /** Looked up once: with every request a secret is recognised. */
+    private static final ThreadLocal<MessageDigest> SHA_256 = ThreadLocal.withInitial(() -> {
         try {
-            MessageDigest sha256 = MessageDigest.getInstance("SHA-256");
-            return HexFormat.of().formatHex(sha256.digest(secret.getBytes(StandardCharsets.UTF_8)));
+            return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java has SHA-256", e);
         }
+    });
+
+    private Hashes() { }
+
+    public static String of(String secret) {
+        return HexFormat.of().formatHex(SHA_256.get().digest(secret.getBytes(StandardCharsets.UTF_8)));
     }
 }
