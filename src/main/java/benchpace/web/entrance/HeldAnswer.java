@@ -2,6 +2,7 @@ package benchpace.web.entrance;
 
 import java.io.ByteArrayOutputStream;
 import java.nio.ByteBuffer;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.server.Request;
@@ -88,9 +89,42 @@ final class HeldAnswer extends Response.Wrapper implements Callback {
             parts++;
         }
         ByteBuffer all = take();
-        Scheduler.Task late = getRequest().getComponents().getScheduler().schedule(
-                () -> Lines.hangUp(getRequest()), limits.answers().millis(all.remaining()), TimeUnit.MILLISECONDS);
-        super.write(true, all, Callback.from(this, late::cancel));
+        long millis = limits.answers().millis(all.remaining());
+        Leaving leaving = new Leaving();
+        super.write(true, all, leaving);
+        leaving.hangUpAfter(millis);
+    }
+
+    /** The answer on its way. Most have left before anybody would have to watch over them. */
+    private final class Leaving implements Callback {
+        private boolean left;
+        private Optional<Scheduler.Task> late = Optional.empty();
+
+        synchronized void hangUpAfter(long millis) {
+            if (!left) {
+                late = Optional.of(getRequest().getComponents().getScheduler().schedule(
+                        () -> Lines.hangUp(getRequest()), millis, TimeUnit.MILLISECONDS));
+            }
+        }
+
+        private synchronized void ends() {
+            left = true;
+            late.ifPresent(Scheduler.Task::cancel);
+        }
+
+        @Override public void succeeded() {
+            ends();
+            HeldAnswer.this.succeeded();
+        }
+
+        @Override public void failed(Throwable why) {
+            ends();
+            HeldAnswer.this.failed(why);
+        }
+
+        @Override public InvocationType getInvocationType() {
+            return HeldAnswer.this.getInvocationType();
+        }
     }
 
     @Override public boolean isCommitted() {

@@ -2,6 +2,7 @@ package benchpace.web.entrance;
 
 import java.io.ByteArrayOutputStream;
 import java.util.Optional;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import org.eclipse.jetty.http.HttpStatus;
@@ -46,17 +47,25 @@ final class WholeBody implements Invocable.Task {
         private final int most;
         private final boolean kept;
         private final Then then;
-        private final Scheduler.Task deadline;
+        private final long millis;
+        private Optional<Scheduler.Task> deadline = Optional.empty();
         private int length;
         private boolean ended;
 
         Taking(int most, boolean kept, long millis, Then then) {
             this.most = most;
             this.kept = kept;
+            this.millis = millis;
             this.then = then;
-            deadline = request.getComponents().getScheduler().schedule(
-                    () -> end(() -> then.refused(HttpStatus.REQUEST_TIMEOUT_408, WholeBody.this)),
-                    millis, TimeUnit.MILLISECONDS);
+        }
+
+        /** Counted from when it has to be waited for: most bodies come with their header. */
+        void waits() {
+            if (deadline.isEmpty() && !ended) {
+                deadline = Optional.of(request.getComponents().getScheduler().schedule(
+                        () -> end(() -> then.refused(HttpStatus.REQUEST_TIMEOUT_408, WholeBody.this)),
+                        millis, TimeUnit.MILLISECONDS));
+            }
         }
 
         void take(Content.Chunk chunk) {
@@ -84,7 +93,7 @@ final class WholeBody implements Invocable.Task {
                     return;
                 }
                 ended = true;
-                deadline.cancel();
+                deadline.ifPresent(Scheduler.Task::cancel);
             }
             how.run();
         }
@@ -131,6 +140,7 @@ final class WholeBody implements Invocable.Task {
         synchronized (this) {
             taking = new Taking(most, kept, millis, then);
             if (reading != Reading.NOT) {
+                taking.waits();
                 return; // whatever comes next is taken so
             }
             reading = Reading.UNDER_WAY;
@@ -155,6 +165,7 @@ final class WholeBody implements Invocable.Task {
             Content.Chunk chunk = request.read();
             if (chunk == null) {
                 synchronized (this) {
+                    taking.waits();
                     reading = Reading.DEMANDED;
                 }
                 request.demand(this);

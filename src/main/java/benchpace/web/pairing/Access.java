@@ -112,13 +112,16 @@ public final class Access implements AutoCloseable {
      */
     public Optional<String> shown(Request request) {
         String header = request.getHeaders().get(HttpHeader.AUTHORIZATION);
-        Optional<String> cookie = Request.getCookies(request).stream().filter(c -> c.getName().equals(COOKIE))
-                .map(HttpCookie::getValue).findFirst();
         try {
-            return Bearer.in(header).or(() -> cookie).filter(sessions::knows);
+            return Bearer.in(header).or(() -> cookie(request)).filter(sessions::knows);
         } catch (StoreException e) {
             return Optional.empty(); // whoever asks the store next says what is wrong with it
         }
+    }
+
+    private static Optional<String> cookie(Request request) {
+        return Request.getCookies(request).stream().filter(c -> c.getName().equals(COOKIE)).map(HttpCookie::getValue)
+                .findFirst();
     }
 
     /** The mark of the device that is asking; empty if it is not paired. */
