@@ -2,6 +2,7 @@ package benchpace.web.screen.wall;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * How wide words come out on the wall, in em: the advance widths of the letters that come with the program, read from
@@ -20,6 +21,7 @@ enum Letters {
             + "60 62 61 51 62 52 40 52 68 35 30 63 35 104 68 57 63 62 53 54 41 66 60 93 60 58 54 46 60 46 60", 80);
 
     private static final int FIRST = '!';
+    private static final Pattern BREAK = Pattern.compile("\\s+|(?<=\\w-)(?=\\w)");
 
     private final double stretch;
     private final int space;
@@ -41,7 +43,11 @@ enum Letters {
     }
 
     double width(String text) {
-        return text.codePoints().mapToDouble(this::letter).sum() * stretch / 100;
+        int sum = 0;
+        for (int at = 0; at < text.length(); at += Character.charCount(text.codePointAt(at))) {
+            sum += letter(text.codePointAt(at));
+        }
+        return sum * stretch / 100;
     }
 
     private int letter(int point) {
@@ -84,6 +90,6 @@ enum Letters {
 
     /** A hyphen ends a word, too. */
     private static List<String> words(String text) {
-        return List.of(text.strip().split("\\s+|(?<=\\w-)(?=\\w)"));
+        return List.of(BREAK.split(text.strip()));
     }
 }
