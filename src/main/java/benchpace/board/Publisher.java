@@ -88,10 +88,13 @@ final class Publisher implements AutoCloseable {
     /** The first breaths of one class: one at a time, and what comes meanwhile is shown together. */
     private final class AtOnce implements Runnable {
         private final ClassBoard board;
+        private final Runnable whole;
         private final AtomicInteger asked = new AtomicInteger();
 
-        AtOnce(ClassBoard board) {
+        /** @param whole plans the second breath: after the first, and on a thread that holds up no tap */
+        AtOnce(ClassBoard board, Runnable whole) {
             this.board = board;
+            this.whole = whole;
         }
 
         void wake() {
@@ -111,6 +114,7 @@ final class Publisher implements AutoCloseable {
                     });
                 }
             } while (!asked.compareAndSet(shown, 0));
+            whole.run();
         }
     }
 
@@ -128,12 +132,11 @@ final class Publisher implements AutoCloseable {
         Rounds(ClassBoard board, boolean cold) {
             this.board = board;
             this.cold = cold;
-            this.atOnce = new AtOnce(board);
+            this.atOnce = new AtOnce(board, this::wakeRound);
         }
 
         void wake() {
             atOnce.wake();
-            wakeRound();
         }
 
         private synchronized void wakeRound() {

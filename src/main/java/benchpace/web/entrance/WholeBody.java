@@ -2,7 +2,6 @@ package benchpace.web.entrance;
 
 import java.io.ByteArrayOutputStream;
 import java.util.Optional;
-import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import org.eclipse.jetty.http.HttpStatus;
