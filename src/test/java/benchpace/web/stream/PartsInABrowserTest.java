@@ -63,8 +63,9 @@ class PartsInABrowserTest extends TapScreens {
         Device tablet = table();
 
         assertThat(tablet.page().evaluate("""
-                () => {
+                async () => {
                   document.getElementById('tile-2').click();
+                  for (let turn = 0; turn < 5; turn++) await undefined; // what only seems to come later
                   return [document.querySelector('[data-place="2"] [data-sent]').textContent,
                     document.querySelector('[data-place="2"]').classList.contains('is-pressed'),
                     Object.keys(localStorage).some((key) => key.startsWith('benchpace.tap.'))];
