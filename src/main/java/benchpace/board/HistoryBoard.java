@@ -35,7 +35,7 @@ import java.util.stream.Collectors;
 public final class HistoryBoard implements AutoCloseable {
     private static final Logger LOG = System.getLogger(HistoryBoard.class.getName());
     /** Whoever starts the board looks at a class first; the past ones that nobody has looked at are read only then. */
-    private static final long FIRST_LOOK_MILLIS = 5_000;
+    private static final long FIRST_LOOK_MILLIS = 2_000;
     /** How often it is looked whether a class was closed, or has changed since. */
     private static final long LOOKS_EVERY_MILLIS = 2_000;
     private static final long LONGEST_REST_MILLIS = 5_000;
