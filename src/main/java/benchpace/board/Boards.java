@@ -94,8 +94,7 @@ public final class Boards implements AutoCloseable {
         this.maker = maker;
         this.idEndings = idEndings;
         this.clocks = new ClockBoard(this.clock, this::atHand);
-        this.publisher = new Publisher(clocks::mend,
-                board -> lessons.filter(l -> !board.isDeleted()).ifPresent(l -> l.draw(board.id(), board.live())));
+        this.publisher = new Publisher(clocks::mend, this::drawLesson);
         Map<String, Forgotten> forgotten = log.forgotten();
         Map<String, Instant> closed = log.closed(this.clock.instant().minus(PAST));
         List<String> ids = log.classIds();
@@ -123,6 +122,11 @@ public final class Boards implements AutoCloseable {
         }
     }
 
+    /** Of a closed class, unless it is drawn; may take long. */
+    void drawLesson(ClassBoard board) {
+        lessons.filter(l -> !board.isDeleted()).ifPresent(l -> l.draw(board.id(), board.live()));
+    }
+
     /** One class that cannot be read must not keep the others from their evening. */
     private void open(String id, Optional<Forgotten> forgotten) {
         try {
@@ -141,7 +145,6 @@ public final class Boards implements AutoCloseable {
         open(id, forgotten);
         Optional<ClassBoard> opened = Optional.ofNullable(boards.get(id));
         opened.ifPresent(this::begin);
-        publisher.start(opened.stream().toList());
         if (opened.isEmpty() && forgotten.isPresent()) {
             unreadable.complete(id, forgotten.get());
         }

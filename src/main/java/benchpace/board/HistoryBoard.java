@@ -117,7 +117,7 @@ public final class HistoryBoard implements AutoCloseable {
     /** Goes through what is to be made, the latest class first, as that is looked for soonest. */
     private void look() {
         try {
-            boards.oneByOne().takeWhile(board -> !closed).forEach(board -> { }); // one processor is left to the others
+            boards.oneByOne().takeWhile(board -> !closed).forEach(boards::drawLesson); // and are read for it
             kept.keySet().removeIf(id -> boards.find(id).isEmpty());
             owed.removeIf(id -> !kept.containsKey(id) || write(id, kept.get(id)));
             for (Optional<ClassBoard> next = due(); next.isPresent() && !closed; next = due()) {
