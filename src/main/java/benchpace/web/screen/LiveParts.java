@@ -36,12 +36,8 @@ import benchpace.words.Times;
  * contradicts itself. Drawings of what was computed, and what a page keeps until it is asked, wait for the second.
  */
 public final class LiveParts {
-    /** Characters of parts that were drawn: those of a few classes under way. */
-    private static final int MOST_KEPT = 512 * 1024;
-
     private final Templates templates;
     private final Faults faults;
-    private final Drawn drawn = new Drawn(MOST_KEPT);
 
     LiveParts(Templates templates, Faults faults) {
         this.templates = templates;
@@ -143,6 +139,6 @@ public final class LiveParts {
     }
 
     private String render(String template, Object of) {
-        return drawn.of(template, of, templates::render);
+        return templates.render(template, of);
     }
 }
