@@ -22,8 +22,9 @@ import java.util.Optional;
  * A tap on the glass of a slow tablet: {@code mvn -q -P bench verify -Dbench=SlowGlass}. Two tablets show a class in a
  * Chromium that is slowed {@value #TIMES} times; one is tapped. For so many seats each: from the finger's lift until
  * the tapped tile is drawn with its answer, and until the other tablet has drawn it; and every task that kept a page
- * busy for more than 50 ms, while it was opened and while it was tapped. Options: {@code -Dseats=8,24,40}, {@code
- * -Dtaps=}{@value #TAPS}. It prints, and asserts nothing.
+ * busy for more than 50 ms, while it was opened and while it was tapped; and, beside it, the tapped box of a page that
+ * does next to nothing. Options: {@code -Dseats=8,24,40}, {@code -Dtaps=}{@value #TAPS}. It prints, and asserts
+ * nothing.
  */
 final class SlowGlass {
     private static final int TIMES = 6;
@@ -64,15 +65,10 @@ final class SlowGlass {
         for (String step : List.of("wicks", "fragrance", "mix", "pour")) {
             board.tap(id, TestBoard.opening(step)).ok();
         }
-        try (SlowedPage other = new SlowedPage(board, browser, id, TIMES);
-                SlowedPage tapped = new SlowedPage(board, browser, id, TIMES)) {
-            List<double[]> tiles = tapped.tiles(seats);
+        try (SlowedPage other = SlowedPage.of(board, browser, id, TIMES);
+                SlowedPage tapped = SlowedPage.of(board, browser, id, TIMES)) {
             double from = System.currentTimeMillis();
-            for (int n = 0; n < FIRST_LEFT_OUT + taps; n++) {
-                tapped.tap(tiles.get(n % seats));
-                tapped.rest(BETWEEN_MILLIS);
-            }
-            List<Seen> lifts = tapped.taps().subList(FIRST_LEFT_OUT, tapped.taps().size());
+            List<Seen> lifts = tap(tapped, seats, taps);
             double[] own = after(lifts, tapped.shown());
             double[] others = after(lifts, other.shown());
             List<Task> opening = new ArrayList<>(tapped.tasks().stream().filter(t -> t.at() < from).toList());
@@ -83,6 +79,21 @@ final class SlowGlass {
             tell("at opening", opening);
             tell("under taps", under);
         }
+        try (SlowedPage bare = SlowedPage.bare(browser, seats, TIMES)) {
+            double[] own = after(tap(bare, seats, taps), bare.shown());
+            System.out.printf("%5d  %-24s a bare page of so many boxes, one of which gets another colour%n", seats,
+                    told(own));
+        }
+    }
+
+    /** Tile after tile, as fingers do. @return when each was lifted, but for the first few */
+    private static List<Seen> tap(SlowedPage page, int seats, int taps) {
+        List<double[]> tiles = page.tiles(seats);
+        for (int n = 0; n < FIRST_LEFT_OUT + taps; n++) {
+            page.tap(tiles.get(n % seats));
+            page.rest(BETWEEN_MILLIS);
+        }
+        return page.taps().subList(FIRST_LEFT_OUT, page.taps().size());
     }
 
     /** How long after each tap its seat's tile was next drawn anew, sorted; what never was is left out. */

@@ -8,13 +8,18 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.Cookie;
 import com.microsoft.playwright.options.ServiceWorkerPolicy;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
- * The instructor's page of a class on a tablet whose processor is slowed ({@code Emulation.setCPUThrottlingRate}). It
- * measures itself: when each tile showed something else, in the browser's own frames, and every long task.
+ * The instructor's page of a class, or a bare one to compare it with, on a tablet whose processor is slowed ({@code
+ * Emulation.setCPUThrottlingRate}). It measures itself: when each tile showed something else, in the browser's own
+ * frames, and every long task.
  */
 public final class SlowedPage implements AutoCloseable {
     /**
@@ -72,18 +77,36 @@ public final class SlowedPage implements AutoCloseable {
     private final BrowserContext context;
     private final Page page;
 
-    /** @param times so many times slower than the machine */
-    public SlowedPage(TestBoard board, Browser browser, String classId, int times) {
+    private SlowedPage(Browser browser, int times, List<Cookie> cookies, String address) {
         context = browser.newContext(new Browser.NewContextOptions().setViewportSize(1280, 800).setHasTouch(true)
                 .setServiceWorkers(ServiceWorkerPolicy.BLOCK));
-        context.addCookies(List.of(new Cookie("benchpace", board.instructor()).setUrl(board.uri("/").toString())));
+        context.addCookies(cookies);
         context.addInitScript(MEASURING);
         page = context.newPage();
         JsonObject rate = new JsonObject();
         rate.addProperty("rate", times);
         context.newCDPSession(page).send("Emulation.setCPUThrottlingRate", rate);
-        page.navigate(board.uri("/classes/" + classId + "/instructor").toString());
+        page.navigate(address);
         page.waitForTimeout(4_000);
+    }
+
+    /** @param times so many times slower than the machine */
+    public static SlowedPage of(TestBoard board, Browser browser, String classId, int times) {
+        Cookie paired = new Cookie("benchpace", board.instructor()).setUrl(board.uri("/").toString());
+        return new SlowedPage(browser, times, List.of(paired),
+                board.uri("/classes/" + classId + "/instructor").toString());
+    }
+
+    /** The least that a page can do: so many boxes, of which one that is tapped gets another colour. */
+    public static SlowedPage bare(Browser browser, int seats, int times) {
+        String boxes = IntStream.rangeClosed(1, seats)
+                .mapToObj(n -> "<div id='tile-" + n + "' data-place='" + n + "'>" + n + "</div>")
+                .collect(Collectors.joining());
+        String page = "<!doctype html><style>main{display:grid;grid-template-columns:repeat(8,1fr);gap:8px}"
+                + "div{height:90px;border:2px solid;contain:strict}.on{background:green}</style><main>" + boxes
+                + "</main><script>addEventListener('click',(e)=>e.target.classList.toggle('on'))</script>";
+        return new SlowedPage(browser, times, List.of(), "data:text/html;base64,"
+                + Base64.getEncoder().encodeToString(page.getBytes(StandardCharsets.UTF_8)));
     }
 
     /** Where a finger finds each seat's tile. */
