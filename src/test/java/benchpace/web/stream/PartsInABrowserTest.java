@@ -6,6 +6,7 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.web.Device;
+import benchpace.web.TestBoard;
 import benchpace.web.classes.TapScreens;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -27,6 +28,12 @@ class PartsInABrowserTest extends TapScreens {
               }
               document.addEventListener('board:stamp', ({ detail }) => { if (detail === 'state') wholes += 1; });
             }""";
+
+    private static final String WHERE_TILES_ARE = """
+            () => [...document.querySelectorAll('.place')].map(place => {
+              const { x, y, width, height } = place.getBoundingClientRect();
+              return `${place.dataset.place}: ${x} ${y} ${width} ${height}`;
+            })""";
 
     private Device table() {
         Device tablet = here(Device.tablet(board, browser)).pairedBy(board.instructor())
@@ -57,6 +64,25 @@ class PartsInABrowserTest extends TapScreens {
         shownWhole(tablet);
 
         assertThat(touched(tablet)).contains("3").doesNotContain("1", "2", "4", "5", "6", "7", "8");
+    }
+
+    /** What undo would take back and where seats are is said on two lines from then on; their place is kept before. */
+    @Test void the_first_seat_that_goes_on_moves_no_tile_of_a_large_table() {
+        String large = board.create("{\"planId\":\"evening-pour\",\"seats\":40,\"startsAt\":\"" + board.clock.instant()
+                + "\"}");
+        for (String step : List.of("wicks", "fragrance", "mix", "pour")) {
+            board.tap(large, TestBoard.opening(step)).ok();
+        }
+        Device tablet = here(Device.tablet(board, browser)).pairedBy(board.instructor())
+                .at("/classes/" + large + "/instructor");
+        tablet.page().waitForFunction("() => !document.getElementById('lines-box').open");
+        Object before = tablet.page().evaluate(WHERE_TILES_ARE);
+
+        board.tap(large, finish(1, "vessel")).ok();
+        assertThat(tablet.find("#undo")).containsText("seat 1 done");
+        assertThat(tablet.find("#now .now__done")).containsText("Seat 1 is at");
+
+        assertThat(tablet.page().evaluate(WHERE_TILES_ARE)).isEqualTo(before);
     }
 
     @Test void the_answer_to_a_finger_is_on_its_tile_before_anything_else_is_done() {

@@ -165,6 +165,19 @@ class TableLayoutTest {
         assertThat(folded).as("charts that were folded").isPositive();
     }
 
+    /** Where a large table's height is asked for, every tile is laid out twice for any tap. */
+    @Test void how_high_the_row_of_a_large_table_is_asks_no_tile_while_its_lines_are_folded() {
+        Page page = table(Evenings.all().get("forty"), 1280, 800);
+        assertThat((Boolean) page.evaluate("document.getElementById('lines-box').open")).isFalse();
+        String before = style(page, ".room", "gridTemplateRows");
+
+        page.evaluate("document.getElementById('table').style.gridAutoRows = '700px'");
+
+        assertThat(style(page, ".room", "gridTemplateRows")).isEqualTo(before);
+        assertThat((Boolean) page.evaluate("(room => room.scrollHeight > 3000)(document.querySelector('.room'))"))
+                .as("it scrolls").isTrue();
+    }
+
     // ---- twice its size
 
     @Test void at_twice_its_size_the_next_step_can_be_read_and_opened_and_leaves_room_for_the_table() {
