@@ -58,9 +58,9 @@ export function heard(stamp, setRight, playback) {
   doubtful = false;
 }
 
-/** @returns {number | undefined} which of the class's clocks {@link now} goes by; none while no stamp said so */
-export function which() {
-  return clocks;
+/** @returns {{at: string, clocks: number | undefined}} the board's time, RFC 3339, and by which of the class's clocks; none while no stamp said so */
+export function reading() {
+  return { at: now().toISOString(), clocks };
 }
 
 /** The device may have slept: the next stamp counts alone. */

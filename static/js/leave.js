@@ -4,7 +4,6 @@
 import { ask, command, page } from './api.js';
 import { season } from './clock.js';
 import * as dialogue from './dialogue.js';
-import { tell } from './status.js';
 import { say, submit } from './submit.js';
 
 const AWAY = 'The board cannot be reached just now; nothing was lost. Try again.';
@@ -24,15 +23,13 @@ async function showForm(seat) {
   return form.ok;
 }
 
-/** @param {string} seat */
-async function open(seat) {
-  if (!await showForm(seat)) {
-    tell(`Seat ${seat} cannot leave by the shelf just now: the board cannot be reached.`);
-    return;
-  }
+/** @param {string} seat @returns {Promise<boolean>} whether the board was there to ask for it */
+export async function open(seat) {
+  if (!await showForm(seat)) return false;
   dialogue.close('seat-sheet');
   dialogue.open('leave-dialog');
   document.getElementById('leave-place')?.focus();
+  return true;
 }
 
 /** The places and the word afresh, what was typed kept. @param {string} seat @param {string} words why */
@@ -88,8 +85,6 @@ async function draw() {
 
 export function start() {
   document.addEventListener('click', (event) => {
-    const opener = event.target.closest('[data-leave-seat]');
-    if (opener) open(opener.dataset.leaveSeat);
     if (event.target.closest('#leave-draw')) draw();
   });
   document.addEventListener('submit', (event) => {

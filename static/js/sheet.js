@@ -13,7 +13,7 @@ const PATIENCE_MS = 4_000;
 
 let seat = 0;
 let asked = 0;
-/** What leaving early needs stands on a sheet of the board's alone, and comes with the first. @type {Promise<void> | undefined} */
+/** What leaving early needs stands on a sheet of the board's alone, and comes with the first. @type {Promise<typeof import('./leave.js')> | undefined} */
 let leaving;
 
 const SHEET = 'seat-sheet';
@@ -37,12 +37,26 @@ async function refresh(fresh) {
     { patience: PATIENCE_MS });
   if (turn !== asked) return;
   if (sheet.ok) {
-    leaving ??= import('./leave.js').then(({ start }) => start(), () => { leaving = undefined; });
+    leave().catch(() => {}); // asked for again at the press
     if (dialogue.isOpen(SHEET)) show([...sheet.value.body.childNodes], fresh);
   } else if (!showOwn(fresh) && fresh) {
     dialogue.close(SHEET);
     tell(`The sheet of seat ${seat} cannot be fetched just now.`);
   }
+}
+
+/** @returns {Promise<typeof import('./leave.js')>} at work once it is there; one that could not be had is tried again */
+function leave() {
+  leaving ??= import('./leave.js').then((it) => { it.start(); return it; });
+  leaving.catch(() => { leaving = undefined; });
+  return leaving;
+}
+
+/** A press waits for what it needs, unless the sheet is closed meanwhile. @param {number} number */
+async function leaves(number) {
+  const it = await leave().catch(() => undefined);
+  if (!dialogue.isOpen(SHEET) || seat !== number || await it?.open(String(number))) return;
+  tell(`Seat ${number} cannot leave by the shelf just now: the board cannot be reached.`);
 }
 
 /** Without the board the sheet is this page's own. @param {boolean} fresh @returns {boolean} whether it could be made */
@@ -82,6 +96,8 @@ export function start() {
   document.addEventListener('click', (event) => {
     const opener = event.target.closest('[data-open-seat]');
     if (opener) openSheet(Number(opener.dataset.openSeat));
+    const leaver = event.target.closest('[data-leave-seat]');
+    if (leaver) leaves(Number(leaver.dataset.leaveSeat));
   });
   // A note or a corrected tap changes the sheet but not the tile, so every change of the class fetches it anew.
   document.addEventListener('board:stamp', (event) => {

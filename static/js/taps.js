@@ -59,7 +59,7 @@ export function send(wish) {
     return false;
   }
   if (waitsAlready(wish)) return false;
-  const key = keep({ commandId: token(), at: clock.now().toISOString(), clocks: clock.which(), ...wish });
+  const key = keep({ commandId: token(), ...clock.reading(), ...wish });
   if (!clock.sure()) doubted.set(key, performance.now());
   changed();
   flush();

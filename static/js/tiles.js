@@ -86,18 +86,18 @@ function tap(tile, { step, canFinish, triedFrom }) {
   whenTried(triedFrom, seat, () => finish(tile, seat, step));
 }
 
-/** The first tap after a sleep counts only if the tile still means it once the board has spoken. */
+/** The first tap after a sleep counts only if the tile still means it once the board has spoken, and at the time it tells then. */
 async function finish(tile, seat, step) {
-  const at = clock.now().toISOString();
   if (!document.getElementById('playback')) mark(seat, 'done');
   const woken = isCurrent() ? false : inTime();
+  const pressed = !woken && clock.sure() ? clock.reading() : {};
   await drawn();
   if (await woken && shown(tile).step !== step) {
     unmark(tile.closest('[data-place]'));
     tell(`Seat ${seat} had moved on while this screen slept. Look at it again.`);
     return;
   }
-  send({ type: 'finish-step', seat: Number(seat), step, at });
+  send({ type: 'finish-step', seat: Number(seat), step, ...pressed });
 }
 
 /**

@@ -23,6 +23,7 @@ function clicked(event) {
 
 export function start() {
   foreseen.watch(paint);
+  document.addEventListener('htmx:sseMessage', ({ target }) => faces.putBack(target));
   document.addEventListener('click', clicked);
   foreseen.start();
 }

@@ -61,8 +61,18 @@ export function wordsOf(seat, all) {
   };
 }
 
+/** Our face on each tile that has one. @type {Map<HTMLElement, Element>} */
+const ours = new Map();
+
+/** The board's face came anew: ours stays over it until the stamp tells what it is of. @param {HTMLElement} tile */
+export function putBack(tile) {
+  const face = ours.get(tile);
+  if (face) tile.append(face);
+}
+
 /** @param {Foreseen | undefined} all nothing: the board's own faces alone */
 export function paint(all) {
+  ours.clear();
   const moved = new Map((all ? movedSeats(all) : []).map((seat) => [String(seat.seat), seat]));
   for (const tile of document.querySelectorAll('.tile[data-seat]')) {
     const seat = moved.get(tile.dataset.seat);
@@ -71,9 +81,11 @@ export function paint(all) {
       old?.remove();
       continue;
     }
-    const face = faceOf(seat, all);
-    if (old?.outerHTML === face.outerHTML) continue; // a finger may be on it
-    if (old) old.replaceWith(face); else tile.append(face);
+    let face = faceOf(seat, all);
+    if (old?.outerHTML === face.outerHTML) face = old; // a finger may be on it
+    else if (old) old.replaceWith(face);
+    else tile.append(face);
+    ours.set(tile, face);
   }
   for (const card of document.querySelectorAll('#help .flag')) {
     const about = card.querySelector('[data-seat]')?.dataset.seat;

@@ -3,11 +3,17 @@ package benchpace.web.classes;
 import static benchpace.web.TestBoard.finish;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.awaitility.Awaitility.await;
 
 import benchpace.web.Device;
 import benchpace.web.TestBoard;
+import benchpace.web.stream.StreamLimits;
 import com.microsoft.playwright.Page;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
@@ -15,6 +21,14 @@ import org.junit.jupiter.api.Test;
 /** A tablet that slept, that was loaded again without a network, and that was closed with taps unsent. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class SleepAndReloadTest extends TapScreens {
+    /** How long everything but the board has slept. */
+    private final AtomicReference<Duration> slept = new AtomicReference<>(Duration.ZERO);
+
+    @Override protected void begin() {
+        board = new TestBoard(data, () -> Instant.now().plus(slept.get()), StreamLimits.USUAL);
+        id = board.evening();
+        board.tap(id, TestBoard.opening("welcome")).ok();
+    }
 
     @Test void after_a_sleep_the_first_tap_counts_only_if_the_tile_still_means_it() {
         Device tablet = live(tablet().withScript("""
@@ -38,6 +52,20 @@ class SleepAndReloadTest extends TapScreens {
 
         assertThat(page.locator(".message")).containsText("Seat 4 had moved on");
         assertThat(since(seq)).isEmpty();
+    }
+
+    @Test void after_a_sleep_the_first_tap_is_written_down_with_the_time_after_it() {
+        Device tablet = live(tablet(), table());
+        long seq = seq();
+        slept.set(Duration.ofMinutes(4));
+
+        tablet.page().evaluate("const real = Date.now; Date.now = () => real() + 240_000; "
+                + "document.getElementById('tile-4').click()");
+
+        await().atMost(PATIENCE).pollInSameThread().untilAsserted(
+                () -> assertThat(since(seq, "type")).containsExactly("finish-step"));
+        assertThat(Instant.parse(since(seq, "at").get(0)))
+                .isCloseTo(Instant.parse(since(seq, "recordedAt").get(0)), within(10, ChronoUnit.SECONDS));
     }
 
     @Test void after_a_sleep_a_button_that_the_stream_brought_anew_and_unchanged_still_counts() {

@@ -4,8 +4,10 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.web.Device;
+import benchpace.web.TestBoard;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Route;
+import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.regex.Pattern;
@@ -195,6 +197,38 @@ class UnsentTapsInABrowserTest extends TapScreens {
 
         assertThat(tablet.find(".middle__count")).hasText("2 of 8 done");
         assertThat(tablet.find("#next-button")).not().containsText("not sent yet");
+    }
+
+    @Test void a_question_that_opens_without_a_network_names_at_once_what_was_tapped_and_not_sent() {
+        Device tablet = seatThreeDone();
+        board.tap(id, TestBoard.finish(2, "vessel")).ok(); // the question is another and waits until it is opened
+        assertThat(face(tablet.page(), 2)).hasClass(FINISHED);
+        tablet.offline(true);
+        tapUnsent(tablet.page(), 4);
+
+        assertThat(tablet.page().evaluate("""
+                () => {
+                  document.getElementById('next-button').click();
+                  return ['4', '6'].map((seat) => document.querySelector(`[data-unsent-seat="${seat}"]`).textContent);
+                }""")).isEqualTo(List.of("done, not sent yet", ""));
+    }
+
+    @Test void a_tile_that_is_drawn_anew_while_its_tap_waits_shows_the_tap_all_the_while() {
+        Device tablet = live(tablet().withScript("""
+                window.EventSource = class extends EventSource {
+                  constructor(...of) { super(...of); window.stream = this; }
+                };"""), table());
+        tablet.page().route("**/commands", Route::abort);
+        tablet.find("#tile-4").click();
+        assertThat(tablet.find("#tile-4 > .face--unsent")).isVisible();
+
+        assertThat(tablet.page().evaluate("""
+                () => {
+                  const tile = document.getElementById('tile-4');
+                  const data = `${tile.querySelector(':scope > .face:not(.face--unsent)').outerHTML}<i id="anew"></i>`;
+                  window.stream.dispatchEvent(new MessageEvent('seat-4', { data }));
+                  return ['#anew', ':scope > .face--unsent'].map((one) => tile.querySelectorAll(one).length);
+                }""")).isEqualTo(List.of(1, 1));
     }
 
     @Test void either_page_of_a_browser_takes_back_what_the_other_could_not_send() {
