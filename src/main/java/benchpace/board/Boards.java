@@ -1,5 +1,6 @@
 package benchpace.board;
 
+import benchpace.board.attempt.Faults;
 import benchpace.board.attempt.Missing;
 import benchpace.board.cooling.RoomLessons;
 import benchpace.board.pacing.StepLessons;
@@ -14,8 +15,10 @@ import benchpace.live.LiveClass;
 import benchpace.live.Recorded;
 import benchpace.live.Setup;
 import benchpace.plan.Plan;
+import benchpace.store.CannotBeReadBack;
 import benchpace.store.EventLog;
 import benchpace.store.Forgotten;
+import benchpace.store.sqlite.StoreException;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
 import java.time.Duration;
@@ -55,7 +58,7 @@ public final class Boards implements AutoCloseable {
     private final Optional<StepLessons> steps;
     private final ClockBoard clocks;
     private final Publisher publisher;
-    private volatile boolean closing;
+    private final Faults faults = new Faults();
 
     /**
      * Opens every class that the log holds, but for those that are over, which are opened when they are looked at.
@@ -116,9 +119,15 @@ public final class Boards implements AutoCloseable {
     /** A class that has begun keeps what it began with, whatever is taught or accepted later. */
     private void begin(ClassBoard board) {
         LiveClass live = board.live();
-        if (live.begun()) {
-            lessons.ifPresent(l -> l.begin(board.id(), live));
-            steps.ifPresent(s -> s.begin(board.id(), live));
+        try {
+            if (live.begun()) {
+                lessons.ifPresent(l -> l.begin(board.id(), live));
+                steps.ifPresent(s -> s.begin(board.id(), live));
+            }
+        } catch (RuntimeException e) { // it is judged by its plan meanwhile
+            if (faults.isNew(board.id(), e)) {
+                LOG.log(Level.ERROR, "what class " + board.id() + " starts from cannot be kept", e);
+            }
         }
     }
 
@@ -130,22 +139,39 @@ public final class Boards implements AutoCloseable {
     /** One class that cannot be read must not keep the others from their evening. */
     private void open(String id, Optional<Forgotten> forgotten) {
         try {
-            boards.put(id, board(id, LiveClass.of(log.read(id)), false, forgotten));
+            put(id, forgotten);
         } catch (RuntimeException e) {
-            if (closing) { // the store may be closed already
-                throw e;
-            }
-            LOG.log(Level.ERROR, "class " + id + " cannot be read and is left out", e);
-            unreadable.add(id);
+            leaveOut(id, e);
         }
     }
 
-    /** The same of a class that is over, while the board runs. */
+    private void put(String id, Optional<Forgotten> forgotten) {
+        boards.putIfAbsent(id, board(id, LiveClass.of(log.read(id)), false, forgotten));
+    }
+
+    private void leaveOut(String id, RuntimeException why) {
+        LOG.log(Level.ERROR, "class " + id + " cannot be read and is left out", why);
+        unreadable.add(id);
+    }
+
+    /**
+     * The same of a class that is over, while the board runs.
+     *
+     * @throws StoreException if the file failed, which tells nothing of the class: it may be read later
+     */
     private void openPast(String id, Optional<Forgotten> forgotten) {
-        open(id, forgotten);
-        Optional<ClassBoard> opened = Optional.ofNullable(boards.get(id));
-        opened.ifPresent(this::begin);
-        if (opened.isEmpty() && forgotten.isPresent()) {
+        try {
+            put(id, forgotten);
+            begin(boards.get(id));
+        } catch (StoreException e) {
+            if (!(e instanceof CannotBeReadBack)) {
+                throw e;
+            }
+            leaveOut(id, e);
+        } catch (RuntimeException e) { // it does not add up
+            leaveOut(id, e);
+        }
+        if (!boards.containsKey(id) && forgotten.isPresent()) {
             unreadable.complete(id, forgotten.get());
         }
     }
@@ -267,12 +293,13 @@ public final class Boards implements AutoCloseable {
         return id;
     }
 
+    /** @throws StoreException if it is over, was not looked at yet, and the file cannot be read just now */
     public Optional<ClassBoard> find(String id) {
         past.read(id);
         return Optional.ofNullable(boards.get(id));
     }
 
-    /** Every class; those that are over are read for it, all that were not yet. */
+    /** Every class; those that are over are read for it, all that were not yet and can be just now. */
     public Collection<ClassBoard> all() {
         past.readAll();
         return boards.values();
@@ -287,7 +314,12 @@ public final class Boards implements AutoCloseable {
     public Stream<ClassBoard> oneByOne() {
         Set<String> unread = past.ids();
         return Stream.concat(boards.values().stream().filter(board -> !unread.contains(board.id())),
-                unread.stream().flatMap(id -> find(id).stream()));
+                unread.stream().flatMap(id -> ifReadable(id).stream()));
+    }
+
+    private Optional<ClassBoard> ifReadable(String id) {
+        past.readIfPossible(id);
+        return Optional.ofNullable(boards.get(id));
     }
 
     /** Those at hand, and of the others those whose guests are not forgotten and that were closed by then. */
@@ -388,7 +420,7 @@ public final class Boards implements AutoCloseable {
     }
 
     @Override public void close() {
-        closing = true;
+        past.close();
         publisher.close();
     }
 }

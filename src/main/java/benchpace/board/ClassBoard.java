@@ -45,6 +45,9 @@ import java.util.function.Consumer;
 public final class ClassBoard implements Watched {
     private static final Logger LOG = System.getLogger(ClassBoard.class.getName());
 
+    /** How long a class that was closed may still be shown and corrected without being looked at. */
+    private static final Duration STIRS = Duration.ofDays(1);
+
     private final String id;
     private final EventLog log;
     private final Guests guests;
@@ -390,5 +393,11 @@ public final class ClassBoard implements Watched {
 
     boolean watched() {
         return !mailboxes.isEmpty();
+    }
+
+    /** Over for so long that nothing of it changes by itself, and nobody looks: thousands of such are behind a studio. */
+    boolean isAtRest() {
+        return !watched() && owed.isZero() && missing().models().isEmpty()
+                && live.closedAt().filter(at -> at.plus(STIRS).isBefore(now())).isPresent();
     }
 }

@@ -117,7 +117,7 @@ public final class HistoryBoard implements AutoCloseable {
     /** Goes through what is to be made, the latest class first, as that is looked for soonest. */
     private void look() {
         try {
-            boards.oneByOne().takeWhile(board -> !closed).forEach(boards::drawLesson); // and are read for it
+            boards.oneByOne().takeWhile(board -> !closed).forEach(this::drawLesson); // and are read for it
             kept.keySet().removeIf(id -> boards.find(id).isEmpty());
             owed.removeIf(id -> !kept.containsKey(id) || write(id, kept.get(id)));
             for (Optional<ClassBoard> next = due(); next.isPresent() && !closed; next = due()) {
@@ -125,6 +125,15 @@ public final class HistoryBoard implements AutoCloseable {
             }
         } catch (RuntimeException | Error e) { // the next look tries again
             note("look", e);
+        }
+    }
+
+    /** One that cannot be drawn keeps no other from it. */
+    private void drawLesson(ClassBoard board) {
+        try {
+            boards.drawLesson(board);
+        } catch (RuntimeException | Error e) {
+            note(board.id(), e);
         }
     }
 

@@ -1,6 +1,10 @@
 package benchpace.board;
 
+import benchpace.board.attempt.Faults;
 import benchpace.store.Forgotten;
+import benchpace.store.sqlite.StoreException;
+import java.lang.System.Logger;
+import java.lang.System.Logger.Level;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
@@ -22,13 +26,22 @@ final class PastClasses {
      */
     record Unread(Instant closedAt, Optional<Forgotten> forgotten) { }
 
+    private static final Logger LOG = System.getLogger(PastClasses.class.getName());
+
+    private final Faults faults = new Faults();
     private final Map<String, Unread> unread;
+    private volatile boolean closed;
     private final BiConsumer<String, Optional<Forgotten>> reading;
 
     /** @param reading puts a class among those that are there, or among those that cannot be read */
     PastClasses(Map<String, Unread> unread, BiConsumer<String, Optional<Forgotten>> reading) {
         this.unread = new ConcurrentHashMap<>(unread);
         this.reading = reading;
+    }
+
+    /** The store is closed next: what cannot be read from now on is nobody's concern. */
+    void close() {
+        closed = true;
     }
 
     boolean contains(String id) {
@@ -46,7 +59,11 @@ final class PastClasses {
                 && !one.getValue().closedAt().isAfter(closedBy)).map(Map.Entry::getKey).toList();
     }
 
-    /** When this returns it is read, whoever did so; nothing if it is none of these. */
+    /**
+     * When this returns it is read, whoever did so; nothing if it is none of these.
+     *
+     * @throws StoreException if the file fails; it is read when it is asked for again
+     */
     void read(String id) {
         unread.computeIfPresent(id, (of, known) -> {
             reading.accept(of, known.forgotten());
@@ -56,7 +73,18 @@ final class PastClasses {
 
     void readAll() {
         if (!unread.isEmpty()) {
-            ids().parallelStream().forEach(this::read);
+            ids().parallelStream().forEach(this::readIfPossible);
+        }
+    }
+
+    /** One that cannot be read just now keeps nobody from the others. */
+    void readIfPossible(String id) {
+        try {
+            read(id);
+        } catch (StoreException e) {
+            if (!closed && faults.isNew("past classes", e)) {
+                LOG.log(Level.WARNING, "class " + id + " cannot be read just now; it is tried again", e);
+            }
         }
     }
 }

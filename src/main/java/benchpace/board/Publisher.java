@@ -88,13 +88,10 @@ final class Publisher implements AutoCloseable {
     /** The first breaths of one class: one at a time, and what comes meanwhile is shown together. */
     private final class AtOnce implements Runnable {
         private final ClassBoard board;
-        private final Runnable whole;
         private final AtomicInteger asked = new AtomicInteger();
 
-        /** @param whole plans the second breath: after the first, and on a thread that holds up no tap */
-        AtOnce(ClassBoard board, Runnable whole) {
+        AtOnce(ClassBoard board) {
             this.board = board;
-            this.whole = whole;
         }
 
         void wake() {
@@ -114,7 +111,6 @@ final class Publisher implements AutoCloseable {
                     });
                 }
             } while (!asked.compareAndSet(shown, 0));
-            whole.run();
         }
     }
 
@@ -132,11 +128,12 @@ final class Publisher implements AutoCloseable {
         Rounds(ClassBoard board, boolean cold) {
             this.board = board;
             this.cold = cold;
-            this.atOnce = new AtOnce(board, this::wakeRound);
+            this.atOnce = new AtOnce(board);
         }
 
         void wake() {
             atOnce.wake();
+            wakeRound();
         }
 
         private synchronized void wakeRound() {
@@ -211,7 +208,9 @@ final class Publisher implements AutoCloseable {
             underWay = false;
             Duration sleep = unchanged.compareTo(LONGEST_SLEEP) > 0 ? LONGEST_SLEEP
                     : unchanged.compareTo(SHORTEST_SLEEP) < 0 ? SHORTEST_SLEEP : unchanged;
-            plan(woken ? early() : sleep.toMillis());
+            if (woken || !board.isAtRest()) {
+                plan(woken ? early() : sleep.toMillis());
+            }
         }
     }
 

@@ -119,7 +119,7 @@ public final class SqliteEventLog implements EventLog {
             }
             return row.read();
         } catch (JsonProcessingException | BadField e) {
-            throw new StoreException("Event " + expected + " of class " + classId + " cannot be read back: "
+            throw new CannotBeReadBack("Event " + expected + " of class " + classId + " cannot be read back: "
                     + (e instanceof JsonProcessingException j ? Json.problem(j).toString() : e.getMessage()) + ".", e);
         }
     }

@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
 import benchpace.board.cooling.PlanCureClock;
+import benchpace.board.cooling.RoomLessons;
 import benchpace.board.pacing.PaceWatch;
 import benchpace.board.pacing.PosteriorPaceWatch;
+import benchpace.board.pacing.StepLessons;
 import benchpace.board.view.ViewMaker;
 import benchpace.files.roster.Demo;
 import benchpace.history.ClassFigures;
@@ -15,7 +17,9 @@ import benchpace.live.ClassEvent;
 import benchpace.live.Command;
 import benchpace.live.Recorded;
 import benchpace.store.ClassSummaries;
+import benchpace.store.Rooms;
 import benchpace.store.SqliteEventLog;
+import benchpace.store.StepBeliefs;
 import benchpace.store.sqlite.Database;
 import benchpace.store.sqlite.Statements;
 import java.nio.file.Path;
@@ -101,6 +105,19 @@ class HistoryBoardTest {
         });
 
         assertThat(past(ID).figures()).as("at once").contains(figures);
+    }
+
+    @Test void a_lesson_that_cannot_be_drawn_keeps_no_class_from_being_reckoned() {
+        database = Database.open(data);
+        sql("insert into class_prior (class_id, room, log_loss_mean, log_loss_sd, ready_mean, ready_sd, observations) "
+                + "values ('" + ID + "', 'here', 0, -1, 0.5, 0.1, 1)"); // no fit that can be
+        ShelfBoard shelf = ShelfBoard.open(database, () -> now);
+        boards = new Boards(new SqliteEventLog(database), () -> now, new ViewMaker(new PlanCureClock(),
+                new PosteriorPaceWatch(), ZoneOffset.UTC), () -> "n", new LeavingEarly(shelf),
+                new RoomLessons(new Rooms(database), () -> now), new StepLessons(new StepBeliefs(database), () -> now));
+        history = new HistoryBoard(boards, shelf, database);
+
+        reckoned();
     }
 
     @Test void a_class_that_changed_since_is_reckoned_anew_and_until_then_tells_no_stale_figures() {

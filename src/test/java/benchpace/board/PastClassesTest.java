@@ -1,9 +1,13 @@
 package benchpace.board;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.awaitility.Awaitility.await;
 
 import benchpace.board.cooling.PlanCureClock;
+import benchpace.board.cooling.RoomLessons;
 import benchpace.board.pacing.PosteriorPaceWatch;
+import benchpace.board.pacing.StepLessons;
 import benchpace.board.time.BoardTime;
 import benchpace.board.view.ViewMaker;
 import benchpace.files.roster.Demo;
@@ -13,9 +17,13 @@ import benchpace.live.Recorded;
 import benchpace.plan.SeatNumber;
 import benchpace.store.EventLog;
 import benchpace.store.FileSweep;
+import benchpace.store.Rooms;
 import benchpace.store.Settings;
 import benchpace.store.SqliteEventLog;
+import benchpace.store.StepBeliefs;
 import benchpace.store.sqlite.Database;
+import benchpace.store.sqlite.Statements;
+import benchpace.store.sqlite.StoreException;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Proxy;
 import java.nio.file.Path;
@@ -27,7 +35,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.CopyOnWriteArraySet;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -47,6 +58,10 @@ class PastClassesTest {
     private SqliteEventLog log;
     /** The classes that were read since the start, in order. */
     private final List<String> read = new CopyOnWriteArrayList<>();
+    /** The classes whose rows the file gives nobody just now. */
+    private final Set<String> failing = new CopyOnWriteArraySet<>();
+    /** How often rounds of the publisher have looked at the clock. */
+    private final AtomicInteger roundsReadings = new AtomicInteger();
     private Instant now = CLOSED.plus(Duration.ofDays(3));
     private Boards boards;
 
@@ -63,14 +78,31 @@ class PastClassesTest {
     }
 
     private void start() {
-        boards = new Boards(counting(), () -> now,
-                new ViewMaker(new PlanCureClock(), new PosteriorPaceWatch(), ZoneOffset.UTC), () -> "x");
+        boards = new Boards(counting(), this::time, maker(), () -> "x");
+    }
+
+    private static ViewMaker maker() {
+        return new ViewMaker(new PlanCureClock(), new PosteriorPaceWatch(), ZoneOffset.UTC);
+    }
+
+    private Instant time() {
+        if (Thread.currentThread().getName().startsWith("board-publisher")) {
+            roundsReadings.incrementAndGet();
+        }
+        return now;
+    }
+
+    private void sql(String sql) {
+        database.write(connection -> Statements.change(connection, sql));
     }
 
     private EventLog counting() {
         return (EventLog) Proxy.newProxyInstance(getClass().getClassLoader(), new Class<?>[] {EventLog.class},
                 (proxy, method, given) -> {
                     if (method.getName().equals("read")) {
+                        if (failing.contains((String) given[0])) {
+                            throw new StoreException("Too many files are open.");
+                        }
                         read.add((String) given[0]);
                     }
                     try {
@@ -179,6 +211,70 @@ class PastClassesTest {
             assertThat(boards.deleteUnreadable("odd")).isTrue();
         }
         assertThat(log.classIds()).isEmpty();
+    }
+
+    @Test void a_file_that_fails_for_once_makes_no_class_unreadable_and_keeps_nobody_from_the_others() {
+        keepOver(3);
+        failing.add("over-1");
+        start();
+
+        try (WatchedLog told = new WatchedLog(PastClasses.class.getName())) {
+            assertThat(boards.all()).extracting(ClassBoard::id).containsExactlyInAnyOrder("over-0", "over-2");
+            assertThat(boards.oneByOne()).hasSize(2);
+            assertThatThrownBy(() -> boards.find("over-1")).isInstanceOf(StoreException.class);
+            assertThat(told.records()).as("told once").hasSize(1);
+        }
+        assertThat(boards.unreadable()).isEmpty();
+        assertThat(boards.deleteUnreadable("over-0")).isFalse();
+
+        failing.clear();
+        assertThat(boards.find("over-1")).isPresent();
+        assertThat(boards.all()).hasSize(3);
+    }
+
+    @Test void a_class_whose_beginning_is_unsound_is_read_once_all_the_same() {
+        keepOver(2);
+        RoomLessons unsound = new RoomLessons(new Rooms(database), () -> now);
+        sql("insert into class_prior (class_id, room, log_loss_mean, log_loss_sd, ready_mean, ready_sd, observations) "
+                + "values ('over-0', 'here', 0, -1, 0.5, 0.1, 1)");
+        boards = new Boards(counting(), () -> now, maker(), () -> "x",
+                new LeavingEarly(ShelfBoard.open(database, () -> now)), unsound,
+                new StepLessons(new StepBeliefs(database), () -> now));
+
+        try (WatchedLog told = new WatchedLog(Boards.class.getName())) {
+            ClassBoard first = boards.find("over-0").orElseThrow();
+
+            assertThat(boards.all()).hasSize(2);
+            assertThat(boards.find("over-0")).containsSame(first);
+            assertThat(told.records()).as("told once").hasSize(1);
+        }
+        assertThat(read).containsExactlyInAnyOrder("over-0", "over-1");
+    }
+
+    // ---- rounds
+
+    @Test void a_class_nobody_looks_at_is_not_looked_at_again_and_again() throws InterruptedException {
+        keep("tonight", unfinished());
+        start();
+        Thread.sleep(1_000); // its first round
+        roundsReadings.set(0);
+
+        Thread.sleep(3_000);
+
+        assertThat(roundsReadings).as("looks at the clock").hasValueLessThan(10);
+    }
+
+    @Test void one_that_was_over_long_ago_rests_once_it_was_made_anew() throws InterruptedException {
+        keepOver(5);
+        start();
+        boards.all().forEach(ClassBoard::lookAgain);
+        await().until(() -> roundsReadings.get() > 0);
+        Thread.sleep(1_000); // their rounds
+        roundsReadings.set(0);
+
+        Thread.sleep(10_500); // no round is longer in coming
+
+        assertThat(roundsReadings).hasValue(0);
     }
 
     // ---- which are over

@@ -165,6 +165,8 @@ public final class Database implements AutoCloseable {
             requireWriter();
             return work.with(writer);
         } catch (SQLException e) {
+            closeQuietly(writer); // nothing is to be taken back, and a new one begins well
+            writer = null;
             throw FileFault.of(file, e);
         } finally {
             writing.unlock();
