@@ -16,6 +16,8 @@ import java.util.Optional;
  */
 public final class CureWords {
     static final String DECIDES = "The instructor's hand test decides.";
+    /** Where both have to stand on one line of the wall. */
+    private static final String DECIDES_BESIDE_NEWS = "The hand test decides.";
     public static final String MAY_BE = "may be ready";
     public static final String MAY_BE_NOW = "may be ready now: try by hand";
     public static final String TRY_IT = "try it";
@@ -117,7 +119,7 @@ public final class CureWords {
 
     /** For the wall, where every letter is a hand high: who decides, after {@link #moved} or on what it rests. */
     public static String wall(ClassView view) {
-        return moved(view).isEmpty() ? wall(view.cure(), view.now()) : DECIDES;
+        return moved(view).isEmpty() ? wall(view.cure(), view.now()) : DECIDES_BESIDE_NEWS;
     }
 
     private static String wall(ClassView.CureView cure, Instant now) {

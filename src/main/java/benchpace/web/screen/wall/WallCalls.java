@@ -5,6 +5,7 @@ import benchpace.board.view.ClassView;
 import benchpace.board.view.SeatView;
 import benchpace.files.Words;
 import benchpace.web.screen.wait.WaitCall;
+import benchpace.words.CureWords;
 import benchpace.words.Sentences;
 import benchpace.words.Times;
 import java.util.List;
@@ -27,6 +28,8 @@ public record WallCalls(Optional<WaitCall> first, Optional<WaitCall> then, Size 
     /** Below the ribbon and the one line under it, for the card and what it stands off. */
     private static final int HEIGHT = 305;
     private static final int WHEN_LINE = 84;
+    private static final int RESTS_LINE = 83;
+    private static final int RESTS_WIDTH = 1752;
     private static final int RIBBON = 226;
     private static final int EDGES = 28;
     private static final int DETAILS = 72;
@@ -61,7 +64,7 @@ public record WallCalls(Optional<WaitCall> first, Optional<WaitCall> then, Size 
         if (!WallMain.waits(view)) {
             return NONE;
         }
-        int room = room(WallRibbon.of(view, times));
+        int room = room(WallRibbon.of(view, times)) - RESTS_LINE * Math.max(0, restsLines(view) - 1);
         List<WaitCall> calls = WaitCall.first(view, times, 2);
         if (calls.isEmpty()) {
             return new WallCalls(Optional.empty(), Optional.empty(), Size.USUAL, shown(onlyTrying(view)
@@ -78,6 +81,12 @@ public record WallCalls(Optional<WaitCall> first, Optional<WaitCall> then, Size 
 
     private static int room(Optional<WallRibbon> ribbon) {
         return ribbon.map(r -> HEIGHT - (r.lines() - 1) * WHEN_LINE).orElse(HEIGHT + RIBBON + WHEN_LINE);
+    }
+
+    /** Of what stands below everything: that the range has moved, if it has, and who decides. */
+    private static int restsLines(ClassView view) {
+        String words = CureWords.moved(view) + " " + WallMain.rests(view);
+        return lines(Letters.BOLD, words.strip(), DETAILS, RESTS_WIDTH);
     }
 
     private static int height(WaitCall call, Size size) {

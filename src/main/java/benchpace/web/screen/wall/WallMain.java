@@ -79,10 +79,14 @@ public record WallMain(String kicker, String heading, String sentence, boolean w
     }
 
     private static WallMain setting(ClassView view, Times times) {
-        String small = view.cure().poured() == 0 ? view.present().wall() : CureWords.wall(view);
         return new WallMain("", heading(view), view.present().wall(), true, WallRibbon.of(view, times),
                 Optional.empty(),
-                List.of(), "", small, Optional.empty(), Optional.empty(), WallFit.USUAL, false);
+                List.of(), "", rests(view), Optional.empty(), Optional.empty(), WallFit.USUAL, false);
+    }
+
+    /** What stands below everything, beside news of the range. */
+    static String rests(ClassView view) {
+        return view.cure().poured() == 0 ? view.present().wall() : CureWords.wall(view);
     }
 
     /** Inside the range it changes to the hand test. */

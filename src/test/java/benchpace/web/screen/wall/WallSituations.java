@@ -85,6 +85,7 @@ public final class WallSituations {
         Map<String, ClassView> all = new LinkedHashMap<>();
         all.put("cure", Evenings.computed().computed(62));
         all.put("cure-early", Evenings.computed().computed(46));
+        all.put("cure-measured", Evenings.computed().event(46, new ClassEvent.RoomRead(27)).computed(47));
         all.put("try", Evenings.read().event(85, new ClassEvent.JudgedSet(new SeatNumber(4))).computed(125));
         for (int seats : new int[] {6, 12, 24, 40}) {
             all.put("cure-" + seats, poured(seats).computed(62));
