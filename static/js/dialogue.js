@@ -9,6 +9,7 @@ const named = (id) => document.getElementById(id);
 /** @param {HTMLDialogElement} dialog */
 function show(dialog) {
   opens(dialog);
+  if (dialog.classList.contains('ask')) import('./questions.js');
   dialog.showModal();
 }
 
