@@ -1,6 +1,5 @@
 package benchpace.board;
 
-import benchpace.board.attempt.Faults;
 import benchpace.board.attempt.Missing;
 import benchpace.board.cooling.RoomLessons;
 import benchpace.board.pacing.StepLessons;
@@ -28,6 +27,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
@@ -54,11 +54,9 @@ public final class Boards implements AutoCloseable {
     private final PastClasses past;
     private final UnreadableClasses unreadable;
     private final Optional<LeavingEarly> leaving;
-    private final Optional<RoomLessons> lessons;
-    private final Optional<StepLessons> steps;
+    private final Taught taught;
     private final ClockBoard clocks;
     private final Publisher publisher;
-    private final Faults faults = new Faults();
 
     /**
      * Opens every class that the log holds, but for those that are over, which are opened when they are looked at.
@@ -91,13 +89,12 @@ public final class Boards implements AutoCloseable {
         this.log = log;
         this.unreadable = new UnreadableClasses(log);
         this.leaving = leaving;
-        this.lessons = lessons;
-        this.steps = steps;
+        this.taught = new Taught(lessons, steps);
         this.clock = BoardTime.of(clock);
         this.maker = maker;
         this.idEndings = idEndings;
         this.clocks = new ClockBoard(this.clock, this::atHand);
-        this.publisher = new Publisher(clocks::mend, this::drawLesson);
+        this.publisher = new Publisher(clocks::mend, taught::draw);
         Map<String, Forgotten> forgotten = log.forgotten();
         Map<String, Instant> closed = log.closed(this.clock.instant().minus(PAST));
         List<String> ids = log.classIds();
@@ -105,35 +102,20 @@ public final class Boards implements AutoCloseable {
                 id -> new PastClasses.Unread(closed.get(id), Optional.ofNullable(forgotten.get(id))))), this::openPast);
         ids.parallelStream().filter(id -> !closed.containsKey(id))
                 .forEach(id -> open(id, Optional.ofNullable(forgotten.get(id))));
-        atHand().forEach(this::begin);
+        atHand().forEach(taught::begin);
         publisher.start(atHand());
     }
 
     /** What follows outside of a class from what it wrote down. */
     private Answer.Recorded after(ClassBoard board, Answer.Recorded recorded) {
-        begin(board);
+        taught.begin(board);
         return leaving.map(l -> new Answer.Recorded(recorded.seq(), recorded.duplicate(),
                 l.after(board, recorded.seq()))).orElse(recorded);
     }
 
-    /** A class that has begun keeps what it began with, whatever is taught or accepted later. */
-    private void begin(ClassBoard board) {
-        LiveClass live = board.live();
-        try {
-            if (live.begun()) {
-                lessons.ifPresent(l -> l.begin(board.id(), live));
-                steps.ifPresent(s -> s.begin(board.id(), live));
-            }
-        } catch (RuntimeException e) { // it is judged by its plan meanwhile
-            if (faults.isNew(board.id(), e)) {
-                LOG.log(Level.ERROR, "what class " + board.id() + " starts from cannot be kept", e);
-            }
-        }
-    }
-
-    /** Of a closed class, unless it is drawn; may take long. */
-    void drawLesson(ClassBoard board) {
-        lessons.filter(l -> !board.isDeleted()).ifPresent(l -> l.draw(board.id(), board.live()));
+    /** What classes begin with, and what they teach. */
+    Taught taught() {
+        return taught;
     }
 
     /** One class that cannot be read must not keep the others from their evening. */
@@ -162,14 +144,9 @@ public final class Boards implements AutoCloseable {
     private void openPast(String id, Optional<Forgotten> forgotten) {
         try {
             put(id, forgotten);
-            begin(boards.get(id));
-        } catch (StoreException e) {
-            if (!(e instanceof CannotBeReadBack)) {
-                throw e;
-            }
-            leaveOut(id, e);
-        } catch (RuntimeException e) { // it does not add up
-            leaveOut(id, e);
+            taught.begin(boards.get(id));
+        } catch (RuntimeException e) {
+            leaveOut(id, CannotBeReadBack.or(e));
         }
         if (!boards.containsKey(id) && forgotten.isPresent()) {
             unreadable.complete(id, forgotten.get());
@@ -314,12 +291,7 @@ public final class Boards implements AutoCloseable {
     public Stream<ClassBoard> oneByOne() {
         Set<String> unread = past.ids();
         return Stream.concat(boards.values().stream().filter(board -> !unread.contains(board.id())),
-                unread.stream().flatMap(id -> ifReadable(id).stream()));
-    }
-
-    private Optional<ClassBoard> ifReadable(String id) {
-        past.readIfPossible(id);
-        return Optional.ofNullable(boards.get(id));
+                unread.stream().filter(past::readIfPossible).map(boards::get).filter(Objects::nonNull));
     }
 
     /** Those at hand, and of the others those whose guests are not forgotten and that were closed by then. */
@@ -411,12 +383,12 @@ public final class Boards implements AutoCloseable {
 
     /** What rooms have taught, where the board computes the cure. */
     public Optional<RoomLessons> lessons() {
-        return lessons;
+        return taught.rooms();
     }
 
     /** What past classes taught about steps, where that is kept. */
     public Optional<StepLessons> stepLessons() {
-        return steps;
+        return taught.steps();
     }
 
     @Override public void close() {

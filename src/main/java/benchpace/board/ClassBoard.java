@@ -45,9 +45,7 @@ import java.util.function.Consumer;
 public final class ClassBoard implements Watched {
     private static final Logger LOG = System.getLogger(ClassBoard.class.getName());
 
-    /** How long a class that was closed may still be shown and corrected without being looked at. */
-    private static final Duration STIRS = Duration.ofDays(1);
-
+    private static final Duration STIRS = Duration.ofDays(1); // after it was closed
     private final String id;
     private final EventLog log;
     private final Guests guests;
@@ -384,8 +382,7 @@ public final class ClassBoard implements Watched {
 
     /** Plans and forecasts what was missed while the board was off, before somebody looks. */
     void warm() {
-        Instant now = now();
-        if (live.closedAt().isEmpty() && !live.isLeftOpen(now)) {
+        if (live.closedAt().isEmpty() && !live.isLeftOpen(now())) {
             view();
         }
         ready = true;
@@ -395,7 +392,7 @@ public final class ClassBoard implements Watched {
         return !mailboxes.isEmpty();
     }
 
-    /** Over for so long that nothing of it changes by itself, and nobody looks: thousands of such are behind a studio. */
+    /** Over for so long that nothing of it changes by itself, and nobody looks. */
     boolean isAtRest() {
         return !watched() && owed.isZero() && missing().models().isEmpty()
                 && live.closedAt().filter(at -> at.plus(STIRS).isBefore(now())).isPresent();

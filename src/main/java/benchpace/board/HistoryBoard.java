@@ -131,7 +131,7 @@ public final class HistoryBoard implements AutoCloseable {
     /** One that cannot be drawn keeps no other from it. */
     private void drawLesson(ClassBoard board) {
         try {
-            boards.drawLesson(board);
+            boards.taught().draw(board);
         } catch (RuntimeException | Error e) {
             note(board.id(), e);
         }

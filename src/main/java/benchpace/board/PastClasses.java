@@ -77,14 +77,16 @@ final class PastClasses {
         }
     }
 
-    /** One that cannot be read just now keeps nobody from the others. */
-    void readIfPossible(String id) {
+    /** One that cannot be read just now keeps nobody from the others. @return whether it could be */
+    boolean readIfPossible(String id) {
         try {
             read(id);
+            return true;
         } catch (StoreException e) {
             if (!closed && faults.isNew("past classes", e)) {
                 LOG.log(Level.WARNING, "class " + id + " cannot be read just now; it is tried again", e);
             }
+            return false;
         }
     }
 }

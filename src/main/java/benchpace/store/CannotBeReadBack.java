@@ -10,4 +10,16 @@ public final class CannotBeReadBack extends StoreException {
     public CannotBeReadBack(String sentence, Throwable cause) {
         super(sentence, cause);
     }
+
+    /**
+     * The failure of a reading, where it tells something of what is read: it is this, or that it does not add up.
+     *
+     * @throws StoreException the failure itself, where it is of the file
+     */
+    public static RuntimeException or(RuntimeException failure) {
+        if (failure instanceof StoreException && !(failure instanceof CannotBeReadBack)) {
+            throw failure;
+        }
+        return failure;
+    }
 }

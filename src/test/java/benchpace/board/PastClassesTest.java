@@ -241,7 +241,7 @@ class PastClassesTest {
                 new LeavingEarly(ShelfBoard.open(database, () -> now)), unsound,
                 new StepLessons(new StepBeliefs(database), () -> now));
 
-        try (WatchedLog told = new WatchedLog(Boards.class.getName())) {
+        try (WatchedLog told = new WatchedLog(Taught.class.getName())) {
             ClassBoard first = boards.find("over-0").orElseThrow();
 
             assertThat(boards.all()).hasSize(2);
