@@ -9,7 +9,8 @@ const named = (id) => document.getElementById(id);
 /** @param {HTMLDialogElement} dialog */
 function show(dialog) {
   opens(dialog);
-  if (dialog.classList.contains('ask')) import('./questions.js');
+  // without the board it is not to be had, and nobody is heard of who goes on
+  if (dialog.classList.contains('ask')) import('./questions.js').catch(() => { });
   dialog.showModal();
 }
 

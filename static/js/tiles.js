@@ -101,13 +101,13 @@ async function finish(tile, seat, step) {
 }
 
 /**
- * Answers on the glass at once.
+ * Answers on the glass at once, wherever it was tapped.
  * @param {string} seat
  * @param {string} words
  */
 function mark(seat, words) {
   const place = document.querySelector(`[data-place="${seat}"]`);
-  if (!place) return;
+  if (!place || place.classList.contains('is-pressed')) return;
   place.classList.add('is-pressed');
   place.querySelector('[data-sent]').textContent = words;
 }
@@ -147,6 +147,7 @@ export function start() {
   let slow = 0;
   watchTaps((unsent, settled, takenBack) => {
     clearTimeout(slow);
+    for (const { command } of unsent) if (command.type === 'finish-step') mark(String(command.seat), 'done');
     if (unsent.some((k) => k.command.seat)) slow = setTimeout(showUnsent, NOT_SENT_MS);
     if (settled?.seat) {
       const place = document.querySelector(`[data-place="${settled.seat}"]`);

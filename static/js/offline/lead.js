@@ -98,8 +98,10 @@ function ask({ steps, shown }) {
   const rows = part.querySelector('ul');
   for (const row of shown.behind) {
     const seat = shown.seats.find((s) => s.seat === row.seat);
+    const named = (/** @type {string} */ id) => steps.find((s) => s.id === id)?.name ?? '';
     rows.append(filled('next-ask-row', {
-      seat: row.seat, name: seat.name, stepName: steps.find((s) => s.id === row.step)?.name ?? '',
+      seat: row.seat, name: seat.name, stepName: named(row.step),
+      done: row.finish === row.step ? 'It is done' : `Done up to ${named(row.finish)}`,
       step: row.step, finish: row.finish, stays: row.stays, paused: row.paused,
       triedFrom: triedFrom(steps, seat, row.finish),
       mayStay: !row.stays && !row.paused && seat.canFinish, mayPause: !row.paused,

@@ -83,7 +83,7 @@ final class PastClasses {
             read(id);
             return true;
         } catch (StoreException e) {
-            if (!closed && faults.isNew("past classes", e)) {
+            if (!closed && faults.isNew("reading", e)) {
                 LOG.log(Level.WARNING, "class " + id + " cannot be read just now; it is tried again", e);
             }
             return false;

@@ -253,28 +253,22 @@ class PastClassesTest {
 
     // ---- rounds
 
-    @Test void a_class_nobody_looks_at_is_not_looked_at_again_and_again() throws InterruptedException {
+    @Test void a_class_nobody_looks_at_is_not_looked_at_again_and_again() {
         keep("tonight", unfinished());
         start();
-        Thread.sleep(1_000); // its first round
-        roundsReadings.set(0);
 
-        Thread.sleep(3_000);
-
-        assertThat(roundsReadings).as("looks at the clock").hasValueLessThan(10);
+        await().during(Duration.ofSeconds(3)).atMost(Duration.ofSeconds(5)).until(() -> roundsReadings.get() < 20);
     }
 
-    @Test void one_that_was_over_long_ago_rests_once_it_was_made_anew() throws InterruptedException {
+    @Test void one_that_was_over_long_ago_rests_once_it_was_made_anew() {
         keepOver(5);
         start();
         boards.all().forEach(ClassBoard::lookAgain);
-        await().until(() -> roundsReadings.get() > 0);
-        Thread.sleep(1_000); // their rounds
-        roundsReadings.set(0);
+        await().until(() -> roundsReadings.getAndSet(0) > 0);
 
-        Thread.sleep(10_500); // no round is longer in coming
-
-        assertThat(roundsReadings).hasValue(0);
+        // no round is longer in coming than ten seconds
+        await().during(Duration.ofMillis(10_500)).atMost(Duration.ofSeconds(15))
+                .until(() -> roundsReadings.getAndSet(0) == 0);
     }
 
     // ---- which are over

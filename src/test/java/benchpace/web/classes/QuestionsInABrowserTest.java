@@ -47,6 +47,34 @@ class QuestionsInABrowserTest extends TapScreens {
         assertThat(tablet.find("#ask-wait")).hasText("Not yet");
     }
 
+    @Test void one_press_that_ticks_more_than_the_step_a_seat_is_at_names_what_it_ticks() {
+        Device tablet = live(tablet(), table());
+        for (int seat = 2; seat <= 8; seat++) {
+            board.tap(id, finish(seat, "vessel")).ok();
+        }
+        board.tap(id, opening("wicks")).ok();
+        for (int seat = 3; seat <= 8; seat++) {
+            board.tap(id, finish(seat, "wicks")).ok();
+        }
+        assertThat(tablet.find("#next-button")).hasAttribute("data-step", "fragrance");
+        tablet.find("#next-button").click();
+
+        assertThat(tablet.find("#ask-done-2")).hasText("It is done");
+        assertThat(tablet.find("#ask-done-1")).hasText("Done up to Set the wick");
+    }
+
+    @Test void what_is_ticked_in_the_question_is_marked_on_its_tile_until_the_board_has_it() {
+        Device tablet = asked();
+        tablet.page().context().setOffline(true);
+
+        tablet.find("#ask-done-3").click();
+
+        assertThat(sent(tablet.page(), 3)).hasText("done");
+        tablet.page().context().setOffline(false);
+        assertThat(face(tablet.page(), 3)).hasClass(FINISHED);
+        assertThat(sent(tablet.page(), 3)).hasText("");
+    }
+
     @Test void a_class_closed_elsewhere_is_not_asked_to_be_closed() {
         Device tablet = live(tablet(), table());
         ask(tablet, "dialogue", "it.open('close-dialog')");

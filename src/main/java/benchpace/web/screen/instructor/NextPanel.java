@@ -35,13 +35,14 @@ public record NextPanel(String step, String name, String leavesWords, String cos
      * A seat that is not done with what is open.
      *
      * @param finishStep the step whose tick brings it up to the others; empty if none can be ticked
+     * @param upTo       its name, where the seat is at one before it: the tick says more than the row
      * @param atStep     the step it is at, to say that it is still there; empty if it cannot be said
      * @param words      what leaving it behind would cost
      * @param triedFrom  a tap for it before this instant asks first whether the candle was tried; may be empty
      * @param stays      it was said to be still at its step: it may stay behind
      */
-    public record Left(int seat, String name, String stepName, String finishStep, String triedFrom, String atStep,
-                       boolean paused, boolean stays, String words) { }
+    public record Left(int seat, String name, String stepName, String finishStep, String upTo, String triedFrom,
+                       String atStep, boolean paused, boolean stays, String words) { }
 
     public static NextPanel of(ClassView view) {
         boolean closed = view.stage() == Stage.CLOSED;
@@ -91,9 +92,15 @@ public record NextPanel(String step, String name, String leavesWords, String cos
     private static Left left(ClassView view, ClassView.LeftRow row) {
         SeatView seat = view.seat(row.seat());
         boolean here = row.judged() || seat.canFinish();
-        return new Left(row.seat(), seat.name(), seat.stepName(), row.finishStep(),
+        return new Left(row.seat(), seat.name(), seat.stepName(), row.finishStep(), upTo(view, row),
                 HandTest.from(view, seat, row.finishStep()),
                 here && !row.paused() && !row.answered() ? row.atStep() : "", row.paused(), row.answered(), words(row));
+    }
+
+    private static String upTo(ClassView view, ClassView.LeftRow row) {
+        return row.finishStep().isEmpty() || row.finishStep().equals(row.atStep()) ? ""
+                : view.steps().stream().filter(s -> s.id().equals(row.finishStep())).map(StepView::name).findFirst()
+                        .orElse("");
     }
 
     private static String words(ClassView.LeftRow row) {
