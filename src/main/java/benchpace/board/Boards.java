@@ -43,8 +43,6 @@ public final class Boards implements AutoCloseable {
 
     /** For so long a class that was deleted before it began can be had back. */
     private static final Duration RESTORABLE = Duration.ofDays(1);
-    /** Those that were over for less are read at the start: a class that was closed tonight is still shown. */
-    private static final Duration PAST = Duration.ofDays(1);
 
     private final EventLog log;
     private final BoardTime clock;
@@ -96,7 +94,7 @@ public final class Boards implements AutoCloseable {
         this.clocks = new ClockBoard(this.clock, this::atHand);
         this.publisher = new Publisher(clocks::mend, taught::draw);
         Map<String, Forgotten> forgotten = log.forgotten();
-        Map<String, Instant> closed = log.closed(this.clock.instant().minus(PAST));
+        Map<String, Instant> closed = log.closed(this.clock.instant().minus(ClassBoard.STIRS));
         List<String> ids = log.classIds();
         this.past = new PastClasses(ids.stream().filter(closed::containsKey).collect(Collectors.toMap(id -> id,
                 id -> new PastClasses.Unread(closed.get(id), Optional.ofNullable(forgotten.get(id))))), this::openPast);

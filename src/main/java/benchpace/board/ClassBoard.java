@@ -45,7 +45,7 @@ import java.util.function.Consumer;
 public final class ClassBoard implements Watched {
     private static final Logger LOG = System.getLogger(ClassBoard.class.getName());
 
-    private static final Duration STIRS = Duration.ofDays(1); // after it was closed
+    static final Duration STIRS = Duration.ofDays(1); // after it was closed; till then it is read at the start, too
     private final String id;
     private final EventLog log;
     private final Guests guests;
