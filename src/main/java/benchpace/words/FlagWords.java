@@ -19,11 +19,12 @@ public final class FlagWords {
         };
     }
 
+    /** Before it is over its time a seat is behind only because somebody had to go there: longer it has not taken. */
     private static String behind(SeatFlag flag) {
-        String over = flag.minutesOver() > 0 ? flag.minutesOver() + " min longer" : "longer";
+        String why = flag.minutesOver() > 0 ? flag.minutesOver() + " min longer than this table needs." : "seems stuck.";
         String price = flag.priceMinutes() < 1 ? ""
                 : " If it goes on, everyone leaves " + flag.priceMinutes() + " min later.";
-        return spoken(flag.step()) + ", " + over + " than this table needs." + price;
+        return spoken(flag.step()) + ", " + why + price;
     }
 
     /** "Seat 4 is still slow; MO sorted it at 19:16." */

@@ -27,9 +27,14 @@ class FlagWordsTest {
                         + "If it goes on, everyone leaves 5 min later.");
     }
 
-    @Test void what_costs_nobody_a_minute_has_no_price_and_less_than_a_minute_is_only_longer() {
-        assertThat(FlagWords.reason(flag(SeatFlag.Level.BEHIND, "Wicks", 0, 0)))
-                .isEqualTo("Seat 4: wicks, longer than this table needs.");
+    @Test void what_costs_nobody_a_minute_has_no_price() {
+        assertThat(FlagWords.reason(flag(SeatFlag.Level.BEHIND, "Wicks", 3, 0)))
+                .isEqualTo("Seat 4: wicks, 3 min longer than this table needs.");
+    }
+
+    @Test void a_seat_that_is_not_over_its_time_is_not_said_to_take_longer() {
+        assertThat(FlagWords.reason(flag(SeatFlag.Level.BEHIND, "Wicks", 0, 5)))
+                .isEqualTo("Seat 4: wicks, seems stuck. If it goes on, everyone leaves 5 min later.");
     }
 
     @Test void a_name_of_several_words_or_with_more_capitals_stays_as_it_is_written() {

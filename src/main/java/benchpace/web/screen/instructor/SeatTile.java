@@ -23,7 +23,7 @@ import java.util.Optional;
  * @param line    what it is doing, or when its candle is ready
  * @param offer   what it may be offered while it waits, where a tile has room for that; may be empty
  * @param helped  who was there a moment ago, and when, where a slow seat calls nobody for that; may be empty
- * @param count   the ticking time
+ * @param count   the ticking time; none beside a flag, where it would be read as the time that the seat is behind by
  * @param detail  minutes over, or the clock time a candle is ready; may be empty
  * @param step    the step a tap finishes
  * @param triedFrom a tap before this instant asks first whether the candle was tried, RFC 3339; empty if it never asks
@@ -133,7 +133,8 @@ public record SeatTile(int seat, String name, String mark, String word, String l
         return switch (seat.mark()) {
             case SETTING, AT_LEISURE -> seat.candle().map(c -> Counter.ready(c.said(), "try",
                     c.mayBeReady(now) ? "" : CureWords.MAY_BE, CureWords.TRY_IT));
-            case ON_PACE, SLIPPING, BEHIND, SLOW -> Optional.of(Counter.since(seat.countFrom(), times));
+            case ON_PACE, SLIPPING, BEHIND, SLOW -> seat.slowness().isPresent() && !saysDone(seat)
+                    ? Optional.empty() : Optional.of(Counter.since(seat.countFrom(), times));
             case WAITING, PAUSED -> Optional.of(Counter.silentAtFirst(seat.since(), times));
             default -> Optional.empty();
         };

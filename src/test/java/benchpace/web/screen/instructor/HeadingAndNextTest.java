@@ -112,6 +112,17 @@ class HeadingAndNextTest {
         assertThat(part(ScreenKind.HELPER, view, "seats")).doesNotContain("face--behind");
     }
 
+    @Test void a_seat_behind_at_a_step_it_has_just_begun_is_not_said_to_have_just_begun() {
+        ClassView view = Evening.of("evening-pour", 8).open(0, "welcome").done(7, "vessel", 1, 2, 4, 5, 6, 7, 8)
+                .open(10, "wicks").done(13, "wicks", 1, 2, 4, 5, 6).done(16, "vessel", 3)
+                .event(16.1, new ClassEvent.HelpClaimed(Evenings.seat(3), "MO")).view(16.7);
+
+        assertThat(view.seat(3).mark()).isEqualTo(SeatView.Mark.BEHIND);
+        assertThat(part(ScreenKind.INSTRUCTOR, view, "seat-3")).contains("behind", "Set the wick")
+                .doesNotContain("data-count-from");
+        assertThat(said(ScreenKind.HELPER, view, "help")).contains("Seat 3: Set the wick, seems stuck.");
+    }
+
     // ---- what comes next
 
     @Test void the_wall_names_the_step_after_the_heading_be_it_led_or_free() {
