@@ -10,8 +10,10 @@ import benchpace.words.CureWords;
 import benchpace.words.Phrases;
 import benchpace.words.SeatWords;
 import benchpace.words.Times;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The one large button, and what it asks before it leaves somebody behind.
@@ -73,20 +75,30 @@ public record NextPanel(String step, String name, String leavesWords, String cos
 
     /**
      * Whoever is done with the step of the heading may still be left behind, at a free step after it: then both numbers
-     * are told, so that they add up with the count beside the heading.
+     * are told, so that they add up with the count beside the heading. Nobody is done with a talk or the cure by a tap:
+     * under those it is told where the seats are.
      */
     private static String leavesWords(ClassView view, List<Integer> behind) {
         NowView now = view.present();
         String words = "leaves " + Phrases.seats(behind, NAMED_SEATS) + " behind";
-        List<String> further = behind.stream().filter(n -> !now.notDone().contains(n)
-                && now.earlier().stream().noneMatch(e -> e.seats().contains(n)))
-                .map(n -> view.seat(n).stepName()).toList();
-        if (further.isEmpty() || further.size() == behind.size() || now.step().isEmpty()) {
+        Set<Integer> early = new HashSet<>(now.notDone());
+        now.earlier().forEach(e -> early.addAll(e.seats()));
+        List<Integer> notUpTo = behind.stream().filter(early::contains).toList();
+        List<Integer> others = behind.stream().filter(n -> !early.contains(n)).toList();
+        if (notUpTo.isEmpty() || others.isEmpty() || now.step().isEmpty()) {
             return words;
         }
-        String where = further.stream().distinct().count() > 1 ? "further on" : "at " + further.get(0);
-        return words + ": " + (behind.size() - further.size()) + " not done with " + now.step().get().name() + ", "
-                + further.size() + " more " + where;
+        String further = where(view, others, now.setting().isEmpty() ? "further on" : "at other steps");
+        StepView heading = now.step().get();
+        return words + ": " + notUpTo.size() + (heading.kind().needsTap()
+                ? " not done with " + heading.name() + ", " + others.size() + " more "
+                : " " + where(view, notUpTo, "at earlier steps") + ", " + others.size() + " ") + further;
+    }
+
+    /** "at Pour"; at several steps as {@code several} says. */
+    private static String where(ClassView view, List<Integer> seats, String several) {
+        List<String> steps = seats.stream().map(n -> view.seat(n).stepName()).distinct().toList();
+        return steps.size() == 1 ? "at " + steps.get(0) : several;
     }
 
     private static Left left(ClassView view, ClassView.LeftRow row) {

@@ -90,6 +90,18 @@ class HeadingAndNextTest {
                 .contains("leaves 5 seats behind: 3 not done with Blend a fragrance, 2 more at Weigh it");
     }
 
+    @Test void while_candles_set_it_is_told_where_those_are_whom_the_next_step_leaves_behind() {
+        Evening pouring = Evening.of("evening-pour", 8).open(0, "welcome").open(26, "mix")
+                .done(29, "mix", Evening.seats(1, 8)).open(31, "pour").done(34, "pour", 1, 2, 3, 4, 5)
+                .done(36, "centre", 1, 2, 3, 4, 5).open(40, "trim");
+
+        assertThat(said(ScreenKind.INSTRUCTOR, pouring.view(41), "now")).contains("Let it set");
+        assertThat(said(ScreenKind.INSTRUCTOR, pouring.view(41), "next"))
+                .contains("leaves 8 seats behind: 3 at Pour, 5 at Let it set").doesNotContain("not done with");
+        assertThat(said(ScreenKind.INSTRUCTOR, pouring.done(41.5, "pour", 6).view(42), "next"))
+                .contains("3 at earlier steps, 5 at Let it set");
+    }
+
     @Test void where_both_speak_of_the_same_seats_nothing_is_added() {
         assertThat(said(ScreenKind.INSTRUCTOR, Evenings.wicks().view(19.5), "next"))
                 .isEqualTo("Open: Choose the fragrance leaves seats 4, 7 and 8 behind");
