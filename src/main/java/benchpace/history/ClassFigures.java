@@ -23,7 +23,7 @@ public record ClassFigures(Instant promised, Instant ended, Instant plannedReady
                            ReadyBy readyBy, List<Lost> lost, int idleSeats, int idleMinutes, FlagFigures flags,
                            CureFigures cures) {
     /** To be raised whenever any figure is reckoned otherwise than before: all that is kept is then made anew. */
-    public static final int RECKONING = 1;
+    public static final int RECKONING = 2;
 
     /** Who told when the last candle was ready. */
     public enum ReadyBy {

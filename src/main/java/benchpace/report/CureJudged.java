@@ -1,14 +1,15 @@
 package benchpace.report;
 
 /**
- * What was said of a candle just after it was poured, against the hand test that it had later. All in minutes from the
- * class's start; a second pour is another candle.
+ * What was said of a candle just after it was poured, against the hand test that it had later: on its sheet,
+ * or by a tap for a step after the cure, which says that it was tried. All in minutes from the class's start; a second
+ * pour is another candle.
  *
  * @param pouredMinutes when it was poured, as the board had it then
  * @param likelyMinutes the moment it was likely to be ready
  * @param fromMinutes   the beginning of the range that was said of it
  * @param untilMinutes  the end of that range
- * @param judgedMinutes when it was judged set by hand
+ * @param judgedMinutes when the hand test was told, either way
  */
 public record CureJudged(int seat, double pouredMinutes, double likelyMinutes, double fromMinutes,
                          double untilMinutes, double judgedMinutes) {

@@ -21,7 +21,7 @@ public final class SaidAtThePour {
     private SaidAtThePour() { }
 
     /**
-     * By seat, of every candle that a hand has judged set since; none of one that was set before its pour was told, or
+     * By seat, of every candle that a hand has decided on since; none of one that was set before its pour was told, or
      * that another seat began.
      *
      * @param live a class as far as it has come
@@ -29,7 +29,7 @@ public final class SaidAtThePour {
     public static Map<SeatNumber, CandleClock> of(CureClock clock, String classId, LiveClass live) {
         Map<SeatNumber, CandleClock> said = new TreeMap<>();
         for (Seat seat : live.seats()) {
-            if (seat.judgedSetAt().isPresent() && seat.sharesWith().isEmpty()) {
+            if (live.progress().settledAt(seat).isPresent() && seat.sharesWith().isEmpty()) {
                 telling(live, seat).map(told -> clock.clocksOf(classId,
                                 LiveClass.of(live.history().subList(0, (int) told.seq())), told.recordedAt()))
                         .map(clocks -> clocks.get(seat.number())).filter(c -> !c.settled())

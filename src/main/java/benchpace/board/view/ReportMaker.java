@@ -8,6 +8,7 @@ import benchpace.board.pacing.ClassTracks;
 import benchpace.board.waiting.WaitsLookedBackOn;
 import benchpace.live.ClassEvent;
 import benchpace.live.LiveClass;
+import benchpace.live.Progress;
 import benchpace.live.Recorded;
 import benchpace.live.Seat;
 import benchpace.pace.ClassTrack;
@@ -82,7 +83,8 @@ final class ReportMaker {
 
     private List<CureJudged> cures(Instant origin, CureClock cure) {
         List<CureJudged> cures = new ArrayList<>();
-        SaidAtThePour.of(cure, view.id(), live).forEach((seat, then) -> live.seat(seat).flatMap(Seat::judgedSetAt)
+        Progress progress = live.progress();
+        SaidAtThePour.of(cure, view.id(), live).forEach((seat, then) -> live.seat(seat).flatMap(progress::settledAt)
                 .ifPresent(judged -> cures.add(new CureJudged(seat.value(),
                         ClassTracks.minutes(origin, then.pouredAt()),
                         ClassTracks.minutes(origin, then.ready().likely()),

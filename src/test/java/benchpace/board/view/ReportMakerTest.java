@@ -176,6 +176,18 @@ class ReportMakerTest {
                 minute(atThePour.said().from()), minute(atThePour.said().until()), 90));
     }
 
+    @Test void a_hand_test_counts_alike_whether_it_was_told_on_the_sheet_or_by_a_tap_for_a_step_after_the_cure() {
+        TestClass c = TestClass.atThePour(4).minute(25).finish(1, "pour").finish(2, "pour").finish(3, "pour")
+                .finish(4, "pour").minute(90).judgeSet(1).open("trim").finish(2, "trim").finish(3, "wrap")
+                .minute(94).finish(1, "trim").finish(2, "wrap");
+
+        List<CureJudged> cures = computed(c).cures();
+        assertThat(cures).extracting(CureJudged::seat).containsExactly(1, 2, 3);
+        assertThat(cures).extracting(CureJudged::judgedMinutes).containsOnly(90.0);
+        assertThat(cures).extracting(CureJudged::laterMinutes).containsOnly(cures.get(0).laterMinutes());
+        assertThat(computed(c.minute(95).finish(4, "wrap")).cures()).hasSize(4);
+    }
+
     @Test void a_second_pour_counts_anew() {
         TestClass c = TestClass.atThePour(4).minute(25).finish(1, "pour").minute(40).pourAgain(1);
         CandleClock again = said(c, 1);
