@@ -45,6 +45,12 @@ public record PresentStep(Optional<Step> step, int index, Instant since) {
         return new PresentStep(Optional.of(live.plan().steps().get(at.index())), at.index(), since(live, at));
     }
 
+    /** Whether the class has gone on from its candles: it is past the cure and past every step that finishes them. */
+    public boolean isPastTheCandles(Plan plan) {
+        return plan.steps().stream().filter(s -> s.kind() == StepKind.CURE || s.kind() == StepKind.FINISH)
+                .reduce((first, last) -> last).filter(last -> plan.indexOf(last.id()) < index).isPresent();
+    }
+
     /** A class whose guests began before it was meant to has been at its first step since they did. */
     private static Instant since(LiveClass live, OpenStep at) {
         boolean meant = at.since().equals(live.startsAt()) || at.since().equals(live.createdAt());

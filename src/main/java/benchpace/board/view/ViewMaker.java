@@ -179,6 +179,7 @@ public final class ViewMaker {
         private final Map<SeatNumber, CandleClock> clocks;
         private final RoomView room;
         private final Pace pace;
+        private final PresentStep present;
         private final WaitView waiting;
         private final ClassModels models;
         private final Instant now;
@@ -198,7 +199,8 @@ public final class ViewMaker {
             this.clocks = computed.cooling().clocks();
             this.room = computed.cooling().room();
             this.pace = computed.pace();
-            this.waiting = computed.waiting();
+            this.present = PresentStep.of(live, mayBeFirm(), now);
+            this.waiting = present.isPastTheCandles(plan) ? WaitViews.unplanned(live, now) : computed.waiting();
             this.waitChanges = computed.waitChanges();
             this.models = models;
             this.turns = TurnsAt.of(live, now);
@@ -214,7 +216,6 @@ public final class ViewMaker {
             List<StepView> steps = plan.steps().stream().map(stepViews::of).toList();
             List<SeatView> seats = new SeatViews(live, clocks, pace, waiting, standings, chart, turns, now).all();
             Stage stage = Stages.of(live, now);
-            PresentStep present = PresentStep.of(live, mayBeFirm(), now);
             ClassView.CureView cure = new CureViews(live, clocks, pace.home(), now).cure();
             PaceLines lines = tried(Model.LINES, () -> PaceLinesMaker.of(live, pace, linesEnd()),
                     () -> PaceLines.none(now));

@@ -265,6 +265,20 @@ class HeadingAndNextTest {
 
     // ---- calls
 
+    @Test void nobody_is_called_in_the_wait_once_the_class_has_gone_on_to_its_farewell() {
+        int[] most = Evening.seats(1, 7);
+        Evening late = judged(Evening.of("evening-pour", 8).open(0, "welcome").open(26, "mix")
+                .done(29, "mix", Evening.seats(1, 8)).open(31, "pour").done(34, "pour", most).done(37, "centre", most)
+                .done(88, "pour", 8).done(89, "centre", 8), most).open(102, "trim").done(105, "trim", most)
+                .done(110, "wrap", most);
+
+        assertThat(late.view(111).waiting().calls()).isNotEmpty();
+        ClassView farewell = late.open(112, "farewell").view(112.5);
+        assertThat(said(ScreenKind.INSTRUCTOR, farewell, "now")).contains("Before you light it");
+        assertThat(farewell.waiting().calls()).isEmpty();
+        assertThat(said(ScreenKind.INSTRUCTOR, farewell, "wait")).isEmpty();
+    }
+
     @Test void a_call_that_counts_down_fits_one_thing_and_many() {
         ClassView view = Evenings.cure().computed(47);
 
