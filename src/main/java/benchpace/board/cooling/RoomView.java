@@ -15,7 +15,7 @@ import java.util.TreeMap;
 /**
  * What the board knows about how candles cool in this room, and what those that are setting look like inside.
  *
- * @param refit      what the last reading or test changed; empty if there was none
+ * @param refit      what the last reading or test changed; empty if there was none, and once the class is closed
  * @param candles    what a seat may make; empty if the plan names none and nothing is computed
  * @param chosen     the candle of each seat that chose one, by its number
  * @param room       the room's temperature in use
@@ -50,7 +50,7 @@ public record RoomView(Optional<Refit> refit, List<Choice> candles, Map<Integer,
             seat.candle().ifPresent(c -> chosen.put(seat.number().value(), c));
         }
         Candle first = live.plan().candles().get(0);
-        return new RoomView(refit, choices, chosen, Optional.of(warmth(live.roomReadings(), first.roomCelsius())),
+        return new RoomView(refit.filter(r -> live.closedAt().isEmpty()), choices, chosen, Optional.of(warmth(live.roomReadings(), first.roomCelsius())),
                 Optional.of(warmth(live.pourReadings(), first.pourCelsius())), Map.of(), Optional.empty());
     }
 

@@ -168,6 +168,13 @@ class RoomCureClockTest {
         assertThat(drawn(c, TestClass.instant(44.5)).room().nextChange()).contains(TestClass.instant(45));
     }
 
+    @Test void what_a_reading_changed_is_told_until_the_class_is_closed() {
+        TestClass c = poured(1, 2).minute(40).read(1, 40);
+        assertThat(drawn(c, c.now()).room().refit()).isPresent();
+
+        assertThat(drawn(c.close(), c.now()).room().refit()).isEmpty();
+    }
+
     @Test void undoing_the_reading_takes_the_refit_back() {
         TestClass c = poured(1, 2).minute(40);
         CandleClock before = seat(c, 2);

@@ -142,16 +142,28 @@ class StayingAddressesTest {
     @Test void with_no_class_today_the_page_says_so_and_when_the_next_begins() {
         String over = begun("Early class");
         board.tap(over, command("close")).ok();
-        assertThat(board.get("/wall", "").ok().body()).contains("No other class is set up.");
+        assertThat(board.get("/table", board.instructor()).ok().body()).contains("No other class is set up.");
         made("In three days", Duration.ofDays(3));
 
-        for (String address : List.of("/wall", "/helper", "/table")) {
+        for (String address : List.of("/helper", "/table")) {
             assertThat(board.get(address, board.instructor()).ok().body())
-                    .contains("No class is running", "Next: In three days, ",
-                            "Early class is over. Thank you for coming.");
+                    .contains("No class is running", "Next: In three days, ", "Early class is over.");
         }
         board.testClock().advance(Duration.ofHours(1));
-        assertThat(board.get("/wall", "").ok().body()).doesNotContain("Early class");
+        assertThat(board.get("/wall", "").ok().body()).contains("No class is running", "Next: In three days, ")
+                .doesNotContain("Early class");
+    }
+
+    @Test void guests_still_in_the_room_are_bid_farewell_by_the_wall_in_its_largest_words() {
+        String over = begun("Early class");
+        board.tap(over, command("close")).ok();
+
+        String farewell = board.get("/wall", "").ok().body();
+        assertThat(farewell).contains("<h1 class=\"between__heading\">Thank you for coming</h1>", "Early class is over.")
+                .doesNotContain("No class is running", "No other class", "opens it by itself");
+        assertThat(farewell).as("nothing was poured").doesNotContain("Your candle");
+        made("In three days", Duration.ofDays(3));
+        assertThat(board.get("/wall", "").ok().body()).contains("Thank you for coming", "Next: In three days, ");
     }
 
     // ---- who may

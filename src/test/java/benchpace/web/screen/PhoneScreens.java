@@ -73,8 +73,8 @@ final class PhoneScreens {
     private static Screen between(String name, ScreenKind kind, int width, int height) {
         Viewer viewer = kind == ScreenKind.WALL ? Viewer.GUEST : new Viewer(Role.HELPER, "MO");
         BetweenPage page = BetweenPage.of(kind, viewer, Following.NOTHING,
-                Optional.of(new BetweenPage.Told("Table of six", Evening.at(4000))),
-                Optional.of(new BetweenPage.Told("Evening pour", Evening.START)), Evening.at(130), Evening.ZONE);
+                Optional.of(new BetweenPage.Told("Table of six", Evening.at(4000), false)),
+                Optional.of(new BetweenPage.Told("Evening pour", Evening.START, true)), Evening.at(130), Evening.ZONE);
         return new Screen(name, OURS.between(page), width, height);
     }
 

@@ -46,8 +46,8 @@ public record WallMain(String kicker, String heading, String sentence, boolean w
             case BEFORE -> still(view, "Welcome", view.name(), "Find your seat and settle in.",
                     Optional.of(Counter.to(view.startsAt(), "start", "We begin any moment",
                             "We begin at " + times.clock(view.startsAt()))));
-            case CLOSED -> still(view, view.name(), "Thank you for coming", view.cure().poured() == 0 ? ""
-                    : "Your candle stays soft inside for hours. Carry it level.", Optional.empty());
+            case CLOSED -> still(view, view.name(), StageWords.THANKS, view.cure().poured() == 0 ? ""
+                    : StageWords.ON_THE_WAY_HOME, Optional.empty());
             case SETTING, RUNNING, FINISHING -> waits(view) ? setting(view, times) : working(view);
         };
     }

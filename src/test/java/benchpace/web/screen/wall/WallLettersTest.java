@@ -42,7 +42,7 @@ class WallLettersTest {
     /** Read from afar first. */
     private static final String FIRST = ".told__heading, .told__sentence, .told__progress > span, .told__caution b, "
             + ".told__count, .wall__clock, .ready__heading, .ready__when b, .call:first-child .call__what, "
-            + ".between__heading, .between__next";
+            + ".between__heading, .between__sentence, .between__next";
 
     /** Each text that is seen: its words, height of its capitals in pixels, whether it is read first, its ink's box. */
     private static final String TEXTS = """

@@ -44,8 +44,9 @@ public final class WallSituations {
         pages.put("no-studio", page(Evenings.wicks().view(19.5), Studio.NONE));
         Following wall = Following.NOTHING;
         Screens screens = new Screens(() -> STUDIO);
-        BetweenPage.Told next = new BetweenPage.Told("Evening pour", Evening.START);
-        BetweenPage.Told over = new BetweenPage.Told("Table of six", Evening.START.minusSeconds(86_400));
+        BetweenPage.Told next = new BetweenPage.Told("Evening pour", Evening.START, false);
+        BetweenPage.Told over = new BetweenPage.Told("Table of six", Evening.START.minusSeconds(86_400),
+                true);
         pages.put("between", screens.between(BetweenPage.of(ScreenKind.WALL, Viewer.GUEST, wall, Optional.of(next),
                 Optional.empty(), Evening.START.minusSeconds(4_000), Evening.ZONE)));
         pages.put("between-over", screens.between(BetweenPage.of(ScreenKind.WALL, Viewer.GUEST, wall, Optional.of(next),
