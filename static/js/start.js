@@ -40,15 +40,27 @@ async function pairByLink() {
   history.replaceState(null, '', location.pathname);
   const role = document.body.dataset.role;
   if (role === 'instructor' || (role === 'helper' && kind === 'helper')) return;
-  const outcome = await pair({ key }, kind === 'helper' ? await ownInitials() : '');
-  if (outcome.ok) location.reload();
-  else say(document.getElementById('pair-answer'), outcome.words);
+  showAsking(false);
+  const known = kind === 'helper' ? stored.read(stored.KEYS.initials) : '';
+  const outcome = await pair({ key }, known);
+  if (!outcome.ok) {
+    showAsking(true);
+    say(document.getElementById('pair-answer'), outcome.words);
+    return;
+  }
+  const told = kind === 'helper' && !known ? await ownInitials() : '';
+  if (told) await pair({ key }, told);
+  location.reload();
 }
 
-/** A helper who comes by a link is asked once who they are; a seat shows it to the others. */
+/** Whether the page asks to be paired: not while a link does that. @param {boolean} asks */
+function showAsking(asks) {
+  for (const place of document.querySelectorAll('#pair-first, .card--pair')) place.hidden = !asks;
+}
+
+/** A helper who came by a link is asked once who they are; a seat shows it to the others. */
 async function ownInitials() {
-  const known = stored.read(stored.KEYS.initials);
-  if (known || !document.getElementById('link-dialog')) return known;
+  if (!document.getElementById('link-dialog')) return '';
   await dialogue.closed('link-dialog');
   return remember(initialsIn('link-initials'));
 }

@@ -128,12 +128,29 @@ class StartPageTest {
     @Test void a_helpers_link_pairs_the_phone_and_opens_the_helpers_page_of_the_class_that_runs() {
         board.tap(made("Running", 0), opening("hello")).ok();
         device = Device.phone(board, browser).expectingRefusals().at("/helper#helper=" + board.helperKey());
+        assertThat(device.find("#link-dialog")).isVisible();
+        assertThat(device.find("#pair-first")).isHidden();
+        assertThat(device.find(".card--pair")).isHidden();
+        assertThat(board.access().devices()).as("asked once it is paired")
+                .anyMatch(d -> d.role().equals("helper"));
         device.find("#link-initials").fill("mo");
 
         device.find("#link-dialog [type=submit]").click();
 
         assertThat(device.find(".bar__title")).containsText("Running");
         assertThat(device.page()).hasURL(Pattern.compile(".*/helper$"));
+        assertThat(board.access().devices()).filteredOn(d -> d.role().equals("helper"))
+                .extracting(d -> d.label()).containsExactly("MO");
+    }
+
+    @Test void a_helpers_link_that_is_not_right_asks_nobody_who_they_are_and_shows_how_to_pair() {
+        board.tap(made("Running", 0), opening("hello")).ok();
+        device = Device.phone(board, browser).expectingRefusals().at("/helper#helper=0123456789abcdef");
+
+        assertThat(device.find("#pair-answer")).containsText("not right");
+        assertThat(device.find("#link-dialog")).isHidden();
+        assertThat(device.find("#pair-first")).isVisible();
+        assertThat(device.find("#pair-form")).isVisible();
     }
 
     @Test void a_class_that_is_over_leads_the_instructor_to_the_look_back_and_nobody_to_a_wait() {
