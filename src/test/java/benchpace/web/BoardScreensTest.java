@@ -173,6 +173,8 @@ class BoardScreensTest extends LiveScreens {
         phone.find("#row-claim-5").click();
 
         assertThat(tablet.find("#tile-5 .face__helper")).containsText("AB");
+        assertThat(phone.find("#row-sorted-5")).hasText("It's sorted");
+        assertThat(phone.find(".row:has(#row-sorted-5) .row__has")).hasText("AB has it");
         phone.find("#row-sorted-5").click();
         assertThat(tablet.find("#tile-5 .face__helper")).hasCount(0);
     }
