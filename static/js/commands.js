@@ -13,6 +13,8 @@ const NUMBERS = new Set(['seat', 'seq', 'with', 'celsius', 'minutes']);
 const YES_OR_NO = new Set(['on']);
 const NOT_FIELDS = new Set(['command', 'dismiss', 'ask', 'open', 'number', 'latest', 'triedFrom']);
 const DOUBLE_TAP_MS = 600;
+/** Longer than between the two of a trembling finger, shorter than between taps taken back one after the other. */
+const UNDO_RESTS_MS = 350;
 
 let who = async () => document.body.dataset.initials ?? '';
 
@@ -83,14 +85,17 @@ function clicked(event) {
   else if (button && !tooSoon(button)) whenTried(button.dataset.triedFrom, button.dataset.seat, () => act(wishOf(button), button));
 }
 
-let lastTap = { wish: '', at: -Infinity };
+let rested = 0;
 
-/** A trembling finger does not undo twice. */
+/** A trembling finger does not wish the same twice: what was wished rests for a moment, and undo is seen to. */
 function tooSoon(button) {
   const wish = button.dataset.command === 'undo' ? 'undo' : JSON.stringify(wishOf(button));
-  const soon = wish === lastTap.wish && performance.now() - lastTap.at < DOUBLE_TAP_MS;
-  if (!soon) lastTap = { wish, at: performance.now() };
-  return soon;
+  const { dataset } = document.body;
+  if (wish === dataset.rests) return true;
+  dataset.rests = wish;
+  clearTimeout(rested);
+  rested = setTimeout(() => delete dataset.rests, wish === 'undo' ? UNDO_RESTS_MS : DOUBLE_TAP_MS);
+  return false;
 }
 
 /** @param {SubmitEvent} event */

@@ -80,6 +80,35 @@ class TapsInABrowserTest extends TapScreens {
         assertThat(since(before, "type")).startsWith("pause", "resume", "pause").contains("read-room");
     }
 
+    // ---- undo pressed again
+
+    @Test void a_trembling_finger_undoes_once_and_sees_that_undo_rests_and_presses_one_by_one_each_take_one_back() {
+        Device tablet = live(tablet(), table());
+        for (int seat : new int[] {3, 4, 5}) {
+            tablet.find("#tile-" + seat).click();
+            assertThat(tablet.find("#undo-button")).containsText("seat " + seat + " done");
+        }
+        long before = seq();
+
+        Object rests = tablet.page().evaluate("""
+                async () => { const press = () => document.getElementById('undo-button').click();
+                  press();
+                  await new Promise((done) => setTimeout(done, 150));
+                  press();
+                  return getComputedStyle(document.getElementById('undo-button')).opacity; }""");
+        assertThat(rests).as("seen to rest").isEqualTo("0.6");
+        assertThat(tablet.find("#undo-button")).containsText("seat 4 done");
+        tablet.page().waitForTimeout(400);
+        assertThat(tablet.find("#undo-button")).hasCSS("opacity", "1");
+        for (int press = 0; press < 2; press++) {
+            tablet.find("#undo-button").click();
+            tablet.page().waitForTimeout(500);
+        }
+
+        await().atMost(PATIENCE).untilAsserted(() -> assertThat(since(before, "type"))
+                .containsExactly("undo", "undo", "undo"));
+    }
+
     // ---- what answers, and how
 
     @Test void a_tap_that_the_helper_has_no_right_to_is_explained_and_holds_nothing_up() {
