@@ -206,6 +206,36 @@ class TableLayoutTest {
         assertThat((Boolean) page.evaluate(IN_SIGHT, "#sheet-close")).isTrue();
     }
 
+    // ---- what is around the table
+
+    @Test void the_ring_of_the_keyboard_around_the_pace_lines_words_is_cut_by_nothing() {
+        Page page = table(Evenings.wicks().view(19.5), 1280, 800);
+        page.locator("#lines-box > summary").focus();
+
+        assertThat((List<?>) page.evaluate("""
+                () => { const summary = document.activeElement;
+                  const look = getComputedStyle(summary);
+                  const out = parseFloat(look.outlineWidth) + parseFloat(look.outlineOffset);
+                  const ring = summary.getBoundingClientRect();
+                  const cutting = [];
+                  for (let e = summary.parentElement; e; e = e.parentElement) {
+                    if (getComputedStyle(e).overflow === 'visible' || e === document.documentElement) continue;
+                    const box = e.getBoundingClientRect();
+                    if (ring.left - out < box.left || ring.bottom + out > box.bottom) cutting.push(e.className);
+                  }
+                  return look.outlineStyle === 'solid' ? cutting : ['no ring']; }""")).isEmpty();
+    }
+
+    @Test void the_buttons_that_note_the_room_and_the_pour_stand_below_each_other() {
+        for (int width : new int[] {390, 1280}) {
+            Page page = table(Evenings.read().computed(62), width, 844);
+            page.locator("#warmth-button").click();
+
+            assertThat(page.locator("#pour-note").boundingBox().x).as(width + " wide")
+                    .isEqualTo(page.locator("#room-note").boundingBox().x);
+        }
+    }
+
     // ---- done and not done
 
     @Test void a_seat_that_is_done_is_told_from_one_at_work_by_fill_and_form() {
