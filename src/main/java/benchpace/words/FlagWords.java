@@ -21,7 +21,8 @@ public final class FlagWords {
 
     /** Before it is over its time a seat is behind only because somebody had to go there: longer it has not taken. */
     private static String behind(SeatFlag flag) {
-        String why = flag.minutesOver() > 0 ? flag.minutesOver() + " min longer than this table needs." : "seems stuck.";
+        String why = flag.minutesOver() < 1 ? "seems stuck."
+                : flag.minutesOver() + " min longer than this table needs.";
         String price = flag.priceMinutes() < 1 ? ""
                 : " If it goes on, everyone leaves " + flag.priceMinutes() + " min later.";
         return spoken(flag.step()) + ", " + why + price;

@@ -50,7 +50,8 @@ public record RoomView(Optional<Refit> refit, List<Choice> candles, Map<Integer,
             seat.candle().ifPresent(c -> chosen.put(seat.number().value(), c));
         }
         Candle first = live.plan().candles().get(0);
-        return new RoomView(refit.filter(r -> live.closedAt().isEmpty()), choices, chosen, Optional.of(warmth(live.roomReadings(), first.roomCelsius())),
+        return new RoomView(refit.filter(r -> live.closedAt().isEmpty()), choices, chosen,
+                Optional.of(warmth(live.roomReadings(), first.roomCelsius())),
                 Optional.of(warmth(live.pourReadings(), first.pourCelsius())), Map.of(), Optional.empty());
     }
 

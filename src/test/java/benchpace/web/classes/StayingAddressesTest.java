@@ -159,7 +159,8 @@ class StayingAddressesTest {
         board.tap(over, command("close")).ok();
 
         String farewell = board.get("/wall", "").ok().body();
-        assertThat(farewell).contains("<h1 class=\"between__heading\">Thank you for coming</h1>", "Early class is over.")
+        assertThat(farewell)
+                .contains("<h1 class=\"between__heading\">Thank you for coming</h1>", "Early class is over.")
                 .doesNotContain("No class is running", "No other class", "opens it by itself");
         assertThat(farewell).as("nothing was poured").doesNotContain("Your candle");
         made("In three days", Duration.ofDays(3));
