@@ -27,19 +27,31 @@ function saysNothingNew(part, html) {
   return same;
 }
 
-/** htmx tidies up node by node what it replaces. No part holds anything of its, so it is spared that, but for the focus. */
-function clear(part) {
-  if (!part.contains(document.activeElement)) part.replaceChildren();
+/** @param {Element} part @param {string} html */
+function fill(part, html) {
+  part.innerHTML = html;
+  part.dispatchEvent(new CustomEvent('htmx:sseMessage', { bubbles: true }));
 }
 
-/** @param {CustomEvent} event */
+/**
+ * htmx looks through what it replaces and what it puts there node by node for what is its own. No part holds anything of
+ * that, so it is spared all parts but the one that has the focus, which it hands on to what comes in its place.
+ * @param {CustomEvent} event
+ */
 function comes(event) {
   const { target: part, detail: { data } } = event;
-  const same = saysNothingNew(part, data);
-  if (same || part.matches('[data-once-open]') && part.closest(ONCE_OPEN)) event.preventDefault();
-  if (same) return;
-  clear(part);
-  if (event.defaultPrevented) waiting.set(part, data); else waiting.delete(part);
+  const focus = document.activeElement;
+  const keeps = saysNothingNew(part, data);
+  if (!keeps) waiting.delete(part);
+  if (!keeps && part !== focus && part.contains(focus)) return;
+  event.preventDefault();
+  if (keeps) return;
+  if (part.matches('[data-once-open]') && part.closest(ONCE_OPEN)) {
+    part.replaceChildren();
+    waiting.set(part, data);
+  } else {
+    fill(part, data);
+  }
 }
 
 /** What waits in a dialogue or a fold that opens is put in its place. @param {Element} box */
@@ -47,8 +59,7 @@ export function opens(box) {
   for (const [part, html] of waiting) {
     if (!box.contains(part)) continue;
     waiting.delete(part);
-    window.htmx.swap(part, html, { swapStyle: 'innerHTML' });
-    part.dispatchEvent(new CustomEvent('htmx:sseMessage', { bubbles: true }));
+    fill(part, html);
   }
 }
 

@@ -61,8 +61,8 @@ export function send(wish) {
   if (waitsAlready(wish)) return false;
   const key = keep({ commandId: token(), ...clock.reading(), ...wish });
   if (!clock.sure()) doubted.set(key, performance.now());
+  flush(); // on its way before the page shows that it is
   changed();
-  flush();
   return true;
 }
 

@@ -63,6 +63,18 @@ function up(event) {
   tap(press.tile, press);
 }
 
+/**
+ * No mouse is made of a finger that has its answer: with all that hangs on a mouse it takes a slow tablet as long as the
+ * answer does, before the next frame and before the tap is sent.
+ * @param {TouchEvent} event
+ */
+function lifted(event) {
+  const tile = event.target.closest('.tile');
+  if (performance.now() >= (answered.get(tile) ?? 0)) return;
+  answered.delete(tile);
+  event.preventDefault();
+}
+
 /** Keyboards and screen readers click without a pointer. @param {MouseEvent} event */
 function clicked(event) {
   const tile = event.target.closest('.tile');
@@ -138,6 +150,7 @@ export function start() {
   // On the page: a pointer may leave the table before it is lifted.
   document.addEventListener('pointerup', up);
   document.addEventListener('pointercancel', release);
+  table.addEventListener('touchend', lifted, { passive: false });
   table.addEventListener('click', clicked);
   table.addEventListener('contextmenu', (event) => { if (event.target.closest('.tile')) event.preventDefault(); });
   document.addEventListener('htmx:sseMessage', (event) => {

@@ -1,15 +1,15 @@
 package benchpace.bench.glass;
 
 import benchpace.web.TestBoard;
+import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.CDPSession;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.Cookie;
 import com.microsoft.playwright.options.ServiceWorkerPolicy;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
@@ -22,10 +22,11 @@ import java.util.stream.IntStream;
  * frames, and every long task.
  */
 public final class SlowedPage implements AutoCloseable {
+    private static final double FINGER_MILLIS = 70;
     /**
      * Times are ms since 1970 by the machine's clock, the same for all pages. A tile has its answer once its place or
-     * its inside has changed; that is on the glass once the frame after it has been drawn, which a message that was
-     * sent from within that frame tells.
+     * its inside has changed; that is on the glass once the frame after it has been drawn, which a task that was asked
+     * for within that frame, and that no other goes before, tells.
      */
     private static final String MEASURING = """
             (() => {
@@ -44,9 +45,7 @@ public final class SlowedPage implements AutoCloseable {
               }, true);
               const seen = (seat) => {
                 requestAnimationFrame(() => {
-                  const channel = new MessageChannel();
-                  channel.port1.onmessage = () => measured.shown.push({ seat, at: now() });
-                  channel.port2.postMessage(0);
+                  scheduler.postTask(() => measured.shown.push({ seat, at: now() }), { priority: 'user-blocking' });
                 });
               };
               document.addEventListener('DOMContentLoaded', () => {
@@ -68,6 +67,12 @@ public final class SlowedPage implements AutoCloseable {
               return { at: performance.timeOrigin + at, ms, what };
             })""";
 
+    private static final String MIDDLES = """
+            () => [...document.querySelectorAll('[data-place]')]
+              .sort((a, b) => a.dataset.place - b.dataset.place)
+              .map((place) => place.querySelector('.tile') ?? place).map((tile) => tile.getBoundingClientRect())
+              .map(({ x, y, width, height }) => ({ x: x + width / 2, y: y + height / 2 }))""";
+
     /** @param at ms since 1970 @param ms how long @param what the script that took most of it */
     public record Task(double at, double ms, String what) { }
 
@@ -76,6 +81,7 @@ public final class SlowedPage implements AutoCloseable {
 
     private final BrowserContext context;
     private final Page page;
+    private final CDPSession devTools;
 
     private SlowedPage(Browser browser, int times, List<Cookie> cookies, String address) {
         context = browser.newContext(new Browser.NewContextOptions().setViewportSize(1280, 800).setHasTouch(true)
@@ -85,7 +91,8 @@ public final class SlowedPage implements AutoCloseable {
         page = context.newPage();
         JsonObject rate = new JsonObject();
         rate.addProperty("rate", times);
-        context.newCDPSession(page).send("Emulation.setCPUThrottlingRate", rate);
+        devTools = context.newCDPSession(page);
+        devTools.send("Emulation.setCPUThrottlingRate", rate);
         page.navigate(address);
         page.waitForTimeout(4_000);
     }
@@ -109,18 +116,34 @@ public final class SlowedPage implements AutoCloseable {
                 + Base64.getEncoder().encodeToString(page.getBytes(StandardCharsets.UTF_8)));
     }
 
-    /** Where a finger finds each seat's tile. */
+    /**
+     * Where a finger finds each seat's tile. The page itself is asked: Playwright's locators would leave listeners in
+     * it that take as long at each tap as the page does.
+     */
     public List<double[]> tiles(int seats) {
-        List<double[]> middles = new ArrayList<>();
-        for (int seat = 1; seat <= seats; seat++) {
-            BoundingBox box = page.locator("#tile-" + seat).boundingBox();
-            middles.add(new double[] {box.x + box.width / 2, box.y + box.height / 2});
-        }
-        return middles;
+        List<Map<String, Object>> middles = entries(MIDDLES);
+        return middles.subList(0, seats).stream().map(m -> new double[] {number(m, "x"), number(m, "y")}).toList();
     }
 
+    /** A finger that rests {@value #FINGER_MILLIS} ms on the glass: one that leaves as it comes is none. */
     public void tap(double[] middle) {
-        page.touchscreen().tap(middle[0], middle[1]);
+        JsonObject finger = new JsonObject();
+        finger.addProperty("x", middle[0]);
+        finger.addProperty("y", middle[1]);
+        touch("touchStart", finger);
+        page.waitForTimeout(FINGER_MILLIS);
+        touch("touchEnd");
+    }
+
+    private void touch(String type, JsonObject... fingers) {
+        JsonArray points = new JsonArray();
+        for (JsonObject finger : fingers) {
+            points.add(finger);
+        }
+        JsonObject event = new JsonObject();
+        event.addProperty("type", type);
+        event.add("touchPoints", points);
+        devTools.send("Input.dispatchTouchEvent", event);
     }
 
     public void rest(double millis) {
