@@ -12,19 +12,24 @@ import com.microsoft.playwright.Playwright;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.InstantSource;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
- * A tap on the glass of a slow tablet: {@code mvn -q -P bench verify -Dbench=SlowGlass}. Two tablets show a class in a
- * Chromium that is slowed {@value #TIMES} times; one is tapped. For so many seats each: from the finger's lift until
- * the tapped tile is drawn with its answer, and until the other tablet has drawn it; and every task that kept a page
- * busy for more than 50 ms, while it was opened and while it was tapped; and, beside it, the tapped box of a page that
- * does next to nothing. Options: {@code -Dseats=8,24,40}, {@code -Dtaps=}{@value #TAPS}. It prints, and asserts
- * nothing.
+ * A tap on the glass of a slow tablet: {@code mvn -q -P bench verify -Dbench=SlowGlass}. Two tablets show a class in
+ * Chromium; one is tapped. For so many seats each: from the finger's lift until the tapped tile is drawn with its
+ * answer, and until the other tablet has drawn it; and every task that kept a page busy for more than 50 ms, while it
+ * was opened and while it was tapped; and, beside it, the tapped box of a page that does next to nothing. Options:
+ * {@code -Dseats=8,24,40}, {@code -Dtaps=}{@value #TAPS}. It prints, and asserts nothing.
+ *
+ * <p>A page is slowed {@value #TIMES} times. Chromium does that by keeping its thread at work, so two slowed pages
+ * leave of two processors nothing for the board, the network and the drawing, which in a room are other machines'. So
+ * each is slowed alone, in a round of taps of its own, and another page has a tap after what it takes to leave the
+ * slowed page that was tapped, and from there to be drawn by the slowed one that was not.
  */
 final class SlowGlass {
     private static final int TIMES = 6;
@@ -65,35 +70,47 @@ final class SlowGlass {
         for (String step : List.of("wicks", "fragrance", "mix", "pour")) {
             board.tap(id, TestBoard.opening(step)).ok();
         }
-        try (SlowedPage other = SlowedPage.of(board, browser, id, TIMES);
+        try (SlowedPage other = SlowedPage.of(board, browser, id, 1);
                 SlowedPage tapped = SlowedPage.of(board, browser, id, TIMES)) {
+            List<Task> opening = tapped.tasks();
             double from = System.currentTimeMillis();
-            List<Seen> lifts = tap(tapped, seats, taps);
+            List<Seen> lifts = tap(tapped, 0, seats, taps);
             double[] own = after(lifts, tapped.shown());
-            double[] others = after(lifts, other.shown());
-            List<Task> opening = new ArrayList<>(tapped.tasks().stream().filter(t -> t.at() < from).toList());
-            List<Task> under = new ArrayList<>(tapped.tasks().stream().filter(t -> t.at() >= from).toList());
-            under.addAll(other.tasks().stream().filter(t -> t.at() >= from).toList());
-            System.out.printf("%5d  %-24s %-24s %-22s %-22s%n", seats, told(own), told(others), tasks(opening),
-                    tasks(under));
+            double[] leaving = after(lifts, tapped.sent());
+            tapped.slow(1);
+            other.slow(TIMES);
+            tap(tapped, FIRST_LEFT_OUT + taps, seats, taps);
+            List<Seen> sent = tapped.sent().subList(tapped.sent().size() - taps, tapped.sent().size());
+            double[] coming = after(sent, other.shown());
+            List<Task> under = Stream.of(tapped, other).flatMap(page -> page.tasks().stream())
+                    .filter(t -> t.at() >= from).toList();
+            System.out.printf("%5d  %-24s %-24s %-22s %-22s%n", seats, told(own), told(sums(leaving, coming)),
+                    tasks(opening), tasks(under));
+            System.out.printf("       of the other page's: until the tap leaves %s, from there %s%n",
+                    told(leaving).strip(), told(coming).strip());
             tell("at opening", opening);
             tell("under taps", under);
         }
         try (SlowedPage bare = SlowedPage.bare(browser, seats, TIMES)) {
-            double[] own = after(tap(bare, seats, taps), bare.shown());
+            double[] own = after(tap(bare, 0, seats, taps), bare.shown());
             System.out.printf("%5d  %-24s a bare page of so many boxes, one of which gets another colour%n", seats,
                     told(own));
         }
     }
 
     /** Tile after tile, as fingers do. @return when each was lifted, but for the first few */
-    private static List<Seen> tap(SlowedPage page, int seats, int taps) {
+    private static List<Seen> tap(SlowedPage page, int done, int seats, int taps) {
         List<double[]> tiles = page.tiles(seats);
         for (int n = 0; n < FIRST_LEFT_OUT + taps; n++) {
-            page.tap(tiles.get(n % seats));
+            page.tap(tiles.get((done + n) % seats));
             page.rest(BETWEEN_MILLIS);
         }
-        return page.taps().subList(FIRST_LEFT_OUT, page.taps().size());
+        return page.taps().subList(page.taps().size() - taps, page.taps().size());
+    }
+
+    /** Every part of the one with every part of the other, sorted: neither knows of the other. */
+    private static double[] sums(double[] some, double[] others) {
+        return Arrays.stream(some).flatMap(one -> Arrays.stream(others).map(other -> one + other)).sorted().toArray();
     }
 
     /** How long after each tap its seat's tile was next drawn anew, sorted; what never was is left out. */
@@ -104,8 +121,8 @@ final class SlowGlass {
     }
 
     private static String told(double[] sorted) {
-        return sorted.length == 0 ? "none" : "%6.0f %6.0f %6.0f (%d)".formatted(part(sorted, 0.5), part(sorted, 0.95),
-                sorted[sorted.length - 1], sorted.length);
+        return sorted.length == 0 ? "none" : "%6.0f %6.0f %6.0f".formatted(part(sorted, 0.5), part(sorted, 0.95),
+                sorted[sorted.length - 1]);
     }
 
     private static double part(double[] sorted, double share) {

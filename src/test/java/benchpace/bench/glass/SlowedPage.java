@@ -23,6 +23,7 @@ import java.util.stream.IntStream;
  */
 public final class SlowedPage implements AutoCloseable {
     private static final double FINGER_MILLIS = 70;
+    private static final double OPENING_MILLIS = 4_000;
     /**
      * Times are ms since 1970 by the machine's clock, the same for all pages. A tile has its answer once its place or
      * its inside has changed; that is on the glass once the frame after it has been drawn, which a task that was asked
@@ -30,7 +31,7 @@ public final class SlowedPage implements AutoCloseable {
      */
     private static final String MEASURING = """
             (() => {
-              const measured = { taps: [], shown: [], tasks: [], frames: [] };
+              const measured = { taps: [], sent: [], shown: [], tasks: [], frames: [] };
               const now = () => performance.timeOrigin + performance.now();
               window.measured = measured;
               const watch = (type, keep) => new PerformanceObserver((list) => list.getEntries().forEach(keep))
@@ -43,6 +44,12 @@ public final class SlowedPage implements AutoCloseable {
                 const at = performance.timeOrigin + event.timeStamp;
                 measured.taps.push({ seat: Number(tile.dataset.place), at });
               }, true);
+              const { fetch } = window;
+              window.fetch = (address, asked) => {
+                const seat = asked?.method === 'POST' && JSON.parse(asked.body ?? '{}').seat;
+                if (seat) measured.sent.push({ seat, at: now() });
+                return fetch(address, asked);
+              };
               const seen = (seat) => {
                 requestAnimationFrame(() => {
                   scheduler.postTask(() => measured.shown.push({ seat, at: now() }), { priority: 'user-blocking' });
@@ -89,15 +96,20 @@ public final class SlowedPage implements AutoCloseable {
         context.addCookies(cookies);
         context.addInitScript(MEASURING);
         page = context.newPage();
-        JsonObject rate = new JsonObject();
-        rate.addProperty("rate", times);
         devTools = context.newCDPSession(page);
-        devTools.send("Emulation.setCPUThrottlingRate", rate);
+        slow(times);
         page.navigate(address);
-        page.waitForTimeout(4_000);
+        page.waitForTimeout(OPENING_MILLIS);
     }
 
-    /** @param times so many times slower than the machine */
+    /** @param times so many times slower than the machine from now on */
+    public void slow(int times) {
+        JsonObject rate = new JsonObject();
+        rate.addProperty("rate", times);
+        devTools.send("Emulation.setCPUThrottlingRate", rate);
+    }
+
+    /** @param times so many times slower than the machine, as it is opened and until it is told otherwise */
     public static SlowedPage of(TestBoard board, Browser browser, String classId, int times) {
         Cookie paired = new Cookie("benchpace", board.instructor()).setUrl(board.uri("/").toString());
         return new SlowedPage(browser, times, List.of(paired),
@@ -152,6 +164,11 @@ public final class SlowedPage implements AutoCloseable {
 
     public List<Seen> taps() {
         return seen("taps");
+    }
+
+    /** When each tap left the page. */
+    public List<Seen> sent() {
+        return seen("sent");
     }
 
     /** Each time a tile was drawn as it was not before. */
