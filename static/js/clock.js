@@ -245,6 +245,8 @@ export function start(onTouch = () => {}) {
     }
     tick();
   };
-  setTimeout(beat); // the first words of a time of day cost a slow tablet a tenth of a second, and the page is there without
+  // the first words of a time of day cost a slow tablet a tenth of a second: a turn of their own, once the page is there
+  setTimeout(() => clockWords(now()));
+  setTimeout(beat);
   setInterval(beat, document.getElementById('playback') ? QUICK_MS : 1_000);
 }
