@@ -132,48 +132,6 @@ function countDown(element, at) {
   }
 }
 
-const GLIDE = { duration: 2_500, easing: 'ease-in-out' };
-/** Where the band and the present of each ribbon stood. @type {Map<Element, {x: number, width: number, now: number}>} */
-const ribbons = new Map();
-
-/**
- * A ribbon drawn anew with a band elsewhere glides there from where the one stood in whose place it came, so that people
- * see it move; at once for who wants no motion.
- * @param {SVGElement} ribbon
- * @param {number} now where its present stands
- */
-function glide(ribbon, now) {
-  const band = ribbon.querySelector('[data-ribbon-band]');
-  const here = { x: Number(band.getAttribute('x')), width: Number(band.getAttribute('width')), now };
-  const known = ribbons.has(ribbon);
-  ribbons.set(ribbon, here);
-  const gone = known ? undefined : [...ribbons.keys()].find((other) => !other.isConnected);
-  if (!gone) return;
-  const last = ribbons.get(gone);
-  ribbons.delete(gone);
-  if (last.x === here.x && last.width === here.width) return;
-  if (matchMedia('(prefers-reduced-motion: reduce)').matches) return;
-  const px = (value) => `${value}px`;
-  band.animate([{ x: px(last.x), width: px(last.width) }, { x: px(here.x), width: px(here.width) }], GLIDE);
-  ribbon.querySelector('[data-ribbon-passed]').animate([{ width: px(last.now) }, { width: px(now) }], GLIDE);
-  ribbon.querySelector('[data-ribbon-now]').animate(
-    [{ transform: `translateX(${px(last.now)})` }, { transform: `translateX(${px(now)})` }], GLIDE);
-}
-
-/** The present on a ribbon of time. @param {SVGElement} ribbon @param {number} at */
-function moveNow(ribbon, at) {
-  const { ribbonFrom, ribbonUntil } = ribbon.dataset;
-  const width = ribbon.viewBox.baseVal.width;
-  const from = Date.parse(ribbonFrom);
-  const share = (at - from) / (Date.parse(ribbonUntil) - from);
-  const x = (Math.max(0, Math.min(0.995, share)) * width).toFixed(1);
-  const now = ribbon.querySelector('[data-ribbon-now]');
-  glide(ribbon, Number(x));
-  if (now.getAttribute('transform') === `translate(${x} 0)`) return;
-  now.setAttribute('transform', `translate(${x} 0)`);
-  ribbon.querySelector('[data-ribbon-passed]').setAttribute('width', x);
-}
-
 /** @param {Element} element @param {string} text */
 function write(element, text) {
   const apart = 'figures' in element.dataset && FIGURES.test(text);
@@ -187,6 +145,14 @@ function part(words) {
   const figures = document.createElement('b');
   figures.textContent = words;
   return figures;
+}
+
+/** @type {((root: ParentNode, at: number) => void)[]} */
+const others = [];
+
+/** @param {(root: ParentNode, at: number) => void} action what else ticks on a page; at in ms since 1970 */
+export function onTick(action) {
+  others.push(action);
 }
 
 let clockFormat;
@@ -218,7 +184,7 @@ export function tick(root = document) {
   const at = now();
   for (const element of root.querySelectorAll('[data-count-from]')) write(element, countUp(element, at.getTime()));
   for (const element of root.querySelectorAll('[data-count-to]')) write(element, countDown(element, at.getTime()));
-  for (const ribbon of root.querySelectorAll('[data-ribbon-from]')) moveNow(ribbon, at.getTime());
+  for (const also of others) also(root, at.getTime());
   for (const element of root.querySelectorAll('[data-clock]')) {
     write(element, clockWords(new Date(at.getTime() + Number(element.dataset.clockAhead ?? 0))));
   }

@@ -76,6 +76,7 @@ class WallChangesTest {
         page.navigate(OfflineScreens.HOST + "/ribbons");
         assertThat(page.evaluate("""
                 async () => { const clock = await import('/static/js/clock.js');
+                  (await import('/static/js/wall-ribbon.js')).start();
                   clock.tick();
                   clock.tick();
                   return document.getAnimations().length; }""")).isEqualTo(0);
