@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import benchpace.web.Device;
 import benchpace.web.TestBoard;
 import benchpace.web.classes.TapScreens;
+import com.microsoft.playwright.options.BoundingBox;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -99,6 +100,39 @@ class PartsInABrowserTest extends TapScreens {
                     Object.keys(localStorage).some((key) => key.startsWith('benchpace.tap.'))];
                 }""")).isEqualTo(List.of("done", true, false));
         assertThat(tablet.find("#tile-2 .face")).hasClass(FINISHED);
+    }
+
+    @Test void no_mouse_is_made_of_a_finger_that_has_its_answer() {
+        Device tablet = table();
+        tablet.page().evaluate("""
+                () => {
+                  window.mouse = [];
+                  for (const type of ['mousedown', 'click']) {
+                    addEventListener(type, (event) => window.mouse.push(type + ' '
+                        + event.target.closest('button').className), true);
+                  }
+                }""");
+
+        BoundingBox tile = tablet.find("#tile-2").boundingBox();
+        tablet.page().touchscreen().tap(tile.x + tile.width / 2, tile.y + tile.height / 2);
+        assertThat(tablet.find("#tile-2 .face")).hasClass(FINISHED);
+        BoundingBox more = tablet.find(".place__more[data-open-seat='3']").boundingBox();
+        tablet.page().touchscreen().tap(more.x + more.width / 2, more.y + more.height / 2);
+        assertThat(tablet.find("#seat-sheet")).isVisible();
+
+        assertThat(tablet.page().evaluate("() => window.mouse"))
+                .isEqualTo(List.of("mousedown place__more", "click place__more"));
+    }
+
+    @Test void a_part_that_comes_anew_hands_the_focus_on_to_what_is_in_its_place() {
+        Device tablet = table();
+        tablet.find("#next-button").focus();
+        String before = tablet.find("#next-button").textContent();
+
+        board.tap(id, finish(2, "vessel")).ok();
+        assertThat(tablet.find("#next-button")).not().hasText(before);
+
+        assertThat(tablet.page().evaluate("() => document.activeElement.id")).isEqualTo("next-button");
     }
 
     @Test void a_tap_whose_page_is_left_before_it_was_drawn_is_kept() {
