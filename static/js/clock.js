@@ -212,7 +212,7 @@ export function start(onTouch = () => {}) {
     tick();
   };
   // the first words of a time of day cost a slow tablet a tenth of a second: a turn of their own, once the page is there
-  setTimeout(() => clockWords(now()));
+  if (document.querySelector('[data-clock]')) setTimeout(() => clockWords(now()));
   setTimeout(beat);
   setInterval(beat, document.getElementById('playback') ? QUICK_MS : 1_000);
 }

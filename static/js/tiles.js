@@ -70,7 +70,7 @@ function up(event) {
  */
 function lifted(event) {
   const tile = event.target.closest('.tile');
-  if (performance.now() >= (answered.get(tile) ?? 0)) return;
+  if (!event.cancelable || performance.now() >= (answered.get(tile) ?? 0)) return;
   answered.delete(tile);
   event.preventDefault();
 }

@@ -39,6 +39,19 @@ final class SlowGlass {
     private static final double BETWEEN_MILLIS = 800;
     private static final int TASKS_TOLD = 3;
 
+    /**
+     * So many taps, each with what it set going.
+     *
+     * @param opening what kept the tapped page busy while it was opened
+     * @param lifts   when each finger was lifted
+     * @param shown   when the tapped page drew a tile anew
+     * @param sent    when each tap left
+     * @param others  when the other page drew a tile anew
+     * @param under   what kept either page busy under the taps
+     */
+    private record Round(List<Task> opening, List<Seen> lifts, List<Seen> shown, List<Seen> sent, List<Seen> others,
+            List<Task> under) { }
+
     private SlowGlass() {
     }
 
@@ -65,47 +78,56 @@ final class SlowGlass {
     }
 
     private static void measure(TestBoard board, Browser browser, int seats, int taps) {
+        Round tapped = round(board, browser, seats, taps, TIMES, 1);
+        Round untapped = round(board, browser, seats, taps, 1, TIMES);
+        double[] leaving = after(tapped.lifts(), tapped.sent());
+        double[] coming = after(untapped.sent(), untapped.others());
+        List<Task> under = Stream.of(tapped, untapped).flatMap(round -> round.under().stream()).toList();
+        System.out.printf("%5d  %-24s %-24s %-22s %-22s%n", seats, told(after(tapped.lifts(), tapped.shown()), taps),
+                told(sums(leaving, coming), taps * taps), tasks(tapped.opening()), tasks(under));
+        System.out.printf("       of the other page's: until the tap leaves %s, from there %s%n",
+                told(leaving, taps).strip(), told(coming, taps).strip());
+        tell("at opening", tapped.opening());
+        tell("under taps", under);
+        try (SlowedPage bare = SlowedPage.bare(browser, seats, TIMES)) {
+            double[] own = after(tap(bare, seats, taps), bare.shown());
+            System.out.printf("%5d  %-24s a bare page of so many boxes, one of which gets another colour%n", seats,
+                    told(own, taps));
+        }
+    }
+
+    /**
+     * A class of its own, for a tile can be tapped only so often.
+     *
+     * @param slowed how much the page is slowed that is tapped
+     * @param other  how much the page is slowed that is not
+     */
+    private static Round round(TestBoard board, Browser browser, int seats, int taps, int slowed, int other) {
         String id = board.create("{\"planId\":\"evening-pour\",\"seats\":" + seats + ",\"startsAt\":\""
                 + board.clock.instant() + "\"}");
         for (String step : List.of("wicks", "fragrance", "mix", "pour")) {
             board.tap(id, TestBoard.opening(step)).ok();
         }
-        try (SlowedPage other = SlowedPage.of(board, browser, id, 1);
-                SlowedPage tapped = SlowedPage.of(board, browser, id, TIMES)) {
+        try (SlowedPage untapped = SlowedPage.of(board, browser, id, other);
+                SlowedPage tapped = SlowedPage.of(board, browser, id, slowed)) {
             List<Task> opening = tapped.tasks();
             double from = System.currentTimeMillis();
-            List<Seen> lifts = tap(tapped, 0, seats, taps);
-            double[] own = after(lifts, tapped.shown());
-            double[] leaving = after(lifts, tapped.sent());
-            tapped.slow(1);
-            other.slow(TIMES);
-            tap(tapped, FIRST_LEFT_OUT + taps, seats, taps);
-            List<Seen> sent = tapped.sent().subList(tapped.sent().size() - taps, tapped.sent().size());
-            double[] coming = after(sent, other.shown());
-            List<Task> under = Stream.of(tapped, other).flatMap(page -> page.tasks().stream())
-                    .filter(t -> t.at() >= from).toList();
-            System.out.printf("%5d  %-24s %-24s %-22s %-22s%n", seats, told(own), told(sums(leaving, coming)),
-                    tasks(opening), tasks(under));
-            System.out.printf("       of the other page's: until the tap leaves %s, from there %s%n",
-                    told(leaving).strip(), told(coming).strip());
-            tell("at opening", opening);
-            tell("under taps", under);
-        }
-        try (SlowedPage bare = SlowedPage.bare(browser, seats, TIMES)) {
-            double[] own = after(tap(bare, 0, seats, taps), bare.shown());
-            System.out.printf("%5d  %-24s a bare page of so many boxes, one of which gets another colour%n", seats,
-                    told(own));
+            List<Seen> lifts = tap(tapped, seats, taps);
+            List<Seen> sent = tapped.sent();
+            return new Round(opening, lifts, tapped.shown(), sent.subList(FIRST_LEFT_OUT, sent.size()),
+                    untapped.shown(), Stream.of(tapped, untapped).flatMap(page -> page.tasks().stream())
+                            .filter(t -> t.at() >= from).toList());
         }
     }
 
     /** Tile after tile, as fingers do. @return when each was lifted, but for the first few */
-    private static List<Seen> tap(SlowedPage page, int done, int seats, int taps) {
+    private static List<Seen> tap(SlowedPage page, int seats, int taps) {
         List<double[]> tiles = page.tiles(seats);
         for (int n = 0; n < FIRST_LEFT_OUT + taps; n++) {
-            page.tap(tiles.get((done + n) % seats));
+            page.tap(tiles.get(n % seats));
             page.rest(BETWEEN_MILLIS);
         }
-        return page.taps().subList(page.taps().size() - taps, page.taps().size());
+        return page.taps().subList(FIRST_LEFT_OUT, page.taps().size());
     }
 
     /** Every part of the one with every part of the other, sorted: neither knows of the other. */
@@ -120,9 +142,11 @@ final class SlowGlass {
                 .min(Comparator.naturalOrder()).stream()).mapToDouble(Double::doubleValue).sorted().toArray();
     }
 
-    private static String told(double[] sorted) {
-        return sorted.length == 0 ? "none" : "%6.0f %6.0f %6.0f".formatted(part(sorted, 0.5), part(sorted, 0.95),
-                sorted[sorted.length - 1]);
+    /** @param asked how many there were; what never came is told */
+    private static String told(double[] sorted, int asked) {
+        String missing = sorted.length == asked ? "" : " (%d of %d)".formatted(sorted.length, asked);
+        return sorted.length == 0 ? "none" : "%6.0f %6.0f %6.0f%s".formatted(part(sorted, 0.5), part(sorted, 0.95),
+                sorted[sorted.length - 1], missing);
     }
 
     private static double part(double[] sorted, double share) {
