@@ -200,7 +200,7 @@ public final class ViewMaker {
             this.room = computed.cooling().room();
             this.pace = computed.pace();
             this.present = PresentStep.of(live, mayBeFirm(), now);
-            this.waiting = present.isPastTheCandles(plan) ? WaitViews.unplanned(live, now) : computed.waiting();
+            this.waiting = present.isPastTheCandles(plan) ? computed.waiting().uncalled() : computed.waiting();
             this.waitChanges = computed.waitChanges();
             this.models = models;
             this.turns = TurnsAt.of(live, now);

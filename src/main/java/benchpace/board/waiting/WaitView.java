@@ -195,6 +195,11 @@ public record WaitView(Optional<Instant> plannedAt, List<ActivityView> activitie
                 unplaced, late);
     }
 
+    /** The same with nothing left to call out, of changes or to seats at leisure; those that wait still do. */
+    public WaitView uncalled() {
+        return new WaitView(plannedAt, activities, strips, List.of(), List.of(), List.of(), idle, unplaced, late);
+    }
+
     public Optional<StripView> strip(int seat) {
         return strips.stream().filter(s -> s.seat() == seat).findFirst();
     }

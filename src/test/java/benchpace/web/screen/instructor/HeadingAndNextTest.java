@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import benchpace.board.view.ClassView;
 import benchpace.board.view.SeatView;
+import benchpace.board.waiting.WaitView;
 import benchpace.live.ClassEvent;
 import benchpace.plan.StepId;
 import benchpace.web.screen.Evening;
@@ -265,18 +266,34 @@ class HeadingAndNextTest {
 
     // ---- calls
 
-    @Test void nobody_is_called_in_the_wait_once_the_class_has_gone_on_to_its_farewell() {
+    /** All have wrapped but the last seat, whose candle still sets. */
+    private static Evening late() {
         int[] most = Evening.seats(1, 7);
-        Evening late = judged(Evening.of("evening-pour", 8).open(0, "welcome").open(26, "mix")
+        return judged(Evening.of("evening-pour", 8).open(0, "welcome").open(26, "mix")
                 .done(29, "mix", Evening.seats(1, 8)).open(31, "pour").done(34, "pour", most).done(37, "centre", most)
                 .done(88, "pour", 8).done(89, "centre", 8), most).open(102, "trim").done(105, "trim", most)
                 .done(110, "wrap", most);
+    }
 
-        assertThat(late.view(111).waiting().calls()).isNotEmpty();
-        ClassView farewell = late.open(112, "farewell").view(112.5);
+    @Test void nobody_is_called_in_the_wait_once_the_class_has_gone_on_to_its_farewell() {
+        assertThat(late().view(111).waiting().calls()).isNotEmpty();
+        ClassView farewell = late().open(112, "farewell").view(112.5);
+
         assertThat(said(ScreenKind.INSTRUCTOR, farewell, "now")).contains("Before you light it");
         assertThat(farewell.waiting().calls()).isEmpty();
-        assertThat(said(ScreenKind.INSTRUCTOR, farewell, "wait")).isEmpty();
+        assertThat(farewell.waiting().leisure()).isEmpty();
+        assertThat(farewell.waiting().changes()).isEmpty();
+        assertThat(said(ScreenKind.INSTRUCTOR, farewell, "wait")).isEqualTo("In the wait The wait");
+    }
+
+    @Test void a_seat_whose_candle_sets_at_the_farewell_still_waits_on_every_screen() {
+        ClassView farewell = late().open(112, "farewell").view(112.5);
+
+        assertThat(farewell.waiting().plannedAt()).isPresent();
+        assertThat(farewell.waiting().strips()).extracting(WaitView.StripView::seat).contains(8);
+        assertThat(part(ScreenKind.WAIT, farewell, "wait-chart")).contains("<svg")
+                .doesNotContain("Nobody waits any more");
+        assertThat(screens.sheet(farewell, 8, LEAD)).contains("data-command=\"join-activity\"");
     }
 
     @Test void a_call_that_counts_down_fits_one_thing_and_many() {
