@@ -87,14 +87,23 @@ function clicked(event) {
 
 let rested = 0;
 
-/** A trembling finger does not wish the same twice: what was wished rests for a moment, and undo is seen to. */
+/**
+ * A trembling finger does not wish the same twice: what was wished rests for a moment. Undo is seen to, until it names the
+ * next tap.
+ */
 function tooSoon(button) {
-  const wish = button.dataset.command === 'undo' ? 'undo' : JSON.stringify(wishOf(button));
+  const latest = 'latest' in button.dataset;
+  const wish = latest ? 'undo' : JSON.stringify(wishOf(button));
   const { dataset } = document.body;
   if (wish === dataset.rests) return true;
   dataset.rests = wish;
+  const until = performance.now() + DOUBLE_TAP_MS;
+  const rise = () => {
+    const old = button.dataset.seq && button.isConnected;
+    if (old && performance.now() < until) rested = setTimeout(rise, 50); else delete dataset.rests;
+  };
   clearTimeout(rested);
-  rested = setTimeout(() => delete dataset.rests, wish === 'undo' ? UNDO_RESTS_MS : DOUBLE_TAP_MS);
+  rested = setTimeout(rise, latest ? UNDO_RESTS_MS : DOUBLE_TAP_MS);
   return false;
 }
 

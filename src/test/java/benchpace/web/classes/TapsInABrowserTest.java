@@ -91,9 +91,8 @@ class TapsInABrowserTest extends TapScreens {
         long before = seq();
 
         Object rests = tablet.page().evaluate("""
-                async () => { const press = () => document.getElementById('undo-button').click();
+                () => { const press = () => document.getElementById('undo-button').click();
                   press();
-                  await new Promise((done) => setTimeout(done, 150));
                   press();
                   return getComputedStyle(document.getElementById('undo-button')).opacity; }""");
         assertThat(rests).as("seen to rest").isEqualTo("0.6");
@@ -107,6 +106,42 @@ class TapsInABrowserTest extends TapScreens {
 
         await().atMost(PATIENCE).untilAsserted(() -> assertThat(since(before, "type"))
                 .containsExactly("undo", "undo", "undo"));
+    }
+
+    @Test void undo_rests_while_it_names_the_tap_that_was_taken_back_but_not_for_long() {
+        Device tablet = live(tablet(), table());
+        tablet.find("#tile-3").click();
+        assertThat(tablet.find("#undo-button")).containsText("seat 3 done");
+
+        Object rested = tablet.page().evaluate("""
+                () => new Promise((done) => {
+                  const hold = (event) => { event.preventDefault(); event.stopPropagation(); };
+                  document.getElementById('undo').addEventListener('htmx:sseBeforeMessage', hold);
+                  const pressed = performance.now();
+                  new MutationObserver(() => document.body.dataset.rests || done(performance.now() - pressed))
+                    .observe(document.body, { attributeFilter: ['data-rests'] });
+                  document.getElementById('undo-button').click();
+                })""");
+
+        assertThat(((Number) rested).doubleValue()).isBetween(599.0, 5_000.0);
+    }
+
+    @Test void a_tap_taken_back_on_its_seat_right_after_undo_is_another_wish() {
+        Device tablet = live(tablet(), table());
+        for (int seat : new int[] {3, 4}) {
+            tablet.find("#tile-" + seat).click();
+            assertThat(tablet.find("#undo-button")).containsText("seat " + seat + " done");
+        }
+        tablet.find("#table [data-open-seat='3']").click();
+        assertThat(tablet.find("#sheet-body .taps")).containsText("Take it back");
+        long before = seq();
+
+        tablet.page().evaluate("""
+                () => { document.getElementById('undo-button').click();
+                  document.querySelector('#sheet-body [data-command=undo]').click(); }""");
+
+        await().atMost(PATIENCE).untilAsserted(() -> assertThat(since(before, "type"))
+                .containsExactly("undo", "undo"));
     }
 
     // ---- what answers, and how
