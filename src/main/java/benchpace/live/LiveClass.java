@@ -10,6 +10,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,6 +27,8 @@ import java.util.stream.Stream;
  */
 public final class LiveClass {
     private static final Duration LEFT_OPEN_AFTER = Duration.ofHours(12);
+    /** So long after the last thing that happened at a seat, or the last step opened, everybody went home. */
+    private static final Duration GONE_AFTER = Duration.ofHours(1);
 
     /** A thermometer's reading, degrees Celsius. */
     public record Temperature(Instant at, double celsius) { }
@@ -146,6 +149,21 @@ public final class LiveClass {
         Instant told = lastRecordedAt();
         Instant heard = startsAt().isAfter(told) && !startsAt().isAfter(now) ? startsAt() : told;
         return closedAt().isEmpty() && !heard.plus(LEFT_OPEN_AFTER).isAfter(now);
+    }
+
+    /** How far a class is looked at: to now, or to its end, which may have come long before it was closed. */
+    public Instant end(Instant now) {
+        Instant told = closedAt().orElse(now);
+        Instant gone = history.stream()
+                .filter(r -> r.event() instanceof ClassEvent.AtSeat || r.event() instanceof ClassEvent.StepOpened)
+                .map(Recorded::at).max(Comparator.naturalOrder()).orElse(startsAt()).plus(GONE_AFTER);
+        Instant last = gone.isBefore(startsAt()) ? startsAt() : gone;
+        return told.isBefore(last) ? told : last;
+    }
+
+    /** Whether it had begun and was closed before everybody had gone home; not one that was left open till then. */
+    public boolean closedAmongGuests() {
+        return begun() && closedAt().filter(at -> at.equals(end(at))).isPresent();
     }
 
     /** When the last event was written down; the class's time never falls behind it. */

@@ -6,10 +6,8 @@ import benchpace.board.cooling.CureClock;
 import benchpace.board.cooling.SaidAtThePour;
 import benchpace.board.pacing.ClassTracks;
 import benchpace.board.waiting.WaitsLookedBackOn;
-import benchpace.live.ClassEvent;
 import benchpace.live.LiveClass;
 import benchpace.live.Progress;
-import benchpace.live.Recorded;
 import benchpace.live.Seat;
 import benchpace.pace.ClassTrack;
 import benchpace.pace.engine.PaceEngine;
@@ -26,19 +24,14 @@ import benchpace.report.WhatHeld;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 
 /** Looks back on a class. Made when somebody asks, from the record alone; nothing of it is kept. */
 final class ReportMaker {
-    /** A class is looked at no longer than this after the last thing that happened at a seat: everybody went home. */
-    private static final Duration OVER = Duration.ofHours(1);
-
     private final LiveClass live;
     private final ClassView view;
     private final Map<SeatNumber, CandleClock> clocks;
@@ -59,7 +52,7 @@ final class ReportMaker {
         Instant origin = ClassTracks.origin(live);
         Map<Integer, CandleTime> candles = tried(Model.HELD, () -> candles(live, clocks, origin), Map.of());
         List<Integer> waitedFor = tried(Model.HELD, this::waitedFor, List.of());
-        Instant over = end(live, view.now());
+        Instant over = live.end(view.now());
         double end = Math.max(0, ClassTracks.minutes(origin, over));
         Optional<WhatHeld> held = tried(Model.HELD, () -> WhatHeld.of(track(), candles), Optional.empty());
         List<StepSummary> took = tried(Model.TOOK, () -> StepSummary.of(track()), List.of());
@@ -99,16 +92,6 @@ final class ReportMaker {
 
     private ClassTrack track() {
         return byPlan(live, ClassTracks.of(live, clocks));
-    }
-
-    /** How far a class is looked at: to now, or to its end, which may have come long before it was closed. */
-    static Instant end(LiveClass live, Instant now) {
-        Instant told = live.closedAt().orElse(now);
-        Instant last = live.history().stream().filter(r -> r.event() instanceof ClassEvent.AtSeat
-                        || r.event() instanceof ClassEvent.StepOpened)
-                .map(Recorded::at).max(Comparator.naturalOrder()).orElse(live.startsAt()).plus(OVER);
-        Instant begun = live.startsAt();
-        return Stream.of(told, last.isBefore(begun) ? begun : last).min(Comparator.naturalOrder()).orElseThrow();
     }
 
     /** With the plan's own figure for the cure: looking back asks what the plan promised, not what was computed. */

@@ -235,7 +235,7 @@ public final class ViewMaker {
 
         /** The lines of a closed class end with what happened, however late somebody closed it. */
         private Instant linesEnd() {
-            return live.closedAt().isPresent() ? ReportMaker.end(live, now) : now;
+            return live.closedAt().isPresent() ? live.end(now) : now;
         }
 
         private Stream<Seat> makers() {

@@ -19,7 +19,7 @@ import java.util.Optional;
  * none runs, the next to begin today, the nearest first. A class that was left open runs no longer.
  */
 public final class ShownClass {
-    /** So long after it was closed the last class is still thanked for. */
+    /** So long the guests of a class that was closed are bid farewell, where none of today begins sooner. */
     private static final Duration JUST_OVER = Duration.ofMinutes(30);
 
     private final Boards boards;
@@ -38,7 +38,7 @@ public final class ShownClass {
      * @param board    the class that is meant, if any
      * @param running  those that run, the one that began last first
      * @param next     the next to begin on whatever day, while none is meant
-     * @param justOver one that was closed a moment ago, while none is meant
+     * @param justOver one that was closed a moment ago among its guests, while none runs nor is about to begin
      */
     record Choice(Optional<ClassBoard> board, List<ClassBoard> running, Optional<ClassBoard> next,
                   Optional<ClassBoard> justOver) {
@@ -46,7 +46,8 @@ public final class ShownClass {
         /** Changes whenever another page is the one to show. */
         String mark() {
             return board.map(ClassBoard::id).orElseGet(() -> "none." + next.map(b -> b.id() + "."
-                    + b.live().startsAt().getEpochSecond()).orElse("") + "." + justOver.map(ClassBoard::id).orElse(""));
+                    + b.live().startsAt().getEpochSecond()).orElse(""))
+                    + justOver.map(b -> "." + b.id()).orElse("");
         }
     }
 
@@ -55,8 +56,10 @@ public final class ShownClass {
         List<ClassBoard> running = boards.atHand().stream().filter(b -> runs(b, now))
                 .sorted(Comparator.comparing((ClassBoard b) -> begunAt(b.live())).reversed()).toList();
         Optional<ClassBoard> meant = running.stream().findFirst().or(() -> today(now));
-        return meant.isPresent() ? new Choice(meant, running, Optional.empty(), Optional.empty())
-                : new Choice(meant, running, next(now), justOver(now));
+        boolean free = meant.filter(b -> !running.isEmpty() || !b.live().startsAt().isAfter(now.plus(JUST_OVER)))
+                .isEmpty();
+        return new Choice(meant, running, meant.isPresent() ? Optional.empty() : next(now),
+                free ? justOver(now) : Optional.empty());
     }
 
     private static boolean runs(ClassBoard board, Instant now) {
@@ -94,6 +97,7 @@ public final class ShownClass {
     private Optional<ClassBoard> justOver(Instant now) {
         return boards.atHand().stream()
                 .filter(b -> b.live().closedAt().filter(at -> at.plus(JUST_OVER).isAfter(now)).isPresent())
+                .filter(b -> b.live().closedAmongGuests())
                 .max(Comparator.comparing(b -> b.live().closedAt().orElseThrow()));
     }
 

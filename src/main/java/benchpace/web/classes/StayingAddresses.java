@@ -62,10 +62,11 @@ public final class StayingAddresses {
         }
         Viewer viewer = access.viewer(ctx);
         Following following = new Following(address, shown.mark(choice));
-        Pages.html(ctx, choice.board().isPresent()
+        boolean farewell = kind == ScreenKind.WALL && choice.justOver().isPresent();
+        Pages.html(ctx, choice.board().isPresent() && !farewell
                 ? screens.page(kind, choice.board().get().view(), viewer, following)
-                : screens.between(BetweenPage.of(kind, viewer, following, told(choice.next()), told(choice.justOver()),
-                        clock.instant(), zone)));
+                : screens.between(BetweenPage.of(kind, viewer, following, told(choice.board().or(choice::next)),
+                        told(choice.justOver()), clock.instant(), zone)));
     }
 
     private static Optional<BetweenPage.Told> told(Optional<ClassBoard> board) {

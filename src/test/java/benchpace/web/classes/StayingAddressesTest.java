@@ -78,6 +78,10 @@ class StayingAddressesTest {
         return page.replaceAll("(?s).* data-class=\"([^\"]*)\".*", "$1");
     }
 
+    private String mark() {
+        return board.get("/api/shown", "").ok().json().get("mark").textValue();
+    }
+
     private void assertShows(String id) {
         for (String address : List.of("/wall", "/helper", "/table")) {
             assertThat(classAt(address)).as(address).isEqualTo(id);
@@ -165,6 +169,41 @@ class StayingAddressesTest {
         assertThat(farewell).as("nothing was poured").doesNotContain("Your candle");
         made("In three days", Duration.ofDays(3));
         assertThat(board.get("/wall", "").ok().body()).contains("Thank you for coming", "Next: In three days, ");
+    }
+
+    @Test void a_class_of_this_evening_does_not_take_the_farewell_from_the_afternoons_guests() {
+        String evening = made("Evening class", Duration.ofHours(3));
+        String over = begun("Afternoon class");
+        String before = mark();
+        board.tap(over, command("close")).ok();
+
+        assertThat(board.get("/wall", "").ok().body()).contains("Thank you for coming", "Afternoon class is over.",
+                "Next: Evening class, ");
+        assertThat(classAt("/table")).as("hands go on to what comes").isEqualTo(evening);
+        String farewell = mark();
+        assertThat(farewell).isNotEqualTo(before);
+
+        board.testClock().advanceMinutes(31);
+        assertShows(evening);
+        assertThat(mark()).as("so that the wall looks again").isNotEqualTo(farewell);
+    }
+
+    @Test void guests_who_are_about_to_sit_down_go_before_those_who_leave() {
+        String soon = made("Evening class", Duration.ofMinutes(25));
+        String over = begun("Afternoon class");
+        board.tap(over, command("close")).ok();
+
+        assertShows(soon);
+    }
+
+    @Test void nobody_is_thanked_for_a_class_that_never_began_or_was_closed_the_next_morning() {
+        board.tap(made("Never begun", Duration.ZERO), command("close")).ok();
+        assertThat(board.get("/wall", "").ok().body()).doesNotContain("Thank you for coming", "Never begun");
+
+        String forgotten = begun("Forgotten");
+        board.testClock().advance(Duration.ofHours(14));
+        board.tap(forgotten, command("close")).ok();
+        assertThat(board.get("/wall", "").ok().body()).doesNotContain("Thank you for coming", "Forgotten");
     }
 
     // ---- who may
