@@ -19,7 +19,7 @@ public final class FlagWords {
         };
     }
 
-    /** Before it is over its time a seat is behind only because somebody had to go there: longer it has not taken. */
+    /** Behind without a whole minute over its time: it is likely to be stuck, or somebody had to go there. */
     private static String behind(SeatFlag flag) {
         String why = flag.minutesOver() < 1 ? "seems stuck."
                 : flag.minutesOver() + " min longer than this table needs.";

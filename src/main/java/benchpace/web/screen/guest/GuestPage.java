@@ -9,6 +9,7 @@ import benchpace.plan.StepKind;
 import benchpace.web.screen.drawing.Drawing;
 import benchpace.words.CureWords;
 import benchpace.words.Phrases;
+import benchpace.words.StageWords;
 import benchpace.words.Times;
 import java.time.Instant;
 import java.util.Optional;
@@ -62,7 +63,7 @@ public record GuestPage(String code, String className, int seat, String step, St
 
     private static Told told(ClassView view, SeatView seat) {
         if (view.stage() == ClassView.Stage.CLOSED) {
-            return Told.only(Picture.FLAME, "Thank you for coming", "This class is over.");
+            return Told.only(Picture.FLAME, StageWords.THANKS, "This class is over.");
         }
         if (!view.guestsMayTell()) {
             return Told.only(Picture.WELCOME, "Nothing to tap tonight",
@@ -70,7 +71,7 @@ public record GuestPage(String code, String className, int seat, String step, St
         }
         return switch (seat.mark()) {
             case EXPECTED -> Told.only(Picture.WELCOME, "Welcome", "Tell your host that you are here.");
-            case LEFT -> Told.only(Picture.SHELF, "Thank you for coming",
+            case LEFT -> Told.only(Picture.SHELF, StageWords.THANKS,
                     "Are you still here? Tell your host.");
             case SHARING -> Told.only(Picture.VESSEL, "A candle for two",
                     "Use the code at the other seat of your candle.");
