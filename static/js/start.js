@@ -1,6 +1,6 @@
 // The start page: pairing, and setting up a class.
 
-import { ask } from './api.js';
+import { ask, refused } from './api.js';
 import * as clock from './clock.js';
 import * as clockChoice from './clock-choice.js';
 import * as dialogue from './dialogue.js';
@@ -21,7 +21,6 @@ function pair(by, initials) {
 /** @param {string} initials those of whoever holds this device; empty if not said */
 function remember(initials) {
   if (initials) stored.write(stored.KEYS.initials, initials);
-  return initials;
 }
 
 /** @param {string} id of a field @returns {string} */
@@ -33,37 +32,52 @@ onSubmit('pair-form', 'pair-answer', (form) => pair({ pin: form.elements.pin.val
     if (role === 'wall') location.assign('/wall'); else location.reload();
   });
 
-/** A link from the console or a QR code carries its key behind the #, where no server log sees it. */
+/**
+ * A link from the console or a QR code carries its key behind the #, where no server log sees it. It stays there until the
+ * board has answered: a page that is loaded anew before goes on with it.
+ */
 async function pairByLink() {
   const [, kind, key] = /^#(key|helper)=([\w-]{16,})$/.exec(location.hash) ?? [];
   if (!key) return;
-  history.replaceState(null, '', location.pathname);
   const role = document.body.dataset.role;
-  if (role === 'instructor' || (role === 'helper' && kind === 'helper')) return;
-  showAsking(false);
-  const known = kind === 'helper' ? stored.read(stored.KEYS.initials) : '';
-  const outcome = await pair({ key }, known);
-  if (!outcome.ok) {
-    showAsking(true);
-    say(document.getElementById('pair-answer'), outcome.words);
+  if (role === 'instructor' || (role === 'helper' && kind === 'helper')) {
+    dropKey();
     return;
   }
-  const told = kind === 'helper' && !known ? await ownInitials() : '';
-  if (told) await pair({ key }, told);
-  location.reload();
+  tellOfLink('Pairing this device…');
+  const outcome = await (kind === 'helper' ? pairHelper(key) : pair({ key }, ''));
+  const wrong = outcome.problem === 'wrong-pin';
+  if (outcome.ok || wrong) dropKey();
+  if (outcome.ok) location.reload();
+  else tellOfLink(outcome.words, { failed: true, again: !wrong });
 }
 
-/** Whether the page asks to be paired: not while a link does that. @param {boolean} asks */
-function showAsking(asks) {
-  for (const place of document.querySelectorAll('#pair-first, .card--pair')) place.hidden = !asks;
+const dropKey = () => history.replaceState(null, '', location.pathname);
+
+/** @param {string} words @param {{failed?: boolean, again?: boolean}} [how] the page asks to be paired only once it failed */
+function tellOfLink(words, { failed = false, again = false } = {}) {
+  const place = document.getElementById('pair-first');
+  place.hidden = false;
+  say(place, words);
+  document.getElementById('pair-again').hidden = !again;
+  const asking = document.querySelector('.card--pair');
+  if (asking) asking.hidden = !failed;
 }
 
-/** A helper who came by a link is asked once who they are; a seat shows it to the others. */
-async function ownInitials() {
-  if (!document.getElementById('link-dialog')) return '';
-  await dialogue.closed('link-dialog');
-  return remember(initialsIn('link-initials'));
+/** Whoever helps is asked who they are once the link is known to be right, and then paired once. @param {string} key */
+async function pairHelper(key) {
+  if (!ownInitials()) {
+    const right = await ask('/api/pair/link', { method: 'POST', body: { key } });
+    if (!right.ok) return right;
+    await dialogue.closed('link-dialog');
+    remember(initialsIn('link-initials'));
+  }
+  return ownInitials() ? pair({ key }, ownInitials()) : refused('This device is paired once you say who you are.');
 }
+
+const ownInitials = () => stored.read(stored.KEYS.initials);
+
+document.querySelector('#pair-again button').addEventListener('click', pairByLink);
 
 onSubmit('sign-out-form', 'sign-out-answer', () => ask('/api/unpair', { method: 'POST', body: {} }), () => {
   forget();

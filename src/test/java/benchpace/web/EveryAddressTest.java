@@ -24,7 +24,8 @@ class EveryAddressTest extends OneEvening {
             "/webjars/htmx-sse.js", "/sw.js", "/studio.css",
             "/static/img/awake.webm", "/static/img/awake.mp4");
     /** What a device that nobody has paired may send: to be let in, to forget itself, and a guest's word. */
-    private static final Set<String> FOR_ANYBODY = Set.of("/api/pair", "/api/unpair", "/g/{code}/done");
+    private static final Set<String> FOR_ANYBODY = Set.of("/api/pair", "/api/pair/link", "/api/unpair",
+            "/g/{code}/done");
 
 
     private List<Endpoint> endpoints(HandlerType method) {

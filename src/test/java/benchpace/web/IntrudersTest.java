@@ -332,7 +332,8 @@ class IntrudersTest extends OneEvening {
                 }
             }
         }
-        assertThat(open).containsExactlyInAnyOrder("POST /api/pair", "POST /api/classes/{id}/commands",
+        assertThat(open).containsExactlyInAnyOrder("POST /api/pair", "POST /api/pair/link",
+                "POST /api/classes/{id}/commands",
                 "POST /api/shelf/collect", "POST /api/shelf/{entry}/collect", "POST /api/shelf/{entry}/move",
                 "POST /api/shelf/{entry}/undo", "POST /api/plans/check", "PUT /api/classes/{id}/prep/ticks/{item}",
                 "DELETE /api/classes/{id}/prep/ticks/{item}", "POST /api/playbacks", "PUT /api/playbacks/{id}",

@@ -32,6 +32,7 @@ public final class Pairing {
 
     public void routes(RoutesConfig routes) {
         routes.post("/api/pair", this::pair);
+        routes.post("/api/pair/link", this::link);
         routes.post("/api/unpair", this::unpair);
     }
 
@@ -54,12 +55,23 @@ public final class Pairing {
         String initials = initials(body);
         Optional<String> before = access.device(ctx);
         Access.LetIn in = access.letIn(ctx, initials, () -> key.isEmpty() ? byPin(pin, ctx) : byKey(key, ctx))
-                .orElseThrow(() -> new Refused(new Problem(401, "wrong-pin", "The PIN or link is not right",
-                        "That PIN or link is not right, or the link was used before.")));
+                .orElseThrow(Pairing::notRight);
         before.ifPresent(ended);
         ctx.cookie(new Cookie(Access.COOKIE, in.token(), "/", (int) Access.STAYS.toSeconds(), ctx.req().isSecure(),
                 true, null, SameSite.STRICT));
         Bodies.send(ctx, 200, Json.object().put("role", in.role().token()).put("token", in.token()));
+    }
+
+    private static Refused notRight() {
+        return new Refused(new Problem(401, "wrong-pin", "The PIN or link is not right",
+                "That PIN or link is not right, or the link was used before."));
+    }
+
+    /** POST /api/pair/link: {@code {"key"}} of a link that many use; what it would pair as, pairing nobody. */
+    private void link(Context ctx) {
+        String key = Bodies.text(Bodies.object(ctx), "key", 64);
+        Role role = access.keys().openedByMany(key).orElseThrow(Pairing::notRight);
+        Bodies.send(ctx, 200, Json.object().put("role", role.token()));
     }
 
     private Caller caller(Context ctx) {

@@ -129,27 +129,61 @@ class StartPageTest {
         board.tap(made("Running", 0), opening("hello")).ok();
         device = Device.phone(board, browser).expectingRefusals().at("/helper#helper=" + board.helperKey());
         assertThat(device.find("#link-dialog")).isVisible();
-        assertThat(device.find("#pair-first")).isHidden();
+        assertThat(device.find("#pair-first")).hasText("Pairing this device…");
         assertThat(device.find(".card--pair")).isHidden();
-        assertThat(board.access().devices()).as("asked once it is paired")
-                .anyMatch(d -> d.role().equals("helper"));
+        assertThat(helpers()).as("paired once, when they have answered").isEmpty();
+        device.page().reload();
+        assertThat(device.find("#link-dialog")).isVisible();
         device.find("#link-initials").fill("mo");
 
         device.find("#link-dialog [type=submit]").click();
 
         assertThat(device.find(".bar__title")).containsText("Running");
         assertThat(device.page()).hasURL(Pattern.compile(".*/helper$"));
-        assertThat(board.access().devices()).filteredOn(d -> d.role().equals("helper"))
-                .extracting(d -> d.label()).containsExactly("MO");
+        assertThat(helpers()).containsExactly("MO");
+    }
+
+    /** The initials of those who are paired. */
+    private List<String> helpers() {
+        return board.access().devices().stream().filter(d -> d.role().equals("helper")).map(d -> d.label()).toList();
+    }
+
+    @Test void a_phone_whose_answer_is_lost_is_told_so_and_tries_again_without_being_asked_again() {
+        board.tap(made("Running", 0), opening("hello")).ok();
+        device = Device.phone(board, browser).expectingRefusals().at("/helper#helper=" + board.helperKey());
+        device.page().route("**/api/pair", route -> route.abort());
+        device.find("#link-initials").fill("mo");
+        device.find("#link-dialog [type=submit]").click();
+        assertThat(device.find("#pair-first")).hasText("The board cannot be reached just now.");
+        assertThat(device.find("#pair-form")).isVisible();
+        device.page().unroute("**/api/pair");
+
+        device.find("#pair-again button").click();
+
+        assertThat(device.find(".bar__title")).containsText("Running");
+        assertThat(helpers()).containsExactly("MO");
+    }
+
+    @Test void a_phone_whose_holder_does_not_say_who_they_are_is_not_paired_and_can_be_asked_again() {
+        board.tap(made("Running", 0), opening("hello")).ok();
+        device = Device.phone(board, browser).expectingRefusals().at("/helper#helper=" + board.helperKey());
+        assertThat(device.find("#link-dialog")).isVisible();
+        device.page().keyboard().press("Escape");
+        assertThat(device.find("#pair-first")).hasText("This device is paired once you say who you are.");
+        assertThat(helpers()).isEmpty();
+
+        device.find("#pair-again button").click();
+
+        assertThat(device.find("#link-dialog")).isVisible();
     }
 
     @Test void a_helpers_link_that_is_not_right_asks_nobody_who_they_are_and_shows_how_to_pair() {
         board.tap(made("Running", 0), opening("hello")).ok();
         device = Device.phone(board, browser).expectingRefusals().at("/helper#helper=0123456789abcdef");
 
-        assertThat(device.find("#pair-answer")).containsText("not right");
+        assertThat(device.find("#pair-first")).containsText("not right");
+        assertThat(device.find("#pair-again")).isHidden();
         assertThat(device.find("#link-dialog")).isHidden();
-        assertThat(device.find("#pair-first")).isVisible();
         assertThat(device.find("#pair-form")).isVisible();
     }
 

@@ -7,6 +7,7 @@ import benchpace.web.Reply;
 import benchpace.web.TestBoard;
 import java.nio.file.Path;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -72,6 +73,20 @@ class PairingTest {
         assertThat(pair("{\"pin\":\"" + TestBoard.HELPER_PIN + "\"}").text("role")).isEqualTo("helper");
         assertThat(pair("{\"key\":\"" + board.helperKey() + "\"}").text("role")).isEqualTo("helper");
         assertThat(pair("{\"key\":\"" + board.helperKey() + "\"}").text("role")).isEqualTo("helper");
+    }
+
+    @Test void whether_a_link_is_right_is_told_without_pairing_and_one_that_opens_once_is_neither_told_nor_spent() {
+        String once = board.access().keys().newInstructorKey();
+        int paired = board.access().devices().size();
+
+        Reply right = board.post("/api/pair/link", "{\"key\":\"" + board.helperKey() + "\"}", "").ok();
+        Reply ofOnce = board.post("/api/pair/link", "{\"key\":\"" + once + "\"}", "").problem(401, "wrong-pin");
+
+        assertThat(right.text("role")).isEqualTo("helper");
+        assertThat(right.body()).doesNotContain("token");
+        assertThat(List.of(right, ofOnce)).allMatch(reply -> reply.header("Set-Cookie").isEmpty());
+        assertThat(board.access().devices()).hasSize(paired);
+        assertThat(pair("{\"key\":\"" + once + "\"}").ok().text("role")).isEqualTo("instructor");
     }
 
     @Test void a_wrong_pin_lets_nobody_in() {
