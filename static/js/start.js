@@ -38,7 +38,7 @@ onSubmit('pair-form', 'pair-answer', (form) => pair({ pin: form.elements.pin.val
  */
 async function pairByLink() {
   const [, kind, key] = /^#(key|helper)=([\w-]{16,})$/.exec(location.hash) ?? [];
-  if (!key) return;
+  if (!key || !document.getElementById('pair-first')) return; // also the script of a page that was not found
   const role = document.body.dataset.role;
   if (role === 'instructor' || (role === 'helper' && kind === 'helper')) {
     dropKey();
@@ -77,7 +77,7 @@ async function pairHelper(key) {
 
 const ownInitials = () => stored.read(stored.KEYS.initials);
 
-document.querySelector('#pair-again button').addEventListener('click', pairByLink);
+document.querySelector('#pair-again button')?.addEventListener('click', pairByLink);
 
 onSubmit('sign-out-form', 'sign-out-answer', () => ask('/api/unpair', { method: 'POST', body: {} }), () => {
   forget();

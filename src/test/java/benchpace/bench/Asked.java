@@ -21,6 +21,12 @@ final class Asked {
         return Boolean.parseBoolean(System.getProperty("short", ""));
     }
 
+    /** Whether one of several is asked for, with commas between them; all are where none is named. */
+    static boolean isAmong(String property, String one) {
+        String asked = System.getProperty(property, "");
+        return asked.isBlank() || List.of(asked.split(",")).contains(one);
+    }
+
     /** @param usual numbers with commas between them */
     static List<Integer> numbers(String property, String usual) {
         String asked = System.getProperty(property, "");

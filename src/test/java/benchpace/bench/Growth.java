@@ -22,8 +22,8 @@ import java.util.Locale;
  * What a tap and the opening of a class cost, by how much there is: {@code mvn -q -P bench verify -Dbench=Growth}.
  * Seats, screens, classes open at once, events in the class, past classes; for each the points, the power that the
  * upper half of them grows with beside that of n log n over the same points, and how much the last is over the first
- * beside n log n. The drawing is {@code target/growth.svg}. {@code -Dshort} leaves the largest out and taps less. It
- * prints, and asserts nothing.
+ * beside n log n. The drawing is {@code target/growth.svg}. {@code -Dshort} leaves the largest out and taps less; of
+ * {@code -Dof=seats,screens,open,events,past} only what it names is measured. It prints, and asserts nothing.
  */
 final class Growth {
     private static final Path DRAWING = Path.of("target/growth.svg");
@@ -53,11 +53,21 @@ final class Growth {
         String head = Machine.head("What grows with what, in ms: a tap until its last screen, at once and complete; "
                 + "the processor's time a tap; a page", Flags.USUAL);
         System.out.println(head);
-        growth.against("seats", List.of(6, 12, 20, 30, 45, 60), growth::seats);
-        growth.against("screens", List.of(1, 5, 15, 40, 80, 150), growth::screens);
-        growth.against("classes open at once", List.of(1, 2, 5, 10, 20, 30), growth::open);
-        growth.against("events in the class", shortened(List.of(50, 150, 500, 1000, 2000, 5000)), growth::events);
-        growth.past(shortened(List.of(10, 30, 100, 500, 2000, 5000)));
+        if (Asked.isAmong("of", "seats")) {
+            growth.against("seats", List.of(6, 12, 20, 30, 45, 60), growth::seats);
+        }
+        if (Asked.isAmong("of", "screens")) {
+            growth.against("screens", List.of(1, 5, 15, 40, 80, 150), growth::screens);
+        }
+        if (Asked.isAmong("of", "open")) {
+            growth.against("classes open at once", List.of(1, 2, 5, 10, 20, 30), growth::open);
+        }
+        if (Asked.isAmong("of", "events")) {
+            growth.against("events in the class", shortened(List.of(50, 150, 500, 1000, 2000, 5000)), growth::events);
+        }
+        if (Asked.isAmong("of", "past")) {
+            growth.past(shortened(List.of(10, 30, 100, 500, 2000, 5000)));
+        }
         Files.writeString(DRAWING, GrowthChart.of(head, growth.panels));
         System.out.println("Drawn: " + DRAWING);
     }
