@@ -40,12 +40,14 @@ function fill(part, html) {
  */
 function comes(event) {
   const { target: part, detail: { data } } = event;
+  if (saysNothingNew(part, data)) {
+    event.preventDefault();
+    return;
+  }
+  waiting.delete(part);
   const focus = document.activeElement;
-  const keeps = saysNothingNew(part, data);
-  if (!keeps) waiting.delete(part);
-  if (!keeps && part !== focus && part.contains(focus)) return;
+  if (part !== focus && part.contains(focus)) return;
   event.preventDefault();
-  if (keeps) return;
   if (part.matches('[data-once-open]') && part.closest(ONCE_OPEN)) {
     part.replaceChildren();
     waiting.set(part, data);

@@ -26,10 +26,10 @@ import java.util.stream.Stream;
  * was opened and while it was tapped; and, beside it, the tapped box of a page that does next to nothing. Options:
  * {@code -Dseats=8,24,40}, {@code -Dtaps=}{@value #TAPS}. It prints, and asserts nothing.
  *
- * <p>A page is slowed {@value #TIMES} times. Chromium does that by keeping its thread at work, so two slowed pages
- * leave of two processors nothing for the board, the network and the drawing, which in a room are other machines'. So
- * each is slowed alone, in a round of taps of its own, and another page has a tap after what it takes to leave the
- * slowed page that was tapped, and from there to be drawn by the slowed one that was not.
+ * <p>Each page is slowed {@value #TIMES} times alone, in a round of taps of its own, for two that are slowed at once
+ * take each other's time where there are two processors (another page then took half as long again), and in a room they
+ * are two machines. Another page has a tap after what it takes to leave the slowed page that was tapped, and from there
+ * to be drawn by the slowed one that was not.
  */
 final class SlowGlass {
     private static final int TIMES = 6;

@@ -70,8 +70,8 @@ public final class StayingAddresses {
     }
 
     private static Optional<BetweenPage.Told> told(Optional<ClassBoard> board) {
-        return board.map(ClassBoard::live).map(live -> new BetweenPage.Told(live.name(), live.startsAt(),
-                live.seats().stream().anyMatch(seat -> live.progress().pouredAt(seat).isPresent())));
+        return board.map(ClassBoard::view).map(view -> new BetweenPage.Told(view.name(), view.startsAt(),
+                view.cure().poured() > 0));
     }
 
     /** GET: which class is meant now, and which run; no more than the start page tells everybody. */
